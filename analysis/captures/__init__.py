@@ -1,0 +1,1 @@
+"""Captures: the model, the file layout, reading, writing, overviews and fingerprints."""

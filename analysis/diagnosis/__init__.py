@@ -1,0 +1,1 @@
+"""From break-up to bands, checks, evidence, verdict and advice."""

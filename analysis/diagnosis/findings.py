@@ -1,0 +1,327 @@
+"""What the examination says: frozen values, one for each thing a reader can point at.
+
+`analysis.diagnosis.serialise` writes them as the JSON contract; the views and the report read them here.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+import numpy as np
+from numpy.typing import NDArray
+
+from analysis.captures.model import Role
+from analysis.intervals import Interval
+
+
+class VerdictCode(StrEnum):
+    """The one word that the findings come down to."""
+
+    WORN_TRACK = "worn_track"
+    SENSOR_OUTPUT_FAULT = "sensor_output_fault"
+    SIGNAL_WIRING = "signal_wiring"
+    REFERENCE_FAULT = "reference_fault"
+    GROUND_FAULT = "ground_fault"
+    OUT_OF_RANGE = "out_of_range"
+    MEASUREMENT_PROBLEM = "measurement_problem"
+    NO_FAULT_FOUND = "no_fault_found"
+    INCONCLUSIVE = "inconclusive"
+
+
+class Result(StrEnum):
+    """Outcome of a check against its limits (JCGM 106)."""
+
+    PASS = "pass"
+    FAIL = "fail"
+    CANNOT_TELL = "cannot_tell"
+
+
+class State(StrEnum):
+    """State of one statement of evidence."""
+
+    PROVED = "proved"
+    REFUTED = "refuted"
+    NOT_SHOWN = "not_shown"
+
+
+class Direction(StrEnum):
+    """Which way the arm moved."""
+
+    UP = "up"
+    DOWN = "down"
+
+
+@dataclass(frozen=True, slots=True)
+class Crossing:
+    """One passage of the arm over a stretch of travel in one direction.
+
+    Parameters
+    ----------
+    record : str
+        Name of the record.
+    direction : Direction
+        Up is rising travel.
+    time : Interval
+        Seconds, in the record's own time.
+    travel : Interval
+        Per cent of electrical travel that it covered.
+    """
+
+    record: str
+    direction: Direction
+    time: Interval
+    travel: Interval
+
+
+@dataclass(frozen=True, slots=True)
+class ArmPath:
+    """The arm's most plausible true path through one record.
+
+    Parameters
+    ----------
+    record : str
+        Name of the record.
+    time_s : ndarray, shape (n_nodes,)
+        Uniformly spaced node times.
+    travel_percent : ndarray, shape (n_nodes,)
+        Wiper position in % of electrical travel.
+    uncertainty_percent : ndarray, shape (n_nodes,)
+        Standard uncertainty of the position, in % of travel.
+    """
+
+    record: str
+    time_s: NDArray[np.float64]
+    travel_percent: NDArray[np.float64]
+    uncertainty_percent: NDArray[np.float64]
+
+    def at(self, time_s: float) -> float:
+        """Position at a time, in % of travel; the end values beyond the ends."""
+        return float(np.interp(time_s, self.time_s, self.travel_percent))
+
+
+@dataclass(frozen=True, slots=True)
+class TrackSurvey:
+    """Break-up of one track, measured densely: the plot shows it, the bands are decided from it.
+
+    Parameters
+    ----------
+    role : Role
+        `SIGNAL` or `SECOND_SIGNAL`.
+    edges_percent : ndarray, shape (n_bins + 1,)
+        Bin edges in % of travel, ascending.
+    crossings : tuple of Crossing
+        One a row of `breakup_percent`.
+    breakup_percent : ndarray, shape (n_crossings, n_bins)
+        Worst departure from the path, in % of the applied voltage, of each crossing in each bin, with the
+        recorder's noise accounted for; NaN where the crossing did not visit the bin.
+    floor_percent : float
+        Break-up below this cannot be seen with this recorder and this capture.
+    paths : tuple of ArmPath
+        One for each record that was swept.
+    """
+
+    role: Role
+    edges_percent: NDArray[np.float64]
+    crossings: tuple[Crossing, ...]
+    breakup_percent: NDArray[np.float64]
+    floor_percent: float
+    paths: tuple[ArmPath, ...]
+
+    def path(self, record: str) -> ArmPath | None:
+        """Path through a record, or None where it was not swept."""
+        return next((item for item in self.paths if item.record == record), None)
+
+
+@dataclass(frozen=True, slots=True)
+class CrossingTime:
+    """When a band was crossed: the record, the time in seconds, and whether the output broke up."""
+
+    record: str
+    time: Interval
+    noisy: bool
+    breakup_percent: float
+
+
+@dataclass(frozen=True, slots=True)
+class Band:
+    """An interval of travel where the output breaks up on most crossings.
+
+    Parameters
+    ----------
+    travel : Interval
+        Edges in % of electrical travel.
+    volts : Interval
+        The same edges as signal volts against sensor ground.
+    start_uncertainty_percent, stop_uncertainty_percent : float
+        Expanded uncertainty (k = 2) of each edge, in % of travel.
+    confidence : float
+        Calibrated probability that the band is there.
+    passes, noisy_passes : int
+        Crossings, and those on which the output broke up.
+    output_smoothness_percent : float
+        Worst departure inside the band, in % of the applied voltage.
+    falls_towards : str
+        ``"ground"``, ``"reference"`` or ``"both"``.
+    record : str
+        The record that shows it best.
+    crossings : tuple of CrossingTime
+        Every crossing of the band, in the order of the capture.
+    track : Role
+        Which track it is on.
+    """
+
+    travel: Interval
+    volts: Interval
+    start_uncertainty_percent: float
+    stop_uncertainty_percent: float
+    confidence: float
+    passes: int
+    noisy_passes: int
+    output_smoothness_percent: float
+    falls_towards: str
+    record: str
+    crossings: tuple[CrossingTime, ...]
+    track: Role = Role.SIGNAL
+
+
+@dataclass(frozen=True, slots=True)
+class Event:
+    """A disturbance at a time, with its place on the travel where that is known.
+
+    Parameters
+    ----------
+    record : str
+        Name of the record.
+    time : Interval
+        Begin and end, in seconds.
+    roles : tuple of Role
+        Channels that it stands on.
+    depth_v : float
+        Largest departure from the undisturbed course, in volts; negative towards ground.
+    travel_percent : float or None
+        Where the arm was.
+    shape : str
+        ``"drop"``, ``"rise"``, ``"ringing"``, ``"spike"``.
+    in_band : bool
+        Whether it lies in a found band.
+    """
+
+    record: str
+    time: Interval
+    roles: tuple[Role, ...]
+    depth_v: float
+    travel_percent: float | None
+    shape: str
+    in_band: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Check:
+    """One reading against its limits.
+
+    Parameters
+    ----------
+    code : str
+        ``"ground_drop"``, ``"reference_level"``, ...
+    record : str
+        The record that it was read from; empty for a check over the whole capture.
+    value, expanded_uncertainty : float
+        In `unit`; the uncertainty with k = 2 (JCGM 100).
+    lower_limit, upper_limit : float or None
+        In `unit`; None where that side is open.
+    result : Result
+        Decided by the probability of conformance (JCGM 106).
+    source : str
+        Whose limit it is.
+    """
+
+    code: str
+    record: str
+    value: float
+    expanded_uncertainty: float
+    unit: str
+    lower_limit: float | None
+    upper_limit: float | None
+    result: Result
+    source: str
+    title: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Statement:
+    """One link of the chain of evidence."""
+
+    code: str
+    state: State
+    records: tuple[str, ...]
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class CoverageSpan:
+    """A stretch of travel that was tested, and how often."""
+
+    travel: Interval
+    passes: int
+
+
+@dataclass(frozen=True, slots=True)
+class Verdict:
+    """What it comes down to.
+
+    Parameters
+    ----------
+    code : VerdictCode
+        One of the nine.
+    confidence : float
+        Calibrated probability that the verdict is right.
+    summary : str
+        One plain sentence.
+    possible_causes : tuple of str
+        What may lie behind it, likeliest first.
+    """
+
+    code: VerdictCode
+    confidence: float
+    summary: str
+    possible_causes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class RecordOutcome:
+    """What one record showed, in one line, for the list of records.
+
+    Parameters
+    ----------
+    record : str
+        Name of the record.
+    result : Result
+        Pass: as it should be; fail: shows a fault; cannot tell: neither.
+    text : str
+        One line: ``"13 mV, steady"``.
+    """
+
+    record: str
+    result: Result
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Findings:
+    """Everything that `examine` says of one capture, with how it was made."""
+
+    path: str
+    capture_id: str
+    sha256: str
+    analysis_version: str
+    profile: str
+    verdict: Verdict
+    bands: tuple[Band, ...] = ()
+    checks: tuple[Check, ...] = ()
+    evidence: tuple[Statement, ...] = ()
+    coverage: tuple[CoverageSpan, ...] = ()
+    advice: tuple[str, ...] = ()
+    events: tuple[Event, ...] = ()
+    surveys: tuple[TrackSurvey, ...] = ()
+    record_outcomes: tuple[RecordOutcome, ...] = ()

@@ -1,0 +1,52 @@
+"""The error family, drawn once.
+
+::
+
+    WornbandError                one sentence that a technician can act on
+    ├── CaptureError             a capture cannot be read or written: what, where, what to do
+    │   └── NewerFormatError     written by a later version of the format
+    ├── ProfileError             a sensor profile is malformed or unknown
+    └── ReviewError              a review file cannot be used
+    Cancelled                    the user stopped the work; not an error
+
+A lower library's exception (h5py, the operating system) is translated at one edge into one of these.
+"""
+
+from __future__ import annotations
+
+
+class WornbandError(Exception):
+    """Base of every expected failure.
+
+    Parameters
+    ----------
+    problem : str
+        What is wrong and where, a clause without a full stop: ``"the file is cut short at 1,024 bytes"``.
+    action : str
+        What the technician can do about it: ``"save it from the recorder again"``.
+    """
+
+    def __init__(self, problem: str, action: str) -> None:
+        super().__init__(f"{problem}; {action}")
+        self.problem = problem
+        self.action = action
+
+
+class CaptureError(WornbandError):
+    """A capture cannot be read or written."""
+
+
+class NewerFormatError(CaptureError):
+    """The capture was written by a later version of the format."""
+
+
+class ProfileError(WornbandError):
+    """A sensor profile is malformed or unknown."""
+
+
+class ReviewError(WornbandError):
+    """A review file cannot be used."""
+
+
+class Cancelled(Exception):  # noqa: N818 - stopping is not an error, and the name says so
+    """The user stopped the work. Raised by a `Tick`, never shown as a failure."""

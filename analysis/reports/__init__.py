@@ -1,0 +1,1 @@
+"""Findings turned into sections, tables and sentences; no fonts, no pages."""

@@ -1,0 +1,1 @@
+"""What the technician decides about a capture: kept beside it, never in it."""

@@ -1,0 +1,1 @@
+"""From volts to travel, motion, crossings and break-up; measurement and its uncertainty."""

@@ -1,0 +1,1 @@
+"""The workbench and the command line: what a technician sees and touches."""
