@@ -1,0 +1,100 @@
+"""What the signals tell, as frozen values: crossings, the arm's path, the survey of a track."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+import numpy as np
+from numpy.typing import NDArray
+
+from analysis.captures.model import Role
+from analysis.intervals import Interval
+
+
+class Direction(StrEnum):
+    """Which way the arm moved."""
+
+    UP = "up"
+    DOWN = "down"
+
+
+@dataclass(frozen=True, slots=True)
+class Crossing:
+    """One passage of the arm over a stretch of travel in one direction.
+
+    Parameters
+    ----------
+    record : str
+        Name of the record.
+    direction : Direction
+        Up is rising travel.
+    time : Interval
+        Seconds, in the record's own time.
+    travel : Interval
+        Per cent of electrical travel that it covered.
+    """
+
+    record: str
+    direction: Direction
+    time: Interval
+    travel: Interval
+
+
+@dataclass(frozen=True, slots=True)
+class ArmPath:
+    """The arm's most plausible true path through one record.
+
+    Parameters
+    ----------
+    record : str
+        Name of the record.
+    time_s : ndarray, shape (n_nodes,)
+        Uniformly spaced node times.
+    travel_percent : ndarray, shape (n_nodes,)
+        Wiper position in % of electrical travel.
+    uncertainty_percent : ndarray, shape (n_nodes,)
+        Standard uncertainty of the position, in % of travel.
+    """
+
+    record: str
+    time_s: NDArray[np.float64]
+    travel_percent: NDArray[np.float64]
+    uncertainty_percent: NDArray[np.float64]
+
+    def at(self, time_s: float) -> float:
+        """Position at a time, in % of travel; the end values beyond the ends."""
+        return float(np.interp(time_s, self.time_s, self.travel_percent))
+
+
+@dataclass(frozen=True, slots=True)
+class TrackSurvey:
+    """Break-up of one track, measured densely: the plot shows it, the bands are decided from it.
+
+    Parameters
+    ----------
+    role : Role
+        `SIGNAL` or `SECOND_SIGNAL`.
+    edges_percent : ndarray, shape (n_bins + 1,)
+        Bin edges in % of travel, ascending.
+    crossings : tuple of Crossing
+        One a row of `breakup_percent`.
+    breakup_percent : ndarray, shape (n_crossings, n_bins)
+        Worst departure from the path, in % of the applied voltage, of each crossing in each bin, with the
+        recorder's noise accounted for; NaN where the crossing did not visit the bin.
+    floor_percent : float
+        Break-up below this cannot be seen with this recorder and this capture.
+    paths : tuple of ArmPath
+        One for each record that was swept.
+    """
+
+    role: Role
+    edges_percent: NDArray[np.float64]
+    crossings: tuple[Crossing, ...]
+    breakup_percent: NDArray[np.float64]
+    floor_percent: float
+    paths: tuple[ArmPath, ...]
+
+    def path(self, record: str) -> ArmPath | None:
+        """Path through a record, or None where it was not swept."""
+        return next((item for item in self.paths if item.record == record), None)

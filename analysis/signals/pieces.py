@@ -1,0 +1,198 @@
+"""Which stretches of the signal tell where the arm is.
+
+The signal is cut into pieces at every edge that no arm could make: an arm's motion is smooth at the scale
+of a millisecond, a contact that opens is not. A piece tells the truth where it continues another one as an
+arm would move; a piece that is entered and left by edges, such as the pull level while the contact is
+open, does not. The chain of pieces that explains most time with the fewest impossible moves is found by
+dynamic programming (Bellman 1957).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+from scipy.ndimage import maximum_filter1d
+
+FASTEST_PERCENT_PER_S = 1200.0
+"""Full stroke in a twelfth of a second: faster than a hand or a wheel moves the arm (common practice)."""
+
+HARDEST_PERCENT_PER_S2 = 12_000.0
+"""Peak acceleration of a minimum-jerk stroke over 80 % of travel in 0.2 s, 5.77 d/T^2 (Flash, Hogan 1985)."""
+
+BRIDGED_S = 0.003
+"""Quiet cells no further apart than this may belong to one piece."""
+
+IMPOSSIBLE_S = 1.0
+"""An impossible move costs as much as leaving this much signal unexplained."""
+
+LOOK_BACK = 48
+"""Earlier pieces among which the predecessor is looked for: a chatter of two dozen openings."""
+
+MOST_PIECES = 20_000
+"""The longest pieces are kept where there are more, so that a ruined record costs no more than seconds."""
+
+KINK_S = 0.004
+"""Span on either side of a cell over which a sudden change of speed is looked for."""
+
+SLOPE_S = 0.008
+"""Span at a piece's end over which its speed is read."""
+
+
+@dataclass(frozen=True, slots=True)
+class Pieces:
+    """Smooth stretches of one signal, as arrays of shape (n_pieces,).
+
+    Parameters
+    ----------
+    first, last : ndarray of int
+        First and last cell of each, both included.
+    """
+
+    first: NDArray[np.int64]
+    last: NDArray[np.int64]
+
+    def __len__(self) -> int:
+        """Number of pieces."""
+        return len(self.first)
+
+
+def cut_at_edges(
+    travel: NDArray[np.float32], quiet: NDArray[np.bool_], tolerance: NDArray[np.float32], cell_s: float
+) -> Pieces:
+    """Cut a signal into pieces at every move that no arm could make.
+
+    Parameters
+    ----------
+    travel : ndarray, shape (n_cells,)
+        Mean travel of each cell in %.
+    quiet : ndarray of bool, shape (n_cells,)
+        Cells without a disturbance inside; the others belong to no piece.
+    tolerance : ndarray, shape (n_cells,)
+        What noise and the recorder's step may add to a move, in %.
+    cell_s : float
+        Length of a cell in seconds.
+
+    Returns
+    -------
+    Pieces
+        In order of time; none where no cell is quiet.
+    """
+    cells = np.flatnonzero(quiet)
+    if not len(cells):
+        return Pieces(cells, cells)
+    gap_s = np.diff(cells) * cell_s
+    moved = np.abs(np.diff(travel[cells]))
+    reach = tolerance[cells[1:]] + FASTEST_PERCENT_PER_S * gap_s
+    cut = (moved > reach) | (gap_s > max(BRIDGED_S, 1.5 * cell_s))
+    cut |= _kinks(travel, tolerance, cell_s)[cells[1:]]
+    first = cells[np.concatenate([[True], cut])]
+    last = cells[np.concatenate([cut, [True]])]
+    if len(first) > MOST_PIECES:
+        kept = np.sort(np.argpartition(last - first, -MOST_PIECES)[-MOST_PIECES:])
+        first, last = first[kept], last[kept]
+    return Pieces(first, last)
+
+
+def _kinks(travel: NDArray[np.float32], tolerance: NDArray[np.float32], cell_s: float) -> NDArray[np.bool_]:
+    """Cells where the speed changes faster than an arm's can.
+
+    A contact that opens into a filter capacitor with no pull resistor leaves no edge, only a kink, from which
+    the signal decays smoothly.
+    """
+    lag = max(1, round(KINK_S / cell_s))
+    bend = np.zeros(len(travel), np.float32)
+    if len(travel) > 2 * lag:
+        bend[lag:-lag] = np.abs(travel[2 * lag :] - 2.0 * travel[lag:-lag] + travel[: -2 * lag])
+        np.nan_to_num(bend, copy=False)
+    least = 1.5 * tolerance + np.float32(1.5 * HARDEST_PERCENT_PER_S2 * (lag * cell_s) ** 2)
+    return np.asarray((bend > least) & (bend >= maximum_filter1d(bend, 2 * lag + 1)))
+
+
+def truthful_chain(
+    travel: NDArray[np.float32], pieces: Pieces, tolerance_percent: float, cell_s: float
+) -> NDArray[np.int64]:
+    """Choose the pieces that together are one arm's motion.
+
+    Parameters
+    ----------
+    travel : ndarray, shape (n_cells,)
+        Mean travel of each cell in %.
+    pieces : Pieces
+        May be empty.
+    tolerance_percent : float
+        Typical effect of noise and of the recorder's step on a move.
+    cell_s : float
+        Length of a cell in seconds.
+
+    Returns
+    -------
+    ndarray of int, shape (n_chosen,)
+        Indices into `pieces`, ascending.
+    """
+    if len(pieces) <= 1:
+        return np.arange(len(pieces))
+    ends = _Ends.of(travel, pieces, cell_s)
+    worth = _worth(travel, pieces, cell_s)
+    score = worth.copy()
+    before = np.full(len(pieces), -1)
+    for index in range(1, len(pieces)):
+        low = max(0, index - LOOK_BACK)
+        gain = score[low:index] - IMPOSSIBLE_S * ends.strain(low, index, tolerance_percent)
+        best = int(np.argmax(gain))
+        if gain[best] > 0.0:
+            score[index] = worth[index] + gain[best]
+            before[index] = low + best
+    chain = [int(np.argmax(score))]
+    while before[chain[-1]] >= 0:
+        chain.append(int(before[chain[-1]]))
+    return np.array(chain[::-1])
+
+
+def _worth(travel: NDArray[np.float32], pieces: Pieces, cell_s: float) -> NDArray[np.float64]:
+    """Seconds explained by each piece; a piece beyond the ends of the track explains next to nothing."""
+    seconds = (pieces.last - pieces.first + 1) * cell_s
+    middle = travel[(pieces.first + pieces.last) // 2]
+    return np.where((middle < 1.0) | (middle > 99.0), 0.05 * seconds, seconds)
+
+
+@dataclass(frozen=True, slots=True)
+class _Ends:
+    """Time, place and speed at both ends of each piece."""
+
+    start_s: NDArray[np.float64]
+    stop_s: NDArray[np.float64]
+    start: NDArray[np.float64]
+    stop: NDArray[np.float64]
+    start_speed: NDArray[np.float64]
+    stop_speed: NDArray[np.float64]
+    certain: NDArray[np.bool_]
+
+    @classmethod
+    def of(cls, travel: NDArray[np.float32], pieces: Pieces, cell_s: float) -> _Ends:
+        width = max(1, round(SLOPE_S / cell_s))
+        first, last = pieces.first, pieces.last
+        inner_first, inner_last = np.minimum(first + width, last), np.maximum(last - width, first)
+        place = travel.astype(np.float64)
+        span_s = np.maximum(inner_first - first, 1) * cell_s
+        return cls(
+            start_s=first * cell_s,
+            stop_s=last * cell_s,
+            start=place[first],
+            stop=place[last],
+            start_speed=(place[inner_first] - place[first]) / span_s,
+            stop_speed=(place[last] - place[inner_last]) / span_s,
+            certain=(last - first) * cell_s >= 0.5 * SLOPE_S,
+        )
+
+    def strain(self, low: int, index: int, tolerance_percent: float) -> NDArray[np.float64]:
+        """How impossible the moves from pieces ``low..index - 1`` to piece `index` are, 0 to 1 each."""
+        gap_s = self.start_s[index] - self.stop_s[low:index]
+        moved = self.start[index] - self.stop[low:index]
+        known = self.certain[low:index] & self.certain[index]
+        speed = np.where(known, 0.5 * (self.stop_speed[low:index] + self.start_speed[index]), 0.0)
+        bend = 0.25 * HARDEST_PERCENT_PER_S2 * gap_s**2
+        allowed = tolerance_percent + np.minimum(bend, np.where(known, 40.0, 60.0))
+        allowed = np.where(known, allowed, allowed + FASTEST_PERCENT_PER_S * np.minimum(gap_s, 0.01))
+        return np.minimum(1.0, (np.abs(moved - speed * gap_s) / (2.0 * allowed)) ** 2)
