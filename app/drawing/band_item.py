@@ -1,0 +1,130 @@
+"""Stretches of an axis that stand out: translucent and hatched, so that they survive a grey printer."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import pyqtgraph as pg
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPen, QTransform
+from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
+
+from analysis.intervals import Interval
+
+
+@dataclass(frozen=True, slots=True)
+class Stretch:
+    """One stretch to shade.
+
+    Parameters
+    ----------
+    span : Interval
+        In the axis's unit.
+    strong : bool
+        Chosen: shaded more, with firm edges.
+    label : str
+        Written at the top; empty for none.
+    hatched : bool
+        Whether it was found (hatched) or merely marked (plain).
+    """
+
+    span: Interval
+    strong: bool = False
+    label: str = ""
+    hatched: bool = True
+
+
+class BandItem(pg.GraphicsObject):
+    """Stretches along x over the whole height of a view.
+
+    Parameters
+    ----------
+    least_px : float
+        No stretch is drawn narrower than this, or it could not be seen in a long record.
+    """
+
+    def __init__(self, least_px: float = 3.0) -> None:
+        super().__init__()
+        self._least_px = least_px
+        self._stretches: tuple[Stretch, ...] = ()
+        self._colour = QColor("#D55E00")
+        self._ink = QColor("black")
+        self._paper = QColor("white")
+
+    def show_stretches(self, stretches: tuple[Stretch, ...]) -> None:
+        """Shade these from now on."""
+        if stretches != self._stretches:
+            self._stretches = stretches
+            self.update()
+
+    def recolour(self, colour: QColor, ink: QColor, paper: QColor) -> None:
+        """Set the shade's colour, the label's and the ground's."""
+        self._colour, self._ink, self._paper = QColor(colour), QColor(ink), QColor(paper)
+        self.update()
+
+    def boundingRect(self) -> QRectF:
+        """Whatever the view shows: the item has no extent of its own."""
+        return QRectF(self.viewRect())
+
+    def viewRangeChanged(self) -> None:
+        """Called by pyqtgraph when x or y moved."""
+        self.prepareGeometryChange()
+
+    def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:
+        """Shade in device pixels, so that the hatching keeps its slope at every zoom."""
+        to_device = painter.worldTransform()
+        view = to_device.mapRect(self.viewRect())
+        painter.save()
+        try:
+            painter.setWorldTransform(QTransform())
+            painter.setClipRect(view)
+            row_end_px: list[float] = []
+            for stretch in self._stretches:
+                box = self._device_box(stretch, to_device, view)
+                if box.right() < view.left() or box.left() > view.right():
+                    continue
+                self._shade(painter, stretch, box)
+                if stretch.label:
+                    self._write(painter, stretch, box, view, row_end_px)
+        finally:
+            painter.restore()
+
+    def _device_box(self, stretch: Stretch, to_device: QTransform, view: QRectF) -> QRectF:
+        left = to_device.map(QPointF(stretch.span.start, 0.0)).x()
+        right = to_device.map(QPointF(stretch.span.stop, 0.0)).x()
+        if right - left < self._least_px:
+            middle = 0.5 * (left + right)
+            left, right = middle - 0.5 * self._least_px, middle + 0.5 * self._least_px
+        return QRectF(left, view.top(), right - left, view.height())
+
+    def _shade(self, painter: QPainter, stretch: Stretch, box: QRectF) -> None:
+        fill = QColor(self._colour)
+        fill.setAlphaF(0.26 if stretch.strong else 0.13)
+        painter.fillRect(box, fill)
+        if stretch.hatched and box.width() >= 5:
+            hatch = QColor(self._colour)
+            hatch.setAlphaF(0.5 if stretch.strong else 0.28)
+            painter.fillRect(box, QBrush(hatch, Qt.BrushStyle.BDiagPattern))
+        edge = QColor(self._colour)
+        edge.setAlphaF(0.95 if stretch.strong else 0.4)
+        painter.setPen(QPen(edge, 1))
+        painter.drawLine(box.topLeft(), box.bottomLeft())
+        painter.drawLine(box.topRight(), box.bottomRight())
+
+    def _write(
+        self, painter: QPainter, stretch: Stretch, box: QRectF, view: QRectF, row_end_px: list[float]
+    ) -> None:
+        """Write the label centred on the stretch, inside the view, in the first row where it fits."""
+        metrics = QFontMetricsF(painter.font())
+        width = metrics.horizontalAdvance(stretch.label) + 12
+        left = min(max(box.center().x() - width / 2, view.left() + 2), view.right() - width - 2)
+        row = next((i for i, end in enumerate(row_end_px) if left > end + 4), len(row_end_px))
+        row_end_px[row : row + 1] = [left + width]
+        plate = QRectF(left, view.top() + 3 + row * (metrics.height() + 5), width, metrics.height() + 3)
+        ground = QColor(self._paper)
+        ground.setAlphaF(0.92)
+        painter.setPen(QPen(self._colour, 1))
+        painter.setBrush(ground)
+        painter.drawRoundedRect(plate, 4, 4)
+        painter.setPen(self._ink)
+        painter.drawText(plate, Qt.AlignmentFlag.AlignCenter, stretch.label)

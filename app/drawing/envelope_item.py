@@ -1,0 +1,146 @@
+"""A channel drawn from its extremes: one upright stroke a pixel column, or the samples joined."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import numpy as np
+import pyqtgraph as pg
+import shiboken6
+from numpy.typing import NDArray
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QPainter, QPen, QTransform
+from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
+
+from analysis.captures.model import Channel, Record
+from analysis.errors import CaptureError
+from app.drawing.envelopes import Columns, columns
+
+_PEN_PX = 1.5
+
+
+def strokes(
+    extremes: Columns, first_sample_s: float, interval_s: float, least_v: float = 0.0
+) -> NDArray[np.float64]:
+    """Line segments that draw the columns without a gap.
+
+    Parameters
+    ----------
+    extremes : Columns
+        Of one channel.
+    first_sample_s, interval_s : float
+        Time of sample 0, and seconds between samples.
+    least_v : float
+        An upright stroke is at least this long, or a steady channel would be drawn as a dotted line.
+
+    Returns
+    -------
+    ndarray, shape (n_segments, 4)
+        ``x1, y1, x2, y2`` in seconds and volts; NaN columns are left out, empty for no columns.
+    """
+    time_s = first_sample_s + interval_s * extremes.index
+    if extremes.single:
+        lines = np.column_stack([time_s[:-1], extremes.low_v[:-1], time_s[1:], extremes.low_v[1:]])
+        return np.ascontiguousarray(lines[np.isfinite(lines).all(axis=1)])
+    # Each column reaches to its left neighbour's nearer extreme, so that a steep flank stays joined.
+    low_v, high_v = extremes.low_v.copy(), extremes.high_v.copy()
+    np.fmin(low_v[1:], extremes.high_v[:-1], out=low_v[1:])
+    np.fmax(high_v[1:], extremes.low_v[:-1], out=high_v[1:])
+    short_v = np.maximum(least_v - (high_v - low_v), 0.0) / 2
+    lines = np.column_stack([time_s, low_v - short_v, time_s, high_v + short_v])
+    return np.ascontiguousarray(lines[np.isfinite(lines).all(axis=1)])
+
+
+class EnvelopeItem(pg.GraphicsObject):
+    """One channel of one record in a plot whose x is seconds and whose y is volts.
+
+    Geometry is prepared once a frame, when the view has changed; `paint` only paints.
+
+    Parameters
+    ----------
+    report : callable
+        Told one sentence where the file turns out damaged or gone while it is drawn.
+    """
+
+    def __init__(self, report: Callable[[str], None]) -> None:
+        super().__init__()
+        self._report = report
+        self._channel: Channel | None = None
+        self._first_sample_s = 0.0
+        self._interval_s = 1.0
+        self._extent = QRectF()
+        self._drawn: tuple[float, float, int] | None = None
+        self._lines: NDArray[np.float64] = np.empty((0, 4))
+        self._dots = False
+        self._pen = QPen()
+
+    def show_channel(self, record: Record, channel: Channel, colour: QColor, extent_v: tuple[float, float]) -> None:
+        """Draw this channel from now on, inside a known range of volts."""
+        self.prepareGeometryChange()
+        self._channel = channel
+        self._first_sample_s, self._interval_s = record.first_sample_s, record.sample_interval_s
+        low_v, high_v = extent_v
+        self._extent = QRectF(record.first_sample_s, low_v, record.duration_s, high_v - low_v)
+        self._drawn = None
+        self.recolour(colour)
+
+    def recolour(self, colour: QColor) -> None:
+        """Draw in another colour."""
+        self._pen = QPen(colour, _PEN_PX)
+        self._pen.setCosmetic(True)
+        self.update()
+
+    def boundingRect(self) -> QRectF:
+        """The record's duration by the channel's range."""
+        return self._extent
+
+    def viewRangeChanged(self) -> None:
+        """Called by pyqtgraph when x or y moved: the strokes are stale, the old ones are not painted."""
+        self.prepare()
+
+    def prepare(self) -> None:
+        """Fetch the extremes for what the view shows, unless they are at hand already."""
+        view = self.getViewBox()
+        if view is None or self._channel is None or len(self._channel) == 0:
+            return
+        (start_s, stop_s), (bottom_v, top_v) = view.viewRange()
+        wanted = (start_s, stop_s, max(round(view.width()), 1))
+        pixel_v = (top_v - bottom_v) / max(view.height(), 1.0)
+        if wanted == self._drawn:
+            return
+        self._drawn = wanted
+        first = int(np.floor((start_s - self._first_sample_s) / self._interval_s)) - 1
+        last = int(np.ceil((stop_s - self._first_sample_s) / self._interval_s)) + 2
+        try:
+            extremes = columns(self._channel, first, last, wanted[2])
+        except CaptureError as error:
+            self._lines = np.empty((0, 4))
+            self._report(str(error))
+        else:
+            self._lines = strokes(extremes, self._first_sample_s, self._interval_s, pixel_v)
+            self._dots = extremes.single and extremes.index.size * 8 < wanted[2]
+        self.update()
+
+    def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:
+        """Draw the prepared strokes; dots on the samples where they lie far enough apart."""
+        if not len(self._lines):
+            return
+        painter.save()
+        try:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing, self._dots)
+            painter.setPen(self._pen)
+            # The array's memory is a run of QLineF; wrapping it spares building 2,000 objects a frame.
+            first = shiboken6.wrapInstance(self._lines.ctypes.data, QLineF)
+            painter.drawLines(first, len(self._lines))
+            if self._dots:
+                self._paint_dots(painter)
+        finally:
+            painter.restore()
+
+    def _paint_dots(self, painter: QPainter) -> None:
+        """A dot on every sample, in device pixels: the plot's stretching would draw it as a bar."""
+        to_device = painter.worldTransform()
+        painter.setWorldTransform(QTransform())
+        painter.setPen(QPen(self._pen.color(), 5, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap))
+        for x, y in self._lines[:, :2]:
+            painter.drawPoint(to_device.map(QPointF(x, y)))

@@ -1,0 +1,91 @@
+"""Quantities as text: a unit that fits, and no more digits than mean something."""
+
+from __future__ import annotations
+
+import math
+
+from PySide6.QtCore import QCoreApplication
+
+from analysis.intervals import Interval
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("numbers", text)
+
+
+def volts(value_v: float) -> str:
+    """Volts with three to four digits; millivolts below 0.1 V; a dash where there is no value."""
+    if not math.isfinite(value_v):
+        return "–"
+    if abs(value_v) < 0.0995:
+        return f"{_minus(value_v * 1e3, 0 if abs(value_v) >= 0.01 else 1)} mV"
+    return f"{_minus(value_v, 3)} V"
+
+
+def volts_span(span_v: Interval) -> str:
+    """An interval of volts: ``"2.09–2.37 V"``."""
+    return f"{_minus(span_v.start, 2)}–{_minus(span_v.stop, 2)} V"
+
+
+def percent(value: float, digits: int = 1) -> str:
+    """Per cent with one digit after the point; a dash where there is no value."""
+    return f"{_minus(value, digits)} %" if math.isfinite(value) else "–"
+
+
+def travel_span(travel: Interval) -> str:
+    """A band's edges: ``"41.9–47.7 % of travel"``, with whole numbers where they are whole."""
+    return _tr("{start}–{stop} % of travel").format(start=f"{travel.start:.1f}", stop=f"{travel.stop:.1f}")
+
+
+def seconds(value_s: float, resolution_s: float = 1e-3) -> str:
+    """A time, with as many digits as a step of `resolution_s` can move.
+
+    Parameters
+    ----------
+    value_s : float
+        Seconds.
+    resolution_s : float
+        The smallest step that matters: the sample interval, or a pixel's worth of time.
+    """
+    if not math.isfinite(value_s):
+        return "–"
+    digits = min(max(math.ceil(-math.log10(max(resolution_s, 1e-9)) - 1e-9), 0), 6)
+    return f"{_minus(value_s, digits)} s"
+
+
+def duration(value_s: float) -> str:
+    """A length of time in the unit that fits: microseconds to minutes."""
+    if not math.isfinite(value_s):
+        return "–"
+    if value_s >= 120.0:
+        minutes, rest = divmod(round(value_s), 60)
+        return f"{minutes} min {rest} s"
+    for scale, unit in ((1.0, "s"), (1e-3, "ms"), (1e-6, "µs")):
+        if value_s >= scale:
+            return f"{value_s / scale:.3g} {unit}"
+    return f"{value_s / 1e-6:.3g} µs"
+
+
+def confidence(probability: float) -> str:
+    """Confidence in words, with the odds out of a hundred: ``"very likely (98 in 100)"``.
+
+    Never 0 or 100 in 100: a calibrated probability is not a certainty.
+    """
+    odds = min(max(round(100 * probability), 1), 99)
+    if probability >= 0.95:
+        words = _tr("very likely ({odds} in 100)")
+    elif probability >= 0.8:
+        words = _tr("likely ({odds} in 100)")
+    elif probability >= 0.5:
+        words = _tr("more likely than not ({odds} in 100)")
+    else:
+        words = _tr("possible ({odds} in 100)")
+    return words.format(odds=odds)
+
+
+def _minus(value: float, digits: int) -> str:
+    """Fixed digits with a true minus sign, and no minus before a zero."""
+    text = f"{value:.{digits}f}"
+    if text.startswith("-"):
+        text = text[1:] if float(text) == 0.0 else "\N{MINUS SIGN}" + text[1:]
+    return text

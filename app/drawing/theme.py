@@ -1,0 +1,160 @@
+"""Colours and the style sheet: paper by day, slate by night, and role colours that mean the same in both."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QColor, QGuiApplication
+
+from analysis.captures.model import Role
+
+
+@dataclass(frozen=True, slots=True)
+class Palette:
+    """Every colour that the window uses.
+
+    The role colours and the band colour are Okabe & Ito's (2008), made to be told apart by colour-blind
+    readers; they are never used for anything else.
+    """
+
+    dark: bool
+    desk: str
+    paper: str
+    raised: str
+    line: str
+    ink: str
+    quiet: str
+    faint: str
+    choice: str
+    choice_ink: str
+    good: str
+    bad: str
+    unsure: str
+    band: str
+    roles: tuple[tuple[Role, str], ...]
+    no_role: str
+
+    def role(self, role: Role | None) -> QColor:
+        """Colour of a role; neutral grey where a channel has none."""
+        return QColor(dict(self.roles).get(role, self.no_role) if role else self.no_role)
+
+    def shade(self, name: str, opacity: float) -> QColor:
+        """One of the palette's colours, translucent."""
+        colour = QColor(getattr(self, name))
+        colour.setAlphaF(opacity)
+        return colour
+
+
+def _roles(ground: str) -> tuple[tuple[Role, str], ...]:
+    return (
+        (Role.SIGNAL, "#009E73"),
+        (Role.SECOND_SIGNAL, "#CC79A7"),
+        (Role.REFERENCE, "#E69F00"),
+        (Role.GROUND, ground),
+        (Role.SUPPLY, "#56B4E9"),
+    )
+
+
+LIGHT = Palette(
+    dark=False,
+    desk="#EFEBE2",
+    paper="#FCFAF5",
+    raised="#F5F1E8",
+    line="#DAD3C4",
+    ink="#22262B",
+    quiet="#625F58",
+    faint="#8F8A7F",
+    choice="#1F4E79",
+    choice_ink="#FFFFFF",
+    good="#1B7A57",
+    bad="#B34700",
+    unsure="#7A6A2E",
+    band="#D55E00",
+    roles=_roles("#555555"),
+    no_role="#8A8A8A",
+)
+
+DARK = Palette(
+    dark=True,
+    desk="#17191C",
+    paper="#212428",
+    raised="#2A2E33",
+    line="#3A3F46",
+    ink="#EDE9E0",
+    quiet="#B4AFA4",
+    faint="#878378",
+    choice="#8FBCE6",
+    choice_ink="#14181C",
+    good="#5CC79E",
+    bad="#FF9A4D",
+    unsure="#D9C36A",
+    band="#FF7A1A",
+    # Okabe and Ito's dark grey would vanish on slate, so ground is the same grey turned light here.
+    roles=_roles("#B9B9B9"),
+    no_role="#8A8A8A",
+)
+
+
+def system_palette() -> Palette:
+    """The palette that follows the desktop: dark where the system says so."""
+    hints = QGuiApplication.styleHints()
+    return DARK if hints.colorScheme() == Qt.ColorScheme.Dark else LIGHT
+
+
+def style_sheet(palette: Palette) -> str:
+    """The whole window's style sheet in one palette."""
+    p = palette
+    return f"""
+    QWidget {{ background: {p.desk}; color: {p.ink}; }}
+    QMainWindow::separator {{ width: 6px; height: 6px; background: {p.desk}; }}
+    QSplitter::handle {{ background: {p.desk}; }}
+    QFrame#pane {{ background: {p.paper}; border: 1px solid {p.line}; border-radius: 6px; }}
+    QFrame#pane QWidget {{ background: transparent; }}
+    QLabel {{ background: transparent; }}
+    QLabel#paneTitle {{ color: {p.quiet}; font-weight: 600; }}
+    QLabel#paneNote, QLabel[quiet="true"] {{ color: {p.quiet}; }}
+    QLabel#captureTitle {{ font-size: 15pt; font-weight: 600; }}
+    QLabel[state="proved"] {{ color: {p.ink}; }}
+    QToolButton {{ border: 1px solid transparent; border-radius: 5px; padding: 4px 7px; background: transparent; }}
+    QToolButton:hover {{ background: {p.raised}; border-color: {p.line}; }}
+    QToolButton:checked {{ background: {p.raised}; border-color: {p.faint}; }}
+    QToolButton:focus, QListView:focus {{ border-color: {p.choice}; }}
+    QToolButton:disabled {{ color: {p.faint}; }}
+    QToolButton[heading="true"] {{ padding: 2px 5px; }}
+    QToolButton::menu-indicator {{ image: none; width: 0; }}
+    QPushButton {{ background: {p.raised}; border: 1px solid {p.line}; border-radius: 5px; padding: 5px 12px; }}
+    QPushButton:hover, QPushButton:focus {{ border-color: {p.choice}; }}
+    QMenuBar {{ background: {p.desk}; }}
+    QMenuBar::item {{ background: transparent; padding: 3px 9px; }}
+    QMenuBar::item:selected {{ background: {p.raised}; }}
+    QMenu {{ background: {p.paper}; border: 1px solid {p.line}; padding: 4px; }}
+    QMenu::item {{ padding: 5px 26px 5px 10px; background: transparent; }}
+    QMenu::item:selected {{ background: {p.choice}; color: {p.choice_ink}; }}
+    QMenu::item:disabled {{ color: {p.faint}; }}
+    QMenu::separator {{ height: 1px; background: {p.line}; margin: 4px 6px; }}
+    QListView {{ background: transparent; border: 1px solid transparent; outline: 0; }}
+    QScrollArea {{ border: 0; background: transparent; }}
+    QScrollBar:vertical {{ background: transparent; width: 9px; margin: 0; }}
+    QScrollBar::handle:vertical {{ background: {p.line}; border-radius: 4px; min-height: 28px; }}
+    QScrollBar::add-line, QScrollBar::sub-line {{ height: 0; width: 0; }}
+    QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
+    QStatusBar {{ background: {p.desk}; color: {p.quiet}; }}
+    QStatusBar::item {{ border: 0; }}
+    QProgressBar {{ background: {p.raised}; border: 1px solid {p.line}; border-radius: 4px; max-height: 9px;
+                    text-align: center; }}
+    QProgressBar::chunk {{ background: {p.choice}; border-radius: 3px; }}
+    QFrame#problem {{ background: {p.paper}; border: 1px solid {p.bad}; border-left: 6px solid {p.bad};
+                      border-radius: 5px; }}
+    QFrame#caution {{ background: {p.raised}; border: 1px solid {p.line}; border-left: 5px solid {p.unsure};
+                      border-radius: 5px; }}
+    QFrame#bandCard {{ background: {p.raised}; border: 1px solid {p.line}; border-left: 5px solid {p.band};
+                       border-radius: 5px; }}
+    QFrame#bandCard[chosen="true"] {{ border-color: {p.band}; }}
+    QFrame#problem QWidget, QFrame#caution QWidget {{ background: transparent; }}
+    QComboBox {{ background: {p.raised}; border: 1px solid {p.line}; border-radius: 5px; padding: 2px 6px; }}
+    QComboBox QAbstractItemView {{ background: {p.paper}; selection-background-color: {p.choice};
+                                   selection-color: {p.choice_ink}; }}
+    QToolTip {{ background: {p.paper}; color: {p.ink}; border: 1px solid {p.line}; padding: 3px; }}
+    QDialog, QTextBrowser {{ background: {p.paper}; }}
+    """

@@ -1,0 +1,265 @@
+"""What the technician is looking at: record, stretch of time, moment, band and crossing."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from PySide6.QtCore import QObject, Signal
+
+from analysis.captures.model import Capture, Record
+from analysis.diagnosis.findings import Band, CrossingTime, Event, Findings
+from analysis.intervals import Interval
+from app.view_history import View, ViewHistory
+
+LEAST_SAMPLES = 8
+"""No zoom shows fewer samples than this: there is nothing more to see."""
+
+
+@dataclass(frozen=True, slots=True)
+class Passage:
+    """One thing to step to: a crossing of a band, or an event in time without a place.
+
+    Parameters
+    ----------
+    record : str
+        Name of the record.
+    time : Interval
+        Seconds.
+    band : int or None
+        Index of the band that is crossed; None for an event.
+    breakup_percent : float
+        Break-up on a crossing, in % of the applied voltage; NaN for an event.
+    depth_v : float
+        Depth of an event in volts; NaN for a crossing.
+    noisy : bool
+        Whether the output broke up; True for every event.
+    shape : str
+        Shape of an event; empty for a crossing.
+    """
+
+    record: str
+    time: Interval
+    band: int | None
+    breakup_percent: float
+    depth_v: float
+    noisy: bool
+    shape: str = ""
+
+
+def passages(findings: Findings) -> tuple[Passage, ...]:
+    """Every crossing of every band, then every event outside the bands, in the order of the capture."""
+    crossings = [_crossing(index, item) for index, band in enumerate(findings.bands) for item in band.crossings]
+    events = [_event(item) for item in findings.events if not item.in_band]
+    return tuple(sorted([*crossings, *events], key=lambda item: (item.record, item.time.start)))
+
+
+def clearest(band: Band) -> int:
+    """Index of the crossing with the most break-up; the longest one proves nothing by being long."""
+    worst = max(range(len(band.crossings)), key=lambda i: band.crossings[i].breakup_percent, default=-1)
+    if worst < 0:
+        raise ValueError("a band without crossings has no clearest one")
+    return worst
+
+
+class Focus(QObject):
+    """The one place that knows what is shown; views emit what the user meant, and follow its signals.
+
+    Signals
+    -------
+    record_changed(), window_changed(), moment_changed(), target_changed()
+        Another record, another stretch of time, another moment pointed at, another band or passage.
+    """
+
+    record_changed = Signal()
+    window_changed = Signal()
+    moment_changed = Signal()
+    target_changed = Signal()
+
+    def __init__(self, clock: Callable[[], float] = time.monotonic, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._clock = clock
+        self._capture: Capture | None = None
+        self._record: Record | None = None
+        self._window = Interval(0.0, 0.0)
+        self._moment_s: float | None = None
+        self._passages: tuple[Passage, ...] = ()
+        self._band: int | None = None
+        self._passage: int | None = None
+        self._history = ViewHistory()
+
+    @property
+    def record(self) -> Record | None:
+        """The record that is shown."""
+        return self._record
+
+    @property
+    def window(self) -> Interval:
+        """The stretch of time that is shown, in seconds."""
+        return self._window
+
+    @property
+    def moment_s(self) -> float | None:
+        """The moment that is pointed at, or where the arm is in a run."""
+        return self._moment_s
+
+    @property
+    def band(self) -> int | None:
+        """Index of the chosen band."""
+        return self._band
+
+    @property
+    def passages(self) -> tuple[Passage, ...]:
+        """Everything that can be stepped to."""
+        return self._passages
+
+    @property
+    def passage(self) -> int | None:
+        """Index of the passage that is singled out."""
+        return self._passage
+
+    @property
+    def history(self) -> ViewHistory:
+        """Earlier and later views."""
+        return self._history
+
+    def start(self, capture: Capture | None) -> None:
+        """Look at another capture: its longest sweep, or else its first record, as a whole."""
+        self._capture, self._history = capture, ViewHistory()
+        self._passages, self._band, self._passage, self._moment_s = (), None, None, None
+        self._record = None
+        if capture is not None and capture.records:
+            sweeps = [item for item in capture.records if item.step == "sweep"]
+            self.show_record(max(sweeps or capture.records[:1], key=len).name)
+        else:
+            self.record_changed.emit()
+        self.target_changed.emit()
+
+    def learn(self, findings: Findings) -> None:
+        """Take what can be stepped to; go to the record that shows the likeliest band best."""
+        self._passages = passages(findings)
+        if findings.bands and len(self._history.views) <= 1:
+            first = max(findings.bands, key=lambda band: band.confidence)
+            self.show_record(first.record)
+        elif not findings.bands and self._passages and len(self._history.views) <= 1:
+            self.show_record(self._passages[0].record)
+        self.target_changed.emit()
+
+    def show_record(self, name: str) -> None:
+        """Show a record as a whole."""
+        if self._capture is None:
+            return
+        self._go(View(name, whole(self._capture.record(name))), remember=True)
+
+    def show_window(self, window: Interval) -> None:
+        """Show a stretch of the present record, clipped to it and never finer than a few samples."""
+        if self._record is not None:
+            self._go(View(self._record.name, clipped(window, self._record)), remember=True)
+
+    def show_whole(self) -> None:
+        """Show the whole record."""
+        if self._record is not None:
+            self.show_window(whole(self._record))
+
+    def zoom(self, factor: float, at_s: float | None = None) -> None:
+        """Show `factor` times as much time, keeping `at_s` (the middle by default) where it is."""
+        window = self._window
+        at_s = window.centre if at_s is None else at_s
+        self.show_window(Interval(at_s - factor * (at_s - window.start), at_s + factor * (window.stop - at_s)))
+
+    def pan(self, share: float) -> None:
+        """Move by a share of the window, to the right where it is positive."""
+        if self._record is None:
+            return
+        limits, step_s = whole(self._record), share * self._window.length
+        step_s = min(max(step_s, limits.start - self._window.start), limits.stop - self._window.stop)
+        self.show_window(Interval(self._window.start + step_s, self._window.stop + step_s))
+
+    def back(self) -> None:
+        """Show the view before this one."""
+        self._follow(self._history.back())
+
+    def forward(self) -> None:
+        """Show the view after this one, where we went back."""
+        self._follow(self._history.forward())
+
+    def point(self, moment_s: float | None) -> None:
+        """Point at a moment, or at none."""
+        if moment_s != self._moment_s:
+            self._moment_s = moment_s
+            self.moment_changed.emit()
+
+    def choose_band(self, band: int | None) -> None:
+        """Choose a band, so that every crossing of it lights up."""
+        self._band, self._passage = band, None
+        self.target_changed.emit()
+
+    def choose_passage(self, index: int) -> None:
+        """Single out a passage and zoom to it."""
+        passage = self._passages[index]
+        self._passage, self._band = index, passage.band
+        margin_s = max(0.6 * passage.time.length, 0.05)
+        if self._capture is not None:
+            record = self._capture.record(passage.record)
+            self._go(View(record.name, clipped(passage.time.widened(margin_s), record)), remember=True)
+        self.point(passage.time.centre)
+        self.target_changed.emit()
+
+    def step(self, by: int) -> None:
+        """Single out the next (1) or previous (-1) passage of the chosen band, or of all."""
+        stops = [i for i, item in enumerate(self._passages) if self._band is None or item.band == self._band]
+        if not stops:
+            return
+        if self._passage in stops:
+            self.choose_passage(stops[(stops.index(self._passage) + by) % len(stops)])
+        else:
+            self.choose_passage(stops[0 if by > 0 else -1])
+
+    def step_record(self, by: int) -> None:
+        """Show the next (1) or previous (-1) record."""
+        if self._capture is None or self._record is None:
+            return
+        names = [item.name for item in self._capture.records]
+        self.show_record(names[(names.index(self._record.name) + by) % len(names)])
+
+    def _follow(self, history: ViewHistory) -> None:
+        if history.present is not None and history is not self._history:
+            self._history = history
+            self._go(history.present, remember=False)
+
+    def _go(self, view: View, remember: bool) -> None:
+        if self._capture is None:
+            return
+        if remember:
+            self._history = self._history.visited(view, self._clock())
+        moved = self._record is None or self._record.name != view.record
+        if moved:
+            self._record = self._capture.record(view.record)
+            self._moment_s = None
+        self._window = view.window
+        if moved:
+            self.record_changed.emit()
+        self.window_changed.emit()
+
+
+def whole(record: Record) -> Interval:
+    """The time of a record from its first sample to one interval past its last."""
+    return Interval(record.first_sample_s, record.first_sample_s + max(record.duration_s, record.sample_interval_s))
+
+
+def clipped(window: Interval, record: Record) -> Interval:
+    """A window moved inside a record, no longer than it and no shorter than a few samples."""
+    limits = whole(record)
+    length_s = min(max(window.length, LEAST_SAMPLES * record.sample_interval_s), limits.length)
+    start_s = window.start if length_s == window.length else window.centre - 0.5 * length_s
+    start_s = min(max(start_s, limits.start), limits.stop - length_s)
+    return Interval(start_s, start_s + length_s)
+
+
+def _crossing(band: int, item: CrossingTime) -> Passage:
+    return Passage(item.record, item.time, band, item.breakup_percent, float("nan"), item.noisy)
+
+
+def _event(item: Event) -> Passage:
+    return Passage(item.record, item.time, None, float("nan"), item.depth_v, True, item.shape)

@@ -1,0 +1,173 @@
+"""The capture that is open and what the examination says of it."""
+
+from __future__ import annotations
+
+import logging
+from collections.abc import Callable
+from contextlib import AbstractContextManager
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Protocol
+
+from PySide6.QtCore import QCoreApplication, QObject, Signal
+
+from analysis.captures.model import Capture
+from analysis.diagnosis.findings import Findings
+from analysis.errors import WornbandError
+from analysis.progress import Tick
+from app.jobs import Jobs
+
+_LOG = logging.getLogger(__name__)
+
+OPENING, EXAMINING = "open", "examine"
+
+
+class Opened(AbstractContextManager["Opened"], Protocol):
+    """An open capture: the value, and the file behind it until it is closed."""
+
+    @property
+    def capture(self) -> Capture:
+        """The capture."""
+
+
+class Examine(Protocol):
+    """The analysis, as the session calls it."""
+
+    def __call__(self, capture: Capture, /, *, tick: Tick) -> Findings:
+        """Everything that can be said of one capture."""
+
+
+@dataclass(frozen=True, slots=True)
+class Tools:
+    """What a session works with; tests hand in their own.
+
+    Parameters
+    ----------
+    open_capture : callable
+        Opens a file; raises `CaptureError`.
+    examine : Examine
+        The analysis.
+    """
+
+    open_capture: Callable[[Path], Opened]
+    examine: Examine
+
+
+class Session(QObject):
+    """Holds the current capture and its findings; a change is a new value and a signal.
+
+    Signals
+    -------
+    capture_changed()
+        Another capture is open (or none); findings are gone until they are made.
+    findings_changed()
+        The examination has ended.
+    problem(sentence)
+        Something went wrong; one sentence to show.
+    """
+
+    capture_changed = Signal()
+    findings_changed = Signal()
+    problem = Signal(str)
+
+    def __init__(self, tools: Tools, jobs: Jobs, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._tools = tools
+        self._jobs = jobs
+        self._opened: Opened | None = None
+        self._findings: Findings | None = None
+        self._retired: list[Opened] = []
+        jobs.ended.connect(self._close_retired)
+
+    @property
+    def capture(self) -> Capture | None:
+        """The open capture, or None."""
+        return self._opened.capture if self._opened is not None else None
+
+    @property
+    def findings(self) -> Findings | None:
+        """What the examination says, or None while there is nothing to say yet."""
+        return self._findings
+
+    def open_file(self, path: Path) -> None:
+        """Open a file in the background; the capture that is open stays until that has worked."""
+        self._jobs.run(
+            OPENING,
+            self.tr("Opening {name}").format(name=path.name),
+            lambda tick: self._open(path, tick),
+            self._take,
+            self._complain,
+            discarded=_close,
+        )
+
+    def show(self, opened: Opened, findings: Findings | None = None) -> None:
+        """Take an open capture; examine it in the background unless its findings are given."""
+        self._jobs.cancel(EXAMINING)
+        self._retire()
+        self._opened, self._findings = opened, None
+        self.capture_changed.emit()
+        if findings is None:
+            self.examine_again()
+        else:
+            self._conclude(findings)
+
+    def examine_again(self) -> None:
+        """Examine the open capture in the background; nothing happens where there is none."""
+        capture = self.capture
+        if capture is None:
+            return
+        self._jobs.run(
+            EXAMINING,
+            self.tr("Examining the capture"),
+            lambda tick: self._tools.examine(capture, tick=tick),
+            self._conclude,
+            self._complain,
+        )
+
+    def close(self) -> None:
+        """Stop all work, then close the file; safe to call twice."""
+        self._jobs.shut_down()
+        self._retire()
+        self._close_retired()
+
+    def _open(self, path: Path, tick: Tick) -> Opened:
+        tick(0.0)
+        return self._tools.open_capture(path)
+
+    def _take(self, opened: Opened) -> None:
+        self.show(opened)
+
+    def _conclude(self, findings: Findings) -> None:
+        self._findings = findings
+        self.findings_changed.emit()
+
+    def _complain(self, error: Exception) -> None:
+        self.problem.emit(sentence(error))
+
+    def _retire(self) -> None:
+        if self._opened is not None:
+            self._retired.append(self._opened)
+            self._opened = None
+
+    def _close_retired(self) -> None:
+        """Close the files that nobody reads any more; one that a stopped job may still read waits."""
+        if self._jobs.busy():
+            return
+        for opened in self._retired:
+            _close(opened)
+        self._retired.clear()
+
+
+def sentence(error: Exception) -> str:
+    """One sentence for people; the unforeseen is logged with its traceback."""
+    if isinstance(error, WornbandError):
+        text = str(error)
+        return text[:1].upper() + text[1:] + ("" if text.endswith(".") else ".")
+    _LOG.error("unforeseen error", exc_info=error)
+    return QCoreApplication.translate(
+        "Session", "Something unforeseen went wrong ({kind}: {text}). The window is still usable."
+    ).format(kind=type(error).__name__, text=str(error) or "–")
+
+
+def _close(opened: Opened) -> None:
+    opened.__exit__(None, None, None)

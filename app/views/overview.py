@@ -1,0 +1,221 @@
+"""Overview: the whole record, with the shown window to drag."""
+
+from __future__ import annotations
+
+import numpy as np
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QColor, QMouseEvent, QPainter, QPaintEvent, QPen, QPixmap, QPolygonF, QResizeEvent
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from analysis.captures.model import Channel, Record, Role
+from analysis.errors import CaptureError
+from analysis.intervals import Interval
+from app.drawing.axes import LEFT_AXIS_PX
+from app.drawing.band_item import Stretch
+from app.drawing.envelopes import columns, extent_v
+from app.drawing.theme import LIGHT, Palette
+
+_GRIP_PX = 6.0
+
+
+class OverviewView(QWidget):
+    """The whole record as one silhouette; the shown window lies on it as a clear pane.
+
+    Signals
+    -------
+    window_wanted(Interval)
+        The window was dragged, resized at an edge, or drawn anew.
+    """
+
+    window_wanted = Signal(object)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setAccessibleName(self.tr("Overview of the whole record"))
+        self.setToolTip(self.tr("The whole record. Drag the clear window, or its edges; drag elsewhere for a new one."))
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.setMouseTracking(True)
+        self._palette = LIGHT
+        self._record: Record | None = None
+        self._window = Interval(0.0, 1.0)
+        self._stretches: tuple[Stretch, ...] = ()
+        self._moment_s: float | None = None
+        self._silhouette: QPixmap | None = None
+        self._grip: tuple[str, float, Interval] | None = None
+
+    def sizeHint(self) -> QSize:
+        """Wide, and one finger high."""
+        return QSize(600, 54)
+
+    def show_record(self, record: Record | None) -> None:
+        """Show another record, or none."""
+        self._record, self._silhouette = record, None
+        self.update()
+
+    def show_window(self, window: Interval) -> None:
+        """Lay the clear pane over this stretch."""
+        self._window = window
+        self.update()
+
+    def show_stretches(self, stretches: tuple[Stretch, ...]) -> None:
+        """Mark these stretches of time."""
+        self._stretches = stretches
+        self.update()
+
+    def show_moment(self, moment_s: float | None) -> None:
+        """Mark a moment, or none."""
+        self._moment_s = moment_s
+        self.update()
+
+    def apply_palette(self, palette: Palette) -> None:
+        """Take on the colours of a palette."""
+        self._palette, self._silhouette = palette, None
+        self.update()
+
+    def x_of(self, time_s: float) -> float:
+        """Pixel of a time."""
+        limits, area = self._limits(), self._area()
+        return area.left() + area.width() * (time_s - limits.start) / limits.length
+
+    def time_at(self, x: float) -> float:
+        """Time of a pixel."""
+        limits, area = self._limits(), self._area()
+        return limits.start + limits.length * (x - area.left()) / area.width()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Draw the silhouette anew at the next paint."""
+        self._silhouette = None
+        super().resizeEvent(event)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Silhouette, marked stretches, and the shown window as a clear pane."""
+        painter = QPainter(self)
+        try:
+            area = self._area()
+            painter.setPen(QPen(QColor(self._palette.line), 1))
+            painter.setBrush(QColor(self._palette.paper))
+            painter.drawRoundedRect(area.adjusted(-5, 0.5, 5, -0.5), 5, 5)
+            if self._record is None or not len(self._record):
+                return
+            if self._silhouette is None:
+                self._silhouette = self._draw_silhouette()
+            painter.drawPixmap(0, 0, self._silhouette)
+            self._paint_stretches(painter, area)
+            self._paint_window(painter, area)
+            if self._moment_s is not None:
+                painter.setPen(QPen(QColor(self._palette.ink), 1))
+                x = self.x_of(self._moment_s)
+                painter.drawLine(QPointF(x, area.top() + 2), QPointF(x, area.bottom() - 2))
+        finally:
+            painter.end()
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Take hold of the window, of an edge, or begin a new one."""
+        if self._record is not None and event.button() == Qt.MouseButton.LeftButton:
+            x = event.position().x()
+            self._grip = (self._part_at(x), self.time_at(x), self._window)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Drag what is held."""
+        x = event.position().x()
+        if self._grip is None:
+            part = self._part_at(x) if self._record is not None else "new"
+            shapes = {"start": Qt.CursorShape.SizeHorCursor, "stop": Qt.CursorShape.SizeHorCursor}
+            self.setCursor(shapes.get(part, Qt.CursorShape.OpenHandCursor if part == "move" else Qt.CursorShape.CrossCursor))
+            return
+        part, from_s, window = self._grip
+        now_s = self.time_at(x)
+        if part == "move":
+            step_s = now_s - from_s
+            limits = self._limits()
+            step_s = min(max(step_s, limits.start - window.start), limits.stop - window.stop)
+            wanted = Interval(window.start + step_s, window.stop + step_s)
+        else:
+            fixed_s = {"start": window.stop, "stop": window.start}.get(part, from_s)
+            wanted = Interval(min(now_s, fixed_s), max(now_s, fixed_s))
+        if wanted.length > 0:
+            self.window_wanted.emit(wanted)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """Let go; a mere click brings the window there."""
+        if self._grip is not None:
+            part, from_s, window = self._grip
+            self._grip = None
+            if part == "new" and abs(self.x_of(from_s) - event.position().x()) < 3:
+                half_s = 0.5 * window.length
+                self.window_wanted.emit(Interval(from_s - half_s, from_s + half_s))
+
+    def _part_at(self, x: float) -> str:
+        left, right = self.x_of(self._window.start), self.x_of(self._window.stop)
+        if abs(x - left) <= _GRIP_PX and x < 0.5 * (left + right):
+            return "start"
+        if abs(x - right) <= _GRIP_PX:
+            return "stop"
+        covers_all = self._window.length >= 0.999 * self._limits().length
+        return "move" if left < x < right and not covers_all else "new"
+
+    def _limits(self) -> Interval:
+        record = self._record
+        if record is None or not len(record):
+            return Interval(0.0, 1.0)
+        return Interval(record.first_sample_s, record.first_sample_s + record.duration_s)
+
+    def _area(self) -> QRectF:
+        # The same left and right margins as Trace, so that the two stand in line.
+        return QRectF(LEFT_AXIS_PX + 12, 0, max(self.width() - LEFT_AXIS_PX - 28, 10), self.height())
+
+    def _channels(self, record: Record) -> list[Channel]:
+        tracks = [item for item in record.channels if item.role in (Role.SIGNAL, Role.SECOND_SIGNAL)]
+        return tracks or list(record.channels[:1])
+
+    def _draw_silhouette(self) -> QPixmap:
+        ratio = self.devicePixelRatioF()
+        picture = QPixmap(round(self.width() * ratio), round(self.height() * ratio))
+        picture.setDevicePixelRatio(ratio)
+        picture.fill(Qt.GlobalColor.transparent)
+        if self._record is None:
+            return picture
+        painter = QPainter(picture)
+        try:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            for channel in self._channels(self._record):
+                self._draw_channel(painter, channel)
+        except CaptureError:
+            pass  # Trace reads the same samples and says so in the window; saying it twice helps nobody
+        finally:
+            painter.end()
+        return picture
+
+    def _draw_channel(self, painter: QPainter, channel: Channel) -> None:
+        area = self._area().adjusted(0, 5, 0, -5)
+        low_v, high_v = extent_v(channel)
+        extremes = columns(channel, 0, len(channel), max(round(area.width()), 1))
+        valid = np.isfinite(extremes.low_v)
+        if not valid.any():
+            return
+        x = area.left() + area.width() * (extremes.index[valid] + 0.5) / len(channel)
+        scale = area.height() / (high_v - low_v)
+        top = area.bottom() - (extremes.high_v[valid] - low_v) * scale - 0.6
+        bottom = area.bottom() - (extremes.low_v[valid] - low_v) * scale + 0.6
+        outline = [QPointF(a, b) for a, b in zip(x, top, strict=True)]
+        outline += [QPointF(a, b) for a, b in zip(x[::-1], bottom[::-1], strict=True)]
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(self._palette.role(channel.role))
+        painter.drawPolygon(QPolygonF(outline))
+
+    def _paint_stretches(self, painter: QPainter, area: QRectF) -> None:
+        for stretch in self._stretches:
+            left, right = self.x_of(stretch.span.start), self.x_of(stretch.span.stop)
+            box = QRectF(left, area.top() + 1, max(right - left, 2.0), area.height() - 2)
+            painter.fillRect(box, self._palette.shade("band", 0.5 if stretch.strong else 0.25))
+
+    def _paint_window(self, painter: QPainter, area: QRectF) -> None:
+        left, right = self.x_of(self._window.start), self.x_of(self._window.stop)
+        veil = self._palette.shade("desk", 0.72)
+        inner = area.adjusted(0, 1, 0, -1)
+        painter.fillRect(QRectF(inner.left(), inner.top(), max(left - inner.left(), 0), inner.height()), veil)
+        painter.fillRect(QRectF(right, inner.top(), max(inner.right() - right, 0), inner.height()), veil)
+        if self._window.length < 0.999 * self._limits().length:
+            painter.setPen(QPen(QColor(self._palette.choice), 1.5))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRoundedRect(QRectF(left, inner.top(), max(right - left, 2.0), inner.height()), 3, 3)

@@ -1,0 +1,67 @@
+"""The frame that every view stands in: a title, its tools, the content, and what to do where there is none."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QStackedWidget, QVBoxLayout, QWidget
+
+
+class Pane(QFrame):
+    """A titled frame with an empty state.
+
+    Parameters
+    ----------
+    title : str
+        Name of the view, in the trade's words.
+    """
+
+    def __init__(self, title: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("pane")
+        self.setAccessibleName(title)
+        self._title = QLabel(title)
+        self._title.setObjectName("paneTitle")
+        self._note = QLabel()
+        self._note.setObjectName("paneNote")
+        self._empty = QLabel()
+        self._empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self._empty.setWordWrap(True)
+        self._empty.setProperty("quiet", True)
+        self._empty.setContentsMargins(16, 8, 16, 8)
+        self._stack = QStackedWidget()
+        self._stack.addWidget(self._empty)
+        self._heading = QHBoxLayout()
+        self._heading.setSpacing(8)
+        self._heading.addWidget(self._title)
+        self._heading.addWidget(self._note, 1)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(10, 5, 8, 6)
+        layout.setSpacing(3)
+        layout.addLayout(self._heading)
+        layout.addWidget(self._stack, 1)
+
+    def set_content(self, content: QWidget) -> None:
+        """Put the view's content in; called once, while the view is built."""
+        self._stack.addWidget(content)
+
+    def add_tool(self, tool: QWidget) -> None:
+        """Add a control at the right of the title."""
+        self._heading.addWidget(tool)
+
+    def set_note(self, text: str) -> None:
+        """Write beside the title."""
+        self._note.setText(text)
+
+    def show_empty(self, text: str) -> None:
+        """Show what to do instead of the content."""
+        self._empty.setText(text)
+        self._stack.setCurrentIndex(0)
+
+    def show_content(self) -> None:
+        """Show the content."""
+        self._stack.setCurrentIndex(1)
+
+    @property
+    def empty_text(self) -> str:
+        """What is shown in place of the content; empty while the content is shown."""
+        return self._empty.text() if self._stack.currentIndex() == 0 else ""

@@ -1,0 +1,220 @@
+"""Trace: voltage over time, one lane for each role or all on one neutral axis."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+import pyqtgraph as pg
+from PySide6.QtCore import QEvent, QPointF, Qt, Signal
+from PySide6.QtGui import QColor, QFont
+from PySide6.QtWidgets import QGraphicsSimpleTextItem, QWidget
+
+from analysis.captures.model import Channel, Record, Role
+from analysis.intervals import Interval
+from app.drawing.axes import QuietAxis
+from app.drawing.band_item import BandItem, Stretch
+from app.drawing.envelope_item import EnvelopeItem
+from app.drawing.envelopes import extent_v
+from app.drawing.gestures import GestureBox
+from app.drawing.theme import LIGHT, Palette
+from app.views.pane import Pane
+from app.words import channel_name
+
+_TRACKS = (Role.SIGNAL, Role.SECOND_SIGNAL)
+
+
+@dataclass(slots=True, eq=False)
+class _Lane:
+    """One plot and what stands in it."""
+
+    plot: pg.PlotItem
+    box: GestureBox
+    axes: tuple[QuietAxis, QuietAxis]
+    bands: BandItem
+    drag: BandItem
+    moment: pg.InfiniteLine
+    curves: list[tuple[EnvelopeItem, Channel]]
+    names: list[tuple[QGraphicsSimpleTextItem, Channel]]
+
+
+class TraceView(Pane):
+    """The record's voltages in the shown window.
+
+    Signals
+    -------
+    zoomed(factor, at_s), panned(share), window_wanted(Interval)
+        What the hand meant.
+    pointed(moment_s or None)
+        Where the pointer is.
+    pressed(at_s, twice)
+        Clicked at a moment.
+    problem(sentence)
+        The file turned out damaged while it was drawn.
+    """
+
+    zoomed = Signal(float, float)
+    panned = Signal(float)
+    window_wanted = Signal(object)
+    pointed = Signal(object)
+    pressed = Signal(float, bool)
+    problem = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__("", parent)
+        self._title.setText(self.tr("Trace"))
+        self.setAccessibleName(self.tr("Trace: voltage over time"))
+        self._palette = LIGHT
+        self._record: Record | None = None
+        self._as_lanes = True
+        self._lanes: list[_Lane] = []
+        self._stretches: tuple[Stretch, ...] = ()
+        self._window = Interval(0.0, 1.0)
+        self._plots = pg.GraphicsLayoutWidget()
+        self._plots.setAccessibleName(self.tr("Voltages over time"))
+        self._plots.ci.setContentsMargins(0, 0, 6, 0)
+        self._plots.ci.setSpacing(3)
+        self._plots.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._plots.scene().sigMouseMoved.connect(self._hover)
+        self._plots.viewport().installEventFilter(self)
+        self.set_content(self._plots)
+        self.show_empty(self.tr("Open a capture, or drop one here, to see its voltages."))
+
+    @property
+    def lanes(self) -> list[_Lane]:
+        """The plots, from the top."""
+        return self._lanes
+
+    def show_record(self, record: Record | None) -> None:
+        """Show another record, or none."""
+        self._record = record
+        self._rebuild()
+
+    def show_as_lanes(self, as_lanes: bool) -> None:
+        """One lane for each channel, or all on one axis."""
+        if as_lanes != self._as_lanes:
+            self._as_lanes = as_lanes
+            self._rebuild()
+
+    def show_window(self, window: Interval) -> None:
+        """Show this stretch of time."""
+        self._window = window
+        for lane in self._lanes:
+            lane.box.setXRange(window.start, window.stop, padding=0.0)
+
+    def show_stretches(self, stretches: tuple[Stretch, ...]) -> None:
+        """Shade these stretches of time."""
+        self._stretches = stretches
+        for lane in self._lanes:
+            lane.bands.show_stretches(stretches)
+
+    def show_moment(self, moment_s: float | None) -> None:
+        """Draw a line at a moment, or none."""
+        for lane in self._lanes:
+            lane.moment.setVisible(moment_s is not None)
+            if moment_s is not None:
+                lane.moment.setValue(moment_s)
+
+    def apply_palette(self, palette: Palette) -> None:
+        """Take on the colours of a palette."""
+        self._palette = palette
+        self._plots.setBackground(palette.paper)
+        for lane in self._lanes:
+            self._colour(lane)
+
+    def eventFilter(self, watched: Any, event: QEvent) -> bool:
+        """Point at nothing once the pointer has left."""
+        if event.type() == QEvent.Type.Leave:
+            self.pointed.emit(None)
+        return super().eventFilter(watched, event)
+
+    def time_under(self, position: QPointF) -> float | None:
+        """Time under a point of the scene, or None beside the plots."""
+        for lane in self._lanes:
+            if lane.box.sceneBoundingRect().contains(position):
+                return float(lane.box.mapSceneToView(position).x())
+        return None
+
+    def _rebuild(self) -> None:
+        self._plots.ci.clear()
+        self._lanes.clear()
+        record = self._record
+        if record is None or not record.channels:
+            self.show_empty(self.tr("Open a capture, or drop one here, to see its voltages."))
+            return
+        if len(record) == 0:
+            self.show_empty(self.tr("This record holds no samples. Choose another record on the left."))
+            return
+        groups = [(item,) for item in record.channels] if self._as_lanes else [record.channels]
+        for row, channels in enumerate(groups):
+            self._lanes.append(self._lane(row, record, channels, last=row == len(groups) - 1))
+            tall = any(item.role in _TRACKS for item in channels)
+            self._plots.ci.layout.setRowStretchFactor(row, 5 if tall else 2)
+        self.show_content()
+        self.show_stretches(self._stretches)
+        self.show_window(self._window)
+        self.show_moment(None)
+
+    def _lane(self, row: int, record: Record, channels: tuple[Channel, ...], last: bool) -> _Lane:
+        box = GestureBox()
+        axes = (QuietAxis("left"), QuietAxis("bottom"))
+        plot = self._plots.addPlot(row=row, col=0, viewBox=box, axisItems={"left": axes[0], "bottom": axes[1]})
+        plot.hideButtons()
+        plot.setMenuEnabled(False)
+        axes[1].setStyle(showValues=last)
+        axes[1].setHeight(20 if last else 3)
+        moment = pg.InfiniteLine(angle=90, movable=False)
+        moment.setZValue(30)
+        bands, drag = BandItem(), BandItem()
+        bands.setZValue(-10)
+        drag.setZValue(20)
+        for item in (bands, drag, moment):
+            plot.addItem(item, ignoreBounds=True)
+        lane = _Lane(plot, box, axes, bands, drag, moment, [], [])
+        extents = [extent_v(item) for item in channels]
+        low_v, high_v = min(low for low, _ in extents), max(high for _, high in extents)
+        box.setYRange(low_v, high_v, padding=0.0)
+        for place, channel in enumerate(channels):
+            curve = EnvelopeItem(self.problem.emit)
+            plot.addItem(curve, ignoreBounds=True)
+            curve.show_channel(record, channel, self._palette.role(channel.role), (low_v, high_v))
+            lane.curves.append((curve, channel))
+            lane.names.append((self._name(box, channel, place), channel))
+        box.zoomed.connect(self.zoomed)
+        box.panned.connect(self.panned)
+        box.pressed.connect(self.pressed)
+        box.spanned.connect(self._span)
+        self._colour(lane)
+        return lane
+
+    def _name(self, box: GestureBox, channel: Channel, place: int) -> QGraphicsSimpleTextItem:
+        name = QGraphicsSimpleTextItem(f"{channel_name(channel)}  V", box)
+        font = QFont()
+        font.setPointSizeF(8.5)
+        font.setWeight(QFont.Weight.DemiBold)
+        name.setFont(font)
+        name.setPos(7, 1 + 15 * place)
+        name.setZValue(40)
+        return name
+
+    def _colour(self, lane: _Lane) -> None:
+        palette = self._palette
+        for axis in lane.axes:
+            axis.recolour(QColor(palette.line), QColor(palette.quiet))
+        lane.bands.recolour(QColor(palette.band), QColor(palette.ink), QColor(palette.paper))
+        lane.drag.recolour(QColor(palette.choice), QColor(palette.ink), QColor(palette.paper))
+        lane.moment.setPen(pg.mkPen(palette.ink, width=1))
+        for curve, channel in lane.curves:
+            curve.recolour(palette.role(channel.role))
+        for name, channel in lane.names:
+            name.setBrush(palette.role(channel.role).darker(100 if palette.dark else 125))
+
+    def _hover(self, position: QPointF) -> None:
+        self.pointed.emit(self.time_under(position))
+
+    def _span(self, span: Interval, finished: bool) -> None:
+        shade = () if finished else (Stretch(span, strong=True, hatched=False),)
+        for lane in self._lanes:
+            lane.drag.show_stretches(shade)
+        if finished and span.length > 0:
+            self.window_wanted.emit(span)

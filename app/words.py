@@ -1,0 +1,79 @@
+"""The trade's words for roles, steps, verdicts and shapes, ready for translation."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QCoreApplication
+
+from analysis.captures.model import Channel, Record, Role, Step
+from analysis.diagnosis.findings import VerdictCode
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("words", text)
+
+
+def role_name(role: Role) -> str:
+    """A role, as people say it."""
+    return {
+        Role.SIGNAL: _tr("Signal"),
+        Role.SECOND_SIGNAL: _tr("Second signal"),
+        Role.REFERENCE: _tr("Reference"),
+        Role.GROUND: _tr("Ground"),
+        Role.SUPPLY: _tr("Supply"),
+    }[role]
+
+
+def channel_name(channel: Channel) -> str:
+    """A channel by its role, or by its own name where it has none."""
+    return role_name(channel.role) if channel.role is not None else channel.name
+
+
+def step_name(step: Step) -> str:
+    """A step, as people say it."""
+    return {
+        Step.ZERO: _tr("Zero"),
+        Step.CHECK: _tr("Check"),
+        Step.GROUND: _tr("Ground"),
+        Step.REFERENCE: _tr("Reference"),
+        Step.WIGGLE: _tr("Wiggle"),
+        Step.SWEEP: _tr("Sweep"),
+        Step.HOLD: _tr("Hold"),
+        Step.ROAD: _tr("Road"),
+        Step.TAP: _tr("Tap"),
+        Step.HEAT: _tr("Heat"),
+        Step.COLD: _tr("Cold"),
+        Step.WET: _tr("Wet"),
+        Step.UNPLUGGED: _tr("Unplugged"),
+    }[step]
+
+
+def record_name(record: Record) -> str:
+    """A record by its label, or else by its step and name."""
+    if record.label:
+        return record.label
+    return f"{step_name(record.step)} {record.name}" if record.step is not None else record.name
+
+
+def verdict_name(code: VerdictCode) -> str:
+    """A verdict in the few words that are read from across the counter."""
+    return {
+        VerdictCode.WORN_TRACK: _tr("Sensor track worn"),
+        VerdictCode.SENSOR_OUTPUT_FAULT: _tr("Sensor output breaks up"),
+        VerdictCode.SIGNAL_WIRING: _tr("Signal wiring faulty"),
+        VerdictCode.REFERENCE_FAULT: _tr("Reference voltage faulty"),
+        VerdictCode.GROUND_FAULT: _tr("Sensor ground faulty"),
+        VerdictCode.OUT_OF_RANGE: _tr("Signal out of range"),
+        VerdictCode.MEASUREMENT_PROBLEM: _tr("Measure again"),
+        VerdictCode.NO_FAULT_FOUND: _tr("No fault found"),
+        VerdictCode.INCONCLUSIVE: _tr("Not shown either way"),
+    }[code]
+
+
+def shape_name(shape: str) -> str:
+    """The shape of an event."""
+    return {
+        "drop": _tr("drop"),
+        "rise": _tr("rise"),
+        "ringing": _tr("ringing"),
+        "spike": _tr("spike"),
+    }.get(shape, shape)
