@@ -1,0 +1,69 @@
+"""A suspension on a road: the arm moves because the car drives.
+
+The road is ISO 8608 with waviness 2: its displacement spectrum is ``Gd(n0)·(n/n0)⁻²``, n0 = 0.1 cycle/m, so
+that at speed V the vertical velocity under the wheel is white with the one-sided density
+``G_v = (2π n0)²·Gd(n0)·V``. The car is a quarter car with the ratios of the Golden Car (Sayers 1995, as
+read in published implementations): k_s/m_s 63.3, k_t/m_s 653, c_s/m_s 6.0, m_u/m_s 0.15. Its suspension
+travel has the closed-form rms ``sqrt(G_v (m_s + m_u) / (4 c))`` and crosses its mean upwards
+``sqrt(k_t / (m_s + m_u)) / 2π`` = 3.79 times a second.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+from scipy.signal import cont2discrete, lfilter, ss2tf
+
+from analysis.intervals import Interval
+from analysis.simulation.circuit import Floats
+from analysis.simulation.hand import NODE_HZ
+
+SPRING, TYRE, DAMPER, WHEEL = 63.3, 653.0, 6.0, 0.15
+ROUGHNESS_M3 = {"A": 16e-6, "B": 64e-6, "C": 256e-6, "D": 1024e-6, "E": 4096e-6}  # ISO 8608, Gd(n0)
+
+
+def system_matrix() -> Floats:
+    """Golden Car, state (suspension travel, body velocity, tyre deflection, wheel velocity), shape (4, 4)."""
+    return np.array(
+        [
+            [0.0, 1.0, 0.0, -1.0],
+            [-SPRING, -DAMPER, 0.0, DAMPER],
+            [0.0, 0.0, 0.0, 1.0],
+            [SPRING / WHEEL, DAMPER / WHEEL, -TYRE / WHEEL, -DAMPER / WHEEL],
+        ]
+    )
+
+
+def velocity_density(road_class: str, speed_km_h: float) -> float:
+    """One-sided density of the vertical velocity under the wheel, in m²/s²/Hz."""
+    return (2.0 * np.pi * 0.1) ** 2 * ROUGHNESS_M3[road_class] * speed_km_h / 3.6
+
+
+def suspension_travel_m(
+    rng: np.random.Generator, seconds: float, road_class: str = "C", speed_km_h: float = 80.0
+) -> Floats:
+    """Suspension travel in metres about its mean, sampled at `NODE_HZ`, shape (n,)."""
+    count, lead = int(seconds * NODE_HZ), int(4.0 * NODE_HZ)
+    velocity = rng.standard_normal(count + lead) * np.sqrt(
+        velocity_density(road_class, speed_km_h) * NODE_HZ / 2
+    )
+    road_input = np.array([[0.0], [0.0], [-1.0], [0.0]])
+    discrete = cont2discrete((system_matrix(), road_input, np.eye(4)[:1], np.zeros((1, 1))), 1.0 / NODE_HZ)
+    numerator, denominator = ss2tf(*discrete[:4])
+    return np.asarray(lfilter(numerator[0], denominator, velocity), dtype=np.float64)[lead:]
+
+
+def road_path(
+    rng: np.random.Generator,
+    seconds: float,
+    stops: Interval,
+    rest_percent: float,
+    *,
+    road_class: str = "C",
+    speed_km_h: float = 60.0,
+    percent_per_m: float = 500.0,
+) -> Floats:
+    """The arm's path in % of travel while driving, with slow pitch and roll, between the stops; shape (n,)."""
+    travel = suspension_travel_m(rng, seconds, road_class, speed_km_h) * percent_per_m
+    time = np.arange(travel.shape[0]) / NODE_HZ
+    slow = 3.0 * np.sin(2.0 * np.pi * rng.uniform(0.03, 0.15) * time + rng.uniform(0, 6.28))
+    return np.clip(rest_percent + travel + slow, stops.start, stops.stop)
