@@ -1,0 +1,123 @@
+"""Whether a wire that should be steady is: how ground, reference and supply leave their own course."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+from scipy.ndimage import median_filter
+
+from analysis.signals.cells import CellSeries
+
+COURSE_BLOCK_S = 0.05
+"""The slow course is a running median over `COURSE_BLOCKS` medians of blocks of this length: a dip shorter
+than half a second stands out from it, the sag of a battery does not."""
+
+COURSE_BLOCKS = 21
+
+LEAST_V = 0.005
+"""Departures below 5 mV, a thousandth of the feed, matter to no reading (output smoothness limit of a new
+track, 0.1 % of the applied voltage: Bourns, "Output Smoothness")."""
+
+
+@dataclass(frozen=True, slots=True)
+class Steadiness:
+    """Departure of one channel from its own slow course.
+
+    Parameters
+    ----------
+    course_v : ndarray, shape (n_cells,)
+        The slow course in volts.
+    above_v, below_v : ndarray, shape (n_cells,)
+        How far each cell reaches above and below it, in volts; 0 where the cell is missing.
+    threshold_v : float
+        Departures beyond this are disturbances, not noise.
+    noise_v : float
+        Half the usual spread of a cell about its course.
+    """
+
+    course_v: NDArray[np.float32]
+    above_v: NDArray[np.float32]
+    below_v: NDArray[np.float32]
+    threshold_v: float
+    noise_v: float
+
+    @property
+    def departure_v(self) -> NDArray[np.float32]:
+        """The larger of `above_v` and `below_v`, shape (n_cells,)."""
+        return np.maximum(self.above_v, self.below_v)
+
+    @property
+    def disturbed(self) -> NDArray[np.bool_]:
+        """Cells beyond the threshold, shape (n_cells,)."""
+        return self.departure_v > self.threshold_v
+
+
+def steadiness(cells: CellSeries, *, cell_s: float, step_v: float) -> Steadiness:
+    """Measure how steady a channel is.
+
+    Parameters
+    ----------
+    cells : CellSeries
+        Volts, shape (n_cells,), at least one cell.
+    cell_s : float
+        Length of a cell in seconds.
+    step_v : float
+        The recorder's step in volts; 0 where unknown.
+
+    Returns
+    -------
+    Steadiness
+    """
+    course = _slow_course(cells.mean, max(1, round(COURSE_BLOCK_S / cell_s)))
+    above = np.nan_to_num(np.maximum(cells.maximum - course, np.float32(0.0)))
+    below = np.nan_to_num(np.maximum(course - cells.minimum, np.float32(0.0)))
+    worst = np.maximum(above, below)
+    threshold, usual = extreme_level(worst)
+    return Steadiness(course, above, below, max(threshold + 0.6 * step_v, LEAST_V), usual)
+
+
+def extreme_level(departures: NDArray[np.float32]) -> tuple[float, float]:
+    """Level that noise alone would exceed in one of ten such records, and the usual level.
+
+    Extrapolated from the median and the 90th percentile, which disturbances of less than a tenth of the
+    record hardly move, as the tail of a normal distribution: the quantile of exceedance p is taken as
+    ``a + b * sqrt(2 ln(1/p))``.
+
+    Parameters
+    ----------
+    departures : ndarray, shape (n,)
+        Non-negative, finite; may be empty.
+
+    Returns
+    -------
+    tuple of float
+        In the unit of `departures`; (0.0, 0.0) for none.
+    """
+    if not len(departures):
+        return 0.0, 0.0
+    middle, high = (float(value) for value in np.quantile(departures, [0.5, 0.9]))
+    reach_middle, reach_high = np.sqrt(2.0 * np.log([2.0, 10.0]))
+    reach = np.sqrt(2.0 * np.log(10.0 * len(departures)))
+    growth = (high - middle) / (reach_high - reach_middle)
+    return float(high + growth * (reach - reach_high)), middle
+
+
+def _slow_course(mean: NDArray[np.float32], block: int) -> NDArray[np.float32]:
+    known = np.isfinite(mean)
+    if not known.any():
+        return np.zeros(len(mean), np.float32)
+    filled = mean if known.all() else _bridge(mean, known)
+    whole = len(filled) // block
+    if whole < 3:
+        return np.full(len(filled), np.median(filled), np.float32)
+    medians = np.median(filled[: whole * block].reshape(whole, block), axis=1)
+    smooth = median_filter(medians, size=min(COURSE_BLOCKS, whole), mode="nearest")
+    centres = (np.arange(whole) + 0.5) * block
+    return np.interp(np.arange(len(filled)), centres, smooth).astype(np.float32)
+
+
+def _bridge(mean: NDArray[np.float32], known: NDArray[np.bool_]) -> NDArray[np.float32]:
+    every = np.arange(len(mean))
+    return np.interp(every, every[known], mean[known]).astype(np.float32)
