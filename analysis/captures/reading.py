@@ -1,0 +1,353 @@
+"""Reading captures: lazily, strictly, and with a sentence for whatever is wrong."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from types import TracebackType
+from typing import Self
+
+import h5py
+from h5py import h5g
+
+from analysis.captures import layout, memory, strict, variable_text
+from analysis.captures.described import Described, interval_s, volts_a_unit, with_texts
+from analysis.captures.model import Capture, Channel, OverviewLevel, Record, Role, Scaling, Step
+from analysis.captures.overview import stored_levels
+from analysis.errors import CaptureError, NewerFormatError
+
+
+@dataclass(frozen=True, slots=True)
+class OpenCapture:
+    """An open capture file; a context manager.
+
+    Samples are fetched from the file when they are asked for, from any thread. After `close` the
+    attributes and overviews stay usable and a request for samples raises `CaptureError`.
+
+    Parameters
+    ----------
+    capture : Capture
+        What the file holds. Its ``sha256`` is empty until
+        `analysis.captures.fingerprint.with_sha256` fills it in: hashing a long file must not delay
+        opening it.
+    assumptions : tuple of str
+        One sentence for each default that stands in for something the file does not state.
+    file : h5py.File
+        The open file; of no interest to callers.
+    """
+
+    capture: Capture
+    assumptions: tuple[str, ...]
+    file: h5py.File
+
+    def close(self) -> None:
+        """Close the file; doing so twice is allowed."""
+        self.file.close()
+
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(
+        self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
+    ) -> None:
+        self.close()
+
+
+@dataclass(frozen=True, slots=True)
+class _StoredChannel:
+    """A dataset of a record, before its words were understood."""
+
+    name: str
+    words: Described
+    trouble: str
+    length: int
+
+
+@dataclass(frozen=True, slots=True)
+class _StoredRecord:
+    """A group of ``/records``, before its words were understood."""
+
+    name: str
+    words: Described
+    group: h5g.GroupID
+    channels: tuple[_StoredChannel, ...]
+
+
+def open_capture(path: str | os.PathLike[str]) -> OpenCapture:
+    """Open a capture file read-only.
+
+    Parameters
+    ----------
+    path : path-like
+        The file.
+
+    Returns
+    -------
+    OpenCapture
+        Holds the file open until it is closed.
+
+    Raises
+    ------
+    CaptureError
+        Where the file cannot be read as a capture; the sentence says what, where, and what to do.
+    NewerFormatError
+        Where a later version of the format was used.
+    """
+    where = Path(path)
+    file = strict.open_file(where)
+    try:
+        capture, assumptions = _read(file, where)
+    except BaseException:
+        file.close()
+        raise
+    return OpenCapture(capture, assumptions, file)
+
+
+def require_signal(capture: Capture) -> None:
+    """Check that there is something to examine.
+
+    A capture of the ground or the reference alone is a legal file, but no track can be judged by it.
+
+    Raises
+    ------
+    CaptureError
+        Where no record has a signal or second-signal channel.
+    """
+    wanted = {Role.SIGNAL, Role.SECOND_SIGNAL}
+    if not any(channel.role in wanted for record in capture.records for channel in record.channels):
+        raise CaptureError(
+            "no record has a channel whose role is signal", "record the signal wire, or set the role"
+        )
+
+
+def _read(file: h5py.File, path: Path) -> tuple[Capture, tuple[str, ...]]:
+    root = strict.root(file)
+    words = Described("the file", strict.attributes(root, "the file"))
+    stored = _stored_records(root)
+    words, stored = _fill_in_texts(path, words, stored)
+    _check_format(words)
+    if not stored:
+        raise CaptureError("the capture holds no records", "record the sensor again, or choose another file")
+    assumptions: list[str] = []
+    records = tuple(record for item in stored if (record := _record(item, assumptions)) is not None)
+    _check_not_empty(stored, records)
+    if not words.has(layout.ID_KEY):
+        assumptions.append("the capture has no id; one is derived from its content")
+    capture = Capture(
+        capture_id=words.text(layout.ID_KEY) or memory.stand_in_id(records),
+        records=records,
+        title=words.text(layout.TITLE_KEY),
+        attributes=words.rest(layout.CAPTURE_KEYS),
+        path=path,
+    )
+    return capture, tuple(assumptions)
+
+
+def _stored_records(root: h5g.GroupID) -> tuple[_StoredRecord, ...]:
+    top = strict.open_group(root, layout.RECORDS_GROUP)
+    found = []
+    for name in strict.members(top) if top is not None else ():
+        group = strict.open_group(top, name)
+        if group is not None:
+            where = f"record {name}"
+            words = Described(where, strict.attributes(group, where))
+            found.append(_StoredRecord(name, words, group, _stored_channels(group, name)))
+    return tuple(found)
+
+
+def _stored_channels(group: h5g.GroupID, record: str) -> tuple[_StoredChannel, ...]:
+    """Datasets that may be channels: all but the dimension and the time."""
+    found = []
+    for name in strict.members(group):
+        dataset = strict.open_dataset(group, name)
+        if dataset is None or name in (layout.DIMENSION_NAME, layout.TIME_NAME):
+            continue
+        where = f"channel {name} of record {record}"
+        words = Described(where, strict.attributes(dataset, where))
+        with strict.translated(where):
+            trouble = strict.trouble_with_numbers(dataset)
+            length = 0 if trouble else dataset.get_space().get_simple_extent_npoints()
+        found.append(_StoredChannel(name, words, trouble, length))
+    return tuple(found)
+
+
+def _fill_in_texts(
+    path: Path, root: Described, records: tuple[_StoredRecord, ...]
+) -> tuple[Described, tuple[_StoredRecord, ...]]:
+    """Fetch all variable-length texts in one go and put them where they belong."""
+    objects: list[tuple[str, Described]] = [("/", root)]
+    for record in records:
+        base = f"/{layout.RECORDS_GROUP}/{record.name}"
+        objects.append((base, record.words))
+        objects.extend((f"{base}/{channel.name}", channel.words) for channel in record.channels)
+    wanted = [(where, key) for where, words in objects for key in words.attributes.variable]
+    if not wanted:
+        return root, records
+    texts: dict[str, dict[str, str]] = {}
+    for (where, key), text in zip(wanted, variable_text.fetch(path, wanted), strict=True):
+        texts.setdefault(where, {})[key] = text
+    return _filled(root, texts.get("/", {})), tuple(_filled_record(item, texts) for item in records)
+
+
+def _filled(words: Described, texts: dict[str, str]) -> Described:
+    return Described(words.where, with_texts(words.attributes, texts))
+
+
+def _filled_record(record: _StoredRecord, texts: dict[str, dict[str, str]]) -> _StoredRecord:
+    base = f"/{layout.RECORDS_GROUP}/{record.name}"
+    channels = tuple(
+        _StoredChannel(
+            item.name, _filled(item.words, texts.get(f"{base}/{item.name}", {})), item.trouble, item.length
+        )
+        for item in record.channels
+    )
+    return _StoredRecord(record.name, _filled(record.words, texts.get(base, {})), record.group, channels)
+
+
+def _check_format(words: Described) -> None:
+    if words.text(layout.FORMAT_KEY) != layout.FORMAT:
+        raise CaptureError(
+            "the file is HDF5 but no capture", f"import it, or set its {layout.FORMAT_KEY} to {layout.FORMAT}"
+        )
+    version = words.number(layout.VERSION_KEY)
+    if version is None:
+        raise CaptureError(
+            f"the file does not state its {layout.VERSION_KEY}", f"store {layout.FORMAT_VERSION} there"
+        )
+    if version > layout.FORMAT_VERSION:
+        raise NewerFormatError(
+            f"the file has format version {version:g} and this program knows {layout.FORMAT_VERSION}",
+            "update the program",
+        )
+    if version != layout.FORMAT_VERSION:
+        raise CaptureError(f"the file has format version {version:g}, which never was", "store 1 there")
+
+
+def _check_not_empty(stored: Sequence[_StoredRecord], records: Sequence[Record]) -> None:
+    """Refuse a capture of which nothing is left; say the most useful reason."""
+    if any(channel.role is not None for record in records for channel in record.channels):
+        return
+    lengths = [channel.length for item in stored for channel in item.channels if _is_channel(channel)]
+    if lengths and max(lengths) < 2:
+        held = "no samples" if max(lengths) == 0 else "one sample a channel"
+        raise CaptureError(f"the capture holds {held}", "record the sensor again")
+    raise CaptureError(
+        "no channel of the capture has a known role",
+        f"set the attribute {layout.ROLE_KEY} of each channel to signal, reference, ground or supply",
+    )
+
+
+def _record(stored: _StoredRecord, assumptions: list[str]) -> Record | None:
+    """A record, or None where it holds nothing to look at, which is stated."""
+    known = [item for item in stored.channels if _is_channel(item)]
+    if not known:
+        assumptions.append(f"{stored.words.where} holds no channel and is set aside")
+        return None
+    interval = interval_s(stored.words)
+    length = _common_length(stored.words.where, known)
+    if length < 2:
+        held = "no samples" if length == 0 else "one sample a channel"
+        assumptions.append(f"{stored.words.where} holds {held} and is set aside")
+        return None
+    step = _step(stored.words, assumptions)
+    channels = tuple(_channel(stored.group, item, assumptions) for item in known if item.length == length)
+    taken = layout.RECORD_KEYS if step is not None else layout.RECORD_KEYS - {layout.STEP_KEY}
+    return Record(
+        name=stored.name,
+        sample_interval_s=interval,
+        channels=channels,
+        label=stored.words.text(layout.LABEL_KEY),
+        step=step,
+        first_sample_s=stored.words.finite(layout.FIRST_SAMPLE_KEY) or 0.0,
+        attributes=stored.words.rest(taken),
+    )
+
+
+def _is_channel(stored: _StoredChannel) -> bool:
+    """Whether a dataset states a role, or at least is a plain run of volts."""
+    if stored.words.has(layout.ROLE_KEY):
+        return True
+    unit = stored.words.attributes.values.get(layout.UNITS_KEY)
+    return not stored.trouble and unit in layout.VOLTS_A_UNIT
+
+
+def _common_length(where: str, channels: Sequence[_StoredChannel]) -> int:
+    """Length of the channels that state a role; of all where none does."""
+    for item in channels:
+        if item.trouble:
+            raise CaptureError(f"{item.words.where} {item.trouble}", "store plain one-dimensional numbers")
+    stated = [item for item in channels if item.words.has(layout.ROLE_KEY)] or channels
+    lengths = {item.length for item in stated}
+    if len(lengths) > 1:
+        listed = ", ".join(f"{item.name} {item.length:,}" for item in stated)
+        raise CaptureError(f"the channels of {where} differ in length ({listed})", "export that record again")
+    return lengths.pop()
+
+
+def _step(words: Described, assumptions: list[str]) -> Step | None:
+    text = words.text(layout.STEP_KEY)
+    try:
+        return Step(text)
+    except ValueError:
+        said = f"the step {text!r}, which is unknown" if text else "no step"
+        assumptions.append(f"{words.where} states {said}; the step is taken from what the samples show")
+        return None
+
+
+def _role(words: Described, assumptions: list[str]) -> Role | None:
+    text = words.text(layout.ROLE_KEY)
+    try:
+        return Role(text)
+    except ValueError:
+        said = f"the role {text!r}, which is unknown" if text else "no role"
+        assumptions.append(f"{words.where} states {said}; it is shown and not judged")
+        return None
+
+
+def _channel(group: h5g.GroupID, stored: _StoredChannel, assumptions: list[str]) -> Channel:
+    words = stored.words
+    role = _role(words, assumptions)
+    source = strict.DatasetSource(group, stored.name, words.where)
+    if words.number(layout.GAIN_ERROR_KEY) is None or words.number(layout.OFFSET_ERROR_KEY) is None:
+        assumptions.append(f"{words.where} states no full accuracy; it is unknown, not zero")
+    taken = layout.CHANNEL_KEYS if role is not None else layout.CHANNEL_KEYS - {layout.ROLE_KEY}
+    return Channel(
+        name=stored.name,
+        role=role,
+        source=source,
+        scaling=_scaling(words, source, assumptions),
+        gain_error=words.finite(layout.GAIN_ERROR_KEY),
+        offset_error_v=words.finite(layout.OFFSET_ERROR_KEY),
+        attributes=words.rest(taken),
+        overview=_overview(group, stored.name, source),
+    )
+
+
+def _scaling(words: Described, source: strict.DatasetSource, assumptions: list[str]) -> Scaling:
+    """CF scaling in volts, whatever voltage unit the channel is stored in."""
+    factor = volts_a_unit(words)
+    scale = words.finite(layout.SCALE_KEY)
+    if scale == 0.0:
+        raise CaptureError(f"the {layout.SCALE_KEY} of {words.where} is 0", "store the volts a count there")
+    if scale is None and source.dtype.kind in "iu":
+        unit = words.text(layout.UNITS_KEY)
+        assumptions.append(f"{words.where} states no {layout.SCALE_KEY}; a count is taken as 1 {unit}")
+    fill = words.number(layout.FILL_KEY)
+    return Scaling(
+        scale_factor=(1.0 if scale is None else scale) * factor,
+        add_offset=(words.finite(layout.OFFSET_KEY) or 0.0) * factor,
+        fill_value=None if fill is None or fill != fill else fill,  # NaN is missing anyway
+        valid_min=words.number(layout.VALID_MIN_KEY),
+        valid_max=words.number(layout.VALID_MAX_KEY),
+    )
+
+
+def _overview(group: h5g.GroupID, name: str, source: strict.DatasetSource) -> tuple[OverviewLevel, ...]:
+    """The stored overview where it fits the samples; empty where there is none or it does not."""
+    top = strict.open_group(group, layout.OVERVIEW_GROUP)
+    stored = strict.open_group(top, name) if top is not None else None
+    if stored is None:
+        return ()
+    return stored_levels(stored, len(source), source.dtype)
