@@ -12,7 +12,6 @@ from scipy.signal import lfilter
 from analysis.captures.model import Step
 from analysis.intervals import Interval
 from analysis.simulation.circuit import Floats
-from analysis.simulation.hand import NODE_HZ
 from analysis.simulation.scenario import RecordPlan, Scenario
 from analysis.simulation.track import WornBand, coloured
 
@@ -23,7 +22,7 @@ def broken_up(
     physics: str,
     bands: Sequence[WornBand],
     travel_percent: Floats,
-    ideal_v: Floats,
+    sound_v: Floats,
     interval_s: float,
     rng: np.random.Generator,
 ) -> Floats:
@@ -35,7 +34,7 @@ def broken_up(
         A key of `PHYSICS`.
     bands : sequence of WornBand
         Their outline and severity count, not their grain.
-    travel_percent, ideal_v : ndarray, shape (n,)
+    travel_percent, sound_v : ndarray, shape (n,)
         The path, and the voltage of a sound track along it.
     interval_s : float
         Seconds between points.
@@ -45,7 +44,7 @@ def broken_up(
     ndarray, shape (n,)
         Not below 0 V.
     """
-    signal = ideal_v
+    signal = sound_v
     for band in bands:
         signal = PHYSICS[physics](band, travel_percent, signal, interval_s, rng)
     return np.maximum(signal, 0.0)
@@ -69,7 +68,7 @@ def dropouts(
     loss = band.outline(travel) * depth
     keep = float(np.exp(-interval_s / rng.uniform(0.0001, 0.004)))
     loss = np.maximum(loss, lfilter([1.0 - keep], [1.0, -keep], loss))
-    return signal * (1.0 - loss)
+    return np.asarray(signal * (1.0 - loss), dtype=np.float64)
 
 
 def sticking(
@@ -95,7 +94,7 @@ def humped(
     hump = np.exp(-0.5 * ((travel - band.travel.centre) / sigma) ** 2)
     slide = np.exp(1.5 * coloured(rng, travel.shape[0], 0.0005, interval_s))
     ohm = 2e3 * 10.0 ** (2.5 * band.severity) * hump * slide * (hump > 0.13)
-    return signal / (1.0 + ohm / 100e3)
+    return np.asarray(signal / (1.0 + ohm / 100e3), dtype=np.float64)
 
 
 def spiking(
@@ -155,8 +154,3 @@ def sinusoid(count: int, stops: Interval, strokes: int) -> Floats:
     """A crank, shape (count,)."""
     phase = np.arange(count) / count * strokes
     return np.asarray(stops.start + stops.length * (0.5 - 0.5 * np.cos(np.pi * phase)), dtype=np.float64)
-
-
-def sweep_seconds(plan: RecordPlan) -> float:
-    """Length of a plan's record."""
-    return len(plan.arm_percent) / NODE_HZ

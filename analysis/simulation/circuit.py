@@ -133,6 +133,15 @@ def _blocked(values: Floats, length: int, blocks: int) -> Floats:
     return np.ascontiguousarray(padded.reshape(blocks, length).T)
 
 
+def settled_voltage(circuit: Circuit, source_v: Floats, source_ohm: Floats, pull_v: Floats | float) -> Floats:
+    """Voltage of the node once the capacitor has settled, same shape as `source_v`."""
+    source_s = 1.0 / (source_ohm + circuit.series_ohm + 1.0)
+    current = source_v * source_s
+    if circuit.pull_ohm:
+        current = current + np.asarray(pull_v) / circuit.pull_ohm
+    return np.asarray(current / (source_s + circuit.load_s), dtype=np.float64)
+
+
 def node_voltage(
     circuit: Circuit,
     *,

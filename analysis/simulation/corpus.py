@@ -15,9 +15,10 @@ import numpy as np
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import VerdictCode
 from analysis.simulation.alternatives import otherwise
+from analysis.simulation.bench import simulate
 from analysis.simulation.families import FAMILIES
-from analysis.simulation.scenario import Scenario, simulate
-from analysis.simulation.truth import Truth
+from analysis.simulation.scenario import Scenario
+from analysis.simulation.truth import FaultTruth, Truth
 
 PHYSICS = ("main", "other")
 
@@ -89,6 +90,8 @@ def settled(truth: Truth) -> Truth:
 
     A band that showed on one crossing only is inconclusive, one that never showed was not seen.
     """
+    if truth.fault is not None:
+        return _settled_fault(truth, truth.fault)
     wanted = truth.code in (VerdictCode.WORN_TRACK, VerdictCode.INCONCLUSIVE)
     if not wanted or truth.shown_bands or (truth.code is VerdictCode.INCONCLUSIVE and not truth.bands):
         return truth
@@ -96,3 +99,14 @@ def settled(truth: Truth) -> Truth:
     code = VerdictCode.INCONCLUSIVE if once else VerdictCode.NO_FAULT_FOUND
     also = truth.acceptable | {code, VerdictCode.INCONCLUSIVE, VerdictCode.NO_FAULT_FOUND}
     return replace(truth, code=code, acceptable=also)
+
+
+def _settled_fault(truth: Truth, fault: FaultTruth) -> Truth:
+    """The truth of a fault that comes and goes: one that never came was not seen."""
+    if fault.events == 0:
+        also = truth.acceptable | {VerdictCode.NO_FAULT_FOUND, VerdictCode.INCONCLUSIVE}
+        return replace(truth, code=VerdictCode.NO_FAULT_FOUND, acceptable=also)
+    if fault.events == 1 and fault.total_s < 0.05:
+        also = truth.acceptable | {VerdictCode.NO_FAULT_FOUND, VerdictCode.INCONCLUSIVE}
+        return replace(truth, code=VerdictCode.INCONCLUSIVE, acceptable=also)
+    return truth

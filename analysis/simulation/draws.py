@@ -123,6 +123,9 @@ def draw_recorder(rng: np.random.Generator, nasty: float) -> Recorder:
         skew=float(rng.choice([0.0, 0.0, 0.25, 0.33])),
         gain_error=float(rng.normal(0.0, 0.0015)),
         offset_v=float(rng.normal(0.0, 0.003)),
+        stated_gain_error=0.005 if chance(rng, 0.7) else None,
+        stated_offset_error_v=0.01,
+        corner_hz=log_uniform(rng, 200.0, 5_000.0) if chance(rng, 0.5 * nasty) else 0.0,
     )
 
 
@@ -180,6 +183,8 @@ def draw_band(rng: np.random.Generator, sensor: Sensor, *, wiped: float = 0.0) -
         slow_s=log_uniform(rng, 0.03, 0.6),
         chatter_s=log_uniform(rng, 0.0002, 0.002),
         wiped=wiped,
+        decades=6.0 if chance(rng, 0.6) else rng.uniform(2.3, 5.0),
+        lean_percent=0.0 if chance(rng, 0.5) else rng.uniform(0.02, 0.25),
     )
 
 

@@ -178,7 +178,7 @@ def finished(
     if style.knock_percent > 0.0:
         moved = moved + _knocks(path, rng, style, stops)
     low, high = stops.start, stops.stop
-    return np.clip(moved, low, high)
+    return np.asarray(np.clip(moved, low, high), dtype=np.float64)
 
 
 def tremor(rng: np.random.Generator, count: int, middle_hz: float) -> Floats:
@@ -187,7 +187,7 @@ def tremor(rng: np.random.Generator, count: int, middle_hz: float) -> Floats:
     lead = int(1.5 * NODE_HZ)  # the filter's start is left out
     noise = np.asarray(sosfilt(sos, rng.standard_normal(count + lead)), dtype=np.float64)[lead:]
     gain = np.sqrt(2.0 * 2.0 / NODE_HZ * 1.11)  # noise bandwidth of that filter, in shares of the band
-    return noise / gain
+    return np.asarray(noise / gain, dtype=np.float64)
 
 
 def _knocks(path: Floats, rng: np.random.Generator, style: HandStyle, stops: Interval) -> Floats:

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
+from scipy.signal import lfilter
 
 from analysis.captures.model import Scaling
 from analysis.simulation.circuit import Floats
@@ -46,6 +47,10 @@ class Recorder:
         True error of this specimen; the file states limits, not these.
     averaging : bool
         Whether a sample is the mean over its interval instead of a point.
+    corner_hz : float
+        Corner of a first-order filter at its input; 0 for none.
+    stated_gain_error, stated_offset_error_v : float or None
+        What the file says of its accuracy; None where it says nothing.
     """
 
     rate_hz: float = 10_000.0
@@ -61,6 +66,9 @@ class Recorder:
     gain_error: float = 0.0
     offset_v: float = 0.0
     averaging: bool = False
+    corner_hz: float = 0.0
+    stated_gain_error: float | None = 0.005
+    stated_offset_error_v: float | None = 0.01
 
     @property
     def step_v(self) -> float:
@@ -82,7 +90,11 @@ class Recorder:
 
 def sampled(inner: Floats, factor: int, recorder: Recorder, channel: int) -> Floats:
     """Take every `factor`-th inner value, later by the multiplexer's skew; shape (n / factor,)."""
-    shift = int(round(recorder.skew * channel * factor))
+    if recorder.corner_hz > 0.0:
+        keep = float(np.exp(-2.0 * np.pi * recorder.corner_hz / (recorder.rate_hz * factor)))
+        smoothed, _ = lfilter([1.0 - keep], [1.0, -keep], inner, zi=[keep * inner[0]])
+        inner = np.asarray(smoothed, dtype=np.float64)
+    shift = round(recorder.skew * channel * factor)
     if recorder.averaging and factor > 1:
         return np.asarray(inner.reshape(-1, factor).mean(axis=1), dtype=np.float64)
     if shift == 0:
@@ -103,7 +115,8 @@ def digitised(voltage_v: Floats, recorder: Recorder, rng: np.random.Generator) -
         Source of chance.
     """
     count = voltage_v.shape[0]
-    noise = rng.standard_normal(count, dtype=np.float32).astype(np.float64) * recorder.noise_v
+    unit = np.asarray(rng.standard_normal(count, dtype=np.float32), dtype=np.float64)
+    noise = unit * recorder.noise_v
     if recorder.noise_growth:
         noise *= 1.0 + recorder.noise_growth * np.abs(voltage_v) / 5.0
     read = voltage_v * (1.0 + recorder.gain_error) + recorder.offset_v + noise
@@ -115,7 +128,7 @@ def digitised(voltage_v: Floats, recorder: Recorder, rng: np.random.Generator) -
         read[at] += recorder.spike_v * rng.choice([-1.0, 1.0], wrong) * rng.uniform(0.3, 1.0, wrong)
     top = 2 ** (recorder.bits - 1)
     counts = np.clip(np.rint(read / recorder.step_v), max(-top, FILL + 1), top - 1)
-    return counts.astype(np.int16)
+    return np.asarray(counts, dtype=np.int16)
 
 
 def gaps(count: int, recorder: Recorder, rng: np.random.Generator) -> NDArray[np.bool_]:

@@ -62,7 +62,7 @@ def road_path(
     speed_km_h: float = 60.0,
     percent_per_m: float = 500.0,
 ) -> Floats:
-    """The arm's path in % of travel while driving, with slow pitch and roll, between the stops; shape (n,)."""
+    """The arm's path in % of travel while driving, with slow pitch and roll; shape (n,)."""
     travel = suspension_travel_m(rng, seconds, road_class, speed_km_h) * percent_per_m
     time = np.arange(travel.shape[0]) / NODE_HZ
     slow = 3.0 * np.sin(2.0 * np.pi * rng.uniform(0.03, 0.15) * time + rng.uniform(0, 6.28))

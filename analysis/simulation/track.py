@@ -2,7 +2,8 @@
 
 The wiper rides on a film whose resistance grows exponentially with its thickness (Holm, Electric
 Contacts, 1967, on films; from memory). Where the track is worn the thickness becomes a rough field, so
-that the contact resistance of a worn band is ``R₀·10^(6·e)``, ``e`` being the part above zero of
+that the contact resistance of a worn band is ``R₀·10^(6·e)`` (or fewer decades), ``e`` being the part
+above zero of
 
     e = shape(x) · (bias + 1.2·u),
 
@@ -26,6 +27,7 @@ from analysis.intervals import Interval
 from analysis.simulation.circuit import Floats
 
 CELLS = 16_384  # grain cells along the electrical travel: 0.006 % each, finer than any grain below
+STOPS = Interval(9.0, 91.0)  # a ride-height arm uses some 0.5-4.5 V (common practice, no source)
 DECADES = 6.0  # from a sound contact (some 100 Ω) to an open one (100 MΩ)
 
 
@@ -49,6 +51,10 @@ class WornBand:
         Correlation times of the parts in time.
     wiped : float
         Share of the dirt that each crossing removes; 0 for wear.
+    decades : float
+        How far the resistance can rise: 6 is an open contact, 3 some 100 kΩ, which only dents the voltage.
+    lean_percent : float
+        How far the tip of the wiper lags behind, in the direction of motion.
     """
 
     travel: Interval
@@ -62,6 +68,8 @@ class WornBand:
     slow_s: float = 0.15
     chatter_s: float = 0.0004
     wiped: float = 0.0
+    decades: float = DECADES
+    lean_percent: float = 0.0
 
     def outline(self, travel_percent: Floats) -> Floats:
         """The outline at some places, 0..1."""
@@ -98,7 +106,7 @@ class Sensor:
 
     track_ohm: float = 5_000.0
     wiper_ohm: float = 100.0
-    stops: Interval = Interval(9.0, 91.0)
+    stops: Interval = STOPS
     rest_percent: float = 50.0
     bands: tuple[WornBand, ...] = ()
     smoothness_percent: float = 0.03
@@ -184,7 +192,7 @@ def film_ohm(
     bias = -1.3 + 4.0 * band.severity
     dirt = (1.0 - band.wiped) ** (crossings_before + visit)
     exponent = np.clip(band.outline(place) * dirt * (bias + 1.2 * field) - 0.3 * (1.0 - dirt), 0.0, 1.0)
-    ohm = 100.0 * (10.0 ** (DECADES * exponent) - 1.0)
+    ohm = 100.0 * (10.0 ** (band.decades * exponent) - 1.0)
     return where, ohm, crossings_before + int(visit[-1]) + 1
 
 

@@ -31,6 +31,8 @@ class BandTruth:
         As it was made.
     deepest_v : float
         Largest departure in a sample, in volts; negative towards ground.
+    broken : Interval or None
+        From the first to the last place where a sample left the ideal voltage; None where none did.
     """
 
     travel: Interval
@@ -39,6 +41,25 @@ class BandTruth:
     shown: int
     severity: float
     deepest_v: float
+    broken: Interval | None
+
+
+@dataclass(frozen=True, slots=True)
+class FaultTruth:
+    """What a capture can show of a fault of wiring, ground or reference.
+
+    Parameters
+    ----------
+    events : int
+        Stretches of time, 20 ms or more apart, in which a sampled voltage was off by more than the recorder
+        can miss.
+    longest_s, total_s : float
+        Their lengths.
+    """
+
+    events: int
+    longest_s: float
+    total_s: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,6 +74,8 @@ class Truth:
         `code`, and what else is defensible.
     bands : tuple of BandTruth
         Every band that was crossed at all.
+    fault : FaultTruth or None
+        What is to be seen of a fault of wiring, ground or reference.
     story : str
         One sentence: what was simulated.
     """
@@ -60,6 +83,7 @@ class Truth:
     code: VerdictCode
     acceptable: frozenset[VerdictCode]
     bands: tuple[BandTruth, ...] = ()
+    fault: FaultTruth | None = None
     story: str = ""
 
     @property
@@ -110,9 +134,35 @@ def band_truths(
         place = np.concatenate([place for place, _ in visits])
         departure = np.concatenate([departure for _, departure in visits])
         deepest = float(departure[np.abs(departure).argmax()])
-        travel = Interval(max(band.travel.start, place.min()), min(band.travel.stop, place.max()))
-        found.append(BandTruth(travel, role, len(visits), shown, band.severity, deepest))
+        low, high = float(place.min()), float(place.max())
+        travel = Interval(max(band.travel.start, low), min(band.travel.stop, high))
+        off = place[np.abs(departure) > threshold_v]
+        broken = Interval(float(off.min()), float(off.max())) if off.size else None
+        found.append(BandTruth(travel, role, len(visits), shown, band.severity, deepest, broken))
     return tuple(found)
+
+
+def fault_truth(paths: Sequence[PathSamples], threshold_v: float) -> FaultTruth:
+    """Count the stretches in which a fault shows.
+
+    Parameters
+    ----------
+    paths : sequence of PathSamples
+        One for each record and faulty wire.
+    threshold_v : float
+        Departure that this recorder can show.
+    """
+    lengths = [length for path in paths for length in _stretches(path, threshold_v)]
+    return FaultTruth(len(lengths), max(lengths, default=0.0), sum(lengths))
+
+
+def _stretches(path: PathSamples, threshold_v: float) -> list[float]:
+    """Seconds of each stretch beyond the threshold, gaps under 20 ms bridged."""
+    off = np.flatnonzero(np.abs(path.departure_v) > threshold_v)
+    if off.size == 0:
+        return []
+    parts = np.split(off, np.flatnonzero(np.diff(off) * path.interval_s > 0.02) + 1)
+    return [float(part[-1] - part[0] + 1) * path.interval_s for part in parts]
 
 
 def _visits(band: WornBand, path: PathSamples) -> list[tuple[Floats, Floats]]:
