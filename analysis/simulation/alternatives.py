@@ -105,7 +105,7 @@ def spiking(
     begins = rng.random(travel.shape[0]) < moved * (1.0 + 12.0 * band.severity)
     length = max(int(rng.uniform(0.0005, 0.006) / interval_s), 1)
     open_now = maximum_filter1d(begins.astype(np.float64), length) * (band.outline(travel) > 0.0)
-    rail = float(rng.choice([0.05, 0.05, 4.95]))
+    rail = 4.95 if int(band.severity * 1_000) % 3 == 0 else 0.05  # one rail for the whole capture
     return signal + open_now * (rail - signal)
 
 

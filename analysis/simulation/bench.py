@@ -18,7 +18,7 @@ from analysis.simulation.alternatives import broken_up
 from analysis.simulation.circuit import Floats, node_voltage, settled_voltage
 from analysis.simulation.disturbances import Scene
 from analysis.simulation.hand import NODE_HZ
-from analysis.simulation.measurement_faults import duty_cycle
+from analysis.simulation.measurement_faults import air, duty_cycle
 from analysis.simulation.recorder import FILL, digitised, gaps, sampled
 from analysis.simulation.scenario import RecordPlan, Scenario
 from analysis.simulation.truth import BandTruth, FaultTruth, PathSamples, Truth, band_truths, fault_truth
@@ -91,6 +91,9 @@ def _record(bench: _Bench, plan: RecordPlan, name: str) -> Record:
     scene = _scene(plan, count * factor, 1.0 / (recorder.rate_hz * factor))
     inner = _voltages(bench, _Taking(plan, scene, name, factor))
     taken = {role: sampled(inner[role], factor, recorder, at) for at, role in enumerate(plan.roles)}
+    if plan.prelude:
+        taken = {plan.roles[0]: _with_prelude(bench, taken[plan.roles[0]])}
+        count = len(taken[plan.roles[0]])
     if plan.probe:
         taken = plan.probe.applied(taken, 1.0 / recorder.rate_hz, bench.rng)
     missing = gaps(count, recorder, bench.rng)
@@ -98,6 +101,19 @@ def _record(bench: _Bench, plan: RecordPlan, name: str) -> Record:
     told = plan.step if plan.told else None
     attributes = {"plugged": int(plan.plugged), "ignition": "on", **plan.attributes}
     return Record(name, 1.0 / recorder.rate_hz, channels, plan.label, told, 0.0, attributes)
+
+
+def _with_prelude(bench: _Bench, signal_v: Floats) -> Floats:
+    """One probe on its way: air, ground, air, reference, air, and then the signal."""
+    scenario, rng, rate_hz = bench.scenario, bench.rng, bench.scenario.recorder.rate_hz
+    ground_v = scenario.ground_v + (scenario.ground.volts if scenario.ground else 0.0)
+    reference_v = scenario.reference_v + (scenario.reference.volts if scenario.reference else 0.0)
+    on_the_way = []
+    for level in (ground_v, reference_v):
+        on_the_way.append(air(int(rng.uniform(0.3, 1.0) * rate_hz) + 1, 1.0 / rate_hz, rng))
+        on_the_way.append(np.full(int(rng.uniform(1.0, 2.0) * rate_hz) + 1, level))
+    on_the_way.append(air(int(rng.uniform(0.2, 0.6) * rate_hz) + 1, 1.0 / rate_hz, rng))
+    return np.concatenate([*on_the_way, signal_v])
 
 
 def _oversampling(scenario: Scenario) -> int:
@@ -242,9 +258,10 @@ def _bands(bench: _Bench) -> tuple[BandTruth, ...]:
 
 
 def _fault(bench: _Bench) -> FaultTruth | None:
-    """What can be seen of a fault of wiring, ground or reference; None where there is none."""
+    """What can be seen of a fault of wiring, ground or reference; None where there is none or it is always there."""
     scenario = bench.scenario
-    if not (scenario.wire or scenario.ground or scenario.reference):
+    fleeting = [fault for fault in (scenario.ground, scenario.reference) if fault and fault.kind != "static"]
+    if not (scenario.wire or fleeting):
         return None
     smallest_v = 0.05 if scenario.wire else 0.15
     return fault_truth(bench.faults, max(bench.threshold_v, smallest_v))

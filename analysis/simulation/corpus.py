@@ -92,8 +92,7 @@ def settled(truth: Truth) -> Truth:
     """
     if truth.fault is not None:
         return _settled_fault(truth, truth.fault)
-    wanted = truth.code in (VerdictCode.WORN_TRACK, VerdictCode.INCONCLUSIVE)
-    if not wanted or truth.shown_bands or (truth.code is VerdictCode.INCONCLUSIVE and not truth.bands):
+    if truth.code is not VerdictCode.WORN_TRACK or truth.shown_bands:
         return truth
     once = any(band.shown for band in truth.bands)
     code = VerdictCode.INCONCLUSIVE if once else VerdictCode.NO_FAULT_FOUND

@@ -29,7 +29,8 @@ class Visit:
     Parameters
     ----------
     layout : str
-        ``"full"``: ground, reference, wiggle and sweep records; ``"single"``: one sweep record.
+        ``"full"``: ground, reference, wiggle and sweep records; ``"single"``: one sweep record; ``"long"``:
+        one record of one probe that goes from wire to wire.
     roles : tuple of Role
         Of the sweep records; one role means a recorder moved from wire to wire.
     crossings : int
@@ -70,13 +71,14 @@ def draw_visit(rng: np.random.Generator, *, nasty: float = 0.15) -> Visit:
     recorder = draw_recorder(rng, nasty)
     full = chance(rng, 0.75)
     roles = THREE if chance(rng, 0.6) else (Role.SIGNAL,)
+    layout = "full" if full else "long" if len(roles) == 1 and chance(rng, 0.35) else "single"
     return Visit(
         sensor,
         circuit,
         recorder,
         draw_style(rng, recorder.rate_hz, nasty),
         draw_interference(rng, nasty),
-        "full" if full else "single",
+        layout,
         roles,
         int(rng.integers(2, 13)),
         chance(rng, 0.12),
@@ -144,6 +146,7 @@ def draw_style(rng: np.random.Generator, rate_hz: float, nasty: float) -> hand.H
         partial=0.1 * clumsy,
         knock_percent=rng.uniform(0.3, 2.5) if chance(rng, nasty) else 0.0,
         pause_s=rng.uniform(0.05, 0.5) if slowest > 1.0 else 0.1,
+        catch_percent=rng.uniform(25.0, 75.0) if chance(rng, 0.4 * nasty) else None,
     )
 
 
@@ -173,7 +176,7 @@ def draw_band(rng: np.random.Generator, sensor: Sensor, *, wiped: float = 0.0) -
     shares = rng.dirichlet([3.0, 1.5, 1.0, 1.0])
     return WornBand(
         Interval(start, start + width),
-        severity=rng.uniform(0.15, 1.0),
+        severity=float(rng.random() ** 1.4),  # mild wear is met more often than a bare track
         soft_percent=0.0 if chance(rng, 0.5) else rng.uniform(0.1, 0.35) * width,
         grain_percent=min(log_uniform(rng, 0.03, 0.3), width / 10.0),
         fixed=float(shares[0]),
@@ -206,7 +209,7 @@ def sweep_paths(rng: np.random.Generator, visit: Visit, focus: float | None = No
     longest_s = MOST_SAMPLES / visit.recorder.rate_hz
     if visit.driving:
         return [_driven(rng, sensor, min(rng.uniform(8.0, 30.0), longest_s))]
-    records = 1 if visit.layout == "single" else int(rng.integers(1, 4))
+    records = 1 if visit.layout != "full" else int(rng.integers(1, 4))
     paths = []
     for number in range(records):
         share = visit.crossings // records + (1 if number < visit.crossings % records else 0)
@@ -243,10 +246,17 @@ def plans(
     """The records of a visit; `probe` is a probe fault of the sweep records."""
     moved = Step.ROAD if visit.driving else Step.SWEEP
     sweeps = [
-        RecordPlan(moved, path, visit.roles, probe=probe, told=visit.told)
+        RecordPlan(
+            moved,
+            path,
+            visit.roles,
+            probe=probe,
+            told=visit.told,
+            prelude=visit.layout == "long" and len(visit.roles) == 1,
+        )
         for path in sweep_paths(rng, visit, focus)
     ]
-    if visit.layout == "single":
+    if visit.layout != "full":
         return tuple(sweeps)
     held = []
     if focus is not None and chance(rng, 0.5):
@@ -265,7 +275,8 @@ def standing(rng: np.random.Generator, visit: Visit) -> tuple[RecordPlan, ...]:
     for step, role in wires:
         seconds = rng.uniform(3.0, 6.0) if step is Step.WIGGLE else rng.uniform(1.0, 2.0)
         roles = visit.roles if len(visit.roles) > 1 else (role,)
-        taken.append(RecordPlan(step, still(rng, visit, visit.sensor.rest_percent, seconds), roles))
+        path = still(rng, visit, visit.sensor.rest_percent, seconds)
+        taken.append(RecordPlan(step, path, roles, told=visit.told))
     return tuple(taken)
 
 

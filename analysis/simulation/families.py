@@ -129,8 +129,14 @@ def signal_wiring(rng: np.random.Generator) -> Scenario:
 def _three_wires(rng: np.random.Generator, nasty: float) -> Visit:
     """A visit that can show a fault of ground or reference at all, with room above 5 V."""
     visit = draw_visit(rng, nasty=nasty)
-    recorder = replace(visit.recorder, range_v=max(visit.recorder.range_v, 10.0))
+    range_v, bits = max(visit.recorder.range_v, 10.0), max(visit.recorder.bits, 10)
+    recorder = replace(visit.recorder, range_v=range_v, bits=bits)
     return replace(visit, recorder=recorder, roles=THREE)
+
+
+def _wire_to_wire(rng: np.random.Generator) -> str:
+    """A layout in which one channel goes from wire to wire."""
+    return "long" if chance(rng, 0.3) else "full"
 
 
 def reference_fault(rng: np.random.Generator) -> Scenario:
@@ -140,7 +146,7 @@ def reference_fault(rng: np.random.Generator) -> Scenario:
     low = chance(rng, 0.7) or kind != "static"
     volts = -log_uniform(rng, 0.35, 4.0) if low else log_uniform(rng, 0.35, 2.5)
     if kind == "static" and chance(rng, 0.4):
-        visit = replace(visit, roles=(Role.SIGNAL,), layout="full")
+        visit = replace(visit, roles=(Role.SIGNAL,), layout=_wire_to_wire(rng))
     fault = SupplyFault(kind, volts, log_uniform(rng, 0.4, 2.0), log_uniform(rng, 0.01, 0.5))
     made = scenario(
         visit, plans(rng, visit), VerdictCode.REFERENCE_FAULT, f"reference, {kind}, {volts:+.2f} V"
@@ -154,7 +160,7 @@ def ground_fault(rng: np.random.Generator) -> Scenario:
     kind = str(rng.choice(["static", "static", "intermittent", "intermittent", "load"]))
     volts = log_uniform(rng, 0.2, 2.5)
     if kind == "static" and chance(rng, 0.4):
-        visit = replace(visit, roles=(Role.SIGNAL,), layout="full")
+        visit = replace(visit, roles=(Role.SIGNAL,), layout=_wire_to_wire(rng))
     fault = SupplyFault(kind, volts, log_uniform(rng, 0.4, 2.0), log_uniform(rng, 0.01, 0.5))
     made = scenario(visit, plans(rng, visit), VerdictCode.GROUND_FAULT, f"ground, {kind}, {volts:+.2f} V")
     return replace(made, ground=fault)
@@ -178,7 +184,7 @@ def out_of_range(rng: np.random.Generator) -> Scenario:
 def measurement_problem(rng: np.random.Generator) -> Scenario:
     """The capture is no measurement of the sensor."""
     visit = replace(draw_visit(rng, nasty=0.06), driving=False)
-    visit = replace(visit, layout="full" if chance(rng, 0.6) else "single")
+    visit = replace(visit, layout="full" if chance(rng, 0.6) else "single", told=True)
     kinds = [*ProbeFaultKind, "clipped", "not moved", "unplugged", "asleep", "two level"]
     kind = kinds[int(rng.integers(0, len(kinds)))]
     if isinstance(kind, ProbeFaultKind):
@@ -249,7 +255,7 @@ def _little_travel(rng: np.random.Generator, visit: Visit) -> Scenario:
     style = replace(visit.style, knock_percent=0.0)
     path = hand.sweep(rng, part, int(rng.integers(2, 6)), style)
     swept = RecordPlan(Step.SWEEP, path, visit.roles)
-    taken = (swept,) if visit.layout == "single" else (*_away(rng, visit, part), swept)
+    taken = (swept,) if visit.layout != "full" else (*_away(rng, visit, part), swept)
     return scenario(visit, taken, UNSURE, "rest height not visited", SOUND)
 
 

@@ -39,6 +39,9 @@ class HandStyle:
         Bounce at the stops, in % of travel; 0 where the hand stops short of them.
     pause_s : float
         Rest between strokes.
+    catch_percent : float or None
+        Where the linkage catches on every stroke: the arm stops there and then jumps on. It really moves
+        so, however much that looks like a bad place on the track.
     """
 
     stroke_s: float = 2.0
@@ -51,6 +54,7 @@ class HandStyle:
     partial: float = 0.0
     knock_percent: float = 0.0
     pause_s: float = 0.3
+    catch_percent: float | None = None
 
 
 @dataclass(slots=True)
@@ -125,9 +129,21 @@ def _stroke(path: _Path, target: float, rng: np.random.Generator, style: HandSty
         path.move(path.at - rng.uniform(0.02, 0.12) * distance, max(0.25 * seconds, 0.15))
     if rng.random() < style.slip:
         path.move(path.at + rng.uniform(0.1, 0.5) * (target - path.at), rng.uniform(0.12, 0.2))
+    _catch(path, target, rng, style)
     rest = abs(target - path.at) / max(abs(distance), 1e-9)
     path.move(target, max(seconds * rest, 0.12))
     path.at = min(max(path.at, stops.start), stops.stop)
+
+
+def _catch(path: _Path, target: float, rng: np.random.Generator, style: HandStyle) -> None:
+    """The linkage catches at its place, where the stroke passes it."""
+    place = style.catch_percent
+    if place is None or not min(path.at, target) < place < max(path.at, target):
+        return
+    path.move(place, max(0.5 * style.stroke_s * abs(place - path.at) / abs(target - path.at), 0.12))
+    path.hold(rng.uniform(0.02, 0.12))
+    jump = min(rng.uniform(2.0, 8.0), abs(target - place))
+    path.move(place + np.sign(target - place) * jump, rng.uniform(0.1, 0.16))
 
 
 def to_and_fro(

@@ -29,6 +29,18 @@ class RecordPlan:
         The arm's path at `hand.NODE_HZ`; its length is the record's.
     roles : tuple of Role
         What the probes touch.
+    label : str
+        As the technician wrote it.
+    attributes : mapping
+        Conditions.
+    plugged : bool
+        Whether the sensor is plugged in.
+    probe : ProbeFault or None
+        What is wrong at a probe.
+    told : bool
+        Whether the file says the step.
+    prelude : bool
+        Whether the one probe first went through the air, to ground and to the reference in this record.
     """
 
     step: Step | None
@@ -39,6 +51,7 @@ class RecordPlan:
     plugged: bool = True
     probe: ProbeFault | None = None
     told: bool = True
+    prelude: bool = False
 
 
 @dataclass(frozen=True, slots=True)
