@@ -5,9 +5,9 @@ The **file fingerprint** is the plain SHA-256 of the file's bytes, as any tool c
 The **content fingerprint** stays the same when the file is repacked with another compression, and
 changes when a sample or a word that gives the samples meaning changes. It is the SHA-256 over
 
-1. every object in the order of its path: ``/``, each ``/records/<NNN>``, and in it each dataset that has
-   an attribute ``role``;
-2. for each of them its path and a line feed;
+1. ``/``, then each ``/records/<NNN>`` in the order of the names, after each of them those of its datasets
+   that have an attribute ``role``, in the order of their names;
+2. for each of these objects its path and a line feed;
 3. then for each of its attributes out of `layout.MEANING_KEYS`, in the order of their names,
    ``name=value`` and a line feed, where a text is itself and a number is Python's ``float.hex``;
 4. then, for a dataset, its samples as they are stored, little-endian.
@@ -46,7 +46,7 @@ class Digest(Protocol):
 
 
 class ContentDigest:
-    """The content fingerprint, fed object by object in the order of their paths."""
+    """The content fingerprint, fed object by object in the order that the module states."""
 
     def __init__(self) -> None:
         self._digest: Digest = hashlib.sha256()

@@ -154,7 +154,7 @@ def make_capture(
 def stand_in_id(records: Iterable[Record]) -> str:
     """A UUID derived from the content, for a capture that has none.
 
-    It depends on names, intervals, lengths and the first and last samples of each channel in volts, so
+    It depends on names, intervals, lengths and the first and last samples of each channel, so
     that it stays the same however the file is compressed, and opening never waits for a whole read.
 
     Parameters
@@ -174,6 +174,6 @@ def stand_in_id(records: Iterable[Record]) -> str:
             size = len(channel)
             digest.update(f"{channel.name}\n{channel.role}\n{size}\n".encode())
             for start in (0, max(size - _PROBE_SAMPLES, 0)):
-                voltage_v = channel.volts(start, min(start + _PROBE_SAMPLES, size))
-                digest.update(np.ascontiguousarray(voltage_v, dtype="<f8").tobytes())
+                raw = channel.source.read(start, min(start + _PROBE_SAMPLES, size))
+                digest.update(np.ascontiguousarray(raw, dtype=raw.dtype.newbyteorder("<")).tobytes())
     return str(uuid.uuid5(_NAMESPACE, digest.hexdigest()))

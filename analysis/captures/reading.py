@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from types import TracebackType
 from typing import Self
@@ -12,11 +12,14 @@ from typing import Self
 import h5py
 from h5py import h5g
 
-from analysis.captures import layout, memory, strict, variable_text
-from analysis.captures.described import Described, interval_s, volts_a_unit, with_texts
+from analysis.captures import layout, memory, strict
+from analysis.captures.described import Described, interval_s, volts_a_unit
 from analysis.captures.model import Capture, Channel, OverviewLevel, Record, Role, Scaling, Step
-from analysis.captures.overview import stored_levels
-from analysis.errors import CaptureError, NewerFormatError
+from analysis.captures.fingerprint import with_sha256
+from analysis.captures.overview import stored_levels, with_overviews
+from analysis.captures.stored import StoredChannel, StoredRecord, read_stored
+from analysis.errors import CaptureError
+from analysis.progress import Tick, ignore, part
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,6 +49,25 @@ class OpenCapture:
         """Close the file; doing so twice is allowed."""
         self.file.close()
 
+    def completed(self, tick: Tick = ignore) -> OpenCapture:
+        """The same with the file's SHA-256, and with the overviews that the file lacks.
+
+        Both take a pass over the file, so they are no part of opening it. The file stays open behind
+        both values; closing either closes both.
+
+        Parameters
+        ----------
+        tick : Tick
+            Progress.
+
+        Raises
+        ------
+        CaptureError
+            Where the file is damaged or gone.
+        """
+        drawable = with_overviews(self.capture, part(tick, 0.0, 0.7))
+        return replace(self, capture=with_sha256(drawable, part(tick, 0.7, 1.0)))
+
     def __enter__(self) -> Self:
         return self
 
@@ -53,26 +75,6 @@ class OpenCapture:
         self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
     ) -> None:
         self.close()
-
-
-@dataclass(frozen=True, slots=True)
-class _StoredChannel:
-    """A dataset of a record, before its words were understood."""
-
-    name: str
-    words: Described
-    trouble: str
-    length: int
-
-
-@dataclass(frozen=True, slots=True)
-class _StoredRecord:
-    """A group of ``/records``, before its words were understood."""
-
-    name: str
-    words: Described
-    group: h5g.GroupID
-    channels: tuple[_StoredChannel, ...]
 
 
 def open_capture(path: str | os.PathLike[str]) -> OpenCapture:
@@ -123,11 +125,8 @@ def require_signal(capture: Capture) -> None:
 
 
 def _read(file: h5py.File, path: Path) -> tuple[Capture, tuple[str, ...]]:
-    root = strict.root(file)
-    words = Described("the file", strict.attributes(root, "the file"))
-    stored = _stored_records(root)
-    words, stored = _fill_in_texts(path, words, stored)
-    _check_format(words)
+    found = read_stored(file, path)
+    words, stored = found.words, found.records
     if not stored:
         raise CaptureError("the capture holds no records", "record the sensor again, or choose another file")
     assumptions: list[str] = []
@@ -145,87 +144,7 @@ def _read(file: h5py.File, path: Path) -> tuple[Capture, tuple[str, ...]]:
     return capture, tuple(assumptions)
 
 
-def _stored_records(root: h5g.GroupID) -> tuple[_StoredRecord, ...]:
-    top = strict.open_group(root, layout.RECORDS_GROUP)
-    found = []
-    for name in strict.members(top) if top is not None else ():
-        group = strict.open_group(top, name)
-        if group is not None:
-            where = f"record {name}"
-            words = Described(where, strict.attributes(group, where))
-            found.append(_StoredRecord(name, words, group, _stored_channels(group, name)))
-    return tuple(found)
-
-
-def _stored_channels(group: h5g.GroupID, record: str) -> tuple[_StoredChannel, ...]:
-    """Datasets that may be channels: all but the dimension and the time."""
-    found = []
-    for name in strict.members(group):
-        dataset = strict.open_dataset(group, name)
-        if dataset is None or name in (layout.DIMENSION_NAME, layout.TIME_NAME):
-            continue
-        where = f"channel {name} of record {record}"
-        words = Described(where, strict.attributes(dataset, where))
-        with strict.translated(where):
-            trouble = strict.trouble_with_numbers(dataset)
-            length = 0 if trouble else dataset.get_space().get_simple_extent_npoints()
-        found.append(_StoredChannel(name, words, trouble, length))
-    return tuple(found)
-
-
-def _fill_in_texts(
-    path: Path, root: Described, records: tuple[_StoredRecord, ...]
-) -> tuple[Described, tuple[_StoredRecord, ...]]:
-    """Fetch all variable-length texts in one go and put them where they belong."""
-    objects: list[tuple[str, Described]] = [("/", root)]
-    for record in records:
-        base = f"/{layout.RECORDS_GROUP}/{record.name}"
-        objects.append((base, record.words))
-        objects.extend((f"{base}/{channel.name}", channel.words) for channel in record.channels)
-    wanted = [(where, key) for where, words in objects for key in words.attributes.variable]
-    if not wanted:
-        return root, records
-    texts: dict[str, dict[str, str]] = {}
-    for (where, key), text in zip(wanted, variable_text.fetch(path, wanted), strict=True):
-        texts.setdefault(where, {})[key] = text
-    return _filled(root, texts.get("/", {})), tuple(_filled_record(item, texts) for item in records)
-
-
-def _filled(words: Described, texts: dict[str, str]) -> Described:
-    return Described(words.where, with_texts(words.attributes, texts))
-
-
-def _filled_record(record: _StoredRecord, texts: dict[str, dict[str, str]]) -> _StoredRecord:
-    base = f"/{layout.RECORDS_GROUP}/{record.name}"
-    channels = tuple(
-        _StoredChannel(
-            item.name, _filled(item.words, texts.get(f"{base}/{item.name}", {})), item.trouble, item.length
-        )
-        for item in record.channels
-    )
-    return _StoredRecord(record.name, _filled(record.words, texts.get(base, {})), record.group, channels)
-
-
-def _check_format(words: Described) -> None:
-    if words.text(layout.FORMAT_KEY) != layout.FORMAT:
-        raise CaptureError(
-            "the file is HDF5 but no capture", f"import it, or set its {layout.FORMAT_KEY} to {layout.FORMAT}"
-        )
-    version = words.number(layout.VERSION_KEY)
-    if version is None:
-        raise CaptureError(
-            f"the file does not state its {layout.VERSION_KEY}", f"store {layout.FORMAT_VERSION} there"
-        )
-    if version > layout.FORMAT_VERSION:
-        raise NewerFormatError(
-            f"the file has format version {version:g} and this program knows {layout.FORMAT_VERSION}",
-            "update the program",
-        )
-    if version != layout.FORMAT_VERSION:
-        raise CaptureError(f"the file has format version {version:g}, which never was", "store 1 there")
-
-
-def _check_not_empty(stored: Sequence[_StoredRecord], records: Sequence[Record]) -> None:
+def _check_not_empty(stored: Sequence[StoredRecord], records: Sequence[Record]) -> None:
     """Refuse a capture of which nothing is left; say the most useful reason."""
     if any(channel.role is not None for record in records for channel in record.channels):
         return
@@ -239,7 +158,7 @@ def _check_not_empty(stored: Sequence[_StoredRecord], records: Sequence[Record])
     )
 
 
-def _record(stored: _StoredRecord, assumptions: list[str]) -> Record | None:
+def _record(stored: StoredRecord, assumptions: list[str]) -> Record | None:
     """A record, or None where it holds nothing to look at, which is stated."""
     known = [item for item in stored.channels if _is_channel(item)]
     if not known:
@@ -265,20 +184,20 @@ def _record(stored: _StoredRecord, assumptions: list[str]) -> Record | None:
     )
 
 
-def _is_channel(stored: _StoredChannel) -> bool:
+def _is_channel(stored: StoredChannel) -> bool:
     """Whether a dataset states a role, or at least is a plain run of volts."""
-    if stored.words.has(layout.ROLE_KEY):
+    if stored.has_role:
         return True
     unit = stored.words.attributes.values.get(layout.UNITS_KEY)
     return not stored.trouble and unit in layout.VOLTS_A_UNIT
 
 
-def _common_length(where: str, channels: Sequence[_StoredChannel]) -> int:
+def _common_length(where: str, channels: Sequence[StoredChannel]) -> int:
     """Length of the channels that state a role; of all where none does."""
     for item in channels:
         if item.trouble:
             raise CaptureError(f"{item.words.where} {item.trouble}", "store plain one-dimensional numbers")
-    stated = [item for item in channels if item.words.has(layout.ROLE_KEY)] or channels
+    stated = [item for item in channels if item.has_role] or channels
     lengths = {item.length for item in stated}
     if len(lengths) > 1:
         listed = ", ".join(f"{item.name} {item.length:,}" for item in stated)
@@ -306,7 +225,7 @@ def _role(words: Described, assumptions: list[str]) -> Role | None:
         return None
 
 
-def _channel(group: h5g.GroupID, stored: _StoredChannel, assumptions: list[str]) -> Channel:
+def _channel(group: h5g.GroupID, stored: StoredChannel, assumptions: list[str]) -> Channel:
     words = stored.words
     role = _role(words, assumptions)
     source = strict.DatasetSource(group, stored.name, words.where)

@@ -185,13 +185,16 @@ def _write_channel(group: h5py.Group, channel: Channel, digest: ContentDigest, t
     dtype = channel.source.dtype.newbyteorder("=")
     dataset = _packed(group, channel.name, len(channel), dtype)
     words = channel_attributes(channel)
-    digest.describe(dataset.name, words)
+    covered = layout.ROLE_KEY in words
+    if covered:
+        digest.describe(dataset.name, words)
     set_attributes(dataset, words, dtype)
     builder = OverviewBuilder(channel.scaling)
     start = 0
     for raw in stretches(channel.source, tick):
         dataset[start : start + len(raw)] = raw
-        digest.add(raw)
+        if covered:
+            digest.add(raw)
         builder.add(raw)
         start += len(raw)
     if len(channel) >= layout.OVERVIEW_MIN_SAMPLES:

@@ -1,0 +1,162 @@
+"""What a file holds, found and checked but not yet understood: the one walk over records and datasets."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+import h5py
+from h5py import h5g
+
+from analysis.captures import layout, strict, variable_text
+from analysis.captures.described import Described, with_texts
+from analysis.errors import CaptureError, NewerFormatError
+
+
+@dataclass(frozen=True, slots=True)
+class StoredChannel:
+    """A dataset of a record.
+
+    Parameters
+    ----------
+    name, path : str
+        Its own name, and its path inside the file.
+    words : Described
+        Its attributes.
+    trouble : str
+        Why it is no plain run of numbers, as a clause; empty where it is one.
+    length : int
+        Samples; 0 where there is trouble.
+    """
+
+    name: str
+    path: str
+    words: Described
+    trouble: str
+    length: int
+
+    @property
+    def has_role(self) -> bool:
+        """Whether it says that it is a channel of the sensor."""
+        return self.words.has(layout.ROLE_KEY)
+
+
+@dataclass(frozen=True, slots=True)
+class StoredRecord:
+    """A group of ``/records``: its name and path, its attributes, its datasets."""
+
+    name: str
+    path: str
+    words: Described
+    group: h5g.GroupID
+    channels: tuple[StoredChannel, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class StoredCapture:
+    """A whole file: the attributes of ``/``, and its records."""
+
+    words: Described
+    records: tuple[StoredRecord, ...]
+
+
+def read_stored(file: h5py.File, path: Path) -> StoredCapture:
+    """Walk over a file; samples are not read.
+
+    Parameters
+    ----------
+    file : h5py.File
+        Open.
+    path : Path
+        Its path, for the process that reads variable-length texts.
+
+    Raises
+    ------
+    CaptureError
+        Where the file is damaged, or no capture of a version that is known.
+    """
+    root = strict.root(file)
+    words = Described("the file", strict.attributes(root, "the file"))
+    if layout.FORMAT_KEY not in words.attributes.variable:
+        _check_format(words)  # another program's file is refused before anything else of it is touched
+    stored = _with_texts(StoredCapture(words, _records(root)), path)
+    _check_format(stored.words)
+    _check_version(stored.words)
+    return stored
+
+
+def _check_format(words: Described) -> None:
+    if words.text(layout.FORMAT_KEY) != layout.FORMAT:
+        raise CaptureError(
+            "the file is HDF5 but no capture", f"import it, or set its {layout.FORMAT_KEY} to {layout.FORMAT}"
+        )
+
+
+def _check_version(words: Described) -> None:
+    version = words.number(layout.VERSION_KEY)
+    if version is None:
+        raise CaptureError(
+            f"the file does not state its {layout.VERSION_KEY}", f"store {layout.FORMAT_VERSION} there"
+        )
+    if version > layout.FORMAT_VERSION:
+        raise NewerFormatError(
+            f"the file has format version {version:g} and this program knows {layout.FORMAT_VERSION}",
+            "update the program",
+        )
+    if version != layout.FORMAT_VERSION:
+        raise CaptureError(
+            f"the file has format version {version:g}, which never was",
+            f"store {layout.FORMAT_VERSION} there",
+        )
+
+
+def _records(root: h5g.GroupID) -> tuple[StoredRecord, ...]:
+    top = strict.open_group(root, layout.RECORDS_GROUP)
+    found = []
+    for name in strict.members(top) if top is not None else ():
+        group = strict.open_group(top, name)
+        if group is not None:
+            path, where = f"/{layout.RECORDS_GROUP}/{name}", f"record {name}"
+            words = Described(where, strict.attributes(group, where))
+            found.append(StoredRecord(name, path, words, group, _channels(group, path, where)))
+    return tuple(found)
+
+
+def _channels(group: h5g.GroupID, parent: str, record: str) -> tuple[StoredChannel, ...]:
+    """Datasets that may be channels: all but the dimension and the time."""
+    found = []
+    for name in strict.members(group):
+        dataset = strict.open_dataset(group, name)
+        if dataset is None or name in (layout.DIMENSION_NAME, layout.TIME_NAME):
+            continue
+        where = f"channel {name} of {record}"
+        words = Described(where, strict.attributes(dataset, where))
+        with strict.translated(where):
+            trouble = strict.trouble_with_numbers(dataset)
+            length = 0 if trouble else dataset.get_space().get_simple_extent_npoints()
+        found.append(StoredChannel(name, f"{parent}/{name}", words, trouble, length))
+    return tuple(found)
+
+
+def _with_texts(stored: StoredCapture, path: Path) -> StoredCapture:
+    """The same with its variable-length texts, fetched all in one go."""
+    objects = [("/", stored.words)]
+    for record in stored.records:
+        objects.append((record.path, record.words))
+        objects.extend((channel.path, channel.words) for channel in record.channels)
+    wanted = [(where, key) for where, words in objects for key in words.attributes.variable]
+    texts: dict[str, dict[str, str]] = {}
+    for (where, key), text in zip(wanted, variable_text.fetch(path, wanted), strict=True):
+        texts.setdefault(where, {})[key] = text
+    return _filled(stored, texts) if texts else stored
+
+
+def _filled(stored: StoredCapture, texts: dict[str, dict[str, str]]) -> StoredCapture:
+    def fill(words: Described, path: str) -> Described:
+        return Described(words.where, with_texts(words.attributes, texts.get(path, {})))
+
+    def fill_record(record: StoredRecord) -> StoredRecord:
+        channels = tuple(replace(item, words=fill(item.words, item.path)) for item in record.channels)
+        return replace(record, words=fill(record.words, record.path), channels=channels)
+
+    return StoredCapture(fill(stored.words, "/"), tuple(fill_record(item) for item in stored.records))
