@@ -55,14 +55,6 @@ def passages(findings: Findings) -> tuple[Passage, ...]:
     return tuple(sorted([*crossings, *events], key=lambda item: (item.record, item.time.start)))
 
 
-def clearest(band: Band) -> int:
-    """Index of the crossing with the most break-up; the longest one proves nothing by being long."""
-    worst = max(range(len(band.crossings)), key=lambda i: band.crossings[i].breakup_percent, default=-1)
-    if worst < 0:
-        raise ValueError("a band without crossings has no clearest one")
-    return worst
-
-
 class Focus(QObject):
     """The one place that knows what is shown; views emit what the user meant, and follow its signals.
 
@@ -190,6 +182,16 @@ class Focus(QObject):
             self._moment_s = moment_s
             self.moment_changed.emit()
 
+    def follow(self, moment_s: float) -> None:
+        """Point at a moment and keep it in view, turning the page where it leaves; history stays as it is."""
+        window = self._window
+        if self._record is not None and not window.contains(moment_s):
+            start_s = moment_s - 0.02 * window.length
+            page = clipped(Interval(start_s, start_s + window.length), self._record)
+            if page != window:
+                self._go(View(self._record.name, page), remember=False)
+        self.point(moment_s)
+
     def choose_band(self, band: int | None) -> None:
         """Choose a band, so that every crossing of it lights up."""
         self._band, self._passage = band, None
@@ -205,6 +207,14 @@ class Focus(QObject):
             self._go(View(record.name, clipped(passage.time.widened(margin_s), record)), remember=True)
         self.point(passage.time.centre)
         self.target_changed.emit()
+
+    def open_band(self, band: int) -> None:
+        """Choose a band and zoom to its clearest crossing: most break-up, for a long one proves nothing."""
+        own = [i for i, item in enumerate(self._passages) if item.band == band]
+        if own:
+            self.choose_passage(max(own, key=lambda i: self._passages[i].breakup_percent))
+        else:
+            self.choose_band(band)
 
     def step(self, by: int) -> None:
         """Single out the next (1) or previous (-1) passage of the chosen band, or of all."""
@@ -236,11 +246,13 @@ class Focus(QObject):
         moved = self._record is None or self._record.name != view.record
         if moved:
             self._record = self._capture.record(view.record)
-            self._moment_s = None
+            self._moment_s = view.window.start
         self._window = view.window
         if moved:
             self.record_changed.emit()
         self.window_changed.emit()
+        if moved:
+            self.moment_changed.emit()
 
 
 def whole(record: Record) -> Interval:

@@ -30,13 +30,6 @@ class Opened(AbstractContextManager["Opened"], Protocol):
         """The capture."""
 
 
-class Examine(Protocol):
-    """The analysis, as the session calls it."""
-
-    def __call__(self, capture: Capture, /, *, tick: Tick) -> Findings:
-        """Everything that can be said of one capture."""
-
-
 @dataclass(frozen=True, slots=True)
 class Tools:
     """What a session works with; tests hand in their own.
@@ -44,13 +37,13 @@ class Tools:
     Parameters
     ----------
     open_capture : callable
-        Opens a file; raises `CaptureError`.
-    examine : Examine
-        The analysis.
+        Opens a file, reporting progress; raises `CaptureError`.
+    examine : callable
+        The analysis: everything that can be said of one capture.
     """
 
-    open_capture: Callable[[Path], Opened]
-    examine: Examine
+    open_capture: Callable[[Path, Tick], Opened]
+    examine: Callable[[Capture, Tick], Findings]
 
 
 class Session(QObject):
@@ -94,7 +87,7 @@ class Session(QObject):
         self._jobs.run(
             OPENING,
             self.tr("Opening {name}").format(name=path.name),
-            lambda tick: self._open(path, tick),
+            lambda tick: self._tools.open_capture(path, tick),
             self._take,
             self._complain,
             discarded=_close,
@@ -119,7 +112,7 @@ class Session(QObject):
         self._jobs.run(
             EXAMINING,
             self.tr("Examining the capture"),
-            lambda tick: self._tools.examine(capture, tick=tick),
+            lambda tick: self._tools.examine(capture, tick),
             self._conclude,
             self._complain,
         )
@@ -129,10 +122,6 @@ class Session(QObject):
         self._jobs.shut_down()
         self._retire()
         self._close_retired()
-
-    def _open(self, path: Path, tick: Tick) -> Opened:
-        tick(0.0)
-        return self._tools.open_capture(path)
 
     def _take(self, opened: Opened) -> None:
         self.show(opened)

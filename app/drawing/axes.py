@@ -11,16 +11,19 @@ LEFT_AXIS_PX = 46
 
 
 class QuietAxis(pg.AxisItem):
-    """An axis with short outward ticks, no scaling prefix, and its unit on the last tick's side.
+    """An axis with short outward ticks, no scaling prefix, and the unit after each figure.
 
     Parameters
     ----------
     orientation : str
         ``"left"`` or ``"bottom"``.
+    unit : str
+        Written after each figure, with the space before it.
     """
 
-    def __init__(self, orientation: str) -> None:
+    def __init__(self, orientation: str, unit: str = "") -> None:
         super().__init__(orientation, maxTickLength=-4)
+        self._unit = unit
         self.enableAutoSIPrefix(False)
         font = QFont()
         font.setPointSizeF(8.0)
@@ -40,4 +43,4 @@ class QuietAxis(pg.AxisItem):
     def tickStrings(self, values: Any, scale: float, spacing: float) -> list[str]:
         """Plain figures with a true minus sign."""
         strings: list[str] = super().tickStrings(values, scale, spacing)
-        return [text.replace("-", "\N{MINUS SIGN}") for text in strings]
+        return [text.replace("-", "\N{MINUS SIGN}") + self._unit for text in strings]

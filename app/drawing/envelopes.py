@@ -8,6 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.captures.model import Channel
+from analysis.captures.overview import envelope
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,11 +41,9 @@ def columns(channel: Channel, start: int, stop: int, count: int) -> Columns:
     if size <= 2 * count:
         voltage_v = channel.volts(start, start + size)
         return Columns(np.arange(start, start + size, dtype=np.float64), voltage_v, voltage_v, True)
-    edges = np.linspace(start, stop, count + 1).astype(np.int64)
-    voltage_v = channel.volts(start, stop)
-    low_v = np.fmin.reduceat(voltage_v, edges[:-1] - start)
-    high_v = np.fmax.reduceat(voltage_v, edges[:-1] - start)
-    return Columns(0.5 * (edges[:-1] + edges[1:] - 1), low_v, high_v, False)
+    drawn = envelope(channel, start, stop, count)
+    middle = 0.5 * (drawn.edges[:-1] + drawn.edges[1:] - 1)
+    return Columns(middle, drawn.minimum_v, drawn.maximum_v, False)
 
 
 def extent_v(channel: Channel, *, least_v: float = 0.1, margin: float = 0.08) -> tuple[float, float]:

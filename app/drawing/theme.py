@@ -96,10 +96,12 @@ DARK = Palette(
 )
 
 
-def system_palette() -> Palette:
-    """The palette that follows the desktop: dark where the system says so."""
-    hints = QGuiApplication.styleHints()
-    return DARK if hints.colorScheme() == Qt.ColorScheme.Dark else LIGHT
+def palette_for(colours: str) -> Palette:
+    """The palette of a setting: ``"light"``, ``"dark"``, or whatever the desktop has for ``"system"``."""
+    if colours in ("light", "dark"):
+        return DARK if colours == "dark" else LIGHT
+    dark = QGuiApplication.styleHints().colorScheme() == Qt.ColorScheme.Dark
+    return DARK if dark else LIGHT
 
 
 def style_sheet(palette: Palette) -> str:

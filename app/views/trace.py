@@ -157,7 +157,7 @@ class TraceView(Pane):
 
     def _lane(self, row: int, record: Record, channels: tuple[Channel, ...], last: bool) -> _Lane:
         box = GestureBox()
-        axes = (QuietAxis("left"), QuietAxis("bottom"))
+        axes = (QuietAxis("left"), QuietAxis("bottom", " s"))
         plot = self._plots.addPlot(row=row, col=0, viewBox=box, axisItems={"left": axes[0], "bottom": axes[1]})
         plot.hideButtons()
         plot.setMenuEnabled(False)

@@ -1,0 +1,143 @@
+"""The arm on its track: dragged by hand, or running through the record by the clock."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable
+
+import numpy as np
+from PySide6.QtCore import QObject, QTimer, Signal
+
+from analysis.diagnosis.findings import ArmPath, TrackSurvey
+from analysis.intervals import Interval
+from app.focus import Focus, whole
+from app.playback import SPEEDS, Playback
+
+_FRAME_MS = 16
+
+
+class Arm(QObject):
+    """Moves the focus's moment, by hand or by the clock.
+
+    Signals
+    -------
+    running_changed(running), speed_changed(speed)
+    """
+
+    running_changed = Signal(bool)
+    speed_changed = Signal(float)
+
+    def __init__(
+        self, focus: Focus, clock: Callable[[], float] = time.monotonic, parent: QObject | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._focus = focus
+        self._clock = clock
+        self._survey: TrackSurvey | None = None
+        self._run = Playback(Interval(0.0, 0.0), 0.0)
+        self._timer = QTimer(self)
+        self._timer.setInterval(_FRAME_MS)
+        self._timer.timeout.connect(self.advance)
+        focus.record_changed.connect(self.rest)
+
+    @property
+    def running(self) -> bool:
+        """Whether it runs."""
+        return self._run.running
+
+    @property
+    def speed(self) -> float:
+        """Seconds of the record a second."""
+        return self._run.speed
+
+    def follow(self, survey: TrackSurvey | None) -> None:
+        """Move along this track from now on."""
+        self._survey = survey
+
+    def travel(self, moment_s: float | None) -> float | None:
+        """Where the arm is at a moment of the shown record, or None where that is unknown."""
+        path = self._path()
+        return path.at(moment_s) if path is not None and moment_s is not None else None
+
+    def drag_to(self, travel_percent: float) -> None:
+        """Move to a place on the track, at the passage nearest in time; a run stops."""
+        self.rest()
+        path = self._path()
+        if path is not None:
+            near_s = self._focus.moment_s
+            self._focus.point(moment_of(path, travel_percent, self._focus.window.start if near_s is None else near_s))
+
+    def toggle(self) -> None:
+        """Run, or rest."""
+        if self.running:
+            self.rest()
+        else:
+            self.run()
+
+    def run(self) -> None:
+        """Run from where the arm is through the rest of the record; nothing happens without a record."""
+        record = self._focus.record
+        if record is None or not len(record):
+            return
+        now_s, moment_s = self._clock(), self._focus.moment_s
+        span = whole(record)
+        window = self._focus.window
+        if moment_s is None or not window.contains(moment_s):
+            moment_s = window.start
+        self._run = Playback(span, moment_s, speed=self._run.speed).started(now_s)
+        self._timer.start()
+        self.running_changed.emit(True)
+
+    def rest(self) -> None:
+        """Stop where it is."""
+        if self.running:
+            self._run = self._run.stopped(self._clock())
+            self._timer.stop()
+            self.running_changed.emit(False)
+
+    def set_speed(self, speed: float) -> None:
+        """Go on at another speed, one of `SPEEDS`."""
+        if speed != self._run.speed:
+            self._run = self._run.at_speed(speed, self._clock())
+            self.speed_changed.emit(speed)
+
+    def change_speed(self, by: int) -> None:
+        """Take the next faster (1) or slower (-1) speed."""
+        place = SPEEDS.index(self._run.speed) + by
+        self.set_speed(SPEEDS[min(max(place, 0), len(SPEEDS) - 1)])
+
+    def advance(self) -> None:
+        """Move to where the clock says; called by the timer."""
+        now_s = self._clock()
+        moment_s = self._run.moment_at(now_s)
+        self._focus.follow(moment_s)
+        if self._run.finished(now_s):
+            self.rest()
+
+    def _path(self) -> ArmPath | None:
+        record = self._focus.record
+        return self._survey.path(record.name) if self._survey is not None and record is not None else None
+
+
+def moment_of(path: ArmPath, travel_percent: float, near_s: float) -> float:
+    """When the arm was at a place, as near as possible to a moment.
+
+    Parameters
+    ----------
+    path : ArmPath
+        At least one node.
+    travel_percent : float
+        The place; where the arm never was there, its nearest place counts.
+    near_s : float
+        Of several times, the one nearest to this is taken.
+    """
+    low, high = float(path.travel_percent.min()), float(path.travel_percent.max())
+    offset = path.travel_percent - min(max(travel_percent, low), high)
+    turns = np.flatnonzero((offset[:-1] <= 0) != (offset[1:] <= 0))
+    if not turns.size:
+        nearest = np.flatnonzero(np.abs(offset) == np.abs(offset).min())
+        times_s = path.time_s[nearest]
+    else:
+        share = offset[turns] / (offset[turns] - offset[turns + 1])
+        times_s = path.time_s[turns] + share * (path.time_s[turns + 1] - path.time_s[turns])
+    return float(times_s[np.argmin(np.abs(times_s - near_s))])

@@ -1,0 +1,97 @@
+"""Rows of a list: a mark, a title, a quiet line below it, and a reading at the right."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
+from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
+
+from app.drawing import icons
+from app.drawing.theme import LIGHT, Palette
+
+ROW_ROLE = Qt.ItemDataRole.UserRole + 7
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """What one row shows.
+
+    Parameters
+    ----------
+    title, detail, reading : str
+        Main line, quiet line (empty for a one-line row), and what stands at the right.
+    mark : str
+        Icon name; empty for none.
+    tone : str
+        Palette field that colours the mark: ``"good"``, ``"bad"``, ``"unsure"``, ``"faint"``.
+    faded : bool
+        Something that is not there: a step that was not captured.
+    """
+
+    title: str
+    detail: str = ""
+    reading: str = ""
+    mark: str = ""
+    tone: str = "quiet"
+    faded: bool = False
+
+
+class RowDelegate(QStyledItemDelegate):
+    """Paints `Row` values found under `ROW_ROLE`."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.palette: Palette = LIGHT
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> QSize:
+        """Two lines and some air, or one."""
+        row: Row = index.data(ROW_ROLE)
+        line = QFontMetricsF(option.font).height()
+        return QSize(80, round(2 * line + 8 if row.detail else line + 7))
+
+    def paint(
+        self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
+    ) -> None:
+        """Paint one row."""
+        row: Row = index.data(ROW_ROLE)
+        box = QRectF(option.rect).adjusted(1, 1, -1, -1)
+        painter.save()
+        try:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            self._ground(painter, box, option.state)
+            if row.mark:
+                size = 16
+                colour = getattr(self.palette, row.tone)
+                spot = QRectF(box.left() + 9, box.center().y() - size / 2, size, size)
+                painter.drawPixmap(spot.topLeft(), icons.pixmap(row.mark, colour, size))
+            self._text(painter, option.font, box.adjusted(34 if row.mark else 11, 2, -8, -2), row)
+        finally:
+            painter.restore()
+
+    def _ground(self, painter: QPainter, box: QRectF, state: QStyle.StateFlag) -> None:
+        if state & QStyle.StateFlag.State_Selected:
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(QColor(self.palette.raised))
+            painter.drawRoundedRect(box, 4, 4)
+            painter.fillRect(QRectF(box.left(), box.top() + 3, 3, box.height() - 6), QColor(self.palette.choice))
+        elif state & QStyle.StateFlag.State_MouseOver:
+            painter.setPen(QPen(QColor(self.palette.line), 1))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRoundedRect(box, 4, 4)
+
+    def _text(self, painter: QPainter, font: QFont, box: QRectF, row: Row) -> None:
+        metrics = QFontMetricsF(font)
+        reading_px = metrics.horizontalAdvance(row.reading) + 8 if row.reading else 0.0
+        first = QRectF(box.left(), box.top(), box.width(), metrics.height() if row.detail else box.height())
+        painter.setPen(QColor(self.palette.faint if row.faded else self.palette.ink))
+        middle = Qt.AlignmentFlag.AlignVCenter
+        title = metrics.elidedText(row.title, Qt.TextElideMode.ElideRight, box.width() - reading_px)
+        painter.drawText(first, middle | Qt.AlignmentFlag.AlignLeft, title)
+        painter.drawText(first, middle | Qt.AlignmentFlag.AlignRight, row.reading)
+        if row.detail:
+            painter.setPen(QColor(self.palette.faint if row.faded else self.palette.quiet))
+            second = QRectF(box.left(), first.bottom(), box.width(), metrics.height())
+            detail = metrics.elidedText(row.detail, Qt.TextElideMode.ElideRight, box.width())
+            painter.drawText(second, middle | Qt.AlignmentFlag.AlignLeft, detail)

@@ -1,0 +1,205 @@
+"""What is drawn on the sensor track: break-up lines, crossing counts, and the arm."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+import pyqtgraph as pg
+from numpy.typing import NDArray
+from PySide6.QtCore import QPointF, QRectF, Qt, Signal
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen
+from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
+
+from analysis.diagnosis.findings import TrackSurvey
+
+
+def stairs(edges: NDArray[np.float64], heights: NDArray[np.float64]) -> QPainterPath:
+    """A stepped outline over bins; bins without a value leave a gap.
+
+    Parameters
+    ----------
+    edges : ndarray, shape (n_bins + 1,)
+    heights : ndarray, shape (n_bins,)
+        NaN where a bin was not visited.
+    """
+    path = QPainterPath()
+    joined = False
+    for left, right, height in zip(edges[:-1], edges[1:], heights, strict=True):
+        if not np.isfinite(height):
+            joined = False
+            continue
+        if joined:
+            path.lineTo(left, height)
+        else:
+            path.moveTo(left, height)
+        path.lineTo(right, height)
+        joined = True
+    return path
+
+
+class BreakupItem(pg.GraphicsObject):
+    """Break-up over travel: every crossing faint, the worst of them bold, a chosen one on top."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._extent = QRectF()
+        self._faint: list[QPainterPath] = []
+        self._worst = QPainterPath()
+        self._floor_percent = 0.0
+        self._chosen: int | None = None
+        self._ink, self._bold, self._choice = QColor("grey"), QColor("black"), QColor("blue")
+
+    def show_survey(self, survey: TrackSurvey) -> None:
+        """Prepare the outlines of a survey."""
+        self.prepareGeometryChange()
+        edges, rows = survey.edges_percent, survey.breakup_percent
+        self._faint = [stairs(edges, row) for row in rows]
+        self._worst = stairs(edges, worst(rows))
+        self._floor_percent = survey.floor_percent
+        top = float(np.nanmax(rows)) if np.isfinite(rows).any() else 1.0
+        self._extent = QRectF(float(edges[0]), 0.0, float(edges[-1] - edges[0]), top)
+        self._chosen = None
+        self.update()
+
+    def single_out(self, crossing: int | None) -> None:
+        """Draw one crossing on top of the others, or none."""
+        self._chosen = crossing
+        self.update()
+
+    def recolour(self, ink: QColor, bold: QColor, choice: QColor) -> None:
+        """Set the colours of all crossings, of the worst, and of the chosen one."""
+        self._ink, self._bold, self._choice = ink, bold, choice
+        self.update()
+
+    def boundingRect(self) -> QRectF:
+        """All bins, up to the worst break-up."""
+        return self._extent
+
+    def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:
+        """Stroke the prepared outlines."""
+        painter.save()
+        try:
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            faint = QColor(self._ink)
+            faint.setAlphaF(0.3 if self._chosen is None else 0.16)
+            painter.setPen(_cosmetic(faint, 1))
+            for path in self._faint:
+                painter.drawPath(path)
+            bold = QColor(self._bold)
+            bold.setAlphaF(1.0 if self._chosen is None else 0.35)
+            painter.setPen(_cosmetic(bold, 2))
+            painter.drawPath(self._worst)
+            if self._chosen is not None and self._chosen < len(self._faint):
+                painter.setPen(_cosmetic(self._choice, 2))
+                painter.drawPath(self._faint[self._chosen])
+            painter.setPen(_cosmetic(self._ink, 1, Qt.PenStyle.DashLine))
+            floor = self._floor_percent
+            painter.drawLine(QPointF(self._extent.left(), floor), QPointF(self._extent.right(), floor))
+        finally:
+            painter.restore()
+
+
+class CountItem(pg.GraphicsObject):
+    """How many crossings visited each bin, as a filled silhouette."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._extent = QRectF()
+        self._shape = QPainterPath()
+        self._fill = QColor("grey")
+
+    def show_counts(self, edges: NDArray[np.float64], counts: NDArray[np.intp]) -> None:
+        """Prepare the silhouette of ``counts`` (shape ``(n_bins,)``) over ``edges`` (``(n_bins + 1,)``)."""
+        self.prepareGeometryChange()
+        self._shape = stairs(edges, counts.astype(np.float64))
+        self._shape.lineTo(float(edges[-1]), 0.0)
+        self._shape.lineTo(float(edges[0]), 0.0)
+        self._shape.closeSubpath()
+        self._extent = QRectF(float(edges[0]), 0.0, float(edges[-1] - edges[0]), float(counts.max(initial=1)))
+        self.update()
+
+    def recolour(self, fill: QColor) -> None:
+        """Set the fill."""
+        self._fill = fill
+        self.update()
+
+    def boundingRect(self) -> QRectF:
+        """All bins, up to the most crossings."""
+        return self._extent
+
+    def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:
+        """Fill the silhouette."""
+        painter.fillPath(self._shape, self._fill)
+
+
+class ArmItem(pg.GraphicsObject):
+    """The arm: a dot on the track, to be dragged along it or clicked to let it run.
+
+    Signals
+    -------
+    dragged(travel_percent, finished)
+    clicked()
+    """
+
+    dragged = Signal(float, bool)
+    clicked = Signal()
+
+    RADIUS_PX = 8.0
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
+        self.setCursor(Qt.CursorShape.SizeHorCursor)
+        self.setZValue(50)
+        self._fill, self._rim = QColor("black"), QColor("white")
+
+    def recolour(self, fill: QColor, rim: QColor) -> None:
+        """Set the colours of the dot and of its rim."""
+        self._fill, self._rim = fill, rim
+        self.update()
+
+    def boundingRect(self) -> QRectF:
+        """A little more than the dot, so that a finger finds it."""
+        reach = self.RADIUS_PX + 4
+        return QRectF(-reach, -reach, 2 * reach, 2 * reach)
+
+    def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:
+        """A dot with a rim."""
+        painter.save()
+        try:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            painter.setPen(QPen(self._rim, 2.5))
+            painter.setBrush(self._fill)
+            painter.drawEllipse(QPointF(0, 0), self.RADIUS_PX, self.RADIUS_PX)
+        finally:
+            painter.restore()
+
+    def mouseDragEvent(self, ev: Any) -> None:
+        """Drag along the track."""
+        view = self.getViewBox()
+        if view is None or ev.button() != Qt.MouseButton.LeftButton:
+            ev.ignore()
+            return
+        ev.accept()
+        self.dragged.emit(view.mapSceneToView(ev.scenePos()).x(), bool(ev.isFinish()))
+
+    def mouseClickEvent(self, ev: Any) -> None:
+        """Run, or rest."""
+        if ev.button() == Qt.MouseButton.LeftButton:
+            ev.accept()
+            self.clicked.emit()
+
+
+def worst(rows: NDArray[np.float64]) -> NDArray[np.float64]:
+    """Largest break-up in each bin over all crossings, shape ``(n_bins,)``; NaN where none visited it."""
+    if not rows.shape[0]:
+        return np.full(rows.shape[1], np.nan)
+    filled = np.where(np.isfinite(rows), rows, -np.inf).max(axis=0)
+    return np.where(np.isfinite(filled), filled, np.nan)
+
+
+def _cosmetic(colour: QColor, width: float, style: Qt.PenStyle = Qt.PenStyle.SolidLine) -> QPen:
+    pen = QPen(colour, width, style)
+    pen.setCosmetic(True)
+    return pen

@@ -1,0 +1,65 @@
+"""What every channel read at one moment, and where the arm was."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from analysis.captures.model import Channel, Record, Role
+from analysis.diagnosis.findings import TrackSurvey
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """All channels of a record at one sample.
+
+    Parameters
+    ----------
+    time_s : float
+        Time of the sample.
+    volts : tuple of (Channel, float)
+        In the record's order; NaN where a sample is missing.
+    travel_percent : float or None
+        From the arm's path where the record was swept, else from the channels' ratio, else unknown.
+    """
+
+    time_s: float
+    volts: tuple[tuple[Channel, float], ...]
+    travel_percent: float | None
+
+
+def read_at(record: Record, moment_s: float, survey: TrackSurvey | None) -> Reading:
+    """Read the sample nearest to a moment.
+
+    Raises
+    ------
+    CaptureError
+        Where the file is damaged or gone.
+    """
+    if not len(record):
+        return Reading(moment_s, (), None)
+    index = record.index_at(moment_s)
+    values = tuple((channel, _one(channel, index)) for channel in record.channels)
+    time_s = record.first_sample_s + index * record.sample_interval_s
+    return Reading(time_s, values, travel_at(record, moment_s, survey, values))
+
+
+def travel_at(
+    record: Record, moment_s: float, survey: TrackSurvey | None, values: tuple[tuple[Channel, float], ...] = ()
+) -> float | None:
+    """Where the arm was at a moment, in % of travel, or None where that cannot be told."""
+    path = survey.path(record.name) if survey is not None else None
+    if path is not None:
+        return path.at(moment_s)
+    by_role = {channel.role: value for channel, value in values if channel.role is not None}
+    signal_v, reference_v = by_role.get(Role.SIGNAL), by_role.get(Role.REFERENCE)
+    if signal_v is None or reference_v is None:
+        return None
+    ground_v = by_role.get(Role.GROUND, 0.0)
+    applied_v = reference_v - ground_v
+    travel = 100.0 * (signal_v - ground_v) / applied_v if applied_v > 0.5 else float("nan")
+    return travel if travel == travel else None
+
+
+def _one(channel: Channel, index: int) -> float:
+    voltage_v = channel.volts(index, index + 1)
+    return float(voltage_v[0]) if voltage_v.size else float("nan")

@@ -1,0 +1,206 @@
+"""The one circle, in one direction: views emit what was meant, the focus decides, views follow."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+import numpy as np
+from PySide6.QtCore import QObject
+
+from analysis.diagnosis.findings import TrackSurvey
+from analysis.errors import CaptureError
+from app.drawing.band_item import Stretch
+from app.drawing.track_items import worst
+from app.readings import read_at
+from app.words import record_name
+
+if TYPE_CHECKING:
+    from app.main_window import Window
+
+
+class ReviewCircle(QObject):
+    """Joins session, focus and arm to the views of one window.
+
+    Parameters
+    ----------
+    window : Window
+        Whose views it joins.
+    """
+
+    def __init__(self, window: Window) -> None:
+        super().__init__(window)
+        self._window = window
+        self._survey: TrackSurvey | None = None
+        self._follow_session()
+        self._follow_focus()
+        self._follow_hand()
+
+    def refresh(self) -> None:
+        """Show everything again, for a view that was built anew."""
+        self._show_record()
+        self._show_targets()
+        self._show_moment()
+
+    def choose_next_band(self) -> None:
+        """Light up the band after the chosen one, and then none."""
+        findings, band = self._window.session.findings, self._window.focus.band
+        count = len(findings.bands) if findings is not None else 0
+        if count:
+            after = 0 if band is None else band + 1
+            self._window.focus.choose_band(after if after < count else None)
+
+    def open_likeliest(self) -> None:
+        """Zoom to the clearest crossing of the chosen band, or of the likeliest."""
+        findings, band = self._window.session.findings, self._window.focus.band
+        if findings is not None and findings.bands:
+            likeliest = max(range(len(findings.bands)), key=lambda i: findings.bands[i].confidence)
+            self._window.focus.open_band(likeliest if band is None else band)
+
+    def _follow_session(self) -> None:
+        self._window.session.capture_changed.connect(self._show_capture)
+        self._window.session.findings_changed.connect(self._show_findings)
+
+    def _follow_focus(self) -> None:
+        focus = self._window.focus
+        focus.record_changed.connect(self._show_record)
+        focus.window_changed.connect(self._show_window)
+        focus.target_changed.connect(self._show_targets)
+        focus.moment_changed.connect(self._show_moment)
+
+    def _follow_hand(self) -> None:
+        window, focus = self._window, self._window.focus
+        window.records.chosen.connect(focus.show_record)
+        window.events.chosen.connect(focus.choose_passage)
+        window.overview.window_wanted.connect(focus.show_window)
+        window.trace.window_wanted.connect(focus.show_window)
+        window.trace.zoomed.connect(focus.zoom)
+        window.trace.panned.connect(focus.pan)
+        window.trace.pointed.connect(self._point)
+        window.trace.pressed.connect(self._press_moment)
+        window.track.band_chosen.connect(focus.choose_band)
+        window.track.band_opened.connect(focus.open_band)
+        window.track.arm_dragged.connect(window.arm.drag_to)
+        window.track.arm_clicked.connect(window.arm.toggle)
+        window.track.pointed.connect(self._point_at_place)
+        window.evidence.band_chosen.connect(focus.choose_band)
+        window.evidence.band_opened.connect(focus.open_band)
+        window.evidence.record_wanted.connect(focus.show_record)
+
+    def _show_capture(self) -> None:
+        window, capture = self._window, self._window.session.capture
+        self._take_survey()
+        window.records.show_capture(capture, None)
+        window.events.show_passages((), capture, False)
+        window.evidence.show_findings(capture, None)
+        window.track.show_findings(None, None)
+        window.focus.start(capture)
+
+    def _show_findings(self) -> None:
+        window, findings = self._window, self._window.session.findings
+        if findings is None:
+            return
+        self._take_survey()
+        window.records.show_capture(window.session.capture, findings)
+        window.evidence.show_findings(window.session.capture, findings)
+        window.track.show_findings(findings, self._survey)
+        window.focus.learn(findings)
+        window.events.show_passages(window.focus.passages, window.session.capture, True)
+        self.refresh()
+
+    def _take_survey(self) -> None:
+        """The track to show: the one with the likeliest band, or else the first."""
+        findings = self._window.session.findings
+        surveys = findings.surveys if findings is not None else ()
+        bands = findings.bands if findings is not None else ()
+        track = max(bands, key=lambda band: band.confidence).track if bands else None
+        first = surveys[0] if surveys else None
+        self._survey = next((item for item in surveys if item.role is track), first)
+        self._window.arm.follow(self._survey)
+
+    def _show_record(self) -> None:
+        window, record = self._window, self._window.focus.record
+        window.trace.show_record(record)
+        window.overview.show_record(record)
+        if record is not None:
+            window.trace.set_note(record_name(record))
+            window.records.show_record(record.name)
+        self._show_window()
+        self._show_stretches()
+
+    def _show_window(self) -> None:
+        self._window.trace.show_window(self._window.focus.window)
+        self._window.overview.show_window(self._window.focus.window)
+
+    def _show_targets(self) -> None:
+        window, focus = self._window, self._window.focus
+        window.track.choose_band(focus.band)
+        window.evidence.choose_band(focus.band)
+        window.events.show_passage(focus.passage)
+        passage = focus.passages[focus.passage] if focus.passage is not None else None
+        window.track.single_out(passage.record if passage else None, passage.time if passage else None)
+        self._show_stretches()
+
+    def _show_stretches(self) -> None:
+        """Shade every passage of the shown record; the singled-out one, or the chosen band's, strongly."""
+        focus = self._window.focus
+        stretches = tuple(
+            Stretch(item.time, strong=_is_strong(focus.band, focus.passage, item.band, index))
+            for index, item in enumerate(focus.passages)
+            if focus.record is not None and item.record == focus.record.name and item.noisy
+        )
+        self._window.trace.show_stretches(stretches)
+        self._window.overview.show_stretches(stretches)
+
+    def _point(self, moment_s: float | None) -> None:
+        # While the arm runs, it is the clock that points; a pointer that left changes nothing.
+        if moment_s is not None and not self._window.arm.running:
+            self._window.focus.point(moment_s)
+
+    def _press_moment(self, moment_s: float, twice: bool) -> None:
+        """A click on a crossing in Trace chooses its band; a double click zooms to that crossing."""
+        focus = self._window.focus
+        name = focus.record.name if focus.record is not None else ""
+        reach_s = 0.004 * focus.window.length
+        hits = [
+            index
+            for index, item in enumerate(focus.passages)
+            if item.record == name and item.time.widened(reach_s).contains(moment_s)
+        ]
+        if twice and hits:
+            focus.choose_passage(hits[0])
+        elif not twice:
+            focus.choose_band(focus.passages[hits[0]].band if hits else None)
+
+    def _show_moment(self) -> None:
+        window, focus = self._window, self._window.focus
+        record, moment_s = focus.record, focus.moment_s
+        window.trace.show_moment(moment_s)
+        window.overview.show_moment(moment_s)
+        window.track.show_arm(window.arm.travel(moment_s))
+        if record is None or moment_s is None:
+            return
+        try:
+            reading = read_at(record, moment_s, self._survey)
+        except CaptureError as error:
+            window.problem_bar.show_problem(f"{error}.")
+            return
+        pixel_s = focus.window.length / max(window.trace.width(), 1)
+        window.readout.show_reading(reading, max(pixel_s, record.sample_interval_s))
+
+    def _point_at_place(self, travel_percent: float | None) -> None:
+        survey = self._survey
+        if travel_percent is None or survey is None or self._window.arm.running:
+            return
+        place = int(np.searchsorted(survey.edges_percent, travel_percent, side="right")) - 1
+        if not 0 <= place < survey.breakup_percent.shape[1]:
+            return
+        column = survey.breakup_percent[:, place]
+        value = float(worst(survey.breakup_percent[:, place : place + 1])[0])
+        count = int(np.isfinite(column).sum())
+        self._window.readout.show_place(travel_percent, value if count else None, count)
+
+
+def _is_strong(band: int | None, passage: int | None, own_band: int | None, own_index: int) -> bool:
+    if passage is not None:
+        return own_index == passage
+    return band is not None and own_band == band

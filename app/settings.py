@@ -1,0 +1,93 @@
+"""What the window remembers: its geometry, the last captures, lanes and colours."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Protocol
+
+from PySide6.QtCore import QByteArray, QSettings
+
+_MOST_RECENT = 8
+
+
+class Store(Protocol):
+    """Where settings are kept: `QSettings`, or memory."""
+
+    def value(self, key: str, default: object = None, /) -> object:
+        """What is kept under a key, or the default."""
+
+    def setValue(self, key: str, value: object, /) -> None:  # noqa: N802 - QSettings' own name
+        """Keep a value under a key."""
+
+
+class MemoryStore:
+    """Settings that are forgotten with the process: for pictures and tests."""
+
+    def __init__(self) -> None:
+        self._kept: dict[str, object] = {}
+
+    def value(self, key: str, default: object = None, /) -> object:
+        """What is kept under a key, or the default."""
+        return self._kept.get(key, default)
+
+    def setValue(self, key: str, value: object, /) -> None:  # noqa: N802 - QSettings' own name
+        """Keep a value under a key."""
+        self._kept[key] = value
+
+
+class Settings:
+    """A thin, typed front of the store.
+
+    Parameters
+    ----------
+    store : Store or None
+        Where to keep it; the user's own by default.
+    """
+
+    def __init__(self, store: Store | None = None) -> None:
+        self._store: Store = store if store is not None else QSettings("wornband", "wornband")
+
+    @property
+    def recent(self) -> tuple[Path, ...]:
+        """The last captures that opened, newest first."""
+        kept = self._store.value("recent", [])
+        names = [kept] if isinstance(kept, str) else list(kept) if isinstance(kept, list) else []
+        return tuple(Path(str(name)) for name in names)
+
+    def remember_capture(self, path: Path) -> None:
+        """Put a capture first among the last ones."""
+        others = [str(item) for item in self.recent if item != path]
+        self._store.setValue("recent", [str(path), *others][:_MOST_RECENT])
+
+    def forget_capture(self, path: Path) -> None:
+        """Drop a capture that could not be opened."""
+        self._store.setValue("recent", [str(item) for item in self.recent if item != path])
+
+    @property
+    def geometry(self) -> QByteArray:
+        """The window's place and size; empty the first time."""
+        kept = self._store.value("geometry")
+        return kept if isinstance(kept, QByteArray) else QByteArray()
+
+    @geometry.setter
+    def geometry(self, value: QByteArray) -> None:
+        self._store.setValue("geometry", value)
+
+    @property
+    def lanes(self) -> bool:
+        """Whether Trace has a lane for each channel."""
+        return str(self._store.value("lanes", "true")).lower() == "true"
+
+    @lanes.setter
+    def lanes(self, value: bool) -> None:
+        self._store.setValue("lanes", "true" if value else "false")
+
+    @property
+    def colours(self) -> str:
+        """``"system"``, ``"light"`` or ``"dark"``."""
+        kept = str(self._store.value("colours", "system"))
+        return kept if kept in ("system", "light", "dark") else "system"
+
+    @colours.setter
+    def colours(self, value: str) -> None:
+        self._store.setValue("colours", value)

@@ -1,0 +1,45 @@
+"""What a session works with, taken from the analysis; loaded when the window opens and not before."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from pathlib import Path
+
+from analysis.captures.fingerprint import with_sha256
+from analysis.captures.model import Capture
+from analysis.captures.overview import with_overviews
+from analysis.captures.reading import OpenCapture, open_capture
+from analysis.diagnosis.examine import examine
+from analysis.diagnosis.findings import Findings
+from analysis.progress import Tick, part
+from app.session import Tools
+
+_SLOW_WITHOUT_OVERVIEW = 1 << 20
+"""Samples above which a first picture without an overview would take longer than a blink."""
+
+
+def real_tools() -> Tools:
+    """The tools that the workbench uses."""
+    return Tools(open_capture=_open, examine=_examine)
+
+
+def _open(path: Path, tick: Tick) -> OpenCapture:
+    """Open a file so that it can be drawn at once: long channels get their overview first."""
+    opened = open_capture(path)
+    lacking = any(
+        len(channel) > _SLOW_WITHOUT_OVERVIEW and not channel.overview
+        for record in opened.capture.records
+        for channel in record.channels
+    )
+    if not lacking:
+        return opened
+    try:
+        return replace(opened, capture=with_overviews(opened.capture, tick))
+    except BaseException:
+        opened.close()
+        raise
+
+
+def _examine(capture: Capture, tick: Tick) -> Findings:
+    """Hash the file, then examine: the findings name the exact file that they speak of."""
+    return examine(with_sha256(capture, part(tick, 0.0, 0.1)), tick=part(tick, 0.1, 1.0))

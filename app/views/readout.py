@@ -1,0 +1,54 @@
+"""The status line's reading: every channel in volts, and where the arm is."""
+
+from __future__ import annotations
+
+from html import escape
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLabel, QWidget
+
+from app.drawing.numbers import percent, seconds, volts
+from app.drawing.theme import LIGHT, Palette
+from app.readings import Reading
+from app.words import channel_name
+
+
+class Readout(QLabel):
+    """One line of text; the names of the channels are in their colours and also spelled out."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setAccessibleName(self.tr("Reading at the pointer"))
+        self.setTextFormat(Qt.TextFormat.RichText)
+        self._palette = LIGHT
+        self._reading: tuple[Reading, float] | None = None
+
+    def show_reading(self, reading: Reading, resolution_s: float) -> None:
+        """Show what was read at a moment; `resolution_s` is what one pixel is worth."""
+        self._reading = (reading, resolution_s)
+        parts = [f"<b>{seconds(reading.time_s, resolution_s)}</b>"]
+        if reading.travel_percent is not None:
+            parts.append(self.tr("{travel} of travel").format(travel=f"<b>{percent(reading.travel_percent)}</b>"))
+        for channel, value_v in reading.volts:
+            colour = self._palette.role(channel.role).name()
+            parts.append(
+                f"<span style='color:{colour}'>●</span> {escape(channel_name(channel))} <b>{volts(value_v)}</b>"
+            )
+        self.setText("&nbsp;&nbsp;&nbsp;".join(parts))
+
+    def show_place(self, travel_percent: float, breakup_percent: float | None, crossings: int) -> None:
+        """Show what is known of a place on the track."""
+        self._reading = None
+        parts = [self.tr("{travel} of travel").format(travel=f"<b>{percent(travel_percent)}</b>")]
+        if breakup_percent is None:
+            parts.append(self.tr("not visited"))
+        else:
+            parts.append(self.tr("worst break-up {worst}").format(worst=f"<b>{percent(breakup_percent)}</b>"))
+            parts.append(self.tr("crossed {count} times").format(count=f"<b>{crossings}</b>"))
+        self.setText("&nbsp;&nbsp;&nbsp;".join(parts))
+
+    def apply_palette(self, palette: Palette) -> None:
+        """Take on the colours of a palette."""
+        self._palette = palette
+        if self._reading is not None:
+            self.show_reading(*self._reading)

@@ -1,0 +1,120 @@
+"""Records: a checklist of the steps, each with its outcome."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QCoreApplication, QItemSelectionModel, Signal
+from PySide6.QtGui import QStandardItem, QStandardItemModel
+from PySide6.QtWidgets import QListView, QWidget
+
+from analysis.captures.model import Capture, Record, Role, Step
+from analysis.diagnosis.findings import Findings, RecordOutcome, Result
+from app.drawing.numbers import duration
+from app.drawing.row_delegate import ROW_ROLE, Row, RowDelegate
+from app.drawing.theme import Palette
+from app.views.pane import Pane
+from app.words import record_name, step_name
+
+_MARKS = {Result.PASS: ("pass", "good"), Result.FAIL: ("fail", "bad"), Result.CANNOT_TELL: ("unsure", "unsure")}
+_PLAN = (Step.GROUND, Step.REFERENCE, Step.WIGGLE, Step.SWEEP, Step.HOLD)
+"""The steps of a full examination, in the order in which they are taken (common practice, no source)."""
+
+
+class RecordsView(Pane):
+    """The records of a capture by step, ticked off as they turned out; missing steps stay open.
+
+    Signals
+    -------
+    chosen(name)
+        A record was picked.
+    """
+
+    chosen = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__("", parent)
+        self._title.setText(self.tr("Records"))
+        self.setAccessibleName(self.tr("Records by step, with their outcome"))
+        self._model = QStandardItemModel(self)
+        self._delegate = RowDelegate()
+        self.list = QListView()
+        self.list.setAccessibleName(self.tr("Records"))
+        self.list.setModel(self._model)
+        self.list.setItemDelegate(self._delegate)
+        self.list.setEditTriggers(QListView.EditTrigger.NoEditTriggers)
+        self.list.setMouseTracking(True)
+        self.list.selectionModel().currentChanged.connect(self._picked)
+        self.set_content(self.list)
+        self.show_empty(self.tr("The steps of a capture are ticked off here."))
+
+    def show_capture(self, capture: Capture | None, findings: Findings | None) -> None:
+        """List the records of a capture, with outcomes where the findings are known."""
+        self._model.clear()
+        if capture is None:
+            self.show_empty(self.tr("The steps of a capture are ticked off here."))
+            return
+        outcomes = {item.record: item for item in findings.record_outcomes} if findings else {}
+        order = {step: place for place, step in enumerate(_PLAN)}
+        rows = [
+            (order.get(record.step, len(order)) if record.step else len(order), _row(record, outcomes), record.name)
+            for record in capture.records
+        ]
+        rows += [(order[step], _missing(step), "") for step in missing_steps(capture)]
+        for _, row, name in sorted(rows, key=lambda item: item[0]):
+            self._model.appendRow(_item(row, name))
+        self.show_content()
+
+    def show_record(self, name: str) -> None:
+        """Mark the record that is shown."""
+        for number in range(self._model.rowCount()):
+            item = self._model.item(number)
+            if item.data() == name:
+                blocked = self.list.selectionModel().blockSignals(True)
+                self.list.selectionModel().setCurrentIndex(
+                    item.index(), QItemSelectionModel.SelectionFlag.ClearAndSelect
+                )
+                self.list.selectionModel().blockSignals(blocked)
+                self.list.scrollTo(item.index())
+                self.list.viewport().update()
+
+    def apply_palette(self, palette: Palette) -> None:
+        """Take on the colours of a palette."""
+        self._delegate.palette = palette
+        self.list.viewport().update()
+
+    def _picked(self) -> None:
+        item = self._model.itemFromIndex(self.list.currentIndex())
+        if item is not None and item.data():
+            self.chosen.emit(item.data())
+
+
+def missing_steps(capture: Capture) -> list[Step]:
+    """Steps of a full examination that the capture lacks.
+
+    Ground and reference count as taken where a channel watched them, whatever the record's step.
+    """
+    taken = {record.step for record in capture.records}
+    watched = {item.role for record in capture.records for item in record.channels}
+    stand_ins = {Step.GROUND: Role.GROUND, Step.REFERENCE: Role.REFERENCE}
+    return [step for step in _PLAN if step not in taken and stand_ins.get(step) not in watched]
+
+
+def _row(record: Record, outcomes: dict[str, RecordOutcome]) -> Row:
+    outcome = outcomes.get(record.name)
+    mark, tone = _MARKS[outcome.result] if outcome is not None else ("missing", "faint")
+    return Row(record_name(record), outcome.text if outcome else duration(record.duration_s), "", mark, tone)
+
+
+def _missing(step: Step) -> Row:
+    text = QCoreApplication.translate("RecordsView", "not captured")
+    return Row(step_name(step), text, "", "missing", "faint", faded=True)
+
+
+def _item(row: Row, name: str) -> QStandardItem:
+    item = QStandardItem(row.title)
+    item.setData(row, ROW_ROLE)
+    item.setData(name)
+    item.setAccessibleText(f"{row.title}: {row.detail}")
+    item.setToolTip(f"{row.title}: {row.detail}")
+    if not name:
+        item.setEnabled(False)
+    return item

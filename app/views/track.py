@@ -1,0 +1,253 @@
+"""Sensor track: break-up over travel, with the arm on it."""
+
+from __future__ import annotations
+
+import numpy as np
+import pyqtgraph as pg
+from PySide6.QtCore import QEvent, QObject, QPointF, Qt, Signal
+from PySide6.QtGui import QColor
+from PySide6.QtWidgets import QWidget
+
+from analysis.diagnosis.findings import Band, Findings, TrackSurvey
+from analysis.intervals import Interval
+from app.drawing.axes import QuietAxis
+from app.drawing.band_item import BandItem, Stretch
+from app.drawing.gestures import GestureBox
+from app.drawing.numbers import confidence, travel_span
+from app.drawing.theme import LIGHT, Palette
+from app.drawing.track_items import ArmItem, BreakupItem, CountItem, worst
+from app.views.pane import Pane
+from app.words import role_name
+
+_LEAST_SPAN_PERCENT = 1.0
+_LEAST_TOP_PERCENT = 4.0  # a sound track should look flat: its break-up is a few tenths of a per cent
+
+
+class TrackView(Pane):
+    """Break-up over travel of one track; every crossing, the worst, the bands, and the arm.
+
+    Signals
+    -------
+    band_chosen(index or None), band_opened(index)
+        A band was clicked (or the ground beside it), or double-clicked.
+    arm_dragged(travel_percent), arm_clicked()
+        The dot was moved along the track, or clicked to run or rest.
+    pointed(travel_percent or None)
+        Where the pointer is on the track.
+    """
+
+    band_chosen = Signal(object)
+    band_opened = Signal(int)
+    arm_dragged = Signal(float)
+    arm_clicked = Signal()
+    pointed = Signal(object)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__("", parent)
+        self._title.setText(self.tr("Sensor track"))
+        self.setAccessibleName(self.tr("Sensor track: break-up over travel"))
+        self._palette = LIGHT
+        self._survey: TrackSurvey | None = None
+        self._bands: tuple[Band, ...] = ()
+        self._chosen_band: int | None = None
+        self._span = Interval(0.0, 100.0)
+        self._build()
+        self.set_content(self._plots)
+        self.show_empty(self.tr("Where the sensor breaks up along its travel is drawn here."))
+
+    @property
+    def survey(self) -> TrackSurvey | None:
+        """The survey that is shown."""
+        return self._survey
+
+    @property
+    def span(self) -> Interval:
+        """The stretch of travel that is shown."""
+        return self._span
+
+    def show_findings(self, findings: Findings | None, survey: TrackSurvey | None) -> None:
+        """Show one track of the findings; say why there is nothing to show where there is none."""
+        self._survey, self._chosen_band = survey, None
+        self._bands = findings.bands if findings is not None else ()
+        if survey is None:
+            self.set_note("")
+            self.show_empty(
+                self.tr("No sweep to show. Capture a slow sweep over the whole travel, a few times up and down.")
+                if findings is not None
+                else self.tr("Where the sensor breaks up along its travel is drawn here.")
+            )
+            return
+        crossings = len(survey.crossings)
+        self.set_note(
+            self.tr("{track} · break-up in % of the applied voltage · {count} crossings").format(
+                track=role_name(survey.role), count=crossings
+            )
+        )
+        self._lines.show_survey(survey)
+        counts = np.isfinite(survey.breakup_percent).sum(axis=0)
+        self._counts.show_counts(survey.edges_percent, counts)
+        top = worst(survey.breakup_percent)
+        highest = float(np.nanmax(top)) if np.isfinite(top).any() else 0.0
+        self._box.setYRange(0.0, max(1.3 * highest, _LEAST_TOP_PERCENT), padding=0.0)
+        most = int(counts.max(initial=1))
+        self._count_box.setYRange(0, most * 1.15, padding=0.0)
+        self._count_axis.setTicks([[(0, "0"), (most, str(most))]])
+        self._arm.setVisible(False)
+        self.show_span(Interval(0.0, 100.0))
+        self._show_bands()
+        self._colour()
+        self.show_content()
+
+    def show_span(self, span: Interval) -> None:
+        """Show this stretch of travel, inside 0 to 100 % or as far as the survey reaches."""
+        low, high = 0.0, 100.0
+        if self._survey is not None:
+            low = min(low, float(self._survey.edges_percent[0]))
+            high = max(high, float(self._survey.edges_percent[-1]))
+        length = min(max(span.length, _LEAST_SPAN_PERCENT), high - low)
+        start = min(max(span.centre - length / 2, low), high - length)
+        self._span = Interval(start, start + length)
+        for box in (self._box, self._count_box):
+            box.setXRange(start, start + length, padding=0.0)
+
+    def show_whole(self) -> None:
+        """Show the whole travel."""
+        self.show_span(Interval(-1e6, 1e6))
+
+    def choose_band(self, band: int | None) -> None:
+        """Light up a band, or none."""
+        self._chosen_band = band
+        self._show_bands()
+
+    def single_out(self, record: str | None, time: Interval | None) -> None:
+        """Draw the crossing of that record and time on top, or none."""
+        found: int | None = None
+        if self._survey is not None and record is not None and time is not None:
+            shares = [
+                item.time.overlap(time) if item.record == record else 0.0 for item in self._survey.crossings
+            ]
+            if shares and max(shares) > 0:
+                found = shares.index(max(shares))
+        self._lines.single_out(found)
+
+    def show_arm(self, travel_percent: float | None) -> None:
+        """Put the dot on the track, or take it off."""
+        shown = travel_percent is not None
+        self._arm.setVisible(shown)
+        self._arm_line.setVisible(shown)
+        if travel_percent is not None:
+            self._arm.setPos(travel_percent, 0.0)
+            self._arm_line.setValue(travel_percent)
+
+    def arm_position(self) -> float | None:
+        """Where the dot is, in % of travel, or None where it is not shown."""
+        return float(self._arm.pos().x()) if self._arm.isVisible() else None
+
+    def apply_palette(self, palette: Palette) -> None:
+        """Take on the colours of a palette."""
+        self._palette = palette
+        self._plots.setBackground(palette.paper)
+        self._colour()
+
+    def viewport_point(self, travel_percent: float, breakup_percent: float) -> QPointF:
+        """Where a place on the plot lies in the widget that gets the mouse, for tests and for tips."""
+        scene = self._box.mapViewToScene(QPointF(travel_percent, breakup_percent))
+        return QPointF(self._plots.mapFromScene(scene))
+
+    @property
+    def canvas(self) -> QWidget:
+        """The widget that gets the mouse."""
+        return self._plots.viewport()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Point at nothing once the pointer has left."""
+        if event.type() == QEvent.Type.Leave:
+            self.pointed.emit(None)
+        return super().eventFilter(watched, event)
+
+    def _build(self) -> None:
+        self._plots = pg.GraphicsLayoutWidget()
+        self._plots.setAccessibleName(self.tr("Break-up over travel"))
+        self._plots.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._plots.ci.setContentsMargins(0, 0, 6, 0)
+        self._plots.ci.setSpacing(4)
+        self._box, self._count_box = GestureBox(), GestureBox()
+        self._axes = [QuietAxis("left"), QuietAxis("bottom", " %"), QuietAxis("left"), QuietAxis("bottom")]
+        self._count_axis = self._axes[2]
+        self._axes[3].setStyle(showValues=False)
+        self._axes[3].setHeight(3)
+        for row, box in enumerate((self._box, self._count_box)):
+            axes = {"left": self._axes[2 * row], "bottom": self._axes[2 * row + 1]}
+            plot = self._plots.addPlot(row=row, col=0, viewBox=box, axisItems=axes)
+            plot.hideButtons()
+            plot.setMenuEnabled(False)
+        self._plots.ci.layout.setRowFixedHeight(1, 30)
+        self._lines, self._counts, self._arm = BreakupItem(), CountItem(), ArmItem()
+        self._band_item, self._drag = BandItem(), BandItem()
+        self._band_item.setZValue(-10)
+        self._arm_line = pg.InfiniteLine(angle=90, movable=False)
+        for item in (self._band_item, self._lines, self._drag, self._arm_line, self._arm):
+            self._box.addItem(item, ignoreBounds=True)
+        self._count_box.addItem(self._counts, ignoreBounds=True)
+        for box in (self._box, self._count_box):
+            box.zoomed.connect(self._zoom)
+            box.panned.connect(self._pan)
+            box.spanned.connect(self._drag_span)
+            box.pressed.connect(self._press)
+        self._arm.dragged.connect(lambda travel, finished: self.arm_dragged.emit(travel))
+        self._arm.clicked.connect(self.arm_clicked)
+        self._plots.scene().sigMouseMoved.connect(self._hover)
+        self._plots.viewport().installEventFilter(self)
+
+    def _on_this_track(self) -> list[int]:
+        survey = self._survey
+        return [i for i, band in enumerate(self._bands) if survey is not None and band.track is survey.role]
+
+    def _show_bands(self) -> None:
+        self._band_item.show_stretches(
+            tuple(
+                Stretch(
+                    self._bands[i].travel,
+                    strong=i == self._chosen_band,
+                    label=f"{travel_span(self._bands[i].travel)} · {confidence(self._bands[i].confidence)}",
+                )
+                for i in self._on_this_track()
+            )
+        )
+
+    def _colour(self) -> None:
+        palette = self._palette
+        for axis in self._axes:
+            axis.recolour(QColor(palette.line), QColor(palette.quiet))
+        bold = palette.role(self._survey.role if self._survey is not None else None)
+        self._lines.recolour(QColor(palette.quiet), bold, QColor(palette.choice))
+        self._counts.recolour(palette.shade("faint", 0.45))
+        self._arm.recolour(QColor(palette.ink), QColor(palette.paper))
+        self._arm_line.setPen(pg.mkPen(palette.ink, width=1))
+        self._band_item.recolour(QColor(palette.band), QColor(palette.ink), QColor(palette.paper))
+        self._drag.recolour(QColor(palette.choice), QColor(palette.ink), QColor(palette.paper))
+
+    def _zoom(self, factor: float, at: float) -> None:
+        span = self._span
+        self.show_span(Interval(at - factor * (at - span.start), at + factor * (span.stop - at)))
+
+    def _pan(self, share: float) -> None:
+        self.show_span(Interval(self._span.start + share * self._span.length, self._span.stop + share * self._span.length))
+
+    def _drag_span(self, span: Interval, finished: bool) -> None:
+        self._drag.show_stretches(() if finished else (Stretch(span, strong=True, hatched=False),))
+        if finished:
+            self.show_span(span)
+
+    def _press(self, at: float, twice: bool) -> None:
+        # A narrow band deserves a target as wide as a finger's tremor.
+        reach = 0.006 * self._span.length
+        hits = [i for i in self._on_this_track() if self._bands[i].travel.widened(reach).contains(at)]
+        if twice and hits:
+            self.band_opened.emit(hits[0])
+        elif not twice:
+            self.band_chosen.emit(hits[0] if hits else None)
+
+    def _hover(self, position: QPointF) -> None:
+        inside = self._box.sceneBoundingRect().contains(position)
+        self.pointed.emit(self._box.mapSceneToView(position).x() if inside else None)
