@@ -8,12 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from itertools import product
-from math import factorial, floor, isfinite, sqrt
+from math import factorial, floor, hypot, isfinite, sqrt
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 from scipy.optimize import brentq
-from scipy.special import ndtr
+from scipy.special import ndtr, ndtri
 from scipy.stats import t as student_t
 
 # Half-width over standard uncertainty: JCGM 100, 4.3.7 (rectangular), 4.3.9 (triangular), H.1.3.4 (U-shaped).
@@ -73,7 +73,7 @@ def resolution_uncertainty(step: float) -> float:
 
 def combined(*components: float) -> float:
     """Root of the sum of squares of uncorrelated standard uncertainties (JCGM 100, eq. 10); 0 for none."""
-    return float(np.sqrt(np.sum(np.square(components))))
+    return hypot(*components)
 
 
 def expanded(standard: float, *, coverage_factor: float = 2.0) -> float:
@@ -228,14 +228,16 @@ def coverage_half_width(
     I.9); the normal part turns each truncated power into its mean. More than six rectangular parts, or
     parts under 2 % of the whole, are merged into the normal one.
     """
-    parts, spread = _split_parts(normal_u, rectangular_half_widths)
+    unit = max([normal_u, *rectangular_half_widths], default=0.0)
+    if unit == 0.0:
+        return 0.0
+    parts, spread = _split_parts(normal_u / unit, [width / unit for width in rectangular_half_widths])
     if not parts:
-        return spread * float(student_t.ppf(0.5 + 0.5 * level, np.inf))
+        return unit * spread * float(ndtri(0.5 + 0.5 * level))
     reach = sum(parts) + 10.0 * spread
     wanted = 0.5 + 0.5 * level
-    return float(
-        brentq(lambda x: _sum_distribution(x, parts, spread) - wanted, 0.0, reach, xtol=1e-12 * reach)
-    )
+    found = brentq(lambda x: _sum_distribution(x, parts, spread) - wanted, 0.0, reach, xtol=1e-12 * reach)
+    return unit * float(found)
 
 
 def _split_parts(normal_u: float, half_widths: Sequence[float]) -> tuple[list[float], float]:
@@ -258,7 +260,7 @@ def _sum_distribution(x: float, half_widths: list[float], normal_u: float) -> fl
 
 def _mean_truncated_power(centre: NDArray[np.float64], spread: float, power: int) -> NDArray[np.float64]:
     """Mean of ``max(centre + spread Z, 0) ** power`` for a standard normal Z, by recurrence in the power."""
-    if spread == 0.0:
+    if spread < 1e-9:  # of the widest part: nothing
         return np.maximum(centre, 0.0) ** power
     ratio = centre / spread
     previous = ndtr(ratio)

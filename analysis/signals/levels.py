@@ -1,0 +1,190 @@
+"""State levels, transitions between them, and whether a signal has two levels only (IEEE 181-2011 terms)."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from itertools import pairwise
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+
+@dataclass(frozen=True, slots=True)
+class StateLevels:
+    """The low and the high state of a two-state waveform, in volts."""
+
+    low_v: float
+    high_v: float
+
+    @property
+    def amplitude_v(self) -> float:
+        """High less low."""
+        return self.high_v - self.low_v
+
+    def reference_v(self, share: float) -> float:
+        """Reference level at a share of the amplitude above the low state: 0.1 for the 10 % level."""
+        return self.low_v + share * self.amplitude_v
+
+
+@dataclass(frozen=True, slots=True)
+class Transition:
+    """One passage from state to state.
+
+    Parameters
+    ----------
+    start_s, stop_s : float
+        Instants at which the first and the last reference level were crossed, interpolated.
+    rising : bool
+        From low to high.
+    """
+
+    start_s: float
+    stop_s: float
+    rising: bool
+
+    @property
+    def duration_s(self) -> float:
+        """Transition duration."""
+        return self.stop_s - self.start_s
+
+
+def state_levels(voltage_v: ArrayLike, *, resolution: float = 0.01) -> StateLevels | None:
+    """Low and high state: the modes of the lower and the upper half of the histogram.
+
+    Parameters
+    ----------
+    voltage_v : array_like, shape (n,)
+        NaN counts nothing.
+    resolution : float
+        Width of a histogram bin as a share of the peak-to-peak value.
+
+    Returns
+    -------
+    StateLevels or None
+        Each level is the mean of the samples in its modal bin. None for a constant or no sample.
+
+    Notes
+    -----
+    The histogram (mode) method of IEEE 181-2011, 5.2 (clause from memory); compared with others in
+    Paulter, NIST TN 2036 (2019).
+    """
+    samples = np.asarray(voltage_v, dtype=np.float64).ravel()
+    samples = samples[np.isfinite(samples)]
+    if samples.size == 0 or samples.min() == samples.max():
+        return None
+    bins = max(2 * round(0.5 / resolution), 2)
+    low, high = float(samples.min()), float(samples.max())
+    place = np.minimum(((samples - low) / (high - low) * bins).astype(np.intp), bins - 1)
+    counts = np.bincount(place, minlength=bins)
+    lower = int(np.argmax(counts[: bins // 2]))
+    upper = bins // 2 + int(np.argmax(counts[bins // 2 :]))
+    return StateLevels(float(samples[place == lower].mean()), float(samples[place == upper].mean()))
+
+
+def crossing_instants(
+    time_s: ArrayLike, voltage_v: ArrayLike, *, level_v: float
+) -> tuple[NDArray[np.float64], NDArray[np.bool_]]:
+    """When a waveform crosses a level, by linear interpolation between the two samples that straddle it.
+
+    Parameters
+    ----------
+    time_s, voltage_v : array_like, shape (n,)
+        Ascending times; NaN voltages break the waveform.
+    level_v : float
+        A sample on the level counts as above it.
+
+    Returns
+    -------
+    instants_s : ndarray, shape (n_crossings,)
+    rising : ndarray of bool, shape (n_crossings,)
+    """
+    time = np.asarray(time_s, dtype=np.float64)
+    voltage = np.asarray(voltage_v, dtype=np.float64)
+    above = voltage >= level_v
+    whole = np.isfinite(voltage)
+    before = np.flatnonzero((above[1:] != above[:-1]) & whole[1:] & whole[:-1])
+    share = (level_v - voltage[before]) / (voltage[before + 1] - voltage[before])
+    return time[before] + share * (time[before + 1] - time[before]), above[before + 1]
+
+
+def transitions(
+    time_s: ArrayLike,
+    voltage_v: ArrayLike,
+    levels: StateLevels,
+    *,
+    lower_share: float = 0.1,
+    upper_share: float = 0.9,
+) -> tuple[Transition, ...]:
+    """Transitions from below the lower to above the upper reference level, and back.
+
+    Parameters
+    ----------
+    time_s, voltage_v : array_like, shape (n,)
+        Ascending times; NaN voltages break the waveform.
+    levels : StateLevels
+        From `state_levels`.
+    lower_share, upper_share : float
+        Reference levels as shares of the amplitude.
+
+    Returns
+    -------
+    tuple of Transition
+        In order; runts, which return before the second level, are left out. Empty for none.
+    """
+    low_s, low_rising = crossing_instants(time_s, voltage_v, level_v=levels.reference_v(lower_share))
+    high_s, high_rising = crossing_instants(time_s, voltage_v, level_v=levels.reference_v(upper_share))
+    marks = sorted(
+        [(instant, False, bool(rising)) for instant, rising in zip(low_s, low_rising, strict=True)]
+        + [(instant, True, bool(rising)) for instant, rising in zip(high_s, high_rising, strict=True)]
+    )
+    found = []
+    for (start, at_upper, rising), (stop, to_upper, on) in pairwise(marks):
+        if at_upper != to_upper and rising == on and rising == to_upper:
+            found.append(Transition(float(start), float(stop), rising))
+    return tuple(found)
+
+
+def is_two_level(
+    voltage_v: ArrayLike,
+    *,
+    sample_interval_s: float,
+    least_amplitude_v: float = 1.0,
+    least_edges: int = 10,
+    longest_state_s: float = 0.05,
+) -> bool:
+    """Whether a signal is a duty cycle or digital, and so no voltage that tells a position.
+
+    Parameters
+    ----------
+    voltage_v : array_like, shape (n,)
+        NaN counts nothing.
+    sample_interval_s : float
+        Seconds between samples.
+    least_amplitude_v : float
+        Distance of the two states.
+    least_edges : int
+        Changes of state.
+    longest_state_s : float
+        No state lasts longer. Duty-cycle sensors repeat at 100 Hz and more (common practice, no source); a
+        broken wire that drops out while the arm rests stays connected for longer than this in between.
+
+    Returns
+    -------
+    bool
+        True where 90 % of the samples lie within 8 % of the amplitude from one of two states, both are
+        taken for at least 5 % of the time, and they alternate throughout. False for too little to tell.
+    """
+    samples = np.asarray(voltage_v, dtype=np.float64).ravel()
+    samples = samples[np.isfinite(samples)]
+    levels = state_levels(samples)
+    if levels is None or levels.amplitude_v < least_amplitude_v:
+        return False
+    near = 0.08 * levels.amplitude_v
+    shares = [float(np.mean(np.abs(samples - level) <= near)) for level in (levels.low_v, levels.high_v)]
+    if sum(shares) < 0.9 or min(shares) < 0.05:
+        return False
+    edges = np.flatnonzero(np.diff(samples >= levels.reference_v(0.5)))
+    if edges.size < least_edges:
+        return False
+    longest = np.diff(np.concatenate([[0], edges, [samples.size - 1]])).max()
+    return bool(longest * sample_interval_s <= longest_state_s)
