@@ -258,7 +258,7 @@ def _bands(bench: _Bench) -> tuple[BandTruth, ...]:
 
 
 def _fault(bench: _Bench) -> FaultTruth | None:
-    """What can be seen of a fault of wiring, ground or reference; None where there is none or it is always there."""
+    """What can be seen of a fault that comes and goes; None where none does."""
     scenario = bench.scenario
     fleeting = [fault for fault in (scenario.ground, scenario.reference) if fault and fault.kind != "static"]
     if not (scenario.wire or fleeting):

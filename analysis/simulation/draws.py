@@ -245,6 +245,7 @@ def plans(
 ) -> tuple[RecordPlan, ...]:
     """The records of a visit; `probe` is a probe fault of the sweep records."""
     moved = Step.ROAD if visit.driving else Step.SWEEP
+    from_wire_to_wire = visit.layout == "long" and len(visit.roles) == 1
     sweeps = [
         RecordPlan(
             moved,
@@ -252,7 +253,7 @@ def plans(
             visit.roles,
             probe=probe,
             told=visit.told,
-            prelude=visit.layout == "long" and len(visit.roles) == 1,
+            prelude=from_wire_to_wire,
         )
         for path in sweep_paths(rng, visit, focus)
     ]

@@ -173,6 +173,29 @@ def hold(
     return path.joined() if style is None else finished(path.joined(), rng, style, stops, drift=True)
 
 
+def bounced(
+    rng: np.random.Generator, rest: float, reach_percent: float, pushes: int, stops: Interval
+) -> Floats:
+    """A corner of the car pushed down `pushes` times and left to swing out at some 1.2 Hz, shape (n,).
+
+    A negative reach is a sensor whose signal rises as the body sinks.
+    """
+    pieces = []
+    for _ in range(pushes):
+        hz, depth, seconds = (
+            rng.uniform(1.1, 1.4),
+            reach_percent * rng.uniform(0.8, 1.1),
+            rng.uniform(2.2, 2.8),
+        )
+        time = np.arange(int(seconds * NODE_HZ)) / NODE_HZ
+        rise = minimum_jerk(np.clip(time / 0.35, 0.0, 1.0))
+        pieces.append(-depth * rise * np.cos(2.0 * np.pi * hz * (time - 0.35)) * np.exp(-time / 0.9))
+        settle = np.linspace(float(pieces[-1][-1]), 0.0, 100)
+        pieces.append(settle)
+    path = rest + np.concatenate([np.zeros(500), *pieces, np.zeros(500)])
+    return np.asarray(np.clip(path, stops.start, stops.stop), dtype=np.float64)
+
+
 def joined(*paths: Floats) -> Floats:
     """Paths one after the other, a minimum-jerk stroke of 0.5 s between them; shape (n,)."""
     parts: list[Floats] = [paths[0]]
