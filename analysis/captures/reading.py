@@ -14,8 +14,8 @@ from h5py import h5g
 
 from analysis.captures import layout, memory, strict
 from analysis.captures.described import Described, interval_s, volts_a_unit
-from analysis.captures.model import Capture, Channel, OverviewLevel, Record, Role, Scaling, Step
 from analysis.captures.fingerprint import with_sha256
+from analysis.captures.model import Capture, Channel, OverviewLevel, Record, Role, Scaling, Step
 from analysis.captures.overview import stored_levels, with_overviews
 from analysis.captures.stored import StoredChannel, StoredRecord, read_stored
 from analysis.errors import CaptureError

@@ -117,11 +117,11 @@ def _check_regular(path: Path) -> None:
 
 
 def _opening_error(path: Path, message: str) -> CaptureError:
-    if "lock" in message:
-        return CaptureError("another program is still writing the file", "close it there and try again")
     if "truncated" in message:
         size = path.stat().st_size
         return CaptureError(f"the file is cut short at {size:,} bytes", "copy it from the recorder again")
+    if "file lock" in message or "lock file" in message:
+        return CaptureError("another program is still writing the file", "close it there and try again")
     if "signature not found" in message:
         return CaptureError("the file is not HDF5, so it is no capture", "import it, or choose another file")
     return CaptureError("the file is damaged and cannot be opened", "copy it from the recorder again")
@@ -320,15 +320,23 @@ class DatasetSource:
         """
         start, stop = max(start, 0), min(stop, self._length)
         raw = np.empty(max(stop - start, 0), dtype=self._dtype)
-        if not self._dataset.valid:
-            raise CaptureError(f"{self._where} was read after the capture was closed", "open it again")
-        with translated(self._where):
-            position = start
-            while position < stop:
-                after = min(stop, (position // self._stride + 1) * self._stride)
-                self._read_into(raw[position - start : after - start], position)
-                position = after
+        try:
+            with translated(self._where):
+                self._read_by_chunks(raw, start)
+        except CaptureError as error:
+            if self._dataset.valid:
+                raise
+            raise CaptureError(
+                f"{self._where} was read after the capture was closed", "open it again"
+            ) from error
         return raw
+
+    def _read_by_chunks(self, raw: np.ndarray[Any, np.dtype[Any]], start: int) -> None:
+        stop, position = start + len(raw), start
+        while position < stop:
+            after = min(stop, (position // self._stride + 1) * self._stride)
+            self._read_into(raw[position - start : after - start], position)
+            position = after
 
     def _read_into(self, out: np.ndarray[Any, np.dtype[Any]], start: int) -> None:
         stored = h5s.create_simple((self._length,))

@@ -26,7 +26,9 @@ def mutated(original: bytes, chance: random.Random) -> bytes:
         content[start : start + chance.randrange(1, 64)] = b"\xff" * chance.randrange(1, 64)
         return bytes(content)
     for _ in range(chance.randint(1, 8)):
-        content[chance.randrange(len(content))] = chance.choice((0, 1, 0x7F, 0x80, 0xFF, chance.randrange(256)))
+        content[chance.randrange(len(content))] = chance.choice(
+            (0, 1, 0x7F, 0x80, 0xFF, chance.randrange(256))
+        )
     return bytes(content)
 
 

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import os
+import subprocess
+import sys
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any
@@ -44,7 +46,9 @@ def test_an_empty_file(tmp_path: Path) -> None:
     assert "empty" in str(refusal(tmp_path / "a.h5"))
 
 
-@pytest.mark.parametrize("content", [b"time,volts\n0,1.5\n", b"\x89HDF\r\n\x1a", os.urandom(5000)])
+@pytest.mark.parametrize(
+    "content", [b"time,volts\n0,1.5\n", b"\x89HDF\r\n\x1a", np.random.default_rng(7).bytes(5000)]
+)
 def test_a_file_that_is_not_hdf5(tmp_path: Path, content: bytes) -> None:
     (tmp_path / "a.h5").write_bytes(content)
     assert "not HDF5" in str(refusal(tmp_path / "a.h5"))
@@ -84,10 +88,19 @@ def test_a_truncated_file(tmp_path: Path, share: float) -> None:
     assert "cut short" in str(refusal(tmp_path / "a.h5"))
 
 
-def test_a_file_that_is_still_being_written(tmp_path: Path) -> None:
+def test_a_file_that_another_process_is_still_writing(tmp_path: Path) -> None:
     path = write_plain(tmp_path / "a.h5")
-    with h5py.File(path, "a", locking=True):
-        assert "writing" in str(refusal(path))
+    writer = (
+        "import h5py, sys; file = h5py.File(sys.argv[1], 'a', locking=True); print(1, flush=True); input()"
+    )
+    with subprocess.Popen(
+        [sys.executable, "-c", writer, str(path)], stdin=subprocess.PIPE, stdout=subprocess.PIPE
+    ) as process:
+        assert process.stdout is not None
+        assert process.stdout.readline()
+        error = str(refusal(path))
+        process.communicate(b"\n", timeout=20)
+    assert "writing" in error
 
 
 def test_a_later_version(tmp_path: Path) -> None:
@@ -251,6 +264,7 @@ def test_a_channel_that_is_no_plain_run_of_numbers(
 def test_a_damaged_stretch_is_told_when_it_is_read_and_the_rest_stays_readable(tmp_path: Path) -> None:
     path = write_plain(tmp_path / "a.h5", counts(100), scale_factor=1.0)
     with h5py.File(path, "a") as file:
+        file.attrs["capture_id"] = "1b671a64-40d5-491e-99b0-da01ff1f3341"
         words = dict(file["records/001/sensor"].attrs)
         del file["records/001/sensor"]
         sensor = file["records/001"].create_dataset(

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
+import subprocess
 from pathlib import Path
 
 import h5py
 import numpy as np
 import pytest
 
-from analysis.captures import variable_text
 from analysis.captures.model import Role, Step
 from analysis.captures.overview import envelope
 from analysis.captures.reading import open_capture, require_signal
@@ -155,6 +155,6 @@ def test_a_file_without_variable_texts_starts_no_process(
     def refuse(*_: object, **__: object) -> None:
         raise AssertionError("a process was started")
 
-    monkeypatch.setattr(variable_text.subprocess, "run", refuse)
+    monkeypatch.setattr(subprocess, "run", refuse)
     with open_capture(path) as opened:
         assert opened.capture.records[0].channels[0].role is Role.SIGNAL
