@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.intervals import Interval
-from analysis.signals.roughness import RecordSurvey
+from analysis.signals.floor import RecordSurvey
 from analysis.signals.steadiness import Steadiness
 
 JOINED_S = 0.005

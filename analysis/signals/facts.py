@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 
 import numpy as np
@@ -86,6 +86,10 @@ class TrackSurvey:
         Break-up below this cannot be seen with this recorder and this capture.
     paths : tuple of ArmPath
         One for each record that was swept.
+    dwell_s : ndarray, shape (n_crossings, n_bins)
+        Seconds that each crossing spent in each bin.
+    onsets : ndarray, shape (n_crossings, n_bins)
+        Disturbances that began there.
     """
 
     role: Role
@@ -94,6 +98,8 @@ class TrackSurvey:
     breakup_percent: NDArray[np.float64]
     floor_percent: float
     paths: tuple[ArmPath, ...]
+    dwell_s: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
+    onsets: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
 
     def path(self, record: str) -> ArmPath | None:
         """Path through a record, or None where it was not swept."""

@@ -12,12 +12,20 @@ from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
+from scipy.interpolate import PchipInterpolator
 from scipy.linalg import solveh_banded
+from scipy.ndimage import median_filter
 
 from analysis.signals.cells import CellSeries
 from analysis.signals.facts import ArmPath
 from analysis.signals.noise import UsualLevel, usual_level
-from analysis.signals.pieces import FASTEST_PERCENT_PER_S, cut_at_edges, truthful_chain
+from analysis.signals.pieces import (
+    FASTEST_PERCENT_PER_S,
+    HARDEST_PERCENT_PER_S2,
+    SPARED_S,
+    Cut,
+    truthful_chain,
+)
 
 NODE_S = 0.002
 """Spacing of the path's nodes."""
@@ -25,6 +33,12 @@ NODE_S = 0.002
 FOLLOWED_HZ = 50.0
 """Motion slower than this is followed: a hand stays below some 15 Hz, a wheel hops at some 10 to 15 Hz, an
 arm that knocks on its stop rings faster; a bad contact lives above (common practice, no source)."""
+
+BRIDGE_S = 0.016
+"""Span whose mean is a pier of the bridge over a gap."""
+
+BRIDGE_WEIGHT = 0.02
+"""Weight of the bridge beside that of a node whose cells are all truthful."""
 
 LEAST_PERCENT = 0.01
 """Noise below this is not told apart from none: half a millivolt on a 5 V feed."""
@@ -62,10 +76,38 @@ class Motion:
         return np.fmax(self.above, self.below)
 
 
-def follow(
+@dataclass(frozen=True, slots=True)
+class Outline:
+    """One record's travel, cut into smooth pieces, before it is decided which of them are true.
+
+    Parameters
+    ----------
+    cells : CellSeries
+        Travel in %, shape (n_cells,).
+    cut : Cut
+        The pieces.
+    quiet : ndarray of bool, shape (n_cells,)
+        Cells without a disturbance inside.
+    tolerance : ndarray, shape (n_cells,)
+        What noise and the recorder's step may add to a move, in %.
+    noise : UsualLevel
+        Usual noise of a cell along the travel, in %.
+    """
+
+    cells: CellSeries
+    cut: Cut
+    quiet: NDArray[np.bool_]
+    tolerance: NDArray[np.float32]
+    noise: UsualLevel
+    record: str
+    start_s: float
+    cell_s: float
+
+
+def outline(
     cells: CellSeries, *, record: str, start_s: float, cell_s: float, step_percent: float
-) -> Motion | None:
-    """Estimate the path of the arm through one record.
+) -> Outline | None:
+    """Cut one record's travel into smooth pieces.
 
     Parameters
     ----------
@@ -80,7 +122,7 @@ def follow(
 
     Returns
     -------
-    Motion or None
+    Outline or None
         None where fewer than four cells hold a sample: nothing can be followed.
     """
     if int(np.isfinite(cells.mean).sum()) < 4:
@@ -88,15 +130,30 @@ def follow(
     noise = _noise(cells.mean, step_percent)
     tolerance = np.float32(6.0) * noise.at(_filled(cells.mean)) + np.float32(1.2 * step_percent)
     quiet = _quiet(cells, tolerance, cell_s)
-    pieces = cut_at_edges(cells.mean, quiet, tolerance, cell_s)
-    chain = truthful_chain(cells.mean, pieces, float(np.median(tolerance)), cell_s)
-    truthful = np.zeros(len(cells.mean), dtype=np.bool_)
-    for index in chain:
-        truthful[pieces.first[index] : pieces.last[index] + 1] = True
-    truthful &= quiet
-    per_node = max(1, round(NODE_S / cell_s))
-    nodes, known_s = _smooth(cells.mean, truthful, tolerance, per_node, cell_s)
-    return _departures(cells, nodes, known_s, truthful, noise, record, start_s, cell_s, per_node)
+    cut = Cut.of(cells.mean, quiet, tolerance, cell_s)
+    return Outline(cells, cut, quiet, tolerance, noise, record, start_s, cell_s)
+
+
+def follow(drawn: Outline, *, open_level: float | None = None) -> Motion:
+    """Estimate the path of the arm through one record.
+
+    Parameters
+    ----------
+    drawn : Outline
+        Of that record.
+    open_level : float or None
+        Travel in % at which the signal stands while the contact is open, where that is known.
+
+    Returns
+    -------
+    Motion
+    """
+    chosen = truthful_chain(drawn.cut, open_level=open_level)
+    spared = max(1, round(SPARED_S / drawn.cell_s))
+    truthful = drawn.cut.pieces.cells(chosen, spared, len(drawn.quiet)) & drawn.quiet
+    per_node = max(1, round(NODE_S / drawn.cell_s))
+    nodes, lone_s = _smooth(drawn.cells.mean, truthful, drawn.tolerance, per_node, drawn.cell_s)
+    return _departures(drawn, nodes, lone_s, truthful, per_node)
 
 
 def _noise(mean: NDArray[np.float32], step_percent: float) -> UsualLevel:
@@ -122,7 +179,11 @@ def _quiet(cells: CellSeries, tolerance: NDArray[np.float32], cell_s: float) -> 
     known = np.isfinite(spread)
     usual = usual_level(cells.mean[known], spread[known], least=LEAST_PERCENT)
     allowed = 2.5 * usual.at(_filled(cells.mean)) + 0.5 * tolerance
-    return known & (spread <= allowed + np.float32(FASTEST_PERCENT_PER_S * cell_s))
+    together = spread <= allowed + np.float32(FASTEST_PERCENT_PER_S * cell_s)
+    # A cell or two that stand apart from both neighbours are a spike; a steady motion is its own median.
+    filled = _filled(cells.mean)
+    lone = np.abs(filled - median_filter(filled, size=5, mode="nearest")) > tolerance
+    return np.asarray(known & together & ~lone)
 
 
 def _smooth(
@@ -144,8 +205,8 @@ def _smooth(
         )
         seen = np.flatnonzero(count)
     every = np.arange(len(count))
-    level = np.interp(every, seen, total[seen] / count[seen])
-    share = count / per_node
+    level = _bridged(count, total, per_node * cell_s)
+    share = np.maximum(count / per_node, BRIDGE_WEIGHT)
     nodes = _minimum_jerk(level, share, per_node * cell_s)
     for _ in range(2):
         stray = np.abs(nodes - level) / float(np.median(tolerance))
@@ -154,6 +215,26 @@ def _smooth(
     after = np.minimum.accumulate(np.where(count > 0, every, len(every) * 2)[::-1])[::-1]
     lone = np.sqrt(np.maximum(every - before, 0.0) * np.maximum(np.minimum(after, len(every)) - every, 0.0))
     return nodes, lone * per_node * cell_s
+
+
+def _bridged(count: NDArray[np.float64], total: NDArray[np.float64], node_s: float) -> NDArray[np.float64]:
+    """Mean of the truthful cells of each node; where there is none, a bridge that never overshoots.
+
+    The bridge is the monotone cubic of Fritsch and Carlson (1980) through means of `BRIDGE_S`, long enough
+    that noise does not give it a slope. A hand that is lost in mid-stroke comes out on the other side; it
+    does not swing.
+    """
+    every = np.arange(len(count))
+    group = every // max(1, round(BRIDGE_S / node_s))
+    weight = np.bincount(group, count)
+    kept = weight > 0
+    place = np.bincount(group, total)[kept] / weight[kept]
+    when = np.bincount(group, every * count)[kept] / weight[kept]
+    if len(place) < 2:
+        return np.full(len(count), place[0])
+    bridge = PchipInterpolator(when, place, extrapolate=False)(every)
+    bridge = np.where(every < when[0], place[0], np.where(every > when[-1], place[-1], bridge))
+    return np.asarray(np.where(count > 0, total / np.maximum(count, 1.0), bridge))
 
 
 def _per_node(values: NDArray[np.float32], per_node: int) -> NDArray[np.float64]:
@@ -173,10 +254,9 @@ def _minimum_jerk(
         return level
     corner = min(FOLLOWED_HZ, 0.2 / node_s)
     penalty = (2.0 * np.sin(np.pi * corner * node_s)) ** -6
-    held = np.maximum(weight, 1e-6)  # a thread to the straight line keeps long gaps from swinging
     bands = _third_difference_bands(size) * penalty
-    bands[3] += held
-    return np.asarray(solveh_banded(bands, held * level, overwrite_ab=True, check_finite=False))
+    bands[3] += weight
+    return np.asarray(solveh_banded(bands, weight * level, overwrite_ab=True, check_finite=False))
 
 
 def _third_difference_bands(size: int) -> NDArray[np.float64]:
@@ -191,29 +271,24 @@ def _third_difference_bands(size: int) -> NDArray[np.float64]:
 
 
 def _departures(
-    cells: CellSeries,
+    drawn: Outline,
     nodes: NDArray[np.float64],
-    known_s: NDArray[np.float64],
+    lone_s: NDArray[np.float64],
     truthful: NDArray[np.bool_],
-    noise: UsualLevel,
-    record: str,
-    start_s: float,
-    cell_s: float,
     per_node: int,
 ) -> Motion:
-    node_s = per_node * cell_s
-    times = start_s + node_s * (np.arange(len(nodes)) + 0.5)
-    position = np.interp(start_s + cell_s * (np.arange(len(cells.mean)) + 0.5), times, nodes).astype(
-        np.float32
-    )
-    inside = np.abs(np.gradient(position)) * np.float32(0.5) if len(position) > 1 else np.zeros(1, np.float32)
+    node_s, count = per_node * drawn.cell_s, len(drawn.cells.mean)
+    times = drawn.start_s + node_s * (np.arange(len(nodes)) + 0.5)
+    middles = drawn.start_s + drawn.cell_s * (np.arange(count) + 0.5)
+    position = np.interp(middles, times, nodes).astype(np.float32)
+    inside = np.abs(np.gradient(position)) * np.float32(0.5) if count > 1 else np.zeros(1, np.float32)
     # Standard uncertainty: the noise of one node, and in a gap what a hard change of speed could have done.
-    unsure = np.minimum(0.02 * 12_000.0 * known_s**2, 20.0)
+    unsure = np.minimum(0.02 * HARDEST_PERCENT_PER_S2 * lone_s**2, 20.0)
     return Motion(
-        path=ArmPath(record, times, nodes, np.hypot(noise.at(nodes), unsure)),
+        path=ArmPath(drawn.record, times, nodes, np.hypot(drawn.noise.at(nodes), unsure)),
         travel_percent=position,
-        above=np.maximum(cells.maximum - position - inside, np.float32(0.0)),
-        below=np.maximum(position - cells.minimum - inside, np.float32(0.0)),
+        above=np.maximum(drawn.cells.maximum - position - inside, np.float32(0.0)),
+        below=np.maximum(position - drawn.cells.minimum - inside, np.float32(0.0)),
         truthful=truthful,
-        noise=noise,
+        noise=drawn.noise,
     )

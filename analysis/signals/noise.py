@@ -2,8 +2,8 @@
 
 Recorded position signals are often noisier at one end of the travel than at the other. That is no worn
 band: it grows smoothly over the whole travel, where a band has a beginning and an end. So what counts as
-usual is a straight line in the logarithm, fitted robustly to the whole travel, which a band of a tenth of
-the travel cannot bend.
+usual is a parabola in the logarithm, fitted to the whole travel by least absolute deviations, which a band
+of a tenth of the travel cannot bend.
 """
 
 from __future__ import annotations
@@ -12,7 +12,6 @@ from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
-from scipy.stats import theilslopes
 
 BIN_PERCENT = 4.0
 """Width of the stretches of travel over which a median is taken: a fifth of them may be worn."""
@@ -23,28 +22,36 @@ LEAST_CELLS = 40
 
 @dataclass(frozen=True, slots=True)
 class UsualLevel:
-    """``exp(log_level + slope * (travel - centre))``, held constant outside the fitted travel.
+    """``exp(c0 + c1 u + c2 u^2)`` with ``u = (travel - 50) / 50``, held constant outside the fitted travel.
 
     Parameters
     ----------
-    log_level, slope, centre : float
-        Of the natural logarithm over the travel in %.
+    coefficients : tuple of float
+        c0, c1 and c2 of the natural logarithm.
     low_percent, high_percent : float
         The travel that it was fitted to.
+    least, most : float
+        The lowest and the highest level that was met: the parabola is cut off there.
     """
 
-    log_level: float
-    slope: float
-    centre: float
-    low_percent: float
-    high_percent: float
+    coefficients: tuple[float, float, float]
+    low_percent: float = 0.0
+    high_percent: float = 100.0
+    least: float = 0.0
+    most: float = float("inf")
+
+    @property
+    def centre(self) -> float:
+        """Middle of the fitted travel, in %."""
+        return 0.5 * (self.low_percent + self.high_percent)
 
     def at(self, travel_percent: ArrayLike) -> NDArray[np.float32]:
         """Usual level at each position, same shape and the unit of the fitted values."""
         inside = np.clip(np.asarray(travel_percent, np.float32), self.low_percent, self.high_percent)
-        return np.exp(
-            np.float32(self.log_level) + np.float32(self.slope) * (inside - np.float32(self.centre))
-        )
+        place = (inside - np.float32(50.0)) / np.float32(50.0)
+        level, slope, bend = (np.float32(value) for value in self.coefficients)
+        fitted = np.exp(level + place * (slope + place * bend))
+        return np.asarray(np.clip(fitted, self.least, self.most), dtype=np.float32)
 
 
 def usual_level(
@@ -64,18 +71,30 @@ def usual_level(
     Returns
     -------
     UsualLevel
-        Constant where fewer than four stretches of travel were visited. The slope is Theil and Sen's
-        (Sen 1968), the median of all pairwise slopes.
+        Constant where fewer than six stretches of travel were visited.
     """
     centres, levels = _stretch_quantiles(travel_percent, values, quantile)
-    if not len(levels):
+    if len(levels) < 6:
         level = float(np.quantile(values, quantile)) if len(values) else least
-        return UsualLevel(float(np.log(max(level, least))), 0.0, 50.0, 0.0, 100.0)
+        return UsualLevel((float(np.log(max(level, least))), 0.0, 0.0))
     logs = np.log(np.maximum(levels, least))
-    slope = float(theilslopes(logs, centres)[0]) if len(levels) >= 4 else 0.0
-    centre = float(np.median(centres))
-    level = float(np.median(logs - slope * (centres - centre)))
-    return UsualLevel(level, slope, centre, float(centres.min()), float(centres.max()))
+    fitted = _least_absolute_parabola((centres - 50.0) / 50.0, logs)
+    span = float(centres.min()), float(centres.max())
+    return UsualLevel(fitted, *span, max(float(levels.min()), least), max(float(levels.max()), least))
+
+
+def _least_absolute_parabola(
+    place: NDArray[np.float64], logs: NDArray[np.float64]
+) -> tuple[float, float, float]:
+    """Coefficients of least absolute deviations, by reweighted least squares (Schlossmacher 1973)."""
+    design = np.vander(place, 3, increasing=True)
+    weight = np.ones(len(logs))
+    fitted = np.zeros(3)
+    for _ in range(12):
+        root = np.sqrt(weight)
+        fitted = np.linalg.lstsq(design * root[:, None], logs * root, rcond=None)[0]
+        weight = 1.0 / np.maximum(np.abs(logs - design @ fitted), 0.02)
+    return float(fitted[0]), float(fitted[1]), float(fitted[2])
 
 
 def _stretch_quantiles(

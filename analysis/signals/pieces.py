@@ -9,6 +9,7 @@ dynamic programming (Bellman 1957).
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -17,6 +18,12 @@ from scipy.ndimage import maximum_filter1d
 
 FASTEST_PERCENT_PER_S = 1200.0
 """Full stroke in a twelfth of a second: faster than a hand or a wheel moves the arm (common practice)."""
+
+USUAL_PERCENT_PER_S = 250.0
+"""A brisk stroke by hand, 80 % of travel in a third of a second (common practice, no source)."""
+
+USUAL_PERCENT_PER_S2 = 3000.0
+"""Peak acceleration of a minimum-jerk stroke over 80 % of travel in 0.4 s."""
 
 HARDEST_PERCENT_PER_S2 = 12_000.0
 """Peak acceleration of a minimum-jerk stroke over 80 % of travel in 0.2 s, 5.77 d/T^2 (Flash, Hogan 1985)."""
@@ -36,8 +43,11 @@ MOST_PIECES = 20_000
 KINK_S = 0.004
 """Span on either side of a cell over which a sudden change of speed is looked for."""
 
-SLOPE_S = 0.008
-"""Span at a piece's end over which its speed is read."""
+SLOPE_S = 0.012
+"""Span near a piece's end over which its speed is read."""
+
+SPARED_S = 0.004
+"""What is spared at a piece's end, where the contact may be failing already."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,6 +62,15 @@ class Pieces:
 
     first: NDArray[np.int64]
     last: NDArray[np.int64]
+
+    def cells(self, chosen: NDArray[np.int64], spared: int, total: int) -> NDArray[np.bool_]:
+        """Cells of the chosen pieces, `spared` cells at each end of a long piece left out; shape (total,)."""
+        first, last = self.first[chosen], self.last[chosen]
+        spare = np.where(last - first >= 4 * spared, spared, 0)
+        marks = np.zeros(total + 1, dtype=np.int64)
+        np.add.at(marks, first + np.where(first > 0, spare, 0), 1)
+        np.add.at(marks, last + 1 - np.where(last < total - 1, spare, 0), -1)
+        return np.cumsum(marks[:-1]) > 0
 
     def __len__(self) -> int:
         """Number of pieces."""
@@ -110,36 +129,70 @@ def _kinks(travel: NDArray[np.float32], tolerance: NDArray[np.float32], cell_s: 
     return np.asarray((bend > least) & (bend >= maximum_filter1d(bend, 2 * lag + 1)))
 
 
-def truthful_chain(
-    travel: NDArray[np.float32], pieces: Pieces, tolerance_percent: float, cell_s: float
-) -> NDArray[np.int64]:
+@dataclass(frozen=True, slots=True)
+class Cut:
+    """One record's pieces with what is needed to choose among them.
+
+    Parameters
+    ----------
+    pieces : Pieces
+    ends : Ends
+        Time, place and speed at both ends of each piece.
+    worth : ndarray, shape (n_pieces,)
+        Seconds that each piece explains.
+    tolerance_percent : float
+        Typical effect of noise and of the recorder's step on a move.
+    """
+
+    pieces: Pieces
+    ends: Ends
+    worth: NDArray[np.float64]
+    tolerance_percent: float
+
+    @classmethod
+    def of(
+        cls,
+        travel: NDArray[np.float32],
+        quiet: NDArray[np.bool_],
+        tolerance: NDArray[np.float32],
+        cell_s: float,
+    ) -> Cut:
+        """Cut a signal; see `cut_at_edges`."""
+        pieces = cut_at_edges(travel, quiet, tolerance, cell_s)
+        return cls(
+            pieces,
+            Ends.of(travel, pieces, cell_s),
+            _worth(travel, pieces, cell_s),
+            float(np.median(tolerance)),
+        )
+
+
+def truthful_chain(cut: Cut, *, open_level: float | None) -> NDArray[np.int64]:
     """Choose the pieces that together are one arm's motion.
 
     Parameters
     ----------
-    travel : ndarray, shape (n_cells,)
-        Mean travel of each cell in %.
-    pieces : Pieces
-        May be empty.
-    tolerance_percent : float
-        Typical effect of noise and of the recorder's step on a move.
-    cell_s : float
-        Length of a cell in seconds.
+    cut : Cut
+        Of one record; may hold no piece.
+    open_level : float or None
+        Travel in % at which the signal stands while the contact is open, where that is known: a flat piece
+        there counts against a chain.
 
     Returns
     -------
     ndarray of int, shape (n_chosen,)
-        Indices into `pieces`, ascending.
+        Indices into the pieces, ascending.
     """
-    if len(pieces) <= 1:
-        return np.arange(len(pieces))
-    ends = _Ends.of(travel, pieces, cell_s)
-    worth = _worth(travel, pieces, cell_s)
+    if len(cut.pieces) <= 1:
+        return np.arange(len(cut.pieces))
+    worth = cut.worth
+    if open_level is not None:
+        worth = np.where(_parked(cut, open_level), -worth, worth)
     score = worth.copy()
-    before = np.full(len(pieces), -1)
-    for index in range(1, len(pieces)):
+    before = np.full(len(worth), -1)
+    for index in range(1, len(worth)):
         low = max(0, index - LOOK_BACK)
-        gain = score[low:index] - IMPOSSIBLE_S * ends.strain(low, index, tolerance_percent)
+        gain = score[low:index] - IMPOSSIBLE_S * cut.ends.strain(low, index, cut.tolerance_percent)
         best = int(np.argmax(gain))
         if gain[best] > 0.0:
             score[index] = worth[index] + gain[best]
@@ -150,6 +203,45 @@ def truthful_chain(
     return np.array(chain[::-1])
 
 
+def _parked(cut: Cut, level: float) -> NDArray[np.bool_]:
+    """Flat pieces at a level."""
+    ends = cut.ends
+    flat = np.abs(ends.stop - ends.start) < cut.tolerance_percent
+    return np.asarray(flat & (np.abs(0.5 * (ends.start + ends.stop) - level) < cut.tolerance_percent))
+
+
+def find_open_level(cuts: Sequence[Cut]) -> float | None:
+    """Level at which the signal stands while the contact is open.
+
+    Parameters
+    ----------
+    cuts : sequence of Cut
+        All records in which the arm moved; may be empty.
+
+    Returns
+    -------
+    float or None
+        Travel in %; None unless three flat pieces that no motion explains, and most of the time spent in
+        such pieces, agree on one level.
+    """
+    levels, times, reach = [], [], 0.0
+    for cut in cuts:
+        left_out = np.ones(len(cut.pieces), dtype=np.bool_)
+        left_out[truthful_chain(cut, open_level=None)] = False
+        left_out &= np.abs(cut.ends.stop - cut.ends.start) < cut.tolerance_percent
+        levels.append(0.5 * (cut.ends.start + cut.ends.stop)[left_out])
+        times.append((cut.ends.stop_s - cut.ends.start_s)[left_out])
+        reach = max(reach, cut.tolerance_percent)
+    level, time_s = np.concatenate([[], *levels]), np.concatenate([[], *times])
+    if len(level) < 3:
+        return None
+    order = np.argsort(level)
+    reached = np.cumsum(time_s[order])
+    median = float(level[order][np.searchsorted(reached, 0.5 * reached[-1])])
+    near = np.abs(level - median) < reach
+    return median if near.sum() >= 3 and time_s[near].sum() >= 0.5 * time_s.sum() else None
+
+
 def _worth(travel: NDArray[np.float32], pieces: Pieces, cell_s: float) -> NDArray[np.float64]:
     """Seconds explained by each piece; a piece beyond the ends of the track explains next to nothing."""
     seconds = (pieces.last - pieces.first + 1) * cell_s
@@ -158,7 +250,7 @@ def _worth(travel: NDArray[np.float32], pieces: Pieces, cell_s: float) -> NDArra
 
 
 @dataclass(frozen=True, slots=True)
-class _Ends:
+class Ends:
     """Time, place and speed at both ends of each piece."""
 
     start_s: NDArray[np.float64]
@@ -170,20 +262,23 @@ class _Ends:
     certain: NDArray[np.bool_]
 
     @classmethod
-    def of(cls, travel: NDArray[np.float32], pieces: Pieces, cell_s: float) -> _Ends:
-        width = max(1, round(SLOPE_S / cell_s))
+    def of(cls, travel: NDArray[np.float32], pieces: Pieces, cell_s: float) -> Ends:
+        """Read the ends of each piece, a little inside: a contact often fails gently at first."""
         first, last = pieces.first, pieces.last
-        inner_first, inner_last = np.minimum(first + width, last), np.maximum(last - width, first)
+        length = last - first
+        spare = np.minimum(max(1, round(SPARED_S / cell_s)), length // 4)
+        width = np.maximum(np.minimum(max(1, round(SLOPE_S / cell_s)), length - 2 * spare), 0)
         place = travel.astype(np.float64)
-        span_s = np.maximum(inner_first - first, 1) * cell_s
+        head, tail = first + spare, last - spare
+        span_s = np.maximum(width, 1) * cell_s
         return cls(
-            start_s=first * cell_s,
-            stop_s=last * cell_s,
-            start=place[first],
-            stop=place[last],
-            start_speed=(place[inner_first] - place[first]) / span_s,
-            stop_speed=(place[last] - place[inner_last]) / span_s,
-            certain=(last - first) * cell_s >= 0.5 * SLOPE_S,
+            start_s=head * cell_s,
+            stop_s=tail * cell_s,
+            start=place[head],
+            stop=place[tail],
+            start_speed=(place[head + width] - place[head]) / span_s,
+            stop_speed=(place[tail] - place[tail - width]) / span_s,
+            certain=width * cell_s >= 0.5 * SLOPE_S,
         )
 
     def strain(self, low: int, index: int, tolerance_percent: float) -> NDArray[np.float64]:
@@ -192,7 +287,9 @@ class _Ends:
         moved = self.start[index] - self.stop[low:index]
         known = self.certain[low:index] & self.certain[index]
         speed = np.where(known, 0.5 * (self.stop_speed[low:index] + self.start_speed[index]), 0.0)
-        bend = 0.25 * HARDEST_PERCENT_PER_S2 * gap_s**2
+        bend = 0.25 * USUAL_PERCENT_PER_S2 * gap_s**2
         allowed = tolerance_percent + np.minimum(bend, np.where(known, 40.0, 60.0))
-        allowed = np.where(known, allowed, allowed + FASTEST_PERCENT_PER_S * np.minimum(gap_s, 0.01))
-        return np.minimum(1.0, (np.abs(moved - speed * gap_s) / (2.0 * allowed)) ** 2)
+        allowed += np.where(known, 60.0, USUAL_PERCENT_PER_S) * np.minimum(gap_s, 0.015)
+        # Within what is allowed a move costs nothing: a short true piece is not left out for its noise.
+        beyond = np.maximum(np.abs(moved - speed * gap_s) / allowed - 1.0, 0.0)
+        return np.asarray(np.minimum(1.0, (0.5 * beyond) ** 2))

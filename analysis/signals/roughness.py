@@ -14,67 +14,21 @@ from numpy.typing import NDArray
 
 from analysis.captures.model import Role
 from analysis.signals.crossings import find_crossings
+from analysis.signals.events import travel_disturbances
 from analysis.signals.facts import Crossing, TrackSurvey
+from analysis.signals.floor import Floor, RecordSurvey
 from analysis.signals.motion import Motion
-from analysis.signals.noise import UsualLevel, usual_level
+from analysis.signals.noise import usual_level
 from analysis.signals.steadiness import extreme_level
 
 BIN_PERCENT = 0.25
 """Width of a bin of travel: a third of the narrowest band looked for, 0.8 % of travel."""
 
+LEAST_SEEN = 0.5
+"""Share of a crossing's time in which the signal must have told where the arm was, for it to count."""
+
 LEAST_BREAKUP_PERCENT = 0.1
 """Output smoothness of a new track, in % of the applied voltage (Bourns, "Output Smoothness")."""
-
-
-@dataclass(frozen=True, slots=True)
-class Floor:
-    """The level that departures of a sound output stay below.
-
-    Parameters
-    ----------
-    usual : UsualLevel
-        Usual departure along the travel, in % of the feed.
-    ratio : float
-        Level that noise alone would hardly exceed, as a multiple of the usual one.
-    margin_percent : float
-        What is added for the recorder's step and a sound track's own grain.
-    """
-
-    usual: UsualLevel
-    ratio: float
-    margin_percent: float
-
-    def at(self, travel_percent: NDArray[np.float32]) -> NDArray[np.float32]:
-        """Floor at each position, in % of the feed, same shape."""
-        return self.usual.at(travel_percent) * np.float32(self.ratio) + np.float32(self.margin_percent)
-
-    def typical(self) -> float:
-        """Floor in the middle of the travel, in % of the feed."""
-        return float(self.at(np.array([self.usual.centre], np.float32))[0])
-
-
-@dataclass(frozen=True, slots=True)
-class RecordSurvey:
-    """One record's motion, its floor, and which cells break up.
-
-    Parameters
-    ----------
-    motion : Motion
-    floor : Floor
-    excess_percent : ndarray, shape (n_cells,)
-        Departure beyond the floor, in % of the feed; 0 where there is none or the cell is explained by what
-        stands on the other probes.
-    common : ndarray of bool, shape (n_cells,)
-        Cells explained by the other probes.
-    cell_s : float
-        Length of a cell, in seconds.
-    """
-
-    motion: Motion
-    floor: Floor
-    excess_percent: NDArray[np.float32]
-    common: NDArray[np.bool_]
-    cell_s: float
 
 
 def survey_record(
@@ -114,9 +68,10 @@ def survey_record(
 def _floor(motion: Motion, step_percent: float) -> Floor:
     fit = motion.truthful & np.isfinite(motion.departure)
     departures, places = motion.departure[fit], motion.travel_percent[fit]
-    usual = usual_level(places, departures, least=0.01, quantile=0.75)
-    extreme, _ = extreme_level(departures / usual.at(places))
-    return Floor(usual, max(extreme, 1.0), LEAST_BREAKUP_PERCENT + 0.5 * step_percent)
+    usual = usual_level(places, departures, least=0.01, quantile=0.9)
+    extreme, _ = extreme_level(departures / usual.at(places), quantiles=(0.75, 0.97))
+    least = 1.2 * step_percent + LEAST_BREAKUP_PERCENT
+    return Floor(usual, max(extreme, 1.0), LEAST_BREAKUP_PERCENT, least)
 
 
 def survey_track(records: Sequence[RecordSurvey], role: Role) -> TrackSurvey:
@@ -137,46 +92,89 @@ def survey_track(records: Sequence[RecordSurvey], role: Role) -> TrackSurvey:
     crossings = [find_crossings(item.motion.path) for item in records]
     every = tuple(crossing for group in crossings for crossing in group)
     edges = _edges(every)
-    rows = [_rows(record, group, edges) for record, group in zip(records, crossings, strict=True) if group]
+    grids = [
+        _Grid.of(record, group, edges) for record, group in zip(records, crossings, strict=True) if group
+    ]
+    nothing = np.empty((0, len(edges) - 1))
     return TrackSurvey(
         role=role,
         edges_percent=edges,
         crossings=every,
-        breakup_percent=np.concatenate(rows) if rows else np.empty((0, len(edges) - 1)),
+        breakup_percent=np.concatenate([nothing, *(grid.worst() for grid in grids)]),
         floor_percent=max((item.floor.typical() for item in records), default=0.0),
         paths=tuple(item.motion.path for item in records),
+        dwell_s=np.concatenate([nothing, *(grid.dwell_s() for grid in grids)]),
+        onsets=np.concatenate([nothing, *(grid.onsets() for grid in grids)]),
     )
 
 
 def _edges(crossings: Sequence[Crossing]) -> NDArray[np.float64]:
     low = min((item.travel.start for item in crossings), default=0.0)
     high = max((item.travel.stop for item in crossings), default=BIN_PERCENT)
-    first, last = (
-        np.floor(low / BIN_PERCENT),
-        max(np.ceil(high / BIN_PERCENT), np.floor(low / BIN_PERCENT) + 1),
-    )
+    first = np.floor(low / BIN_PERCENT)
+    last = max(np.ceil(high / BIN_PERCENT), first + 1)
     return np.arange(first, last + 1) * BIN_PERCENT
 
 
-def _rows(
-    record: RecordSurvey, crossings: Sequence[Crossing], edges: NDArray[np.float64]
-) -> NDArray[np.float64]:
-    """Worst excess of each crossing in each bin; NaN where it was not visited."""
-    bins = len(edges) - 1
-    path = record.motion.path
-    start_s = path.time_s[0] - 0.5 * (path.time_s[1] - path.time_s[0]) if len(path.time_s) > 1 else 0.0
-    turns = np.array([item.time.start for item in crossings] + [crossings[-1].time.stop])
-    cells = np.clip(
-        np.round((turns - start_s) / record.cell_s).astype(np.int64), 0, len(record.excess_percent)
-    )
-    counts = np.diff(cells)
-    row = np.repeat(np.arange(len(crossings)), counts)
-    span = slice(int(cells[0]), int(cells[-1]))
-    column = np.floor((record.motion.travel_percent[span] - edges[0]) / BIN_PERCENT).astype(np.int64)
-    np.clip(column, 0, bins - 1, out=column)
-    worst = np.full(len(crossings) * bins, -1.0)
-    np.maximum.at(worst, row * bins + column, record.excess_percent[span].astype(np.float64))
-    return _fill_skipped(worst.reshape(len(crossings), bins), crossings, edges)
+@dataclass(frozen=True, slots=True)
+class _Grid:
+    """The cells of one record sorted into crossings (rows) and bins of travel (columns)."""
+
+    record: RecordSurvey
+    crossings: Sequence[Crossing]
+    edges: NDArray[np.float64]
+    first_cell: int
+    flat: NDArray[np.int64]
+
+    @classmethod
+    def of(cls, record: RecordSurvey, crossings: Sequence[Crossing], edges: NDArray[np.float64]) -> _Grid:
+        path = record.motion.path
+        node_s = path.time_s[1] - path.time_s[0]
+        turns = np.array([item.time.start for item in crossings] + [crossings[-1].time.stop])
+        cells = np.round((turns - path.time_s[0] + 0.5 * node_s) / record.cell_s).astype(np.int64)
+        np.clip(cells, 0, len(record.excess_percent), out=cells)
+        row = np.repeat(np.arange(len(crossings)), np.diff(cells))
+        place = record.motion.travel_percent[cells[0] : cells[-1]]
+        column = np.floor((place - edges[0]) / BIN_PERCENT).astype(np.int64)
+        bins = len(edges) - 1
+        return cls(record, crossings, edges, int(cells[0]), row * bins + np.clip(column, 0, bins - 1))
+
+    def worst(self) -> NDArray[np.float64]:
+        """Worst excess; NaN where a crossing did not visit a bin."""
+        worst = np.full(len(self.crossings) * (len(self.edges) - 1), -1.0)
+        excess = self.record.excess_percent[self._span]
+        np.maximum.at(worst, self.flat, excess.astype(np.float64))
+        filled = _fill_skipped(self._shaped(worst), self.crossings, self.edges)
+        return np.where(self.followed()[:, None], filled, np.nan)
+
+    def dwell_s(self) -> NDArray[np.float64]:
+        """Seconds spent."""
+        return self._shaped(self._count(self.flat)) * self.record.cell_s
+
+    def onsets(self) -> NDArray[np.float64]:
+        """Disturbances that began."""
+        begins = np.array([item.first for item in travel_disturbances(self.record)], dtype=np.int64)
+        begins = begins[(begins >= self._span.start) & (begins < self._span.stop)]
+        counts = self._shaped(self._count(self.flat[begins - self.first_cell]))
+        return np.where(self.followed()[:, None], counts, 0.0)
+
+    def followed(self) -> NDArray[np.bool_]:
+        """Crossings whose path rests on what was seen, not on a bridge, for most of their time."""
+        row = self.flat // (len(self.edges) - 1)
+        cells = np.bincount(row, minlength=len(self.crossings))
+        seen = np.bincount(row, self.record.motion.truthful[self._span], minlength=len(self.crossings))
+        return np.asarray(seen >= LEAST_SEEN * np.maximum(cells, 1))
+
+    @property
+    def _span(self) -> slice:
+        return slice(self.first_cell, self.first_cell + len(self.flat))
+
+    def _count(self, flat: NDArray[np.int64]) -> NDArray[np.float64]:
+        size = len(self.crossings) * (len(self.edges) - 1)
+        return np.bincount(flat, minlength=size).astype(np.float64)
+
+    def _shaped(self, flat: NDArray[np.float64]) -> NDArray[np.float64]:
+        return flat.reshape(len(self.crossings), len(self.edges) - 1)
 
 
 def _fill_skipped(

@@ -78,17 +78,20 @@ def steadiness(cells: CellSeries, *, cell_s: float, step_v: float) -> Steadiness
     return Steadiness(course, above, below, max(threshold + 0.6 * step_v, LEAST_V), usual)
 
 
-def extreme_level(departures: NDArray[np.float32]) -> tuple[float, float]:
-    """Level that noise alone would exceed in one of ten such records, and the usual level.
+def extreme_level(
+    departures: NDArray[np.float32], *, quantiles: tuple[float, float] = (0.5, 0.9)
+) -> tuple[float, float]:
+    """Level that noise alone would exceed in one of ten such records, and the median.
 
-    Extrapolated from the median and the 90th percentile, which disturbances of less than a tenth of the
-    record hardly move, as the tail of a normal distribution: the quantile of exceedance p is taken as
-    ``a + b * sqrt(2 ln(1/p))``.
+    Extrapolated from two quantiles, which disturbances of a smaller share of the record hardly move, as the
+    tail of a normal distribution: the quantile of exceedance p is taken as ``a + b * sqrt(2 ln(1/p))``.
 
     Parameters
     ----------
     departures : ndarray, shape (n,)
         Non-negative, finite; may be empty.
+    quantiles : pair of float
+        The two to extrapolate from, ascending.
 
     Returns
     -------
@@ -97,11 +100,12 @@ def extreme_level(departures: NDArray[np.float32]) -> tuple[float, float]:
     """
     if not len(departures):
         return 0.0, 0.0
-    middle, high = (float(value) for value in np.quantile(departures, [0.5, 0.9]))
-    reach_middle, reach_high = np.sqrt(2.0 * np.log([2.0, 10.0]))
+    low, high = quantiles
+    middle, at_low, at_high = (float(value) for value in np.quantile(departures, [0.5, low, high]))
+    reach_low, reach_high = np.sqrt(-2.0 * np.log([1.0 - low, 1.0 - high]))
     reach = np.sqrt(2.0 * np.log(10.0 * len(departures)))
-    growth = (high - middle) / (reach_high - reach_middle)
-    return float(high + growth * (reach - reach_high)), middle
+    growth = (at_high - at_low) / (reach_high - reach_low)
+    return float(at_high + growth * max(reach - reach_high, 0.0)), middle
 
 
 def _slow_course(mean: NDArray[np.float32], block: int) -> NDArray[np.float32]:

@@ -1,0 +1,241 @@
+"""Where on the travel the output breaks up more than chance in time would have it.
+
+Two explanations compete for every stretch of travel. *Place*: the track is bad there, so most crossings of
+it show a break-up. *Time*: something opens whenever it likes, so a crossing shows one only as often as the
+time it spends there allows. Crossings are counted, not samples, and a crossing counts once: a hand that
+dwells on the spot, or a burst of openings, weighs no more than a passage.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+from scipy.special import betaln
+
+from analysis.intervals import Interval
+from analysis.signals.facts import TrackSurvey
+from analysis.signals.roughness import BIN_PERCENT
+
+WIDTHS_PERCENT = (0.75, 1.25, 2.0, 3.0, 4.5, 6.5, 9.0, 12.0)
+"""Widths of the stretches that are tried: the bands looked for are 0.8 to 12 % of travel wide."""
+
+SHOWING = (2.0, 0.7)
+"""Beta prior of the share of crossings on which a bad spot shows: most of them, but slow recorders miss
+some. Its mean is 0.74."""
+
+MOST_PLACES = 4
+"""Places looked for on one track; a track that breaks up in more has no good part to compare with."""
+
+WIDEST_PERCENT = 16.0
+"""No wider band is reported as one."""
+
+EDGE_REACH_PERCENT = 13.0
+"""How far from a found stretch its edges are looked for."""
+
+CLEAR_PERCENT = 2.0
+"""A stroke goes right through a stretch where it begins and ends this far outside."""
+
+LEAST_ODDS = -4.0
+"""Places with log odds below this are not worth listing."""
+
+FOOTHOLD = 0.5
+"""A crossing counts where it visited at least this share of a stretch."""
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """A stretch of travel that breaks up place-locked, with the odds that it does.
+
+    Parameters
+    ----------
+    travel : Interval
+        Edges in % of travel.
+    start_uncertainty_percent, stop_uncertainty_percent : float
+        Expanded uncertainty (k = 2) of each edge, in % of travel.
+    log_odds : float
+        Natural logarithm of the odds of place against time, what trying many stretches buys taken off.
+    crossed, noisy : ndarray of bool, shape (n_crossings,)
+        Crossings of the survey that count here, and those that broke up.
+    elsewhere_per_s : float
+        Disturbances a second outside the places.
+    """
+
+    travel: Interval
+    start_uncertainty_percent: float
+    stop_uncertainty_percent: float
+    log_odds: float
+    crossed: NDArray[np.bool_]
+    noisy: NDArray[np.bool_]
+    elsewhere_per_s: float
+
+
+def find_places(survey: TrackSurvey) -> tuple[Place, ...]:
+    """Find the stretches of travel that break up place-locked, most certain first.
+
+    Parameters
+    ----------
+    survey : TrackSurvey
+        Of one track; may hold no crossing.
+
+    Returns
+    -------
+    tuple of Place
+        At most `MOST_PLACES`, disjoint.
+    """
+    onsets = survey.onsets.copy()
+    noisy = np.where(np.isnan(survey.breakup_percent), np.nan, survey.breakup_percent > 0)
+    found: list[Place] = []
+    while len(found) < MOST_PLACES and onsets.any():
+        best = _best_stretch(survey, onsets)
+        if best is None or best[0] < LEAST_ODDS:
+            break
+        first, last, slack = _edges(_telling(survey, noisy, best[1], best[2]), best[1], best[2])
+        found.append(_place(survey, onsets, first, last, best[0], slack))
+        # What lies in or beside the place is explained; the next one is looked for in the rest.
+        explained = slice(max(min(first, best[1]) - 2, 0), max(last, best[2]) + 2)
+        onsets[:, explained] = 0.0
+        noisy[:, explained] = np.nan
+    return tuple(found)
+
+
+def _best_stretch(survey: TrackSurvey, onsets: NDArray[np.float64]) -> tuple[float, int, int] | None:
+    """Log odds, first bin and bin past the last of the stretch that place explains best."""
+    bins = onsets.shape[1]
+    width_percent = float(survey.edges_percent[1] - survey.edges_percent[0])
+    visited = _cumulative(~np.isnan(survey.breakup_percent))
+    dwell, events = _cumulative(survey.dwell_s), _cumulative(onsets)
+    best: tuple[float, int, int] | None = None
+    for width in sorted({min(max(1, round(item / width_percent)), bins) for item in WIDTHS_PERCENT}):
+        inside = _windows(events, width)
+        counted = (_windows(visited, width) >= FOOTHOLD * width) | (inside > 0)
+        odds = place_against_time(counted, inside, _windows(dwell, width), onsets.sum(), survey.dwell_s.sum())
+        odds -= np.log(len(WIDTHS_PERCENT) * max(bins / width, 1.0))
+        index = int(np.argmax(odds))
+        if best is None or odds[index] > best[0]:
+            best = (float(odds[index]), index, index + width)
+    return best
+
+
+def _cumulative(values: NDArray[np.float64] | NDArray[np.bool_]) -> NDArray[np.float64]:
+    return np.concatenate([np.zeros((len(values), 1)), np.cumsum(values, axis=1, dtype=np.float64)], axis=1)
+
+
+def _windows(cumulative: NDArray[np.float64], width: int) -> NDArray[np.float64]:
+    return cumulative[:, width:] - cumulative[:, :-width]
+
+
+def place_against_time(
+    counted: NDArray[np.bool_],
+    events: NDArray[np.float64],
+    dwell_s: NDArray[np.float64],
+    events_total: float,
+    time_total_s: float,
+) -> NDArray[np.float64]:
+    """Log likelihood ratio of "bad here" against "bad now and then", for each stretch.
+
+    Under *place* the number of noisy crossings is beta-binomial with the prior `SHOWING`; under *time*
+    disturbances come as a Poisson process at the rate seen outside the stretch, so a crossing of duration
+    T shows one with probability ``1 - exp(-rate T)``.
+
+    Parameters
+    ----------
+    counted : ndarray of bool, shape (n_crossings, n_stretches)
+        Crossings that count.
+    events : ndarray, shape (n_crossings, n_stretches)
+        Disturbances that began in the stretch.
+    dwell_s : ndarray, shape (n_crossings, n_stretches)
+        Seconds that each crossing spent there.
+    events_total : float
+        Disturbances on the whole travel.
+    time_total_s : float
+        Seconds on the whole travel.
+
+    Returns
+    -------
+    ndarray, shape (n_stretches,)
+        Natural logarithm; positive favours place.
+    """
+    noisy = (events > 0) & counted
+    crossings, showing = counted.sum(axis=0), noisy.sum(axis=0)
+    place = betaln(showing + SHOWING[0], crossings - showing + SHOWING[1]) - betaln(*SHOWING)
+    outside = events_total - events.sum(axis=0)
+    # One more event than was seen: a rate is never proved to be nought.
+    rate = (outside + 1.0) / np.maximum(time_total_s - dwell_s.sum(axis=0), 1e-3)
+    expected = rate * np.maximum(dwell_s, 1e-4)
+    chance = -np.expm1(-expected)
+    time = np.where(noisy, np.log(chance), np.where(counted, -expected, 0.0)).sum(axis=0)
+    # Fewer break-ups than chance would have is no sign of a bad spot, however unlikely.
+    worse = showing > np.where(counted, chance, 0.0).sum(axis=0)
+    return np.asarray(np.where(worse, place - time, -np.inf), dtype=np.float64)
+
+
+def _telling(survey: TrackSurvey, noisy: NDArray[np.float64], first: int, last: int) -> NDArray[np.float64]:
+    """Rows that tell the edges best: strokes right through the stretch, where there are two noisy ones.
+
+    Inside a bad spot the signal does not tell where the arm is; an arm that hovers there has edges guessed.
+    """
+    low, high = survey.edges_percent[first], survey.edges_percent[last]
+    through = np.array(
+        [
+            item.travel.start < low - CLEAR_PERCENT and item.travel.stop > high + CLEAR_PERCENT
+            for item in survey.crossings
+        ]
+    )
+    showing = through & (np.nansum(noisy[:, first:last], axis=1) > 0)
+    return noisy[through] if int(showing.sum()) >= 2 else noisy
+
+
+def _edges(noisy: NDArray[np.float64], first: int, last: int) -> tuple[int, int, tuple[float, float]]:
+    """Edges by maximum likelihood of the share of noisy visits inside and outside, and their slack in bins.
+
+    Each visit of a crossing to a bin is noisy or not (`noisy` is 1, 0, or NaN for no visit); the edges are
+    the two changes of that share that explain the visits best.
+    """
+    reach = round(EDGE_REACH_PERCENT / BIN_PERCENT)
+    low, high = max(first - reach, 0), min(last + reach, noisy.shape[1])
+    near = noisy[:, low:high]
+    hits = np.concatenate([[0], np.cumsum(np.nansum(near, axis=0))])
+    tries = np.concatenate([[0], np.cumsum(np.sum(~np.isnan(near), axis=0))])
+    middle = (first + last) // 2 - low
+    starts = np.arange(0, middle + 1)[:, None]
+    stops = np.arange(middle + 1, high - low + 1)[None, :]
+    inside_hits, inside_tries = hits[stops] - hits[starts], tries[stops] - tries[starts]
+    fit = _log_share(inside_hits, inside_tries) + _log_share(hits[-1] - inside_hits, tries[-1] - inside_tries)
+    fit = np.where(stops - starts <= round(WIDEST_PERCENT / BIN_PERCENT), fit, -np.inf)
+    start, stop = np.unravel_index(int(np.argmax(fit)), fit.shape)
+    # Two units of log likelihood are two standard deviations (Wilks 1938).
+    alike = fit >= fit[start, stop] - 2.0
+    slack = (0.5 * np.ptp(np.flatnonzero(alike[:, stop])), 0.5 * np.ptp(np.flatnonzero(alike[start])))
+    return int(start) + low, int(stop) + middle + 1 + low, (float(slack[0]), float(slack[1]))
+
+
+def _log_share(hits: NDArray[np.float64], tries: NDArray[np.float64]) -> NDArray[np.float64]:
+    """Log likelihood of `hits` in `tries` at their own share, half a hit and half a miss added."""
+    share = (hits + 0.5) / (tries + 1.0)
+    return np.asarray(hits * np.log(share) + (tries - hits) * np.log1p(-share))
+
+
+def _place(
+    survey: TrackSurvey,
+    onsets: NDArray[np.float64],
+    first: int,
+    last: int,
+    log_odds: float,
+    slack: tuple[float, float],
+) -> Place:
+    edges = survey.edges_percent
+    visited = (~np.isnan(survey.breakup_percent[:, first:last])).sum(axis=1)
+    noisy = np.nanmax(np.nan_to_num(survey.breakup_percent[:, first:last]), axis=1) > 0
+    bin_percent = float(edges[1] - edges[0])
+    outside_s = max(float(survey.dwell_s.sum() - survey.dwell_s[:, first:last].sum()), 1e-3)
+    return Place(
+        travel=Interval(float(edges[first]), float(edges[last])),
+        start_uncertainty_percent=bin_percent * (slack[0] + 0.5),
+        stop_uncertainty_percent=bin_percent * (slack[1] + 0.5),
+        log_odds=log_odds,
+        crossed=(visited >= FOOTHOLD * (last - first)) | noisy,
+        noisy=noisy,
+        elsewhere_per_s=float(onsets.sum() - onsets[:, first:last].sum()) / outside_s,
+    )

@@ -1,0 +1,66 @@
+"""What a sound output may do: the floor below which a departure from the path says nothing."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from analysis.signals.motion import Motion
+from analysis.signals.noise import UsualLevel
+
+
+@dataclass(frozen=True, slots=True)
+class Floor:
+    """The level that departures of a sound output stay below.
+
+    Parameters
+    ----------
+    usual : UsualLevel
+        Usual departure along the travel, in % of the feed.
+    ratio : float
+        Level that noise alone would hardly exceed, as a multiple of the usual one.
+    margin_percent : float
+        What is added for a sound track's own grain.
+    least_percent : float
+        Nothing below this is told: the recorder's step flickers by itself.
+    """
+
+    usual: UsualLevel
+    ratio: float
+    margin_percent: float
+    least_percent: float = 0.0
+
+    def at(self, travel_percent: NDArray[np.float32]) -> NDArray[np.float32]:
+        """Floor at each position, in % of the feed, same shape."""
+        floor = self.usual.at(travel_percent) * np.float32(self.ratio) + np.float32(self.margin_percent)
+        return np.maximum(floor, np.float32(self.least_percent))
+
+    def typical(self) -> float:
+        """Floor in the middle of the travel, in % of the feed."""
+        return float(self.at(np.array([self.usual.centre], np.float32))[0])
+
+
+@dataclass(frozen=True, slots=True)
+class RecordSurvey:
+    """One record's motion, its floor, and which cells break up.
+
+    Parameters
+    ----------
+    motion : Motion
+    floor : Floor
+    excess_percent : ndarray, shape (n_cells,)
+        Departure beyond the floor, in % of the feed; 0 where there is none or the cell is explained by what
+        stands on the other probes.
+    common : ndarray of bool, shape (n_cells,)
+        Cells explained by the other probes.
+    cell_s : float
+        Length of a cell, in seconds.
+    """
+
+    motion: Motion
+    floor: Floor
+    excess_percent: NDArray[np.float32]
+    common: NDArray[np.bool_]
+    cell_s: float
