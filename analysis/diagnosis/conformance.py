@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+import numpy as np
+from numpy.typing import ArrayLike
 from scipy.special import ndtr
 
 from analysis.diagnosis.findings import Result
+from analysis.intervals import Interval
 
 
 def probability_of_conformance(
@@ -64,3 +67,49 @@ def decide(
     if value + expanded_uncertainty < low or value - expanded_uncertainty > high:
         return Result.FAIL
     return Result.CANNOT_TELL
+
+
+def spans_beyond(
+    values: ArrayLike,
+    *,
+    sample_interval_s: float,
+    lower: float | None = None,
+    upper: float | None = None,
+    hold_s: float = 0.0,
+    first_sample_s: float = 0.0,
+) -> tuple[Interval, ...]:
+    """Spans of time in which a reading stays outside its limits for longer than `hold_s`.
+
+    A control unit sets its code only after such a time; a short dropout of a worn spot never does.
+
+    Parameters
+    ----------
+    values : array_like, shape (n,)
+        In the unit of the limits; a missing sample (NaN) ends a span.
+    sample_interval_s, first_sample_s : float
+        Seconds between samples, and time of the first.
+    lower, upper : float or None
+        None where that side is open. Low and high excursions are spans of their own.
+    hold_s : float
+        A span that lasts just as long does not count.
+
+    Returns
+    -------
+    tuple of Interval
+        Seconds, ascending; from the first sample outside to one interval past the last.
+    """
+    series = np.asarray(values, dtype=np.float64)
+    below = series < lower if lower is not None else np.zeros(series.shape, dtype=np.bool_)
+    above = series > upper if upper is not None else np.zeros(series.shape, dtype=np.bool_)
+    found = []
+    for outside in (below, above):
+        edges = np.flatnonzero(np.diff(outside, prepend=False, append=False))
+        for start, stop in edges.reshape(-1, 2):
+            # A thousandth of a sample against rounding: 250 samples of 2 ms are not longer than 0.5 s.
+            if (stop - start - 1e-3) * sample_interval_s > hold_s:
+                found.append(
+                    Interval(
+                        first_sample_s + start * sample_interval_s, first_sample_s + stop * sample_interval_s
+                    )
+                )
+    return tuple(sorted(found))

@@ -1,0 +1,190 @@
+"""Sensor profiles: what a kind of sensor should read, and whose limits these are.
+
+Profiles are TOML files: the built-in ones beside this module in `sensor_profiles`, a technician's own
+in a folder of the user's configuration. `analysis.diagnosis.profile_schema` reads one file.
+"""
+
+from __future__ import annotations
+
+import os
+import sys
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from functools import cache
+from importlib import resources
+from pathlib import Path
+
+from analysis.diagnosis.profile_model import Contact, Limit, SecondTrack, SensorProfile, Slope, Track
+from analysis.diagnosis.profile_schema import parse_profile
+from analysis.errors import ProfileError
+
+__all__ = [
+    "ASSUMED_PROFILE",
+    "Contact",
+    "Limit",
+    "ProfileEntry",
+    "SecondTrack",
+    "SensorProfile",
+    "Slope",
+    "Track",
+    "available_profiles",
+    "built_in_ids",
+    "built_in_text",
+    "load_profile",
+    "own_profiles_folder",
+]
+
+ASSUMED_PROFILE = "generic-ratiometric"
+"""What is assumed where no profile is named."""
+
+
+@dataclass(frozen=True, slots=True)
+class ProfileEntry:
+    """One line of the list of profiles.
+
+    Parameters
+    ----------
+    id, title : str
+        As in `SensorProfile`; of a file that cannot be read, its name and an empty title.
+    path : Path or None
+        The technician's own file; None for a built-in profile.
+    problem : str
+        Why it cannot be used; empty where it can.
+    """
+
+    id: str
+    title: str
+    path: Path | None = None
+    problem: str = ""
+
+
+def own_profiles_folder(environment: Mapping[str, str] = os.environ, *, platform: str = sys.platform) -> Path:
+    r"""Folder of the technician's own profiles; it need not exist.
+
+    ``%APPDATA%\wornband\profiles`` on Windows; elsewhere below ``$XDG_CONFIG_HOME``, or ``~/.config``
+    (XDG Base Directory Specification, which also has a relative path there ignored).
+    """
+    home = Path(environment.get("HOME") or environment.get("USERPROFILE") or Path.home())
+    if platform == "win32":
+        base = Path(environment.get("APPDATA") or home / "AppData" / "Roaming")
+    else:
+        base = Path(environment.get("XDG_CONFIG_HOME") or home / ".config")
+        base = base if base.is_absolute() else home / ".config"
+    return base / "wornband" / "profiles"
+
+
+def load_profile(id_or_path: str | Path | None = None, *, folder: Path | None = None) -> SensorProfile:
+    """A profile by its id, or from a TOML file.
+
+    Parameters
+    ----------
+    id_or_path : str, Path or None
+        None or empty for the assumed one. A Path, and text that ends in ``.toml``, is a file.
+    folder : Path or None
+        The technician's own profiles; None for `own_profiles_folder`.
+
+    Returns
+    -------
+    SensorProfile
+        With `assumed` set where none was named.
+
+    Raises
+    ------
+    ProfileError
+        Where it is unknown, cannot be read, or breaks the schema.
+    """
+    if not id_or_path:
+        return replace(_built_in(ASSUMED_PROFILE), assumed=True)
+    if isinstance(id_or_path, Path) or id_or_path.lower().endswith(".toml"):
+        return _own(Path(id_or_path))
+    if id_or_path in built_in_ids():
+        return _built_in(id_or_path)
+    entries = [entry for entry in available_profiles(folder=folder) if entry.path is not None]
+    for entry in entries:
+        if entry.id == id_or_path and entry.path is not None:
+            return _own(entry.path)
+    known = ", ".join([*built_in_ids(), *(entry.id for entry in entries if not entry.problem)])
+    raise ProfileError(f"there is no sensor profile {id_or_path!r}", f"choose one of: {known}")
+
+
+def available_profiles(*, folder: Path | None = None) -> tuple[ProfileEntry, ...]:
+    """Every profile: the built-in ones, then the technician's own by file name.
+
+    Parameters
+    ----------
+    folder : Path or None
+        The technician's own profiles; None for `own_profiles_folder`. It need not exist.
+
+    Returns
+    -------
+    tuple of ProfileEntry
+        A file that cannot be used stands in it with its problem, so that nobody wonders where it went.
+    """
+    built_in = [ProfileEntry(name, _built_in(name).title) for name in built_in_ids()]
+    place = own_profiles_folder() if folder is None else folder
+    files = sorted(place.glob("*.toml")) if place.is_dir() else []
+    return (*built_in, *(_entry(path) for path in files))
+
+
+def built_in_ids() -> tuple[str, ...]:
+    """Ids of the profiles that come with the program, sorted."""
+    return tuple(_built_in_texts())
+
+
+def built_in_text(profile_id: str) -> str:
+    """Text of a built-in profile; a pattern to start an own one from.
+
+    Raises
+    ------
+    ProfileError
+        Where there is none of that id.
+    """
+    texts = _built_in_texts()
+    if profile_id not in texts:
+        raise ProfileError(
+            f"there is no built-in sensor profile {profile_id!r}", f"choose one of: {', '.join(texts)}"
+        )
+    return texts[profile_id]
+
+
+@cache
+def _built_in_texts() -> dict[str, str]:
+    """Text of each built-in profile by its id; they cannot change while the program runs."""
+    files = (resources.files("analysis.diagnosis") / "sensor_profiles").iterdir()
+    texts = {
+        item.name.removesuffix(".toml"): item.read_text(encoding="utf-8")
+        for item in files
+        if item.name.endswith(".toml")
+    }
+    return dict(sorted(texts.items()))
+
+
+def _built_in(profile_id: str) -> SensorProfile:
+    return parse_profile(built_in_text(profile_id), name=f"{profile_id}.toml", built_in=_built_in_texts())
+
+
+def _own(path: Path) -> SensorProfile:
+    """A technician's own profile.
+
+    Its id must not be a built-in one's, or nobody could tell which of the two was meant.
+    """
+    try:
+        text = path.read_text(encoding="utf-8-sig")
+    except UnicodeDecodeError as error:
+        raise ProfileError(f"the sensor profile {path.name} is not UTF-8 text", "save it as UTF-8") from error
+    except OSError as error:
+        problem = f"the sensor profile {path.name} cannot be read ({error.strerror})"
+        raise ProfileError(problem, "check that the file is there and may be read") from error
+    profile = replace(parse_profile(text, name=path.name, built_in=_built_in_texts()), path=path)
+    if profile.id in built_in_ids():
+        problem = f"{path.name}: the id {profile.id!r} belongs to a built-in profile"
+        raise ProfileError(problem, "choose another id")
+    return profile
+
+
+def _entry(path: Path) -> ProfileEntry:
+    try:
+        profile = _own(path)
+    except ProfileError as error:
+        return ProfileEntry(path.stem, "", path, str(error))
+    return ProfileEntry(profile.id, profile.title, path)
