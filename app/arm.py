@@ -65,7 +65,9 @@ class Arm(QObject):
         path = self._path()
         if path is not None:
             near_s = self._focus.moment_s
-            self._focus.point(moment_of(path, travel_percent, self._focus.window.start if near_s is None else near_s))
+            self._focus.point(
+                moment_of(path, travel_percent, self._focus.window.start if near_s is None else near_s)
+            )
 
     def toggle(self) -> None:
         """Run, or rest."""

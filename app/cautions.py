@@ -22,7 +22,9 @@ def cautions(capture: Capture | None) -> tuple[str, ...]:
     capture : Capture or None
         Its profile, sensor and title tell a ride-height sensor from a pedal.
     """
-    said = " ".join(capture.text(key) for key in ("profile", "sensor")) + " " + capture.title if capture else ""
+    said = (
+        " ".join(capture.text(key) for key in ("profile", "sensor")) + " " + capture.title if capture else ""
+    )
     said = said.lower()
     height = any(word in said for word in _HEIGHT_WORDS)
     pedal = any(word in said for word in _PEDAL_WORDS)
@@ -35,7 +37,9 @@ def cautions(capture: Capture | None) -> tuple[str, ...]:
             )
         )
     if pedal or not height:
-        lines.append(_tr("An electronic throttle traps fingers. Sweep with the engine off and the intake closed."))
+        lines.append(
+            _tr("An electronic throttle traps fingers. Sweep with the engine off and the intake closed.")
+        )
     lines.append(_tr("Back-probe without piercing insulation. Never probe airbag or high-voltage circuits."))
     lines.append(_tr("The maker's procedure, local codes and a licensed technician's judgement come first."))
     return tuple(lines)

@@ -50,7 +50,9 @@ class Passage:
 
 def passages(findings: Findings) -> tuple[Passage, ...]:
     """Every crossing of every band, then every event outside the bands, in the order of the capture."""
-    crossings = [_crossing(index, item) for index, band in enumerate(findings.bands) for item in band.crossings]
+    crossings = [
+        _crossing(index, item) for index, band in enumerate(findings.bands) for item in band.crossings
+    ]
     events = [_event(item) for item in findings.events if not item.in_band]
     return tuple(sorted([*crossings, *events], key=lambda item: (item.record, item.time.start)))
 
@@ -158,7 +160,9 @@ class Focus(QObject):
         """Show `factor` times as much time, keeping `at_s` (the middle by default) where it is."""
         window = self._window
         at_s = window.centre if at_s is None else at_s
-        self.show_window(Interval(at_s - factor * (at_s - window.start), at_s + factor * (window.stop - at_s)))
+        self.show_window(
+            Interval(at_s - factor * (at_s - window.start), at_s + factor * (window.stop - at_s))
+        )
 
     def pan(self, share: float) -> None:
         """Move by a share of the window, to the right where it is positive."""
@@ -257,7 +261,9 @@ class Focus(QObject):
 
 def whole(record: Record) -> Interval:
     """The time of a record from its first sample to one interval past its last."""
-    return Interval(record.first_sample_s, record.first_sample_s + max(record.duration_s, record.sample_interval_s))
+    return Interval(
+        record.first_sample_s, record.first_sample_s + max(record.duration_s, record.sample_interval_s)
+    )
 
 
 def clipped(window: Interval, record: Record) -> Interval:

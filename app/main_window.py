@@ -32,6 +32,7 @@ from app.playback import SPEEDS
 from app.review_circle import ReviewCircle
 from app.session import EXAMINING, OPENING, Session, Tools
 from app.settings import Settings
+from app.views.elided_label import ElidedLabel
 from app.views.events import EventsView
 from app.views.evidence import EvidenceView
 from app.views.keys_page import KeysPage
@@ -94,6 +95,12 @@ class Window(QMainWindow):
         if chosen:
             self.open_file(Path(chosen))
 
+    def fit_records(self) -> None:
+        """Give Records the height that its rows need, and the rest to the crossings."""
+        height = self._left.height()
+        records = min(self.records.wanted_height(), round(0.65 * height))
+        self._left.setSizes([records, height - records])
+
     def apply_colours(self) -> None:
         """Take on the palette that the settings and the desktop ask for."""
         palette = palette_for(self.settings.colours)
@@ -147,10 +154,8 @@ class Window(QMainWindow):
         self._lay_out_status()
 
     def _header(self) -> QHBoxLayout:
-        self._title, self._subtitle = QLabel(), QLabel()
+        self._title, self._subtitle = ElidedLabel(), ElidedLabel()
         self._title.setObjectName("captureTitle")
-        self._title.setTextFormat(Qt.TextFormat.PlainText)
-        self._subtitle.setTextFormat(Qt.TextFormat.PlainText)
         self._subtitle.setProperty("quiet", True)
         self._subtitle.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self._subtitle.setContentsMargins(0, 4, 0, 0)
@@ -187,7 +192,7 @@ class Window(QMainWindow):
         self.speed.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.track.add_tool(self._button("run", text=True, heading=True))
         self.track.add_tool(self.speed)
-        left = _column([(self.records, 3), (self.events, 2)])
+        self._left = left = _column([(self.records, 3), (self.events, 2)])
         middle = QWidget()
         column = QVBoxLayout(middle)
         column.setContentsMargins(0, 0, 0, 0)
@@ -195,10 +200,12 @@ class Window(QMainWindow):
         column.addWidget(self.overview)
         column.addWidget(_column([(self.trace, 10), (self.track, 9)]), 1)
         panes = QSplitter(Qt.Orientation.Horizontal)
-        for place, (pane, width, stretch) in enumerate(((left, 218, 0), (middle, 790, 1), (self.evidence, 330, 0))):
+        for place, (pane, width, stretch) in enumerate(
+            ((left, 218, 1), (middle, 790, 5), (self.evidence, 330, 2))
+        ):
             panes.addWidget(pane)
             panes.setStretchFactor(place, stretch)
-            pane.setMinimumWidth(180 if stretch == 0 else 420)
+            pane.setMinimumWidth(420 if pane is middle else 180)
             pane.resize(QSize(width, 600))
         panes.setSizes([218, 790, 334])
         panes.setHandleWidth(6)
@@ -209,6 +216,7 @@ class Window(QMainWindow):
         action = self.actions_by_name[name]
         button = QToolButton()
         button.setDefaultAction(action)
+        button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         button.setIconSize(QSize(16, 16) if heading else QSize(20, 20))
         button.setProperty("heading", heading)
         button.setAccessibleName(action.text())
@@ -238,16 +246,16 @@ class Window(QMainWindow):
 
     def _lay_out_status(self) -> None:
         self._work = QLabel()
-        self._progress = QProgressBar()
-        self._progress.setFixedWidth(140)
-        self._progress.setTextVisible(False)
-        self._progress.setRange(0, 1000)
-        self._progress.setAccessibleName(self.tr("Progress"))
+        self.progress = QProgressBar()
+        self.progress.setFixedWidth(140)
+        self.progress.setTextVisible(False)
+        self.progress.setRange(0, 1000)
+        self.progress.setAccessibleName(self.tr("Progress"))
         self._stop = self._button("cancel")
         self._stop.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextOnly)
         self.statusBar().setSizeGripEnabled(False)
         self.statusBar().addWidget(self.readout, 1)
-        for widget in (self._work, self._progress, self._stop):
+        for widget in (self._work, self.progress, self._stop):
             self.statusBar().addPermanentWidget(widget)
         self._show_idle()
 
@@ -299,16 +307,19 @@ class Window(QMainWindow):
         """Stop opening or examining; what is on screen stays."""
         for topic in (OPENING, EXAMINING):
             self.jobs.cancel(topic)
+        self.evidence.show_stopped()
 
     def _captured(self) -> None:
         capture = self.session.capture
         if capture is not None and capture.path is not None:
             self.settings.remember_capture(capture.path)
+        self.records.list.setFocus()
         self._show_title()
         self._show_enabled()
 
     def _complain(self, sentence: str) -> None:
         self.problem_bar.show_problem(sentence)
+        self.evidence.show_stopped()
 
     def _show_title(self) -> None:
         capture = self.session.capture
@@ -320,8 +331,9 @@ class Window(QMainWindow):
         name = capture.title or (capture.path.stem if capture.path else self.tr("Capture"))
         about = [capture.text(key) for key in ("vehicle", "mounting", "complaint")]
         self._title.setText(name)
-        self._subtitle.setText(" · ".join(item for item in about if item and item.lower() not in name.lower()))
-        self._subtitle.setToolTip(self._subtitle.text())
+        self._subtitle.setText(
+            " · ".join(item for item in about if item and item.lower() not in name.lower())
+        )
         self.setWindowTitle(f"{name} – Wornband")
 
     def _show_enabled(self) -> None:
@@ -345,15 +357,15 @@ class Window(QMainWindow):
     def _show_progress(self, topic: str, title: str, done: float) -> None:
         if self.jobs.running(topic):
             self._work.setText(f"{title}…")
-            self._progress.setValue(round(1000 * done))
+            self.progress.setValue(round(1000 * done))
             self.actions_by_name["cancel"].setEnabled(True)
-            for widget in (self._work, self._progress, self._stop):
+            for widget in (self._work, self.progress, self._stop):
                 widget.show()
 
     def _show_idle(self) -> None:
         if not any(self.jobs.running(topic) for topic in (OPENING, EXAMINING)):
             self.actions_by_name["cancel"].setEnabled(False)
-            for widget in (self._work, self._progress, self._stop):
+            for widget in (self._work, self.progress, self._stop):
                 widget.hide()
 
     def _show_running(self, running: bool) -> None:

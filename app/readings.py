@@ -44,7 +44,10 @@ def read_at(record: Record, moment_s: float, survey: TrackSurvey | None) -> Read
 
 
 def travel_at(
-    record: Record, moment_s: float, survey: TrackSurvey | None, values: tuple[tuple[Channel, float], ...] = ()
+    record: Record,
+    moment_s: float,
+    survey: TrackSurvey | None,
+    values: tuple[tuple[Channel, float], ...] = (),
 ) -> float | None:
     """Where the arm was at a moment, in % of travel, or None where that cannot be told."""
     path = survey.path(record.name) if survey is not None else None

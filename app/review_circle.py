@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject
 from analysis.diagnosis.findings import TrackSurvey
 from analysis.errors import CaptureError
 from app.drawing.band_item import Stretch
+from app.drawing.numbers import duration, rate_text
 from app.drawing.track_items import worst
 from app.readings import read_at
 from app.words import record_name
@@ -82,6 +83,7 @@ class ReviewCircle(QObject):
         window.track.arm_dragged.connect(window.arm.drag_to)
         window.track.arm_clicked.connect(window.arm.toggle)
         window.track.pointed.connect(self._point_at_place)
+        window.track.track_wanted.connect(self._show_track)
         window.evidence.band_chosen.connect(focus.choose_band)
         window.evidence.band_opened.connect(focus.open_band)
         window.evidence.record_wanted.connect(focus.show_record)
@@ -90,6 +92,7 @@ class ReviewCircle(QObject):
         window, capture = self._window, self._window.session.capture
         self._take_survey()
         window.records.show_capture(capture, None)
+        window.fit_records()
         window.events.show_passages((), capture, False)
         window.evidence.show_findings(capture, None)
         window.track.show_findings(None, None)
@@ -103,6 +106,7 @@ class ReviewCircle(QObject):
         window.records.show_capture(window.session.capture, findings)
         window.evidence.show_findings(window.session.capture, findings)
         window.track.show_findings(findings, self._survey)
+        window.fit_records()
         window.focus.learn(findings)
         window.events.show_passages(window.focus.passages, window.session.capture, True)
         self.refresh()
@@ -117,12 +121,22 @@ class ReviewCircle(QObject):
         self._survey = next((item for item in surveys if item.role is track), first)
         self._window.arm.follow(self._survey)
 
+    def _show_track(self, index: int) -> None:
+        findings = self._window.session.findings
+        if findings is not None and index < len(findings.surveys):
+            self._survey = findings.surveys[index]
+            self._window.arm.follow(self._survey)
+            self._window.track.show_findings(findings, self._survey)
+            self._show_targets()
+            self._show_moment()
+
     def _show_record(self) -> None:
         window, record = self._window, self._window.focus.record
         window.trace.show_record(record)
         window.overview.show_record(record)
         if record is not None:
-            window.trace.set_note(record_name(record))
+            rate = rate_text(1.0 / record.sample_interval_s)
+            window.trace.set_note(f"{record_name(record)} · {duration(record.duration_s)} · {rate}")
             window.records.show_record(record.name)
         self._show_window()
         self._show_stretches()

@@ -117,6 +117,11 @@ class Session(QObject):
             self._complain,
         )
 
+    @property
+    def examining(self) -> bool:
+        """Whether an examination is under way."""
+        return self._jobs.running(EXAMINING)
+
     def close(self) -> None:
         """Stop all work, then close the file; safe to call twice."""
         self._jobs.shut_down()

@@ -48,7 +48,9 @@ class ViewHistory:
         """Whether there is a later view."""
         return self.position < len(self.views) - 1
 
-    def visited(self, view: View, now_s: float, *, merge_within_s: float = 0.7, most: int = 200) -> ViewHistory:
+    def visited(
+        self, view: View, now_s: float, *, merge_within_s: float = 0.7, most: int = 200
+    ) -> ViewHistory:
         """The history after a new view.
 
         Parameters

@@ -35,16 +35,21 @@ class Stretch:
 
 
 class BandItem(pg.GraphicsObject):
-    """Stretches along x over the whole height of a view.
+    """Stretches along x over the whole height of a view, or their labels.
+
+    Shades and labels are two items, so that the labels can lie above what the shades lie under.
 
     Parameters
     ----------
+    labels : bool
+        Draw the labels alone instead of the shades.
     least_px : float
         No stretch is drawn narrower than this, or it could not be seen in a long record.
     """
 
-    def __init__(self, least_px: float = 3.0) -> None:
+    def __init__(self, labels: bool = False, least_px: float = 3.0) -> None:
         super().__init__()
+        self._labels = labels
         self._least_px = least_px
         self._stretches: tuple[Stretch, ...] = ()
         self._colour = QColor("#D55E00")
@@ -70,7 +75,9 @@ class BandItem(pg.GraphicsObject):
         """Called by pyqtgraph when x or y moved."""
         self.prepareGeometryChange()
 
-    def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:
+    def paint(
+        self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
+    ) -> None:
         """Shade in device pixels, so that the hatching keeps its slope at every zoom."""
         to_device = painter.worldTransform()
         view = to_device.mapRect(self.viewRect())
@@ -83,8 +90,9 @@ class BandItem(pg.GraphicsObject):
                 box = self._device_box(stretch, to_device, view)
                 if box.right() < view.left() or box.left() > view.right():
                     continue
-                self._shade(painter, stretch, box)
-                if stretch.label:
+                if not self._labels:
+                    self._shade(painter, stretch, box)
+                elif stretch.label:
                     self._write(painter, stretch, box, view, row_end_px)
         finally:
             painter.restore()

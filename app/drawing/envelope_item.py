@@ -74,7 +74,9 @@ class EnvelopeItem(pg.GraphicsObject):
         self._dots = False
         self._pen = QPen()
 
-    def show_channel(self, record: Record, channel: Channel, colour: QColor, extent_v: tuple[float, float]) -> None:
+    def show_channel(
+        self, record: Record, channel: Channel, colour: QColor, extent_v: tuple[float, float]
+    ) -> None:
         """Draw this channel from now on, inside a known range of volts."""
         self.prepareGeometryChange()
         self._channel = channel
@@ -121,7 +123,9 @@ class EnvelopeItem(pg.GraphicsObject):
             self._dots = extremes.single and extremes.index.size * 8 < wanted[2]
         self.update()
 
-    def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:
+    def paint(
+        self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
+    ) -> None:
         """Draw the prepared strokes; dots on the samples where they lie far enough apart."""
         if not len(self._lines):
             return

@@ -66,6 +66,14 @@ def duration(value_s: float) -> str:
     return f"{value_s / 1e-6:.3g} µs"
 
 
+def rate_text(rate_hz: float) -> str:
+    """A sampling rate: ``"10 kS/s"``."""
+    for scale, unit in ((1e6, "MS/s"), (1e3, "kS/s")):
+        if rate_hz >= scale:
+            return f"{rate_hz / scale:.4g} {unit}"
+    return f"{rate_hz:.4g} S/s"
+
+
 def confidence(probability: float) -> str:
     """Confidence in words, with the odds out of a hundred: ``"very likely (98 in 100)"``.
 

@@ -75,7 +75,9 @@ class RowDelegate(QStyledItemDelegate):
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(QColor(self.palette.raised))
             painter.drawRoundedRect(box, 4, 4)
-            painter.fillRect(QRectF(box.left(), box.top() + 3, 3, box.height() - 6), QColor(self.palette.choice))
+            painter.fillRect(
+                QRectF(box.left(), box.top() + 3, 3, box.height() - 6), QColor(self.palette.choice)
+            )
         elif state & QStyle.StateFlag.State_MouseOver:
             painter.setPen(QPen(QColor(self.palette.line), 1))
             painter.setBrush(Qt.BrushStyle.NoBrush)

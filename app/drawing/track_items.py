@@ -76,7 +76,9 @@ class BreakupItem(pg.GraphicsObject):
         """All bins, up to the worst break-up."""
         return self._extent
 
-    def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:
+    def paint(
+        self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
+    ) -> None:
         """Stroke the prepared outlines."""
         painter.save()
         try:
@@ -93,6 +95,9 @@ class BreakupItem(pg.GraphicsObject):
             if self._chosen is not None and self._chosen < len(self._faint):
                 painter.setPen(_cosmetic(self._choice, 2))
                 painter.drawPath(self._faint[self._chosen])
+            # The track itself, for the arm to ride on.
+            painter.setPen(_cosmetic(faint, 4))
+            painter.drawLine(QPointF(self._extent.left(), 0.0), QPointF(self._extent.right(), 0.0))
             painter.setPen(_cosmetic(self._ink, 1, Qt.PenStyle.DashLine))
             floor = self._floor_percent
             painter.drawLine(QPointF(self._extent.left(), floor), QPointF(self._extent.right(), floor))
@@ -128,7 +133,9 @@ class CountItem(pg.GraphicsObject):
         """All bins, up to the most crossings."""
         return self._extent
 
-    def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:
+    def paint(
+        self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
+    ) -> None:
         """Fill the silhouette."""
         painter.fillPath(self._shape, self._fill)
 
@@ -164,7 +171,9 @@ class ArmItem(pg.GraphicsObject):
         reach = self.RADIUS_PX + 4
         return QRectF(-reach, -reach, 2 * reach, 2 * reach)
 
-    def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:
+    def paint(
+        self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
+    ) -> None:
         """A dot with a rim."""
         painter.save()
         try:

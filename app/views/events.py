@@ -29,6 +29,8 @@ class EventsView(Pane):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__("", parent)
         self.setAccessibleName(self.tr("Crossings and events"))
+        self._filling = False
+        self._rows: list[int] = []
         self._model = QStandardItemModel(self)
         self._delegate = RowDelegate()
         self.list = QListView()
@@ -42,16 +44,25 @@ class EventsView(Pane):
         self.show_passages((), None, False)
 
     def show_passages(self, passages: tuple[Passage, ...], capture: Capture | None, examined: bool) -> None:
-        """List these passages."""
+        """List these passages, by record."""
+        self._filling = True
         self._model.clear()
+        self._rows = []
         crossings = any(item.band is not None for item in passages)
         self._title.setText(self.tr("Crossings") if crossings or not passages else self.tr("Events"))
-        for passage in passages:
-            row = _row(passage, record_name(capture.record(passage.record)) if capture else passage.record)
+        before = ""
+        for index, passage in enumerate(passages):
+            if passage.record != before:
+                before = passage.record
+                self._append_heading(record_name(capture.record(before)) if capture else before)
+            row = _row(passage)
             item = QStandardItem(row.title)
             item.setData(row, ROW_ROLE)
+            item.setData(index)
             item.setAccessibleText(f"{row.title}, {row.reading}")
             self._model.appendRow(item)
+            self._rows.append(item.row())
+        self._filling = False
         if passages:
             self.show_content()
         elif examined:
@@ -62,27 +73,34 @@ class EventsView(Pane):
     def show_passage(self, index: int | None) -> None:
         """Mark the passage that is singled out."""
         model = self.list.selectionModel()
-        blocked = model.blockSignals(True)
-        if index is None:
+        self._filling = True
+        if index is None or index >= len(self._rows):
             model.clear()
         else:
-            model.setCurrentIndex(self._model.index(index, 0), QItemSelectionModel.SelectionFlag.ClearAndSelect)
-            self.list.scrollTo(self._model.index(index, 0))
-        model.blockSignals(blocked)
-        self.list.viewport().update()
+            place = self._model.index(self._rows[index], 0)
+            model.setCurrentIndex(place, QItemSelectionModel.SelectionFlag.ClearAndSelect)
+            self.list.scrollTo(place)
+        self._filling = False
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
         self._delegate.palette = palette
         self.list.viewport().update()
 
+    def _append_heading(self, text: str) -> None:
+        item = QStandardItem(text)
+        item.setData(Row(text, faded=True), ROW_ROLE)
+        item.setEnabled(False)
+        self._model.appendRow(item)
+
     def _picked(self) -> None:
-        if self.list.currentIndex().isValid():
-            self.chosen.emit(self.list.currentIndex().row())
+        item = self._model.itemFromIndex(self.list.currentIndex())
+        if not self._filling and item is not None and item.data() is not None:
+            self.chosen.emit(item.data())
 
 
-def _row(passage: Passage, record: str) -> Row:
-    title = f"{record}, {seconds(passage.time.start, 0.01)}"
+def _row(passage: Passage) -> Row:
+    title = seconds(passage.time.start, 0.01)
     if passage.band is None:
         name = shape_name(passage.shape)
         return Row(title, "", f"{name} {volts(passage.depth_v)}", "fail", "bad")

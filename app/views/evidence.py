@@ -15,7 +15,11 @@ from app.drawing.theme import LIGHT, Palette
 from app.views.pane import Pane
 from app.words import verdict_name
 
-_STATES = {State.PROVED: ("pass", "good"), State.REFUTED: ("fail", "bad"), State.NOT_SHOWN: ("unsure", "unsure")}
+_STATES = {
+    State.PROVED: ("pass", "good"),
+    State.REFUTED: ("fail", "bad"),
+    State.NOT_SHOWN: ("unsure", "unsure"),
+}
 _CALM = {VerdictCode.NO_FAULT_FOUND: "good", VerdictCode.INCONCLUSIVE: "unsure"}
 
 
@@ -98,6 +102,11 @@ class EvidenceView(Pane):
         self.set_content(self._scroll)
         self.show_findings(None, None)
 
+    def show_stopped(self) -> None:
+        """Say how to go on after an examination that was stopped or failed."""
+        if self._findings is None and self._capture is not None:
+            self.show_empty(self.tr("The capture was not examined to the end. Press F5 to examine it again."))
+
     def show_findings(self, capture: Capture | None, findings: Findings | None) -> None:
         """Show these findings, or what to do to get some."""
         self._capture, self._findings = capture, findings
@@ -106,7 +115,9 @@ class EvidenceView(Pane):
             self.show_empty(
                 self.tr("The capture is being examined.")
                 if capture is not None
-                else self.tr("Open a capture to learn which band of travel is worn, how sure that is, and why.")
+                else self.tr(
+                    "Open a capture to learn which band of travel is worn, how sure that is, and why."
+                )
             )
             return
         self._fill(findings)
@@ -153,7 +164,9 @@ class EvidenceView(Pane):
         title = travel_span(band.travel)
         card = PressRow(self.tr("Band {span}").format(span=title))
         card.setObjectName("bandCard")
-        card.setToolTip(self.tr("Click: light up every crossing. Double-click or Enter: zoom to the clearest one."))
+        card.setToolTip(
+            self.tr("Click: light up every crossing. Double-click or Enter: zoom to the clearest one.")
+        )
         layout = QVBoxLayout(card)
         layout.setContentsMargins(9, 5, 6, 6)
         layout.setSpacing(1)
@@ -207,9 +220,8 @@ class EvidenceView(Pane):
         }[state]
 
     def _advice(self, findings: Findings) -> None:
-        if not findings.advice:
-            return
-        self._section(self.tr("What to capture next"))
+        if findings.advice:
+            self._section(self.tr("What to capture next"))
         for line in findings.advice:
             self._layout.addWidget(_text(f"– {line}"))
         frame = QFrame()

@@ -32,7 +32,9 @@ class OverviewView(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setAccessibleName(self.tr("Overview of the whole record"))
-        self.setToolTip(self.tr("The whole record. Drag the clear window, or its edges; drag elsewhere for a new one."))
+        self.setToolTip(
+            self.tr("The whole record. Drag the clear window, or its edges; drag elsewhere for a new one.")
+        )
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setMouseTracking(True)
         self._palette = LIGHT
@@ -95,6 +97,7 @@ class OverviewView(QWidget):
             painter.setPen(QPen(QColor(self._palette.line), 1))
             painter.setBrush(QColor(self._palette.paper))
             painter.drawRoundedRect(area.adjusted(-5, 0.5, 5, -0.5), 5, 5)
+            self._paint_name(painter)
             if self._record is None or not len(self._record):
                 return
             if self._silhouette is None:
@@ -121,7 +124,11 @@ class OverviewView(QWidget):
         if self._grip is None:
             part = self._part_at(x) if self._record is not None else "new"
             shapes = {"start": Qt.CursorShape.SizeHorCursor, "stop": Qt.CursorShape.SizeHorCursor}
-            self.setCursor(shapes.get(part, Qt.CursorShape.OpenHandCursor if part == "move" else Qt.CursorShape.CrossCursor))
+            self.setCursor(
+                shapes.get(
+                    part, Qt.CursorShape.OpenHandCursor if part == "move" else Qt.CursorShape.CrossCursor
+                )
+            )
             return
         part, from_s, window = self._grip
         now_s = self.time_at(x)
@@ -202,6 +209,15 @@ class OverviewView(QWidget):
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(self._palette.role(channel.role))
         painter.drawPolygon(QPolygonF(outline))
+
+    def _paint_name(self, painter: QPainter) -> None:
+        painter.setPen(QColor(self._palette.quiet))
+        box = QRectF(0, 0, LEFT_AXIS_PX + 2, self.height())
+        flags = Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignRight | Qt.TextFlag.TextWordWrap
+        font = painter.font()
+        font.setPointSizeF(8.0)
+        painter.setFont(font)
+        painter.drawText(box, flags, self.tr("Whole record"))
 
     def _paint_stretches(self, painter: QPainter, area: QRectF) -> None:
         for stretch in self._stretches:

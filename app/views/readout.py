@@ -20,6 +20,7 @@ class Readout(QLabel):
         super().__init__(parent)
         self.setAccessibleName(self.tr("Reading at the pointer"))
         self.setTextFormat(Qt.TextFormat.RichText)
+        self.setContentsMargins(12, 0, 0, 2)
         self._palette = LIGHT
         self._reading: tuple[Reading, float] | None = None
 
@@ -28,7 +29,9 @@ class Readout(QLabel):
         self._reading = (reading, resolution_s)
         parts = [f"<b>{seconds(reading.time_s, resolution_s)}</b>"]
         if reading.travel_percent is not None:
-            parts.append(self.tr("{travel} of travel").format(travel=f"<b>{percent(reading.travel_percent)}</b>"))
+            parts.append(
+                self.tr("{travel} of travel").format(travel=f"<b>{percent(reading.travel_percent)}</b>")
+            )
         for channel, value_v in reading.volts:
             colour = self._palette.role(channel.role).name()
             parts.append(

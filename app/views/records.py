@@ -14,7 +14,11 @@ from app.drawing.theme import Palette
 from app.views.pane import Pane
 from app.words import record_name, step_name
 
-_MARKS = {Result.PASS: ("pass", "good"), Result.FAIL: ("fail", "bad"), Result.CANNOT_TELL: ("unsure", "unsure")}
+_MARKS = {
+    Result.PASS: ("pass", "good"),
+    Result.FAIL: ("fail", "bad"),
+    Result.CANNOT_TELL: ("unsure", "unsure"),
+}
 _PLAN = (Step.GROUND, Step.REFERENCE, Step.WIGGLE, Step.SWEEP, Step.HOLD)
 """The steps of a full examination, in the order in which they are taken (common practice, no source)."""
 
@@ -34,6 +38,7 @@ class RecordsView(Pane):
         super().__init__("", parent)
         self._title.setText(self.tr("Records"))
         self.setAccessibleName(self.tr("Records by step, with their outcome"))
+        self._filling = False
         self._model = QStandardItemModel(self)
         self._delegate = RowDelegate()
         self.list = QListView()
@@ -48,14 +53,20 @@ class RecordsView(Pane):
 
     def show_capture(self, capture: Capture | None, findings: Findings | None) -> None:
         """List the records of a capture, with outcomes where the findings are known."""
+        self._filling = True
         self._model.clear()
+        self._filling = False
         if capture is None:
             self.show_empty(self.tr("The steps of a capture are ticked off here."))
             return
         outcomes = {item.record: item for item in findings.record_outcomes} if findings else {}
         order = {step: place for place, step in enumerate(_PLAN)}
         rows = [
-            (order.get(record.step, len(order)) if record.step else len(order), _row(record, outcomes), record.name)
+            (
+                order.get(record.step, len(order)) if record.step else len(order),
+                _row(record, outcomes),
+                record.name,
+            )
             for record in capture.records
         ]
         rows += [(order[step], _missing(step), "") for step in missing_steps(capture)]
@@ -68,13 +79,17 @@ class RecordsView(Pane):
         for number in range(self._model.rowCount()):
             item = self._model.item(number)
             if item.data() == name:
-                blocked = self.list.selectionModel().blockSignals(True)
+                self._filling = True
                 self.list.selectionModel().setCurrentIndex(
                     item.index(), QItemSelectionModel.SelectionFlag.ClearAndSelect
                 )
-                self.list.selectionModel().blockSignals(blocked)
+                self._filling = False
                 self.list.scrollTo(item.index())
-                self.list.viewport().update()
+
+    def wanted_height(self) -> int:
+        """Height at which every row can be seen."""
+        rows = range(self._model.rowCount())
+        return 44 + sum(self.list.sizeHintForRow(row) for row in rows)
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
@@ -83,7 +98,7 @@ class RecordsView(Pane):
 
     def _picked(self) -> None:
         item = self._model.itemFromIndex(self.list.currentIndex())
-        if item is not None and item.data():
+        if not self._filling and item is not None and item.data():
             self.chosen.emit(item.data())
 
 

@@ -7,8 +7,8 @@ from typing import Any
 
 import pyqtgraph as pg
 from PySide6.QtCore import QEvent, QPointF, Qt, Signal
-from PySide6.QtGui import QColor, QFont
-from PySide6.QtWidgets import QGraphicsSimpleTextItem, QWidget
+from PySide6.QtGui import QColor
+from PySide6.QtWidgets import QWidget
 
 from analysis.captures.model import Channel, Record, Role
 from analysis.intervals import Interval
@@ -17,6 +17,7 @@ from app.drawing.band_item import BandItem, Stretch
 from app.drawing.envelope_item import EnvelopeItem
 from app.drawing.envelopes import extent_v
 from app.drawing.gestures import GestureBox
+from app.drawing.lane_name import LaneName
 from app.drawing.theme import LIGHT, Palette
 from app.views.pane import Pane
 from app.words import channel_name
@@ -35,7 +36,7 @@ class _Lane:
     drag: BandItem
     moment: pg.InfiniteLine
     curves: list[tuple[EnvelopeItem, Channel]]
-    names: list[tuple[QGraphicsSimpleTextItem, Channel]]
+    names: list[tuple[LaneName, Channel]]
 
 
 class TraceView(Pane):
@@ -84,6 +85,23 @@ class TraceView(Pane):
     def lanes(self) -> list[_Lane]:
         """The plots, from the top."""
         return self._lanes
+
+    @property
+    def stretches(self) -> tuple[Stretch, ...]:
+        """What is shaded."""
+        return self._stretches
+
+    @property
+    def canvas(self) -> QWidget:
+        """The widget that gets the mouse."""
+        viewport: QWidget = self._plots.viewport()
+        return viewport
+
+    def viewport_point(self, time_s: float) -> QPointF:
+        """Where a moment lies in the first lane of the canvas."""
+        box = self._lanes[0].box
+        middle_v = sum(box.viewRange()[1]) / 2
+        return QPointF(self._plots.mapFromScene(box.mapViewToScene(QPointF(time_s, middle_v))))
 
     def show_record(self, record: Record | None) -> None:
         """Show another record, or none."""
@@ -158,7 +176,9 @@ class TraceView(Pane):
     def _lane(self, row: int, record: Record, channels: tuple[Channel, ...], last: bool) -> _Lane:
         box = GestureBox()
         axes = (QuietAxis("left"), QuietAxis("bottom", " s"))
-        plot = self._plots.addPlot(row=row, col=0, viewBox=box, axisItems={"left": axes[0], "bottom": axes[1]})
+        plot = self._plots.addPlot(
+            row=row, col=0, viewBox=box, axisItems={"left": axes[0], "bottom": axes[1]}
+        )
         plot.hideButtons()
         plot.setMenuEnabled(False)
         axes[1].setStyle(showValues=last)
@@ -179,23 +199,13 @@ class TraceView(Pane):
             plot.addItem(curve, ignoreBounds=True)
             curve.show_channel(record, channel, self._palette.role(channel.role), (low_v, high_v))
             lane.curves.append((curve, channel))
-            lane.names.append((self._name(box, channel, place), channel))
+            lane.names.append((LaneName(f"{channel_name(channel)}  V", box, place), channel))
         box.zoomed.connect(self.zoomed)
         box.panned.connect(self.panned)
         box.pressed.connect(self.pressed)
         box.spanned.connect(self._span)
         self._colour(lane)
         return lane
-
-    def _name(self, box: GestureBox, channel: Channel, place: int) -> QGraphicsSimpleTextItem:
-        name = QGraphicsSimpleTextItem(f"{channel_name(channel)}  V", box)
-        font = QFont()
-        font.setPointSizeF(8.5)
-        font.setWeight(QFont.Weight.DemiBold)
-        name.setFont(font)
-        name.setPos(7, 1 + 15 * place)
-        name.setZValue(40)
-        return name
 
     def _colour(self, lane: _Lane) -> None:
         palette = self._palette
@@ -207,7 +217,8 @@ class TraceView(Pane):
         for curve, channel in lane.curves:
             curve.recolour(palette.role(channel.role))
         for name, channel in lane.names:
-            name.setBrush(palette.role(channel.role).darker(100 if palette.dark else 125))
+            ink = palette.role(channel.role).darker(100 if palette.dark else 125)
+            name.recolour(ink, QColor(palette.paper))
 
     def _hover(self, position: QPointF) -> None:
         self.pointed.emit(self.time_under(position))

@@ -6,13 +6,14 @@ import numpy as np
 import pyqtgraph as pg
 from PySide6.QtCore import QEvent, QObject, QPointF, Qt, Signal
 from PySide6.QtGui import QColor
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QComboBox, QWidget
 
 from analysis.diagnosis.findings import Band, Findings, TrackSurvey
 from analysis.intervals import Interval
 from app.drawing.axes import QuietAxis
 from app.drawing.band_item import BandItem, Stretch
 from app.drawing.gestures import GestureBox
+from app.drawing.lane_name import LaneName
 from app.drawing.numbers import confidence, travel_span
 from app.drawing.theme import LIGHT, Palette
 from app.drawing.track_items import ArmItem, BreakupItem, CountItem, worst
@@ -34,6 +35,8 @@ class TrackView(Pane):
         The dot was moved along the track, or clicked to run or rest.
     pointed(travel_percent or None)
         Where the pointer is on the track.
+    track_wanted(index)
+        Another track of a sensor with two was chosen, by its index among the surveys.
     """
 
     band_chosen = Signal(object)
@@ -41,6 +44,7 @@ class TrackView(Pane):
     arm_dragged = Signal(float)
     arm_clicked = Signal()
     pointed = Signal(object)
+    track_wanted = Signal(int)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__("", parent)
@@ -53,6 +57,13 @@ class TrackView(Pane):
         self._span = Interval(0.0, 100.0)
         self._build()
         self.set_content(self._plots)
+        self._choice = QComboBox()
+        self._choice.setAccessibleName(self.tr("Track of the sensor"))
+        self._choice.setToolTip(self.tr("Which track of the sensor is shown"))
+        self._choice.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self._choice.activated.connect(self.track_wanted)
+        self._choice.hide()
+        self.add_tool(self._choice)
         self.show_empty(self.tr("Where the sensor breaks up along its travel is drawn here."))
 
     @property
@@ -69,10 +80,13 @@ class TrackView(Pane):
         """Show one track of the findings; say why there is nothing to show where there is none."""
         self._survey, self._chosen_band = survey, None
         self._bands = findings.bands if findings is not None else ()
+        self._offer_tracks(findings)
         if survey is None:
             self.set_note("")
             self.show_empty(
-                self.tr("No sweep to show. Capture a slow sweep over the whole travel, a few times up and down.")
+                self.tr(
+                    "No sweep to show. Capture a slow sweep over the whole travel, a few times up and down."
+                )
                 if findings is not None
                 else self.tr("Where the sensor breaks up along its travel is drawn here.")
             )
@@ -86,12 +100,14 @@ class TrackView(Pane):
         self._lines.show_survey(survey)
         counts = np.isfinite(survey.breakup_percent).sum(axis=0)
         self._counts.show_counts(survey.edges_percent, counts)
-        top = worst(survey.breakup_percent)
-        highest = float(np.nanmax(top)) if np.isfinite(top).any() else 0.0
-        self._box.setYRange(0.0, max(1.3 * highest, _LEAST_TOP_PERCENT), padding=0.0)
+        outline = worst(survey.breakup_percent)
+        highest = float(np.nanmax(outline)) if np.isfinite(outline).any() else 0.0
+        top = max(1.3 * highest, _LEAST_TOP_PERCENT)
+        # Room below zero, so that the dot stands whole on the track.
+        self._box.setYRange(-0.07 * top, top, padding=0.0)
         most = int(counts.max(initial=1))
         self._count_box.setYRange(0, most * 1.15, padding=0.0)
-        self._count_axis.setTicks([[(0, "0"), (most, str(most))]])
+        self._count_name.setText(self.tr("crossed\n{count}×").format(count=most))
         self._arm.setVisible(False)
         self.show_span(Interval(0.0, 100.0))
         self._show_bands()
@@ -173,7 +189,9 @@ class TrackView(Pane):
         self._plots.ci.setSpacing(4)
         self._box, self._count_box = GestureBox(), GestureBox()
         self._axes = [QuietAxis("left"), QuietAxis("bottom", " %"), QuietAxis("left"), QuietAxis("bottom")]
-        self._count_axis = self._axes[2]
+        self._axes[2].setStyle(showValues=False)
+        self._count_name = LaneName("", self._count_box)
+        self._count_name.setPos(-52, 1)
         self._axes[3].setStyle(showValues=False)
         self._axes[3].setHeight(3)
         for row, box in enumerate((self._box, self._count_box)):
@@ -181,12 +199,13 @@ class TrackView(Pane):
             plot = self._plots.addPlot(row=row, col=0, viewBox=box, axisItems=axes)
             plot.hideButtons()
             plot.setMenuEnabled(False)
-        self._plots.ci.layout.setRowFixedHeight(1, 30)
+        self._plots.ci.layout.setRowFixedHeight(1, 34)
         self._lines, self._counts, self._arm = BreakupItem(), CountItem(), ArmItem()
-        self._band_item, self._drag = BandItem(), BandItem()
+        self._band_item, self._band_labels, self._drag = BandItem(), BandItem(labels=True), BandItem()
+        self._band_labels.setZValue(45)
         self._band_item.setZValue(-10)
         self._arm_line = pg.InfiniteLine(angle=90, movable=False)
-        for item in (self._band_item, self._lines, self._drag, self._arm_line, self._arm):
+        for item in (self._band_item, self._band_labels, self._lines, self._drag, self._arm_line, self._arm):
             self._box.addItem(item, ignoreBounds=True)
         self._count_box.addItem(self._counts, ignoreBounds=True)
         for box in (self._box, self._count_box):
@@ -199,21 +218,28 @@ class TrackView(Pane):
         self._plots.scene().sigMouseMoved.connect(self._hover)
         self._plots.viewport().installEventFilter(self)
 
+    def _offer_tracks(self, findings: Findings | None) -> None:
+        surveys = findings.surveys if findings is not None else ()
+        self._choice.clear()
+        self._choice.addItems([role_name(item.role) for item in surveys])
+        self._choice.setCurrentIndex(next((i for i, item in enumerate(surveys) if item is self._survey), 0))
+        self._choice.setVisible(len(surveys) > 1)
+
     def _on_this_track(self) -> list[int]:
         survey = self._survey
         return [i for i, band in enumerate(self._bands) if survey is not None and band.track is survey.role]
 
     def _show_bands(self) -> None:
-        self._band_item.show_stretches(
-            tuple(
-                Stretch(
-                    self._bands[i].travel,
-                    strong=i == self._chosen_band,
-                    label=f"{travel_span(self._bands[i].travel)} · {confidence(self._bands[i].confidence)}",
-                )
-                for i in self._on_this_track()
+        stretches = tuple(
+            Stretch(
+                self._bands[i].travel,
+                strong=i == self._chosen_band,
+                label=f"{travel_span(self._bands[i].travel)} · {confidence(self._bands[i].confidence)}",
             )
+            for i in self._on_this_track()
         )
+        for item in (self._band_item, self._band_labels):
+            item.show_stretches(stretches)
 
     def _colour(self) -> None:
         palette = self._palette
@@ -221,10 +247,12 @@ class TrackView(Pane):
             axis.recolour(QColor(palette.line), QColor(palette.quiet))
         bold = palette.role(self._survey.role if self._survey is not None else None)
         self._lines.recolour(QColor(palette.quiet), bold, QColor(palette.choice))
+        self._count_name.recolour(QColor(palette.quiet), QColor(palette.paper))
         self._counts.recolour(palette.shade("faint", 0.45))
         self._arm.recolour(QColor(palette.ink), QColor(palette.paper))
         self._arm_line.setPen(pg.mkPen(palette.ink, width=1))
-        self._band_item.recolour(QColor(palette.band), QColor(palette.ink), QColor(palette.paper))
+        for item in (self._band_item, self._band_labels):
+            item.recolour(QColor(palette.band), QColor(palette.ink), QColor(palette.paper))
         self._drag.recolour(QColor(palette.choice), QColor(palette.ink), QColor(palette.paper))
 
     def _zoom(self, factor: float, at: float) -> None:
@@ -232,7 +260,11 @@ class TrackView(Pane):
         self.show_span(Interval(at - factor * (at - span.start), at + factor * (span.stop - at)))
 
     def _pan(self, share: float) -> None:
-        self.show_span(Interval(self._span.start + share * self._span.length, self._span.stop + share * self._span.length))
+        self.show_span(
+            Interval(
+                self._span.start + share * self._span.length, self._span.stop + share * self._span.length
+            )
+        )
 
     def _drag_span(self, span: Interval, finished: bool) -> None:
         self._drag.show_stretches(() if finished else (Stretch(span, strong=True, hatched=False),))

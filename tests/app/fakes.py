@@ -67,7 +67,11 @@ def worn_capture(seed: int = 4) -> Capture:
         return rng.normal(0.0, 0.0015, count)
 
     records = []
-    steady = ((Step.GROUND, "Ground at the sensor"), (Step.REFERENCE, "Reference"), (Step.WIGGLE, "Harness wiggle"))
+    steady = (
+        (Step.GROUND, "Ground at the sensor"),
+        (Step.REFERENCE, "Reference"),
+        (Step.WIGGLE, "Harness wiggle"),
+    )
     for number, (step, label) in enumerate(steady, 1):
         count = 30_000
         channels = (
@@ -94,7 +98,11 @@ def worn_capture(seed: int = 4) -> Capture:
         "00000000-0000-4000-8000-000000000001",
         tuple(records),
         title="Ride-height sensor, rear left",
-        attributes={"vehicle": "Halvorsen Fjell 2.4", "complaint": "Sits low at the rear after a night", "mounting": "rear left"},
+        attributes={
+            "vehicle": "Halvorsen Fjell 2.4",
+            "complaint": "Sits low at the rear after a night",
+            "mounting": "rear left",
+        },
     )
 
 
@@ -116,7 +124,9 @@ def worn_findings(capture: Capture | None = None, tick: Tick = ignore) -> Findin
             row[inside] += rng.gamma(2.0, 6.0, int(inside.sum()))
             row[(centres < 8.0) | (centres > 92.0)] = np.nan
             rows.append(row)
-            place = np.flatnonzero((time_s >= span.start) & (time_s < span.stop) & (travel > BAND.start) & (travel < BAND.stop))
+            place = np.flatnonzero(
+                (time_s >= span.start) & (time_s < span.stop) & (travel > BAND.start) & (travel < BAND.stop)
+            )
             crossing = Interval(float(time_s[place[0]]), float(time_s[place[-1]]))
             times.append(CrossingTime(record, crossing, True, float(np.nanmax(row[inside]))))
     survey = TrackSurvey(Role.SIGNAL, edges, tuple(crossings), np.array(rows), 0.4, tuple(paths))
@@ -136,15 +146,30 @@ def worn_findings(capture: Capture | None = None, tick: Tick = ignore) -> Findin
         ),
         bands=(band,),
         evidence=(
-            Statement("ground_good", State.PROVED, ("001",), "The sensor ground is good: 13 mV against 100 mV allowed."),
+            Statement(
+                "ground_good",
+                State.PROVED,
+                ("001",),
+                "The sensor ground is good: 13 mV against 100 mV allowed.",
+            ),
             Statement("reference_good", State.PROVED, ("002",), "The reference is 5.003 V and steady."),
-            Statement("harness_quiet", State.PROVED, ("003",), "Nothing moved while the harness was wiggled."),
-            Statement("same_spot", State.PROVED, ("004", "005"), "It breaks up at the same spot every time, up and down."),
+            Statement(
+                "harness_quiet", State.PROVED, ("003",), "Nothing moved while the harness was wiggled."
+            ),
+            Statement(
+                "same_spot",
+                State.PROVED,
+                ("004", "005"),
+                "It breaks up at the same spot every time, up and down.",
+            ),
             Statement("hold", State.NOT_SHOWN, (), "Held still in the spot, hands off: not shown."),
             Statement("far_end", State.NOT_SHOWN, (), "Wiring between sensor and control unit: not shown."),
         ),
         coverage=(CoverageSpan(Interval(8.0, 92.0), 12),),
-        advice=("Hold the arm at 45 % with hands off the harness for 20 s.", "Probe the signal at the control unit too."),
+        advice=(
+            "Hold the arm at 45 % with hands off the harness for 20 s.",
+            "Probe the signal at the control unit too.",
+        ),
         surveys=(survey,),
         record_outcomes=(
             RecordOutcome("001", Result.PASS, "13 mV, steady"),
@@ -169,7 +194,9 @@ def wiring_findings() -> Findings:
         sha256="",
         analysis_version="test",
         profile="",
-        verdict=Verdict(VerdictCode.SIGNAL_WIRING, 0.91, "The signal drops out wherever the arm is, also at rest."),
+        verdict=Verdict(
+            VerdictCode.SIGNAL_WIRING, 0.91, "The signal drops out wherever the arm is, also at rest."
+        ),
         evidence=base.evidence[:2],
         advice=("Wiggle the signal wire along its length while recording.",),
         events=events,

@@ -1,0 +1,36 @@
+"""A label that shortens its text with an ellipsis instead of pushing others away; the tip has all of it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QPainter, QPaintEvent
+from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
+
+
+class ElidedLabel(QLabel):
+    """One line of plain text that gives way."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
+
+    def setText(self, text: str) -> None:
+        """Show a text, and all of it in the tip."""
+        super().setText(text)
+        self.setToolTip(text)
+
+    def minimumSizeHint(self) -> QSize:
+        """A few letters."""
+        return QSize(60, super().minimumSizeHint().height())
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint what fits."""
+        painter = QPainter(self)
+        try:
+            box = self.contentsRect()
+            text = self.fontMetrics().elidedText(self.text(), Qt.TextElideMode.ElideRight, box.width())
+            painter.setPen(self.palette().color(self.foregroundRole()))
+            painter.drawText(box, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, text)
+        finally:
+            painter.end()

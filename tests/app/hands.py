@@ -1,0 +1,73 @@
+"""What hands do: point, drag, turn the wheel and drop, through Qt's own events."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtGui import QDragEnterEvent, QDropEvent, QMouseEvent, QWheelEvent
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QWidget
+
+from app.main_window import Window
+
+
+def _mouse(
+    widget: QWidget, kind: QMouseEvent.Type, at: QPoint, button: Qt.MouseButton, held: Qt.MouseButton
+) -> None:
+    """A mouse event with buttons held, which `QTest.mouseMove` cannot say."""
+    spot = QPointF(at)
+    event = QMouseEvent(kind, spot, widget.mapToGlobal(spot), button, held, Qt.KeyboardModifier.NoModifier)
+    QApplication.sendEvent(widget, event)
+
+
+def drag(widget: QWidget, start: QPoint, stop: QPoint, steps: int = 8) -> None:
+    """Press the left button, move, and let go."""
+    left, none = Qt.MouseButton.LeftButton, Qt.MouseButton.NoButton
+    _mouse(widget, QMouseEvent.Type.MouseMove, start, none, none)
+    _mouse(widget, QMouseEvent.Type.MouseButtonPress, start, left, left)
+    for step in range(1, steps + 1):
+        at = start + (stop - start) * (step / steps)
+        _mouse(widget, QMouseEvent.Type.MouseMove, at, none, left)
+        QTest.qWait(2)
+    _mouse(widget, QMouseEvent.Type.MouseButtonRelease, stop, left, none)
+
+
+def point(widget: QWidget, at: QPoint) -> None:
+    """Move the pointer there."""
+    none = Qt.MouseButton.NoButton
+    _mouse(widget, QMouseEvent.Type.MouseMove, at, none, none)
+
+
+def double_click(widget: QWidget, at: QPoint) -> None:
+    """Click twice, as Qt delivers it."""
+    left, none = Qt.MouseButton.LeftButton, Qt.MouseButton.NoButton
+    for kind in (QMouseEvent.Type.MouseButtonPress, QMouseEvent.Type.MouseButtonDblClick):
+        _mouse(widget, kind, at, left, left)
+        _mouse(widget, QMouseEvent.Type.MouseButtonRelease, at, left, none)
+
+
+def wheel(widget: QWidget, at: QPoint, notches: int) -> None:
+    """Turn the wheel; away from the hand is positive."""
+    spot = QPointF(at)
+    event = QWheelEvent(
+        spot,
+        widget.mapToGlobal(spot),
+        QPoint(),
+        QPoint(0, 120 * notches),
+        Qt.MouseButton.NoButton,
+        Qt.KeyboardModifier.NoModifier,
+        Qt.ScrollPhase.NoScrollPhase,
+        False,
+    )
+    QApplication.sendEvent(widget, event)
+
+
+def drop(window: Window, path: Path) -> None:
+    """Drop a file on the window."""
+    data = QMimeData()
+    data.setUrls([QUrl.fromLocalFile(str(path))])
+    actions, none = Qt.DropAction.CopyAction, Qt.KeyboardModifier.NoModifier
+    held = Qt.MouseButton.LeftButton
+    QApplication.sendEvent(window, QDragEnterEvent(QPoint(300, 300), actions, data, held, none))
+    QApplication.sendEvent(window, QDropEvent(QPointF(300, 300), actions, data, held, none))
