@@ -6,7 +6,7 @@ The **content fingerprint** stays the same when the file is repacked with anothe
 changes when a sample or a word that gives the samples meaning changes. It is the SHA-256 over
 
 1. ``/``, then each ``/records/<NNN>`` in the order of the names, after each of them those of its datasets
-   that have an attribute ``role``, in the order of their names;
+   whose attribute ``role`` is one of the five words of the format, in the order of their names;
 2. for each of these objects its path and a line feed;
 3. then for each of its attributes out of `layout.MEANING_KEYS`, in the order of their names,
    ``name=value`` and a line feed, where a text is itself and a number is Python's ``float.hex``;

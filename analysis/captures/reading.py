@@ -185,19 +185,19 @@ def _record(stored: StoredRecord, assumptions: list[str]) -> Record | None:
 
 
 def _is_channel(stored: StoredChannel) -> bool:
-    """Whether a dataset states a role, or at least is a plain run of volts."""
-    if stored.has_role:
+    """Whether a dataset states a role that is known, or at least is a plain run of volts."""
+    if stored.role is not None:
         return True
     unit = stored.words.attributes.values.get(layout.UNITS_KEY)
     return not stored.trouble and unit in layout.VOLTS_A_UNIT
 
 
 def _common_length(where: str, channels: Sequence[StoredChannel]) -> int:
-    """Length of the channels that state a role; of all where none does."""
+    """Length of the channels whose role is known; of all where none is."""
     for item in channels:
         if item.trouble:
             raise CaptureError(f"{item.words.where} {item.trouble}", "store plain one-dimensional numbers")
-    stated = [item for item in channels if item.has_role] or channels
+    stated = [item for item in channels if item.role is not None] or channels
     lengths = {item.length for item in stated}
     if len(lengths) > 1:
         listed = ", ".join(f"{item.name} {item.length:,}" for item in stated)
@@ -215,19 +215,13 @@ def _step(words: Described, assumptions: list[str]) -> Step | None:
         return None
 
 
-def _role(words: Described, assumptions: list[str]) -> Role | None:
-    text = words.text(layout.ROLE_KEY)
-    try:
-        return Role(text)
-    except ValueError:
-        said = f"the role {text!r}, which is unknown" if text else "no role"
-        assumptions.append(f"{words.where} states {said}; it is shown and not judged")
-        return None
-
-
 def _channel(group: h5g.GroupID, stored: StoredChannel, assumptions: list[str]) -> Channel:
     words = stored.words
-    role = _role(words, assumptions)
+    role = stored.role
+    if role is None:
+        said = words.text(layout.ROLE_KEY)
+        said = f"the role {said!r}, which is unknown" if said else "no role"
+        assumptions.append(f"{words.where} states {said}; it is shown and not judged")
     source = strict.DatasetSource(group, stored.name, words.where)
     if words.number(layout.GAIN_ERROR_KEY) is None or words.number(layout.OFFSET_ERROR_KEY) is None:
         assumptions.append(f"{words.where} states no full accuracy; it is unknown, not zero")

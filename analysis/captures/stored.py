@@ -10,6 +10,7 @@ from h5py import h5g
 
 from analysis.captures import layout, strict, variable_text
 from analysis.captures.described import Described, with_texts
+from analysis.captures.model import Role
 from analysis.errors import CaptureError, NewerFormatError
 
 
@@ -36,9 +37,16 @@ class StoredChannel:
     length: int
 
     @property
-    def has_role(self) -> bool:
-        """Whether it says that it is a channel of the sensor."""
-        return self.words.has(layout.ROLE_KEY)
+    def role(self) -> Role | None:
+        """What the probe touched; None where it says nothing or something unknown.
+
+        Raises
+        ------
+        CaptureError
+            Where the attribute is there and is no text.
+        """
+        text = self.words.text(layout.ROLE_KEY)
+        return Role(text) if text in set(Role) else None
 
 
 @dataclass(frozen=True, slots=True)

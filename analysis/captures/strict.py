@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import os
 import stat
+import time
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
@@ -337,6 +338,10 @@ class DatasetSource:
             after = min(stop, (position // self._stride + 1) * self._stride)
             self._read_into(raw[position - start : after - start], position)
             position = after
+            if position < stop:
+                # Hands the interpreter to a waiting thread now, not at its next switch 5 ms later: a
+                # window that draws meanwhile waits half as long (measured).
+                time.sleep(0)
 
     def _read_into(self, out: np.ndarray[Any, np.dtype[Any]], start: int) -> None:
         stored = h5s.create_simple((self._length,))

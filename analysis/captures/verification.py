@@ -150,7 +150,7 @@ def content_sha256(stored: StoredCapture, tick: Tick = ignore) -> str:
     for record in sorted(stored.records, key=lambda item: item.name):
         digest.describe(record.path, record.words.attributes.values)
         for channel in sorted(record.channels, key=lambda item: item.name):
-            if not channel.has_role:
+            if channel.role is None:
                 continue
             if channel.trouble:
                 raise CaptureError(f"{channel.words.where} {channel.trouble}", "store plain numbers")

@@ -185,7 +185,7 @@ def _write_channel(group: h5py.Group, channel: Channel, digest: ContentDigest, t
     dtype = channel.source.dtype.newbyteorder("=")
     dataset = _packed(group, channel.name, len(channel), dtype)
     words = channel_attributes(channel)
-    covered = layout.ROLE_KEY in words
+    covered = channel.role is not None
     if covered:
         digest.describe(dataset.name, words)
     set_attributes(dataset, words, dtype)
@@ -285,7 +285,7 @@ def set_attributes(
             _set_text(item, key, value)
         elif dtype is not None and key in (layout.FILL_KEY, layout.VALID_MIN_KEY, layout.VALID_MAX_KEY):
             item.attrs[key] = _in_type(key, value, dtype)
-        elif isinstance(value, int):
+        elif isinstance(value, int | np.integer):
             item.attrs[key] = np.int64(value)
         else:
             item.attrs[key] = np.float64(value)

@@ -70,6 +70,10 @@ def test_what_is_unknown_is_ignored(tmp_path: Path) -> None:
         file["records/001/photo"] = np.zeros((4, 4))
         file["records/001/temperature"] = np.zeros(7)
         file["records/001/names"] = ["a", "b"]
+        file["records/001/warmth"] = np.zeros(3)
+        file["records/001/warmth"].attrs.update({"role": "temperature", "units": "degC"})
+        file["records/001/slow"] = np.zeros(3)
+        file["records/001/slow"].attrs.update({"role": "pressure", "units": "V"})
         file["records/note"] = 5
         file.create_group("settings/deep")
         file.attrs["array"] = [1, 2, 3]
