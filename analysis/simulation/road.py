@@ -38,14 +38,18 @@ def velocity_density(road_class: str, speed_km_h: float) -> float:
     return (2.0 * np.pi * 0.1) ** 2 * ROUGHNESS_M3[road_class] * speed_km_h / 3.6
 
 
+def road_velocity(rng: np.random.Generator, count: int, road_class: str, speed_km_h: float) -> Floats:
+    """Vertical velocity under the wheel in m/s, white, sampled at `NODE_HZ`, shape (count,)."""
+    density = velocity_density(road_class, speed_km_h)
+    return np.asarray(rng.standard_normal(count) * np.sqrt(density * NODE_HZ / 2.0), dtype=np.float64)
+
+
 def suspension_travel_m(
     rng: np.random.Generator, seconds: float, road_class: str = "C", speed_km_h: float = 80.0
 ) -> Floats:
     """Suspension travel in metres about its mean, sampled at `NODE_HZ`, shape (n,)."""
-    count, lead = int(seconds * NODE_HZ), int(4.0 * NODE_HZ)
-    velocity = rng.standard_normal(count + lead) * np.sqrt(
-        velocity_density(road_class, speed_km_h) * NODE_HZ / 2
-    )
+    lead = int(4.0 * NODE_HZ)  # the car's start from rest is left out
+    velocity = road_velocity(rng, int(seconds * NODE_HZ) + lead, road_class, speed_km_h)
     road_input = np.array([[0.0], [0.0], [-1.0], [0.0]])
     discrete = cont2discrete((system_matrix(), road_input, np.eye(4)[:1], np.zeros((1, 1))), 1.0 / NODE_HZ)
     numerator, denominator = ss2tf(*discrete[:4])

@@ -217,7 +217,7 @@ def _rear_right() -> Scenario:
         BENCH,
         _visit(1043, sensor, bounce_percent=-13.0),
         VerdictCode.NO_FAULT_FOUND,
-        "The other side of the same axle, sound; its arm points the other way, so it falls as the body rises.",
+        "The other side of the axle, sound; its arm points the other way, so it falls as the body rises.",
         {**TERN, "mounting": "rear right", "complaint": "taken to compare with the left side"},
         "Ride height sensor rear right",
     )
