@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from html import escape
 
-from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
+from PySide6.QtCore import QCoreApplication
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QWidget
 
@@ -49,149 +49,54 @@ def _spec(
     return Spec(name, menu, text, tip, tuple(keys.split()), icon, checkable)
 
 
-_N = QT_TRANSLATE_NOOP
-
 MENUS = (
-    _N("actions", "Capture"),
-    _N("actions", "View"),
-    _N("actions", "Step"),
-    _N("actions", "Arm"),
-    _N("actions", "Help"),
+    "Capture",
+    "View",
+    "Step",
+    "Arm",
+    "Help",
 )
 
 SPECS = (
-    _spec("open", "Capture", _N("actions", "Open…"), _N("actions", "Open a capture"), "Ctrl+O", "open"),
-    _spec(
-        "examine",
-        "Capture",
-        _N("actions", "Examine again"),
-        _N("actions", "Examine the open capture again"),
-        "F5",
-    ),
-    _spec(
-        "cancel",
-        "Capture",
-        _N("actions", "Stop the work"),
-        _N("actions", "Stop opening or examining"),
-        "Ctrl+.",
-    ),
-    _spec("quit", "Capture", _N("actions", "Quit"), _N("actions", "Close the window"), "Ctrl+Q"),
-    _spec(
-        "whole",
-        "View",
-        _N("actions", "Whole record"),
-        _N("actions", "Show the whole record and the whole track"),
-        "Home 0",
-        "whole",
-    ),
-    _spec(
-        "zoom_in",
-        "View",
-        _N("actions", "Zoom in"),
-        _N("actions", "Show less time, in more detail"),
-        "+ = Ctrl++",
-        "zoom_in",
-    ),
-    _spec(
-        "zoom_out", "View", _N("actions", "Zoom out"), _N("actions", "Show more time"), "- Ctrl+-", "zoom_out"
-    ),
-    _spec(
-        "earlier",
-        "View",
-        _N("actions", "Move to earlier"),
-        _N("actions", "Move the view to earlier time"),
-        "Left",
-    ),
-    _spec(
-        "later", "View", _N("actions", "Move to later"), _N("actions", "Move the view to later time"), "Right"
-    ),
-    _spec(
-        "back",
-        "View",
-        _N("actions", "View before"),
-        _N("actions", "Go back to the view before this one"),
-        "Alt+Left Backspace",
-        "back",
-    ),
-    _spec(
-        "forward",
-        "View",
-        _N("actions", "View after"),
-        _N("actions", "Go forward again"),
-        "Alt+Right",
-        "forward",
-    ),
+    _spec("open", "Capture", "Open…", "Open a capture", "Ctrl+O", "open"),
+    _spec("examine", "Capture", "Examine again", "Examine the open capture again", "F5"),
+    _spec("cancel", "Capture", "Stop the work", "Stop opening or examining", "Ctrl+."),
+    _spec("quit", "Capture", "Quit", "Close the window", "Ctrl+Q"),
+    _spec("whole", "View", "Whole record", "Show the whole record and the whole track", "Home 0", "whole"),
+    _spec("zoom_in", "View", "Zoom in", "Show less time, in more detail", "+ = Ctrl++", "zoom_in"),
+    _spec("zoom_out", "View", "Zoom out", "Show more time", "- Ctrl+-", "zoom_out"),
+    _spec("earlier", "View", "Move to earlier", "Move the view to earlier time", "Left"),
+    _spec("later", "View", "Move to later", "Move the view to later time", "Right"),
+    _spec("back", "View", "View before", "Go back to the view before this one", "Alt+Left Backspace", "back"),
+    _spec("forward", "View", "View after", "Go forward again", "Alt+Right", "forward"),
     _spec(
         "lanes",
         "View",
-        _N("actions", "A lane for each channel"),
-        _N("actions", "A lane for each channel, or all on one axis"),
+        "A lane for each channel",
+        "A lane for each channel, or all on one axis",
         "L",
         "lanes",
         True,
     ),
-    _spec(
-        "full_screen",
-        "View",
-        _N("actions", "Full screen"),
-        _N("actions", "Use the whole screen"),
-        "F11",
-        "",
-        True,
-    ),
+    _spec("full_screen", "View", "Full screen", "Use the whole screen", "F11", "", True),
     _spec(
         "previous",
         "Step",
-        _N("actions", "Previous crossing"),
-        _N("actions", "Go to the previous crossing or event"),
+        "Previous crossing",
+        "Go to the previous crossing or event",
         "P Shift+F3",
         "previous",
     ),
-    _spec(
-        "next",
-        "Step",
-        _N("actions", "Next crossing"),
-        _N("actions", "Go to the next crossing or event"),
-        "N F3",
-        "next",
-    ),
-    _spec(
-        "clearest",
-        "Step",
-        _N("actions", "Clearest crossing"),
-        _N("actions", "Zoom to the crossing with the most break-up"),
-        "C",
-    ),
-    _spec("next_band", "Step", _N("actions", "Next band"), _N("actions", "Light up the next band"), "B"),
-    _spec(
-        "release",
-        "Step",
-        _N("actions", "Choose nothing"),
-        _N("actions", "Let go of the chosen band and crossing"),
-        "Esc",
-    ),
-    _spec(
-        "previous_record",
-        "Step",
-        _N("actions", "Previous record"),
-        _N("actions", "Show the previous record"),
-        "PgUp",
-    ),
-    _spec(
-        "next_record", "Step", _N("actions", "Next record"), _N("actions", "Show the next record"), "PgDown"
-    ),
-    _spec(
-        "run",
-        "Arm",
-        _N("actions", "Let the arm run"),
-        _N("actions", "Let the arm run along the track, or rest"),
-        "Space",
-        "run",
-        True,
-    ),
-    _spec("slower", "Arm", _N("actions", "Slower"), _N("actions", "Let the arm run slower"), ","),
-    _spec("faster", "Arm", _N("actions", "Faster"), _N("actions", "Let the arm run faster"), "."),
-    _spec("keys", "Help", _N("actions", "Keys"), _N("actions", "Show every key"), "F1", "keys"),
+    _spec("next", "Step", "Next crossing", "Go to the next crossing or event", "N F3", "next"),
+    _spec("clearest", "Step", "Clearest crossing", "Zoom to the crossing with the most break-up", "C"),
+    _spec("next_band", "Step", "Next band", "Light up the next band", "B"),
+    _spec("release", "Step", "Choose nothing", "Let go of the chosen band and crossing", "Esc"),
+    _spec("previous_record", "Step", "Previous record", "Show the previous record", "PgUp"),
+    _spec("next_record", "Step", "Next record", "Show the next record", "PgDown"),
+    _spec("run", "Arm", "Let the arm run", "Let the arm run along the track, or rest", "Space", "run", True),
+    _spec("slower", "Arm", "Slower", "Let the arm run slower", ","),
+    _spec("faster", "Arm", "Faster", "Let the arm run faster", "."),
+    _spec("keys", "Help", "Keys", "Show every key", "F1", "keys"),
 )
 
 

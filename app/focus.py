@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import QObject, Signal
 
 from analysis.captures.model import Capture, Record
-from analysis.diagnosis.findings import Band, CrossingTime, Event, Findings
+from analysis.diagnosis.findings import CrossingTime, Event, Findings
 from analysis.intervals import Interval
 from app.view_history import View, ViewHistory
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import QSize, Qt
@@ -397,12 +398,12 @@ class Window(QMainWindow):
         menu = self._recent_menu
         menu.clear()
         for path in self.settings.recent:
-            menu.addAction(path.name, lambda path=path: self.open_file(path)).setToolTip(str(path))
+            menu.addAction(path.name, partial(self.open_file, path)).setToolTip(str(path))
         samples = resources.sample_captures()
         if samples:
             menu.addSection(self.tr("Samples"))
         for path in samples:
-            menu.addAction(path.stem.replace("_", " "), lambda path=path: self.open_file(path))
+            menu.addAction(path.stem.replace("_", " "), partial(self.open_file, path))
         if menu.isEmpty():
             menu.addAction(self.tr("None yet: open a capture")).setEnabled(False)
 

@@ -8,6 +8,7 @@ import pyqtgraph as pg
 from PySide6.QtGui import QColor, QFont
 
 LEFT_AXIS_PX = 46
+_BOTTOM_AXIS_PX = 20
 
 
 class QuietAxis(pg.AxisItem):
@@ -22,25 +23,34 @@ class QuietAxis(pg.AxisItem):
     """
 
     def __init__(self, orientation: str, unit: str = "") -> None:
-        super().__init__(orientation, maxTickLength=-4)
+        pg.AxisItem.__init__(self, orientation, maxTickLength=-4)
+        self._base: pg.AxisItem = self
         self._unit = unit
-        self.enableAutoSIPrefix(False)
+        pg.AxisItem.enableAutoSIPrefix(self, False)
         font = QFont()
         font.setPointSizeF(8.0)
-        self.setTickFont(font)
-        self.setStyle(tickTextOffset=3, autoExpandTextSpace=False, hideOverlappingLabels=True, maxTickLevel=0)
+        pg.AxisItem.setTickFont(self, font)
+        pg.AxisItem.setStyle(
+            self, tickTextOffset=3, autoExpandTextSpace=False, hideOverlappingLabels=True, maxTickLevel=0
+        )
         if orientation == "left":
-            self.setStyle(tickTextWidth=36)
-            self.setWidth(LEFT_AXIS_PX)
+            pg.AxisItem.setStyle(self, tickTextWidth=36)
+            pg.AxisItem.setWidth(self, LEFT_AXIS_PX)
         else:
-            self.setHeight(20)
+            pg.AxisItem.setHeight(self, _BOTTOM_AXIS_PX)
 
     def recolour(self, line: QColor, text: QColor) -> None:
         """Set the colours of line and figures."""
-        self.setPen(pg.mkPen(line))
-        self.setTextPen(pg.mkPen(text))
+        self._base.setPen(pg.mkPen(line))
+        self._base.setTextPen(pg.mkPen(text))
 
-    def tickStrings(self, values: Any, scale: float, spacing: float) -> list[str]:
+    def without_figures(self) -> None:
+        """Leave the figures out, as for a lane that shares its time with the one below."""
+        self._base.setStyle(showValues=False)
+        if self.orientation == "bottom":
+            self._base.setHeight(3)
+
+    def tickStrings(self, values: Any, scale: float, spacing: float) -> list[str]:  # noqa: N802
         """Plain figures with a true minus sign."""
         strings: list[str] = super().tickStrings(values, scale, spacing)
         return [text.replace("-", "\N{MINUS SIGN}") + self._unit for text in strings]

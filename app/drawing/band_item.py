@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-import pyqtgraph as pg
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPen, QTransform
 from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
 
 from analysis.intervals import Interval
+from app.drawing.canvas import Drawing
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,7 +34,7 @@ class Stretch:
     hatched: bool = True
 
 
-class BandItem(pg.GraphicsObject):
+class BandItem(Drawing):
     """Stretches along x over the whole height of a view, or their labels.
 
     Shades and labels are two items, so that the labels can lie above what the shades lie under.
@@ -69,7 +69,7 @@ class BandItem(pg.GraphicsObject):
 
     def boundingRect(self) -> QRectF:
         """Whatever the view shows: the item has no extent of its own."""
-        return QRectF(self.viewRect())
+        return self.shown_rect()
 
     def viewRangeChanged(self) -> None:
         """Called by pyqtgraph when x or y moved."""
@@ -80,7 +80,7 @@ class BandItem(pg.GraphicsObject):
     ) -> None:
         """Shade in device pixels, so that the hatching keeps its slope at every zoom."""
         to_device = painter.worldTransform()
-        view = to_device.mapRect(self.viewRect())
+        view = to_device.mapRect(self.shown_rect())
         painter.save()
         try:
             painter.setWorldTransform(QTransform())

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import cast
 
 import numpy as np
-import pyqtgraph as pg
 import shiboken6
 from numpy.typing import NDArray
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
 
 from analysis.captures.model import Channel, Record
 from analysis.errors import CaptureError
+from app.drawing.canvas import Drawing
 from app.drawing.envelopes import Columns, columns
 
 _PEN_PX = 1.5
@@ -51,7 +52,7 @@ def strokes(
     return np.ascontiguousarray(lines[np.isfinite(lines).all(axis=1)])
 
 
-class EnvelopeItem(pg.GraphicsObject):
+class EnvelopeItem(Drawing):
     """One channel of one record in a plot whose x is seconds and whose y is volts.
 
     Geometry is prepared once a frame, when the view has changed; `paint` only paints.
@@ -102,17 +103,18 @@ class EnvelopeItem(pg.GraphicsObject):
 
     def prepare(self) -> None:
         """Fetch the extremes for what the view shows, unless they are at hand already."""
-        view = self.getViewBox()
+        view = self.plot_box()
         if view is None or self._channel is None or len(self._channel) == 0:
             return
-        (start_s, stop_s), (bottom_v, top_v) = view.viewRange()
-        wanted = (start_s, stop_s, max(round(view.width()), 1))
-        pixel_v = (top_v - bottom_v) / max(view.height(), 1.0)
+        time, volts = view.shown()
+        width_px, height_px = view.size_px()
+        wanted = (time.start, time.stop, round(width_px))
+        pixel_v = volts.length / height_px
         if wanted == self._drawn:
             return
         self._drawn = wanted
-        first = int(np.floor((start_s - self._first_sample_s) / self._interval_s)) - 1
-        last = int(np.ceil((stop_s - self._first_sample_s) / self._interval_s)) + 2
+        first = int(np.floor((time.start - self._first_sample_s) / self._interval_s)) - 1
+        last = int(np.ceil((time.stop - self._first_sample_s) / self._interval_s)) + 2
         try:
             extremes = columns(self._channel, first, last, wanted[2])
         except CaptureError as error:
@@ -134,7 +136,7 @@ class EnvelopeItem(pg.GraphicsObject):
             painter.setRenderHint(QPainter.RenderHint.Antialiasing, self._dots)
             painter.setPen(self._pen)
             # The array's memory is a run of QLineF; wrapping it spares building 2,000 objects a frame.
-            first = shiboken6.wrapInstance(self._lines.ctypes.data, QLineF)
+            first = cast(QLineF, shiboken6.wrapInstance(self._lines.ctypes.data, QLineF))
             painter.drawLines(first, len(self._lines))
             if self._dots:
                 self._paint_dots(painter)

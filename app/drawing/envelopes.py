@@ -42,7 +42,7 @@ def columns(channel: Channel, start: int, stop: int, count: int) -> Columns:
         voltage_v = channel.volts(start, start + size)
         return Columns(np.arange(start, start + size, dtype=np.float64), voltage_v, voltage_v, True)
     drawn = envelope(channel, start, stop, count)
-    middle = 0.5 * (drawn.edges[:-1] + drawn.edges[1:] - 1)
+    middle = 0.5 * (drawn.edges[:-1] + drawn.edges[1:] - 1).astype(np.float64)
     return Columns(middle, drawn.minimum_v, drawn.maximum_v, False)
 
 

@@ -5,7 +5,8 @@ from __future__ import annotations
 from typing import Any
 
 import pyqtgraph as pg
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QPointF, Qt, Signal
+from PySide6.QtWidgets import QGraphicsItem
 
 from analysis.intervals import Interval
 
@@ -34,9 +35,49 @@ class GestureBox(pg.ViewBox):
     pressed = Signal(float, bool)
 
     def __init__(self) -> None:
-        super().__init__(enableMenu=False, defaultPadding=0.0)
-        self.setMouseEnabled(False, False)
-        self._last_x: float | None = None
+        pg.ViewBox.__init__(self, enableMenu=False, defaultPadding=0.0)
+        self._base: pg.ViewBox = self
+        pg.ViewBox.setMouseEnabled(self, False, False)
+
+    def show_x(self, span: Interval) -> None:
+        """Show this stretch of x."""
+        self._base.setXRange(span.start, span.stop, padding=0.0)
+
+    def show_y(self, low: float, high: float) -> None:
+        """Show this stretch of y."""
+        self._base.setYRange(low, high, padding=0.0)
+
+    def shown(self) -> tuple[Interval, Interval]:
+        """The stretches of x and y that are shown."""
+        (left, right), (bottom, top) = self._base.viewRange()
+        return Interval(left, right), Interval(bottom, top)
+
+    def size_px(self) -> tuple[float, float]:
+        """Width and height in pixels, at least one each."""
+        area = self.rect()
+        return max(area.width(), 1.0), max(area.height(), 1.0)
+
+    def x_at(self, scene_point: QPointF) -> float:
+        """The x under a point of the scene."""
+        return float(self._base.mapSceneToView(scene_point).x())
+
+    def to_scene(self, x: float, y: float) -> QPointF:
+        """Where a place lies in the scene."""
+        return QPointF(self._base.mapViewToScene(QPointF(x, y)))
+
+    def covers(self, scene_point: QPointF) -> bool:
+        """Whether a point of the scene lies in the plot area."""
+        return self.sceneBoundingRect().contains(scene_point)
+
+    def hold(self, *items: QGraphicsItem) -> None:
+        """Draw these in the plot."""
+        for item in items:
+            self._base.addItem(item, ignoreBounds=True)
+
+    def drop(self, *items: QGraphicsItem) -> None:
+        """Draw these no longer."""
+        for item in items:
+            self._base.removeItem(item)
 
     def wheelEvent(self, ev: Any, axis: int | None = None) -> None:
         """Zoom upright, move sideways."""
@@ -44,8 +85,7 @@ class GestureBox(pg.ViewBox):
         if sideways or ev.modifiers() & Qt.KeyboardModifier.ShiftModifier:
             self.panned.emit(-0.1 * ev.delta() / _NOTCH)
         else:
-            at = self.mapSceneToView(ev.scenePos()).x()
-            self.zoomed.emit(_ZOOM_PER_NOTCH ** (ev.delta() / _NOTCH), at)
+            self.zoomed.emit(_ZOOM_PER_NOTCH ** (ev.delta() / _NOTCH), self.x_at(ev.scenePos()))
         ev.accept()
 
     def mouseDragEvent(self, ev: Any, axis: int | None = None) -> None:
@@ -57,10 +97,10 @@ class GestureBox(pg.ViewBox):
         if moving:
             ev.accept()
             step_px = ev.pos().x() - ev.lastPos().x()
-            self.panned.emit(-step_px / max(self.width(), 1.0))
+            self.panned.emit(-step_px / self.size_px()[0])
         elif left:
             ev.accept()
-            ends = sorted([self.mapToView(ev.buttonDownPos()).x(), self.mapToView(ev.pos()).x()])
+            ends = sorted([self._x_in(ev.buttonDownPos()), self._x_in(ev.pos())])
             self.spanned.emit(Interval(ends[0], ends[1]), ev.isFinish())
         else:
             ev.ignore()
@@ -69,4 +109,7 @@ class GestureBox(pg.ViewBox):
         """Click and double click with the left button."""
         if ev.button() == Qt.MouseButton.LeftButton:
             ev.accept()
-            self.pressed.emit(self.mapToView(ev.pos()).x(), bool(ev.double()))
+            self.pressed.emit(self._x_in(ev.pos()), bool(ev.double()))
+
+    def _x_in(self, point: QPointF) -> float:
+        return float(self._base.mapToView(point).x())

@@ -40,9 +40,7 @@ class LaneName(QGraphicsSimpleTextItem):
         """The text with some air."""
         return super().boundingRect().adjusted(-3, -1, 3, 1)
 
-    def paint(
-        self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
-    ) -> None:
+    def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget) -> None:
         """Plate, then text."""
         painter.fillRect(self.boundingRect(), self._plate)
         super().paint(painter, option, widget)

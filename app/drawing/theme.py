@@ -117,15 +117,16 @@ def style_sheet(palette: Palette) -> str:
     QLabel#paneTitle {{ color: {p.quiet}; font-weight: 600; }}
     QLabel#paneNote, QLabel[quiet="true"] {{ color: {p.quiet}; }}
     QLabel#captureTitle {{ font-size: 15pt; font-weight: 600; }}
-    QLabel[state="proved"] {{ color: {p.ink}; }}
-    QToolButton {{ border: 1px solid transparent; border-radius: 5px; padding: 4px 7px; background: transparent; }}
+    QToolButton {{ border: 1px solid transparent; border-radius: 5px; padding: 4px 7px;
+                   background: transparent; }}
     QToolButton:hover {{ background: {p.raised}; border-color: {p.line}; }}
     QToolButton:checked {{ background: {p.raised}; border-color: {p.faint}; }}
     QToolButton:focus, QListView:focus {{ border-color: {p.choice}; }}
     QToolButton:disabled {{ color: {p.faint}; }}
     QToolButton[heading="true"] {{ padding: 2px 5px; }}
     QToolButton::menu-indicator {{ image: none; width: 0; }}
-    QPushButton {{ background: {p.raised}; border: 1px solid {p.line}; border-radius: 5px; padding: 5px 12px; }}
+    QPushButton {{ background: {p.raised}; border: 1px solid {p.line}; border-radius: 5px;
+                   padding: 5px 12px; }}
     QPushButton:hover, QPushButton:focus {{ border-color: {p.choice}; }}
     QMenuBar {{ background: {p.desk}; }}
     QMenuBar::item {{ background: transparent; padding: 3px 9px; }}

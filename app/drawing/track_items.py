@@ -5,13 +5,13 @@ from __future__ import annotations
 from typing import Any
 
 import numpy as np
-import pyqtgraph as pg
 from numpy.typing import NDArray
 from PySide6.QtCore import QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 from analysis.diagnosis.findings import TrackSurvey
+from app.drawing.canvas import Drawing
 
 
 def stairs(edges: NDArray[np.float64], heights: NDArray[np.float64]) -> QPainterPath:
@@ -38,7 +38,7 @@ def stairs(edges: NDArray[np.float64], heights: NDArray[np.float64]) -> QPainter
     return path
 
 
-class BreakupItem(pg.GraphicsObject):
+class BreakupItem(Drawing):
     """Break-up over travel: every crossing faint, the worst of them bold, a chosen one on top."""
 
     def __init__(self) -> None:
@@ -105,7 +105,7 @@ class BreakupItem(pg.GraphicsObject):
             painter.restore()
 
 
-class CountItem(pg.GraphicsObject):
+class CountItem(Drawing):
     """How many crossings visited each bin, as a filled silhouette."""
 
     def __init__(self) -> None:
@@ -140,7 +140,7 @@ class CountItem(pg.GraphicsObject):
         painter.fillPath(self._shape, self._fill)
 
 
-class ArmItem(pg.GraphicsObject):
+class ArmItem(Drawing):
     """The arm: a dot on the track, to be dragged along it or clicked to let it run.
 
     Signals
@@ -186,12 +186,12 @@ class ArmItem(pg.GraphicsObject):
 
     def mouseDragEvent(self, ev: Any) -> None:
         """Drag along the track."""
-        view = self.getViewBox()
+        view = self.plot_box()
         if view is None or ev.button() != Qt.MouseButton.LeftButton:
             ev.ignore()
             return
         ev.accept()
-        self.dragged.emit(view.mapSceneToView(ev.scenePos()).x(), bool(ev.isFinish()))
+        self.dragged.emit(view.x_at(ev.scenePos()), bool(ev.isFinish()))
 
     def mouseClickEvent(self, ev: Any) -> None:
         """Run, or rest."""

@@ -15,7 +15,7 @@ class ElidedLabel(QLabel):
         self.setTextFormat(Qt.TextFormat.PlainText)
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
 
-    def setText(self, text: str) -> None:
+    def setText(self, text: str) -> None:  # noqa: N802 - Qt's own name
         """Show a text, and all of it in the tip."""
         super().setText(text)
         self.setToolTip(text)

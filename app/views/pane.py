@@ -1,4 +1,4 @@
-"""The frame that every view stands in: a title, its tools, the content, and what to do where there is none."""
+"""The frame that every view stands in: title, tools, content, and what to do where there is none."""
 
 from __future__ import annotations
 

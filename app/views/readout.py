@@ -34,9 +34,8 @@ class Readout(QLabel):
             )
         for channel, value_v in reading.volts:
             colour = self._palette.role(channel.role).name()
-            parts.append(
-                f"<span style='color:{colour}'>●</span> {escape(channel_name(channel))} <b>{volts(value_v)}</b>"
-            )
+            name = escape(channel_name(channel))
+            parts.append(f"<span style='color:{colour}'>●</span> {name} <b>{volts(value_v)}</b>")
         self.setText("&nbsp;&nbsp;&nbsp;".join(parts))
 
     def show_place(self, travel_percent: float, breakup_percent: float | None, crossings: int) -> None:

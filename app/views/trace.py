@@ -3,10 +3,8 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any
 
-import pyqtgraph as pg
-from PySide6.QtCore import QEvent, QPointF, Qt, Signal
+from PySide6.QtCore import QPointF, Signal
 from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QWidget
 
@@ -14,6 +12,7 @@ from analysis.captures.model import Channel, Record, Role
 from analysis.intervals import Interval
 from app.drawing.axes import QuietAxis
 from app.drawing.band_item import BandItem, Stretch
+from app.drawing.canvas import Canvas, UprightLine
 from app.drawing.envelope_item import EnvelopeItem
 from app.drawing.envelopes import extent_v
 from app.drawing.gestures import GestureBox
@@ -29,12 +28,11 @@ _TRACKS = (Role.SIGNAL, Role.SECOND_SIGNAL)
 class _Lane:
     """One plot and what stands in it."""
 
-    plot: pg.PlotItem
     box: GestureBox
     axes: tuple[QuietAxis, QuietAxis]
     bands: BandItem
     drag: BandItem
-    moment: pg.InfiniteLine
+    moment: UprightLine
     curves: list[tuple[EnvelopeItem, Channel]]
     names: list[tuple[LaneName, Channel]]
 
@@ -71,13 +69,8 @@ class TraceView(Pane):
         self._lanes: list[_Lane] = []
         self._stretches: tuple[Stretch, ...] = ()
         self._window = Interval(0.0, 1.0)
-        self._plots = pg.GraphicsLayoutWidget()
-        self._plots.setAccessibleName(self.tr("Voltages over time"))
-        self._plots.ci.setContentsMargins(0, 0, 6, 0)
-        self._plots.ci.setSpacing(3)
-        self._plots.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._plots.scene().sigMouseMoved.connect(self._hover)
-        self._plots.viewport().installEventFilter(self)
+        self._plots = Canvas(self.tr("Voltages over time"))
+        self._plots.hovered.connect(self._hover)
         self.set_content(self._plots)
         self.show_empty(self.tr("Open a capture, or drop one here, to see its voltages."))
 
@@ -94,14 +87,12 @@ class TraceView(Pane):
     @property
     def canvas(self) -> QWidget:
         """The widget that gets the mouse."""
-        viewport: QWidget = self._plots.viewport()
-        return viewport
+        return self._plots.sheet
 
     def viewport_point(self, time_s: float) -> QPointF:
         """Where a moment lies in the first lane of the canvas."""
         box = self._lanes[0].box
-        middle_v = sum(box.viewRange()[1]) / 2
-        return QPointF(self._plots.mapFromScene(box.mapViewToScene(QPointF(time_s, middle_v))))
+        return self._plots.sheet_point(box, time_s, box.shown()[1].centre)
 
     def show_record(self, record: Record | None) -> None:
         """Show another record, or none."""
@@ -118,7 +109,7 @@ class TraceView(Pane):
         """Show this stretch of time."""
         self._window = window
         for lane in self._lanes:
-            lane.box.setXRange(window.start, window.stop, padding=0.0)
+            lane.box.show_x(window)
 
     def show_stretches(self, stretches: tuple[Stretch, ...]) -> None:
         """Shade these stretches of time."""
@@ -129,32 +120,24 @@ class TraceView(Pane):
     def show_moment(self, moment_s: float | None) -> None:
         """Draw a line at a moment, or none."""
         for lane in self._lanes:
-            lane.moment.setVisible(moment_s is not None)
-            if moment_s is not None:
-                lane.moment.setValue(moment_s)
+            lane.moment.show_at(moment_s)
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
         self._palette = palette
-        self._plots.setBackground(palette.paper)
+        self._plots.paint_ground(palette.paper)
         for lane in self._lanes:
             self._colour(lane)
-
-    def eventFilter(self, watched: Any, event: QEvent) -> bool:
-        """Point at nothing once the pointer has left."""
-        if event.type() == QEvent.Type.Leave:
-            self.pointed.emit(None)
-        return super().eventFilter(watched, event)
 
     def time_under(self, position: QPointF) -> float | None:
         """Time under a point of the scene, or None beside the plots."""
         for lane in self._lanes:
-            if lane.box.sceneBoundingRect().contains(position):
-                return float(lane.box.mapSceneToView(position).x())
+            if lane.box.covers(position):
+                return lane.box.x_at(position)
         return None
 
     def _rebuild(self) -> None:
-        self._plots.ci.clear()
+        self._plots.clear_plots()
         self._lanes.clear()
         record = self._record
         if record is None or not record.channels:
@@ -167,7 +150,7 @@ class TraceView(Pane):
         for row, channels in enumerate(groups):
             self._lanes.append(self._lane(row, record, channels, last=row == len(groups) - 1))
             tall = any(item.role in _TRACKS for item in channels)
-            self._plots.ci.layout.setRowStretchFactor(row, 5 if tall else 2)
+            self._plots.stretch_row(row, 5 if tall else 2)
         self.show_content()
         self.show_stretches(self._stretches)
         self.show_window(self._window)
@@ -176,27 +159,20 @@ class TraceView(Pane):
     def _lane(self, row: int, record: Record, channels: tuple[Channel, ...], last: bool) -> _Lane:
         box = GestureBox()
         axes = (QuietAxis("left"), QuietAxis("bottom", " s"))
-        plot = self._plots.addPlot(
-            row=row, col=0, viewBox=box, axisItems={"left": axes[0], "bottom": axes[1]}
-        )
-        plot.hideButtons()
-        plot.setMenuEnabled(False)
-        axes[1].setStyle(showValues=last)
-        axes[1].setHeight(20 if last else 3)
-        moment = pg.InfiniteLine(angle=90, movable=False)
-        moment.setZValue(30)
-        bands, drag = BandItem(), BandItem()
-        bands.setZValue(-10)
-        drag.setZValue(20)
-        for item in (bands, drag, moment):
-            plot.addItem(item, ignoreBounds=True)
-        lane = _Lane(plot, box, axes, bands, drag, moment, [], [])
+        self._plots.add_plot(row, box, *axes)
+        if not last:
+            axes[1].without_figures()
+        bands, drag, moment = BandItem(), BandItem(), UprightLine()
+        for item, height in ((bands, -10), (drag, 20), (moment, 30)):
+            item.setZValue(height)
+        box.hold(bands, drag, moment)
+        lane = _Lane(box, axes, bands, drag, moment, [], [])
         extents = [extent_v(item) for item in channels]
         low_v, high_v = min(low for low, _ in extents), max(high for _, high in extents)
-        box.setYRange(low_v, high_v, padding=0.0)
+        box.show_y(low_v, high_v)
         for place, channel in enumerate(channels):
             curve = EnvelopeItem(self.problem.emit)
-            plot.addItem(curve, ignoreBounds=True)
+            box.hold(curve)
             curve.show_channel(record, channel, self._palette.role(channel.role), (low_v, high_v))
             lane.curves.append((curve, channel))
             lane.names.append((LaneName(f"{channel_name(channel)}  V", box, place), channel))
@@ -213,15 +189,15 @@ class TraceView(Pane):
             axis.recolour(QColor(palette.line), QColor(palette.quiet))
         lane.bands.recolour(QColor(palette.band), QColor(palette.ink), QColor(palette.paper))
         lane.drag.recolour(QColor(palette.choice), QColor(palette.ink), QColor(palette.paper))
-        lane.moment.setPen(pg.mkPen(palette.ink, width=1))
+        lane.moment.recolour(QColor(palette.ink))
         for curve, channel in lane.curves:
             curve.recolour(palette.role(channel.role))
         for name, channel in lane.names:
             ink = palette.role(channel.role).darker(100 if palette.dark else 125)
             name.recolour(ink, QColor(palette.paper))
 
-    def _hover(self, position: QPointF) -> None:
-        self.pointed.emit(self.time_under(position))
+    def _hover(self, position: QPointF | None) -> None:
+        self.pointed.emit(self.time_under(position) if position is not None else None)
 
     def _span(self, span: Interval, finished: bool) -> None:
         shade = () if finished else (Stretch(span, strong=True, hatched=False),)

@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 import numpy as np
-import pyqtgraph as pg
-from PySide6.QtCore import QEvent, QObject, QPointF, Qt, Signal
+from PySide6.QtCore import QPointF, Qt, Signal
 from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QComboBox, QWidget
 
@@ -12,6 +11,7 @@ from analysis.diagnosis.findings import Band, Findings, TrackSurvey
 from analysis.intervals import Interval
 from app.drawing.axes import QuietAxis
 from app.drawing.band_item import BandItem, Stretch
+from app.drawing.canvas import Canvas, UprightLine
 from app.drawing.gestures import GestureBox
 from app.drawing.lane_name import LaneName
 from app.drawing.numbers import confidence, travel_span
@@ -104,9 +104,9 @@ class TrackView(Pane):
         highest = float(np.nanmax(outline)) if np.isfinite(outline).any() else 0.0
         top = max(1.3 * highest, _LEAST_TOP_PERCENT)
         # Room below zero, so that the dot stands whole on the track.
-        self._box.setYRange(-0.07 * top, top, padding=0.0)
+        self._box.show_y(-0.07 * top, top)
         most = int(counts.max(initial=1))
-        self._count_box.setYRange(0, most * 1.15, padding=0.0)
+        self._count_box.show_y(0.0, 1.15 * most)
         self._count_name.setText(self.tr("crossed\n{count}×").format(count=most))
         self._arm.setVisible(False)
         self.show_span(Interval(0.0, 100.0))
@@ -124,7 +124,7 @@ class TrackView(Pane):
         start = min(max(span.centre - length / 2, low), high - length)
         self._span = Interval(start, start + length)
         for box in (self._box, self._count_box):
-            box.setXRange(start, start + length, padding=0.0)
+            box.show_x(self._span)
 
     def show_whole(self) -> None:
         """Show the whole travel."""
@@ -150,10 +150,9 @@ class TrackView(Pane):
         """Put the dot on the track, or take it off."""
         shown = travel_percent is not None
         self._arm.setVisible(shown)
-        self._arm_line.setVisible(shown)
+        self._arm_line.show_at(travel_percent)
         if travel_percent is not None:
             self._arm.setPos(travel_percent, 0.0)
-            self._arm_line.setValue(travel_percent)
 
     def arm_position(self) -> float | None:
         """Where the dot is, in % of travel, or None where it is not shown."""
@@ -162,52 +161,37 @@ class TrackView(Pane):
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
         self._palette = palette
-        self._plots.setBackground(palette.paper)
+        self._plots.paint_ground(palette.paper)
         self._colour()
 
     def viewport_point(self, travel_percent: float, breakup_percent: float) -> QPointF:
         """Where a place on the plot lies in the widget that gets the mouse, for tests and for tips."""
-        scene = self._box.mapViewToScene(QPointF(travel_percent, breakup_percent))
-        return QPointF(self._plots.mapFromScene(scene))
+        return self._plots.sheet_point(self._box, travel_percent, breakup_percent)
 
     @property
     def canvas(self) -> QWidget:
         """The widget that gets the mouse."""
-        return self._plots.viewport()
-
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Point at nothing once the pointer has left."""
-        if event.type() == QEvent.Type.Leave:
-            self.pointed.emit(None)
-        return super().eventFilter(watched, event)
+        return self._plots.sheet
 
     def _build(self) -> None:
-        self._plots = pg.GraphicsLayoutWidget()
-        self._plots.setAccessibleName(self.tr("Break-up over travel"))
-        self._plots.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._plots.ci.setContentsMargins(0, 0, 6, 0)
-        self._plots.ci.setSpacing(4)
+        self._plots = Canvas(self.tr("Break-up over travel"), spacing=4)
+        self._plots.hovered.connect(self._hover)
         self._box, self._count_box = GestureBox(), GestureBox()
         self._axes = [QuietAxis("left"), QuietAxis("bottom", " %"), QuietAxis("left"), QuietAxis("bottom")]
-        self._axes[2].setStyle(showValues=False)
+        self._axes[2].without_figures()
+        self._axes[3].without_figures()
         self._count_name = LaneName("", self._count_box)
         self._count_name.setPos(-52, 1)
-        self._axes[3].setStyle(showValues=False)
-        self._axes[3].setHeight(3)
-        for row, box in enumerate((self._box, self._count_box)):
-            axes = {"left": self._axes[2 * row], "bottom": self._axes[2 * row + 1]}
-            plot = self._plots.addPlot(row=row, col=0, viewBox=box, axisItems=axes)
-            plot.hideButtons()
-            plot.setMenuEnabled(False)
-        self._plots.ci.layout.setRowFixedHeight(1, 34)
+        self._plots.add_plot(0, self._box, self._axes[0], self._axes[1])
+        self._plots.add_plot(1, self._count_box, self._axes[2], self._axes[3])
+        self._plots.fix_row(1, 34)
         self._lines, self._counts, self._arm = BreakupItem(), CountItem(), ArmItem()
         self._band_item, self._band_labels, self._drag = BandItem(), BandItem(labels=True), BandItem()
         self._band_labels.setZValue(45)
         self._band_item.setZValue(-10)
-        self._arm_line = pg.InfiniteLine(angle=90, movable=False)
-        for item in (self._band_item, self._band_labels, self._lines, self._drag, self._arm_line, self._arm):
-            self._box.addItem(item, ignoreBounds=True)
-        self._count_box.addItem(self._counts, ignoreBounds=True)
+        self._arm_line = UprightLine()
+        self._box.hold(self._band_item, self._band_labels, self._lines, self._drag, self._arm_line, self._arm)
+        self._count_box.hold(self._counts)
         for box in (self._box, self._count_box):
             box.zoomed.connect(self._zoom)
             box.panned.connect(self._pan)
@@ -215,8 +199,6 @@ class TrackView(Pane):
             box.pressed.connect(self._press)
         self._arm.dragged.connect(lambda travel, finished: self.arm_dragged.emit(travel))
         self._arm.clicked.connect(self.arm_clicked)
-        self._plots.scene().sigMouseMoved.connect(self._hover)
-        self._plots.viewport().installEventFilter(self)
 
     def _offer_tracks(self, findings: Findings | None) -> None:
         surveys = findings.surveys if findings is not None else ()
@@ -250,7 +232,7 @@ class TrackView(Pane):
         self._count_name.recolour(QColor(palette.quiet), QColor(palette.paper))
         self._counts.recolour(palette.shade("faint", 0.45))
         self._arm.recolour(QColor(palette.ink), QColor(palette.paper))
-        self._arm_line.setPen(pg.mkPen(palette.ink, width=1))
+        self._arm_line.recolour(QColor(palette.ink))
         for item in (self._band_item, self._band_labels):
             item.recolour(QColor(palette.band), QColor(palette.ink), QColor(palette.paper))
         self._drag.recolour(QColor(palette.choice), QColor(palette.ink), QColor(palette.paper))
@@ -280,6 +262,6 @@ class TrackView(Pane):
         elif not twice:
             self.band_chosen.emit(hits[0] if hits else None)
 
-    def _hover(self, position: QPointF) -> None:
-        inside = self._box.sceneBoundingRect().contains(position)
-        self.pointed.emit(self._box.mapSceneToView(position).x() if inside else None)
+    def _hover(self, position: QPointF | None) -> None:
+        inside = position is not None and self._box.covers(position)
+        self.pointed.emit(self._box.x_at(position) if inside and position is not None else None)

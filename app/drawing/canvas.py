@@ -1,0 +1,111 @@
+"""The edge to pyqtgraph, which ships no types: what the rest of the window calls is typed here."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pyqtgraph as pg
+from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, Qt, Signal
+from PySide6.QtGui import QColor
+from PySide6.QtWidgets import QWidget
+
+from app.drawing.axes import QuietAxis
+from app.drawing.gestures import GestureBox
+
+
+class Drawing(pg.GraphicsObject):
+    """Base of everything that we draw into a plot ourselves."""
+
+    def __init__(self) -> None:
+        pg.GraphicsObject.__init__(self)
+
+    def shown_rect(self) -> QRectF:
+        """What the plot shows, in the plot's units; empty before the item is in a plot."""
+        item: pg.GraphicsObject = self
+        return QRectF(item.viewRect() or QRectF())
+
+    def plot_box(self) -> GestureBox | None:
+        """The plot area that the item is in."""
+        item: pg.GraphicsObject = self
+        box = item.getViewBox()
+        return box if isinstance(box, GestureBox) else None
+
+
+class UprightLine(pg.InfiniteLine):
+    """A thin upright line across a plot."""
+
+    def __init__(self) -> None:
+        pg.InfiniteLine.__init__(self, angle=90, movable=False)
+
+    def recolour(self, colour: QColor) -> None:
+        """Draw in another colour."""
+        line: pg.InfiniteLine = self
+        line.setPen(pg.mkPen(colour, width=1))
+
+    def show_at(self, x: float | None) -> None:
+        """Stand there, or nowhere."""
+        line: pg.InfiniteLine = self
+        line.setVisible(x is not None)
+        if x is not None:
+            line.setValue(x)
+
+
+class Canvas(pg.GraphicsLayoutWidget):
+    """Plots below each other, whose mouse is read out as intentions.
+
+    Signals
+    -------
+    hovered(QPointF or None)
+        Where the pointer is in the scene; None once it has left.
+    """
+
+    hovered = Signal(object)
+
+    def __init__(self, name: str, spacing: int = 3) -> None:
+        pg.GraphicsLayoutWidget.__init__(self)
+        self._ci: Any = self.ci
+        self._ci.setContentsMargins(0, 0, 6, 0)
+        self._ci.setSpacing(spacing)
+        self.setAccessibleName(name)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        scene: Any = self.scene()
+        scene.sigMouseMoved.connect(self.hovered)
+        self.viewport().installEventFilter(self)
+
+    @property
+    def sheet(self) -> QWidget:
+        """The widget that gets the mouse."""
+        return self.viewport()
+
+    def add_plot(self, row: int, box: GestureBox, left: QuietAxis, bottom: QuietAxis) -> None:
+        """Put a plot into a row."""
+        plot = self._ci.addPlot(row=row, col=0, viewBox=box, axisItems={"left": left, "bottom": bottom})
+        plot.hideButtons()
+        plot.setMenuEnabled(False)
+
+    def clear_plots(self) -> None:
+        """Take every plot out."""
+        self._ci.clear()
+
+    def stretch_row(self, row: int, share: int) -> None:
+        """Share of the free height that a row takes."""
+        self._ci.layout.setRowStretchFactor(row, share)
+
+    def fix_row(self, row: int, height: float) -> None:
+        """Height of a row in pixels."""
+        self._ci.layout.setRowFixedHeight(row, height)
+
+    def paint_ground(self, colour: str) -> None:
+        """Set the ground's colour."""
+        widget: pg.GraphicsLayoutWidget = self
+        widget.setBackground(colour)
+
+    def sheet_point(self, box: GestureBox, x: float, y: float) -> QPointF:
+        """Where a place of a plot lies on the sheet."""
+        return QPointF(self.mapFromScene(box.to_scene(x, y)))
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802 - Qt's own name
+        """Say when the pointer has left."""
+        if event.type() == QEvent.Type.Leave:
+            self.hovered.emit(None)
+        return super().eventFilter(watched, event)
