@@ -26,12 +26,12 @@ def broken_up(
     interval_s: float,
     rng: np.random.Generator,
 ) -> Floats:
-    """Signal with break-up inside the bands, after one of `PHYSICS`.
+    """Signal with break-up inside the bands, after one of `PHYSICS` or `CONTACTLESS`.
 
     Parameters
     ----------
     physics : str
-        A key of `PHYSICS`.
+        A key of either.
     bands : sequence of WornBand
         Their outline and severity count, not their grain.
     travel_percent, sound_v : ndarray, shape (n,)
@@ -46,7 +46,7 @@ def broken_up(
     """
     signal = sound_v
     for band in bands:
-        signal = PHYSICS[physics](band, travel_percent, signal, interval_s, rng)
+        signal = (PHYSICS | CONTACTLESS)[physics](band, travel_percent, signal, interval_s, rng)
     return np.maximum(signal, 0.0)
 
 
@@ -109,6 +109,24 @@ def spiking(
     return signal + open_now * (rail - signal)
 
 
+def clamping(
+    band: WornBand, travel: Floats, signal: Floats, interval_s: float, rng: np.random.Generator
+) -> Floats:
+    """A contactless sensor whose electronics see no field there and go to their diagnostic level."""
+    inside = band.outline(travel) > 0.5
+    doubt = coloured(rng, travel.shape[0], 0.02, interval_s) < 0.5 + 3.0 * band.severity
+    level = 0.1 if int(band.severity * 1_000) % 2 else 4.9
+    return np.where(inside & doubt, level, signal)
+
+
+def stepping(
+    band: WornBand, travel: Floats, signal: Floats, interval_s: float, rng: np.random.Generator
+) -> Floats:
+    """A contactless sensor that jumps between two angles which it cannot tell apart."""
+    torn = coloured(rng, travel.shape[0], 0.004, interval_s) > 0.0
+    return signal + band.outline(travel) * torn * (0.08 + 0.6 * band.severity)
+
+
 PHYSICS: dict[str, BreakUp] = {
     "noise_bursts": noise_bursts,
     "dropouts": dropouts,
@@ -116,11 +134,14 @@ PHYSICS: dict[str, BreakUp] = {
     "humped": humped,
     "spiking": spiking,
 }
+CONTACTLESS: dict[str, BreakUp] = {"clamping": clamping, "stepping": stepping, "sticking": sticking}
 
 
 def otherwise(scenario: Scenario, rng: np.random.Generator) -> Scenario:
     """The same visit with another contact, often another motion and another kind of sampling."""
     name = list(PHYSICS)[int(rng.integers(0, len(PHYSICS)))]
+    if scenario.physics != "main":
+        name = scenario.physics
     recorder = replace(scenario.recorder, averaging=bool(rng.random() < 0.3))
     plans = scenario.plans
     if rng.random() < 0.5:

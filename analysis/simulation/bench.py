@@ -19,7 +19,7 @@ from analysis.simulation.circuit import Floats, node_voltage, settled_voltage
 from analysis.simulation.disturbances import Scene
 from analysis.simulation.hand import NODE_HZ
 from analysis.simulation.measurement_faults import air, duty_cycle
-from analysis.simulation.recorder import FILL, digitised, gaps, sampled
+from analysis.simulation.recorder import digitised, gaps, sampled, with_gaps
 from analysis.simulation.scenario import RecordPlan, Scenario
 from analysis.simulation.truth import BandTruth, FaultTruth, PathSamples, Truth, band_truths, fault_truth
 
@@ -189,6 +189,7 @@ def _signal(bench: _Bench, taking: _Taking, role: Role, ground: Floats, referenc
         interval_s=scene.interval_s,
         shunt_s=shunt_s,
         shunt_v=shunt_v,
+        pickup_a=scenario.interference.pickup(scene),
     )
     if sensor.bands and scenario.physics != "main":
         node_v = broken_up(scenario.physics, sensor.bands, travel, node_v, scene.interval_s, rng)
@@ -232,7 +233,7 @@ def _note_fault(bench: _Bench, taking: _Taking, role: Role, shift_v: Floats) -> 
 def _channel(bench: _Bench, role: Role, voltage_v: Floats, missing: NDArray[np.bool_]) -> Channel:
     recorder, scenario = bench.scenario.recorder, bench.scenario
     counts = digitised(voltage_v, recorder, bench.rng)
-    counts[missing] = FILL
+    counts = with_gaps(counts, missing, recorder)
     counts.setflags(write=False)
     attributes = dict(scenario.channel_attributes)
     attributes.update(scenario.wires.get(role, {}))

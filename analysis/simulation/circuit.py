@@ -151,6 +151,7 @@ def node_voltage(
     interval_s: float,
     shunt_s: Floats | None = None,
     shunt_v: float = 0.0,
+    pickup_a: Floats | float = 0.0,
 ) -> Floats:
     """Voltage of the signal node against battery negative.
 
@@ -166,6 +167,10 @@ def node_voltage(
         Seconds between the values.
     shunt_s : ndarray, shape (n,), optional
         A leak or short to `shunt_v`, in siemens.
+    shunt_v : float
+        Where the leak goes.
+    pickup_a : float or ndarray, shape (n,)
+        Current that the surroundings couple into the wire: it shows only while the contact is open.
 
     Returns
     -------
@@ -174,7 +179,7 @@ def node_voltage(
     """
     source_s = 1.0 / (source_ohm + circuit.series_ohm + 1.0)
     total_s = source_s + circuit.load_s
-    current = source_v * source_s
+    current = source_v * source_s + pickup_a
     if circuit.pull_ohm:
         current = current + np.asarray(pull_v) / circuit.pull_ohm
     if shunt_s is not None:

@@ -92,7 +92,8 @@ def settled(truth: Truth) -> Truth:
     """
     if truth.fault is not None:
         return _settled_fault(truth, truth.fault)
-    if truth.code is not VerdictCode.WORN_TRACK or truth.shown_bands:
+    placed = (VerdictCode.WORN_TRACK, VerdictCode.SENSOR_OUTPUT_FAULT)
+    if truth.code not in placed or truth.shown_bands:
         return truth
     once = any(band.shown for band in truth.bands)
     code = VerdictCode.INCONCLUSIVE if once else VerdictCode.NO_FAULT_FOUND

@@ -138,6 +138,8 @@ class Interference:
         Mains or alternator hum.
     ripple_v, ripple_hz : float
         Ripple on the reference alone; the ratio does not see it.
+    pickup_a : float
+        Hum current into the signal wire, which makes volts of it only while the wire is open.
     """
 
     spark_v: float = 0.0
@@ -148,6 +150,11 @@ class Interference:
     hum_hz: float = 50.0
     ripple_v: float = 0.0
     ripple_hz: float = 400.0
+    pickup_a: float = 0.0
+
+    def pickup(self, scene: Scene) -> Floats | float:
+        """Current coupled into a high-resistance wire at the hum's frequency, in amperes."""
+        return self.pickup_a * np.sin(2.0 * np.pi * self.hum_hz * scene.time_s) if self.pickup_a else 0.0
 
     def common_v(self, scene: Scene, rng: np.random.Generator) -> Floats:
         """Volts on every probe, shape (n,)."""

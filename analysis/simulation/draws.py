@@ -67,7 +67,10 @@ def chance(rng: np.random.Generator, share: float) -> bool:
 def draw_visit(rng: np.random.Generator, *, nasty: float = 0.15) -> Visit:
     """Draw a visit; `nasty` is the share of visits that each confounder of a sound sensor occurs in."""
     circuit, track_ohm = draw_circuit(rng)
+    profile = str(rng.choice(["ride-height", "ride-height", "throttle", "generic-ratiometric", ""]))
     sensor = draw_sensor(rng, track_ohm)
+    if profile == "throttle":  # it rests closed
+        sensor = replace(sensor, rest_percent=sensor.stops.start + rng.uniform(0.3, 3.0))
     recorder = draw_recorder(rng, nasty)
     full = chance(rng, 0.75)
     roles = THREE if chance(rng, 0.6) else (Role.SIGNAL,)
@@ -81,11 +84,11 @@ def draw_visit(rng: np.random.Generator, *, nasty: float = 0.15) -> Visit:
         layout,
         roles,
         int(rng.integers(2, 13)),
-        chance(rng, 0.12),
+        profile != "throttle" and chance(rng, 0.15),
         chance(rng, 0.9),
         float(rng.normal(5.0, 0.02)) if full or len(roles) > 1 else float(rng.normal(5.0, 0.01)),
         float(rng.uniform(0.002, 0.04)),
-        str(rng.choice(["ride-height", "ride-height", "throttle", "generic-ratiometric", ""])),
+        profile,
     )
 
 
@@ -122,6 +125,7 @@ def draw_recorder(rng: np.random.Generator, nasty: float) -> Recorder:
         spikes_per_s=log_uniform(rng, 0.05, 2.0) if chance(rng, nasty) else 0.0,
         spike_v=log_uniform(rng, 0.1, 3.0),
         gaps_per_s=log_uniform(rng, 0.02, 0.5) if chance(rng, 0.6 * nasty) else 0.0,
+        gap_kind=str(rng.choice(["missing", "missing", "held", "spliced"])),
         skew=float(rng.choice([0.0, 0.0, 0.25, 0.33])),
         gain_error=float(rng.normal(0.0, 0.0015)),
         offset_v=float(rng.normal(0.0, 0.003)),
@@ -161,6 +165,7 @@ def draw_interference(rng: np.random.Generator, nasty: float) -> Interference:
         hum_hz=float(rng.choice([50.0, 60.0])),
         ripple_v=log_uniform(rng, 0.005, 0.08) if chance(rng, nasty) else 0.0,
         ripple_hz=log_uniform(rng, 100.0, 2_000.0),
+        pickup_a=log_uniform(rng, 3e-9, 300e-9) if chance(rng, 0.4) else 0.0,
     )
 
 

@@ -40,7 +40,10 @@ class Recorder:
     spikes_per_s, spike_v : float
         Rate and size of single wrong samples.
     gaps_per_s : float
-        Rate of stretches of missing samples.
+        Rate of stretches in which its clock or its transfer failed.
+    gap_kind : str
+        ``"missing"``: marked as missing; ``"held"``: the last value repeated; ``"spliced"``: left out, so
+        that the record goes on as if no time had passed.
     skew : float
         Share of the interval between one channel and the next.
     gain_error, offset_v : float
@@ -62,6 +65,7 @@ class Recorder:
     spikes_per_s: float = 0.0
     spike_v: float = 0.0
     gaps_per_s: float = 0.0
+    gap_kind: str = "missing"
     skew: float = 0.0
     gain_error: float = 0.0
     offset_v: float = 0.0
@@ -132,9 +136,23 @@ def digitised(voltage_v: Floats, recorder: Recorder, rng: np.random.Generator) -
 
 
 def gaps(count: int, recorder: Recorder, rng: np.random.Generator) -> NDArray[np.bool_]:
-    """Where the recorder's clock dropped samples, shape (count,); the same on every channel."""
+    """Where the recorder lost samples, shape (count,); the same on every channel."""
     missing = np.zeros(count, dtype=np.bool_)
     for _ in range(rng.poisson(recorder.gaps_per_s * count / recorder.rate_hz)):
         start = int(rng.integers(0, max(count, 1)))
         missing[start : start + 1 + int(rng.exponential(0.01) * recorder.rate_hz)] = True
     return missing
+
+
+def with_gaps(counts: NDArray[np.int16], lost: NDArray[np.bool_], recorder: Recorder) -> NDArray[np.int16]:
+    """A channel's counts with its lost samples marked, held or left out; the latter are shorter."""
+    if not lost.any():
+        return counts
+    if recorder.gap_kind == "spliced":
+        return counts[~lost]
+    if recorder.gap_kind == "held":
+        last = np.maximum.accumulate(np.where(lost, 0, np.arange(counts.shape[0])))
+        return counts[last]
+    marked = counts.copy()
+    marked[lost] = FILL
+    return marked

@@ -113,3 +113,21 @@ def test_a_pull_up_lifts_and_a_pull_down_lowers_the_open_signal() -> None:
     assert Circuit(100e3, pull_up=True).parked_v() == pytest.approx(5.0 / 1.1)
     assert Circuit(100e3, pull_up=False).parked_v() == 0.0
     assert Circuit(None).parked_v() == 0.0
+
+
+def test_an_open_wire_picks_up_hum_and_a_closed_one_does_not() -> None:
+    circuit = Circuit(None, filter_f=0.0)
+    hum_a = 50e-9 * np.sin(2.0 * np.pi * 50.0 * np.arange(2_000) * 1e-4)
+    spread = {}
+    for ohm in (1_000.0, 1e12):
+        node = node_voltage(
+            circuit,
+            source_v=np.full(2_000, 2.0),
+            source_ohm=np.full(2_000, ohm),
+            pull_v=0.0,
+            interval_s=1e-4,
+            pickup_a=hum_a,
+        )
+        spread[ohm] = float(np.ptp(node[500:]))
+    assert spread[1e12] == pytest.approx(2 * 50e-9 * 1e6, rel=0.02)  # Ohm's law on the probe's 1 MΩ
+    assert spread[1_000.0] < 2e-4

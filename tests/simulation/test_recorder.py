@@ -7,7 +7,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from analysis.simulation.recorder import FILL, Recorder, digitised, gaps, sampled
+from analysis.simulation.recorder import FILL, Recorder, digitised, gaps, sampled, with_gaps
 
 QUIET = Recorder(noise_v=0.0)
 
@@ -84,3 +84,13 @@ def test_a_point_sampler_misses_the_pulse_that_an_averaging_one_sees_small() -> 
 def test_an_input_filter_starts_settled() -> None:
     recorder = replace(QUIET, corner_hz=500.0)
     assert sampled(np.full(100, 3.3), 1, recorder, 0) == pytest.approx(np.full(100, 3.3))
+
+
+def test_a_gap_is_marked_held_or_left_out() -> None:
+    counts = np.arange(10, dtype=np.int16)
+    lost = np.zeros(10, dtype=np.bool_)
+    lost[4:7] = True
+    assert with_gaps(counts, lost, QUIET).tolist() == [0, 1, 2, 3, FILL, FILL, FILL, 7, 8, 9]
+    assert with_gaps(counts, lost, replace(QUIET, gap_kind="held")).tolist() == [0, 1, 2, 3, 3, 3, 3, 7, 8, 9]
+    assert with_gaps(counts, lost, replace(QUIET, gap_kind="spliced")).tolist() == [0, 1, 2, 3, 7, 8, 9]
+    assert with_gaps(counts, np.zeros(10, dtype=np.bool_), QUIET) is counts
