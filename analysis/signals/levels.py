@@ -137,9 +137,11 @@ def transitions(
         [(instant, False, bool(rising)) for instant, rising in zip(low_s, low_rising, strict=True)]
         + [(instant, True, bool(rising)) for instant, rising in zip(high_s, high_rising, strict=True)]
     )
+    gaps_s = np.asarray(time_s, dtype=np.float64)[~np.isfinite(np.asarray(voltage_v, dtype=np.float64))]
     found = []
     for (start, at_upper, rising), (stop, to_upper, on) in pairwise(marks):
-        if at_upper != to_upper and rising == on and rising == to_upper:
+        whole = np.searchsorted(gaps_s, start) == np.searchsorted(gaps_s, stop)
+        if whole and at_upper != to_upper and rising == on:
             found.append(Transition(float(start), float(stop), rising))
     return tuple(found)
 

@@ -103,6 +103,11 @@ def test_half_a_second_is_half_a_second_at_every_sample_rate() -> None:
         assert len(spans_beyond(np.append(outside, [0.0]), **held)) == 1
 
 
+def test_three_tenths_of_a_second_are_not_longer_than_themselves() -> None:
+    # 3 * 0.1 > 0.3 in binary arithmetic.
+    assert spans_beyond([0.0, 0.0, 0.0], sample_interval_s=0.1, lower=0.25, hold_s=0.3) == ()
+
+
 def test_a_missing_sample_and_a_jump_across_the_range_end_a_span() -> None:
     voltage_v = np.array([0.0, 0.0, np.nan, 0.0, 0.0, 5.0, 5.0, 2.5])
     spans = spans_beyond(voltage_v, sample_interval_s=1.0, lower=0.25, upper=4.75, first_sample_s=10.0)

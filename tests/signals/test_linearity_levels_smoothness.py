@@ -161,6 +161,18 @@ def test_a_missing_sample_breaks_the_waveform() -> None:
     assert instants.size == 0
 
 
+def test_a_transition_across_a_missing_sample_has_no_duration_to_state() -> None:
+    levels = StateLevels(0.0, 1.0)
+    assert transitions(np.arange(5.0), [0.0, 0.5, np.nan, 0.5, 1.0], levels) == ()
+    assert transitions(np.arange(5.0), [0.5, 0.0, np.nan, 1.0, 0.5], levels) == ()
+    assert len(transitions(np.arange(5.0), [0.0, 0.5, 0.5, 0.5, 1.0], levels)) == 1
+
+
+def test_hum_of_a_probe_in_the_air_is_no_two_level_signal() -> None:
+    time_s = np.arange(0.0, 1.0, 1e-4)
+    assert not is_two_level(2.0 * np.sin(2 * np.pi * 50 * time_s), sample_interval_s=1e-4)
+
+
 def _duty_cycle(time_s: np.ndarray, frequency_hz: float, duty: np.ndarray | float) -> np.ndarray:
     return np.where((time_s * frequency_hz) % 1.0 < duty, 4.9, 0.1)
 

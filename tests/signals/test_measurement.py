@@ -113,6 +113,28 @@ def test_rms_of_a_sine_about_zero_is_its_amplitude_over_root_two() -> None:
     assert reading.rms_v.value == pytest.approx(3.0 / sqrt(2), rel=1e-9)
 
 
+def test_an_offset_error_matters_to_the_rms_of_a_level_and_not_of_hum() -> None:
+    time_s = np.arange(10_000) * 1e-4
+    accuracy = {"sample_interval_s": 1e-4, "step_v": 1e-6, "gain_error": 0.0, "offset_error_v": 0.05}
+    hum = read_samples(np.sin(2 * np.pi * 50 * time_s), **accuracy)
+    level = read_samples(np.full(100, -2.5), **accuracy)
+    assert hum.rms_v.type_b < 1e-5
+    assert level.rms_v.type_b == pytest.approx(0.05 / sqrt(3), rel=1e-6)
+
+
+def test_the_stated_uncertainty_of_the_rms_is_met_by_repeated_records() -> None:
+    rng = np.random.default_rng(21)
+    read = [read_samples(0.3 + rng.normal(size=400), sample_interval_s=1e-3).rms_v for _ in range(300)]
+    spread = float(np.std([item.value for item in read]))
+    assert spread == pytest.approx(float(np.mean([item.type_a for item in read])), rel=0.15)
+
+
+def test_a_peak_to_peak_value_is_rounded_twice() -> None:
+    reading = read_samples([0.0, 0.02, 0.0, 0.02], sample_interval_s=1e-3, step_v=0.02)
+    assert reading.peak_to_peak_v.standard_uncertainty == pytest.approx(sqrt(2) * 0.02 / sqrt(12))
+    assert reading.maximum_v.standard_uncertainty == pytest.approx(0.02 / sqrt(12))
+
+
 def test_a_channel_is_read_with_its_own_step_and_stated_errors() -> None:
     counts = np.array([0, 100, 200, 100, 0, 100, 200, 100, 0, -9999], dtype=np.int16)
     scaling = Scaling(scale_factor=0.01, fill_value=-9999)
