@@ -242,6 +242,7 @@ def _driven(rng: np.random.Generator, sensor: Sensor, seconds: float) -> Floats:
         road_class=str(rng.choice(["B", "C", "D"])),
         speed_km_h=rng.uniform(25.0, 90.0),
         percent_per_m=rng.uniform(300.0, 900.0),
+        potholes_per_s=rng.uniform(0.1, 1.0) if chance(rng, 0.4) else 0.0,
     )
 
 

@@ -45,15 +45,32 @@ def road_velocity(rng: np.random.Generator, count: int, road_class: str, speed_k
 
 
 def suspension_travel_m(
-    rng: np.random.Generator, seconds: float, road_class: str = "C", speed_km_h: float = 80.0
+    rng: np.random.Generator,
+    seconds: float,
+    road_class: str = "C",
+    speed_km_h: float = 80.0,
+    *,
+    potholes_per_s: float = 0.0,
 ) -> Floats:
     """Suspension travel in metres about its mean, sampled at `NODE_HZ`, shape (n,)."""
     lead = int(4.0 * NODE_HZ)  # the car's start from rest is left out
     velocity = road_velocity(rng, int(seconds * NODE_HZ) + lead, road_class, speed_km_h)
+    _add_potholes(velocity, rng, potholes_per_s, speed_km_h)
     road_input = np.array([[0.0], [0.0], [-1.0], [0.0]])
     discrete = cont2discrete((system_matrix(), road_input, np.eye(4)[:1], np.zeros((1, 1))), 1.0 / NODE_HZ)
     numerator, denominator = ss2tf(*discrete[:4])
     return np.asarray(lfilter(numerator[0], denominator, velocity), dtype=np.float64)[lead:]
+
+
+def _add_potholes(velocity: Floats, rng: np.random.Generator, per_s: float, speed_km_h: float) -> None:
+    """Holes and kerbs of 10-50 mm, 0.3-1 m long, each edge rounded by 0.1 m of tyre (common practice)."""
+    edge = max(round(0.1 / (speed_km_h / 3.6) * NODE_HZ), 1)
+    for _ in range(rng.poisson(per_s * velocity.shape[0] / NODE_HZ)):
+        length = round(rng.uniform(0.3, 1.0) / (speed_km_h / 3.6) * NODE_HZ)
+        begin = int(rng.integers(0, max(velocity.shape[0] - length - edge, 1)))
+        rise = rng.choice([-1.0, 1.0]) * rng.uniform(0.01, 0.05) / edge * NODE_HZ
+        velocity[begin : begin + edge] += rise
+        velocity[begin + length : begin + length + edge] -= rise
 
 
 def road_path(
@@ -65,9 +82,12 @@ def road_path(
     road_class: str = "C",
     speed_km_h: float = 60.0,
     percent_per_m: float = 500.0,
+    potholes_per_s: float = 0.0,
 ) -> Floats:
     """The arm's path in % of travel while driving, with slow pitch and roll; shape (n,)."""
-    travel = suspension_travel_m(rng, seconds, road_class, speed_km_h) * percent_per_m
+    travel = percent_per_m * suspension_travel_m(
+        rng, seconds, road_class, speed_km_h, potholes_per_s=potholes_per_s
+    )
     time = np.arange(travel.shape[0]) / NODE_HZ
     slow = 3.0 * np.sin(2.0 * np.pi * rng.uniform(0.03, 0.15) * time + rng.uniform(0, 6.28))
     return np.clip(rest_percent + travel + slow, stops.start, stops.stop)

@@ -62,3 +62,10 @@ def test_a_drive_stays_between_the_stops_about_the_rest_height() -> None:
     assert path.min() >= 20.0
     assert path.max() <= 80.0
     assert path.mean() == pytest.approx(50.0, abs=2.0)
+
+
+def test_a_pothole_is_a_blow_that_rings_down() -> None:
+    smooth = road.suspension_travel_m(np.random.default_rng(6), 60.0, "A", 50.0)
+    holed = road.suspension_travel_m(np.random.default_rng(6), 60.0, "A", 50.0, potholes_per_s=0.2)
+    assert np.abs(holed).max() > 2.0 * np.abs(smooth).max()
+    assert np.abs(np.diff(holed)).max() < 0.005  # the tyre rounds the edge: no jump between milliseconds
