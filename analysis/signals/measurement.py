@@ -110,7 +110,8 @@ def read_samples(
     Parameters
     ----------
     voltage_v : array_like, shape (n,)
-        In volts; NaN where missing.
+        In volts; NaN where missing. Meant for the steady stretch of a check: ten million samples take one to
+        two seconds and several copies, more than a whole examination may cost.
     sample_interval_s : float
         Seconds between samples.
     step_v : float
