@@ -302,7 +302,7 @@ def _throttle() -> Scenario:
 
 def _front_left() -> Scenario:
     band = WornBand(Interval(60.3, 64.1), severity=0.75, grain_percent=0.08, slow=0.25)
-    sensor = replace(HEIGHT, stops=Interval(9.7, 90.2), rest_percent=49.0, bands=(band,))
+    sensor = replace(HEIGHT, track_ohm=2_000.0, stops=Interval(9.7, 90.2), rest_percent=49.0, bands=(band,))
     circuit = Circuit(pull_ohm=100e3, pull_up=True, filter_f=47e-9)
     styles = (("slowly", 4, CALM), ("quickly", 6, FAST), ("once more, slowly", 4, CALM))
     return _scenario(
