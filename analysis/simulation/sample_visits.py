@@ -116,6 +116,7 @@ def _visit(
     styles: tuple[tuple[str, int, hand.HandStyle], ...] = (("slowly", 4, CALM), ("quickly", 6, FAST)),
     hold_at: float | None = None,
     bounce_percent: float = 0.0,
+    swept: str = "link off, arm swept",
 ) -> tuple[RecordPlan, ...]:
     """The usual round: ground, reference, wiggle, sweeps, and where asked a hold and the car bounced."""
     rng = np.random.default_rng((seed, 77))
@@ -131,10 +132,10 @@ def _visit(
     ]
     for pace, strokes, style in styles:
         path = hand.sweep(rng, sensor.stops, strokes, style, start=rest)
-        taken.append(_plan(Step.SWEEP, f"link off, arm swept {pace}", path, roles, "by hand"))
+        taken.append(_plan(Step.SWEEP, f"{swept} {pace}".strip(), path, roles, "by hand"))
     if hold_at is not None:
         path = hand.hold(rng, hold_at, 6.0, None, sensor.stops)
-        taken.append(_plan(Step.HOLD, "arm clamped, hands off", path, roles))
+        taken.append(_plan(Step.HOLD, "clamped, hands off", path, roles))
     if bounce_percent:
         path = hand.bounced(rng, rest, bounce_percent, 6, sensor.stops)
         taken.append(_plan(Step.ROAD, "link on, car bounced at the corner", path, roles, "suspension"))
@@ -278,7 +279,7 @@ def _throttle() -> Scenario:
         sensor,
         Circuit(pull_ohm=470e3, pull_up=False, filter_f=4.7e-9, series_ohm=100.0),
         BENCH,
-        _visit(1068, sensor),
+        _visit(1068, sensor, swept="throttle opened and closed"),
         VerdictCode.REFERENCE_FAULT,
         "Another sensor on the same feed pulls the reference down now and then.",
         {
@@ -365,7 +366,7 @@ def _pedal() -> Scenario:
         sensor,
         Circuit(pull_ohm=200e3, pull_up=False, filter_f=10e-9, series_ohm=470.0),
         BENCH,
-        _visit(1083, sensor, roles=roles, styles=styles, hold_at=29.8),
+        _visit(1083, sensor, roles=roles, styles=styles, hold_at=29.8, swept="pedal pressed and released"),
         VerdictCode.WORN_TRACK,
         "The first of two tracks is worn at light pedal; the second, at half the voltage, is sound.",
         {
@@ -382,7 +383,9 @@ def _pedal() -> Scenario:
         },
         "Accelerator pedal",
     )
-    return replace(made, second=SecondTrack(other, 0.5, 0.0))
+    fourth = {**made.wires[Role.SIGNAL], "pin": "4", "wire_colour": "green/red", "long_name": "second signal"}
+    wires = {**made.wires, Role.SECOND_SIGNAL: fourth}
+    return replace(made, second=SecondTrack(other, 0.5, 0.0), wires=wires)
 
 
 def _front_right_slipped() -> Scenario:

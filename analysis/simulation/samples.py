@@ -10,6 +10,7 @@ import argparse
 import hashlib
 from collections.abc import Sequence
 from dataclasses import replace
+from datetime import datetime, timedelta
 from pathlib import Path
 
 from analysis.captures.model import Capture
@@ -19,14 +20,20 @@ from analysis.simulation.registry import TRUTHS_NAME, SampleTruth, truths_text
 from analysis.simulation.sample_visits import SAMPLES, Sample
 from analysis.simulation.truth import Truth
 
+BETWEEN_RECORDS_S = 50  # to put the probes where they go next
 FOLDER = Path(__file__).resolve().parents[2] / "sample_captures"
 
 
 def made(sample: Sample) -> tuple[Capture, Truth]:
-    """One sample in memory, with its truth; its creation date is that of its story, not of today."""
+    """One sample in memory, with its truth; its dates are those of its story, not of today."""
     capture, truth = simulate(sample.scenario, sample.seed)
+    begin = datetime.fromisoformat(sample.created)
+    records = []
+    for record in capture.records:
+        records.append(replace(record, attributes={**record.attributes, "started": begin.isoformat()}))
+        begin += timedelta(seconds=round(record.duration_s) + BETWEEN_RECORDS_S)
     attributes = {**capture.attributes, "created": sample.created}
-    return replace(capture, attributes=attributes), truth
+    return replace(capture, records=tuple(records), attributes=attributes), truth
 
 
 def write_samples(folder: Path, samples: Sequence[Sample] = SAMPLES) -> tuple[Path, ...]:
