@@ -1,0 +1,298 @@
+"""Was it measured at all? A measurement problem outranks every fault of the vehicle.
+
+Each test looks for one way in which a capture is no measurement of the sensor, and says how plainly it
+shows, from 0 to 1. What the probe touched is judged by behaviour, never by wire colour.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from analysis.captures.model import Role, Step
+from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
+from analysis.signals.levels import is_two_level
+
+ASLEEP_V = 0.6
+"""A reference below this is not fed: ignition off or module asleep (common practice, no source)."""
+
+AIR_V = 0.35
+"""A probe in the air reads about nought, with hum of some tenths of a volt at most into 1 M."""
+
+HUM_V = 0.012
+"""Hum of a probe in the air is larger than this from peak to peak; a wire to ground is quieter."""
+
+SLIP_S = 0.4
+"""A probe that slipped off stays off; a contact that opens comes back sooner."""
+
+TWO_LEVEL_SAMPLES = 200_000
+
+
+@dataclass(frozen=True, slots=True)
+class Problem:
+    """One way in which a record is no measurement of the sensor.
+
+    Parameters
+    ----------
+    code : str
+        ``"leads_swapped"``, ``"ac_coupling"``, ...
+    record : str
+        Name of the record.
+    strength : float
+        How plainly it shows, 0 to 1.
+    text : str
+        What is wrong, a clause without a full stop.
+    action : str
+        What to do about it.
+    """
+
+    code: str
+    record: str
+    strength: float
+    text: str
+    action: str
+
+
+def find_problems(studies: Studies) -> tuple[Problem, ...]:
+    """Everything that speaks against the capture as a measurement, plainest first.
+
+    Parameters
+    ----------
+    studies : Studies
+
+    Returns
+    -------
+    tuple of Problem
+        Empty for a capture that was measured properly.
+    """
+    found = [problem for item in studies.every for problem in _of_record(item, studies)]
+    return tuple(sorted(found, key=lambda problem: -problem.strength))
+
+
+def _of_record(item: Study, studies: Studies) -> Iterator[Problem]:
+    for test in _TESTS:
+        strength, text, action = test(item, studies)
+        if strength > 0.0:
+            yield Problem(test.__name__.strip("_"), item.record.name, min(strength, 1.0), text, action)
+
+
+Outcome = tuple[float, str, str]
+NOTHING: Outcome = (0.0, "", "")
+
+
+def _signal_v(item: Study) -> NDArray[np.float32] | None:
+    """Mean signal of each cell that holds one; None where there is none."""
+    series = item.cells.volts.get(Role.SIGNAL)
+    if series is None:
+        return None
+    known = series.mean[np.isfinite(series.mean)]
+    return known if len(known) else None
+
+
+def _ramp(value: float, low: float, high: float) -> float:
+    """0 at `low`, 1 at `high`, straight in between."""
+    return float(np.clip((value - low) / (high - low), 0.0, 1.0))
+
+
+def _no_samples(item: Study, studies: Studies) -> Outcome:
+    lost = max(item.cells.missing.values(), default=0.0)
+    return _ramp(lost, 0.5, 0.9), f"{lost:.0%} of the samples are missing", "save the record again"
+
+
+def _over_range(item: Study, studies: Studies) -> Outcome:
+    over = max(item.cells.over_range.values(), default=0.0)
+    strength = _ramp(over, 0.005, 0.02)
+    return strength, f"{over:.0%} of the samples are beyond the recorder's range", "choose a larger range"
+
+
+def _leads_swapped(item: Study, studies: Studies) -> Outcome:
+    volts = [series.mean for role, series in item.cells.volts.items() if role is not Role.GROUND]
+    levels = [np.nanpercentile(mean, [2, 50]) for mean in volts if np.isfinite(mean).any()]
+    strength = max((_ramp(-middle, 0.1, 0.3) for _, middle in levels), default=0.0)
+    if strength and _ac_coupling(item, studies)[0] > strength:
+        return NOTHING
+    return strength, "the voltage is negative", "swap the probe and the return lead"
+
+
+def _ac_coupling(item: Study, studies: Studies) -> Outcome:
+    volts = _signal_v(item)
+    if volts is None:
+        return NOTHING
+    low, middle, high = np.percentile(volts, [1, 50, 99])
+    both = min(_ramp(-float(low), 0.1, 0.25), _ramp(float(high), 0.1, 0.25))
+    strength = both * _ramp(1.2 - abs(float(middle)), 0.0, 0.3)
+    return strength, "the voltage swings about nought and falls back", "set the input to DC coupling"
+
+
+def _attenuation(item: Study, studies: Studies) -> Outcome:
+    supply = studies.profile.supply_v
+    highest = max(
+        (float(np.nanpercentile(s.mean, 98)) for s in item.cells.volts.values() if np.isfinite(s.mean).any()),
+        default=0.0,
+    )
+    text, action = "the readings are ten times too {}", "set the probe's attenuation to what the probe is"
+    if Role.SUPPLY not in item.cells.volts and highest > 1.8 * supply:
+        return _ramp(highest / supply, 1.8, 2.5), text.format("large"), action
+    volts = _signal_v(item)
+    if volts is None or not item.cells.travel or not _meant_to_move(item):
+        return NOTHING
+    low, high = (float(value) for value in np.percentile(volts, [1, 99]))
+    moving = _ramp(high - low, 0.02 * supply / 5, 0.06 * supply / 5) * _smooth_share(item)
+    small = _ramp(0.16 * supply - high, 0.0, 0.03 * supply) * _ramp(low, 0.0, 0.01)
+    return moving * small, text.format("small"), action
+
+
+def _smooth_share(item: Study) -> float:
+    """1 where the signal moves as an arm does, 0 where it hums."""
+    series = item.cells.volts[Role.SIGNAL].mean
+    block = max(1, round(0.1 / item.cells.cell_s))
+    whole = len(series) // block
+    if whole < 3:
+        return 0.0
+    blocks = np.nan_to_num(series[: whole * block]).reshape(whole, block)
+    slow = float(np.ptp(np.median(blocks, axis=1)))
+    fast = float(np.median(np.ptp(blocks, axis=1)))
+    return _ramp(slow / max(slow + fast, 1e-6), 0.5, 0.8)
+
+
+def _meant_to_move(item: Study) -> bool:
+    moved = str(item.record.attributes.get("moved", ""))
+    return item.record.step in (Step.SWEEP, Step.ROAD) or moved in ("by hand", "suspension", "road")
+
+
+def _deaf(item: Study, studies: Studies) -> Outcome:
+    if Role.SIGNAL not in item.cells.volts or not _meant_to_move(item) or item.record.step in STILL_STEPS:
+        return NOTHING
+    volts = _signal_v(item)
+    reach = 0.0 if volts is None else float(np.ptp(np.percentile(volts, [1, 99])))
+    strength = _ramp(0.04 - reach / studies.profile.supply_v, 0.0, 0.02)
+    action = "check that the plug is on, the probe sits on the signal wire and the arm really moves"
+    return strength, "the signal does not change while the arm is said to move", action
+
+
+def _unplugged(item: Study, studies: Studies) -> Outcome:
+    plugged = item.record.attributes.get("plugged", 1)
+    if item.record.step is Step.UNPLUGGED or str(plugged) not in ("0", "0.0") or not _meant_to_move(item):
+        return NOTHING
+    return 1.0, "the sensor was unplugged while it was swept", "plug it in and sweep again"
+
+
+def _asleep(item: Study, studies: Studies) -> Outcome:
+    series = item.cells.volts.get(Role.REFERENCE)
+    if series is None or item.record.step is Step.UNPLUGGED or not np.isfinite(series.mean).any():
+        return NOTHING
+    level = float(np.nanmedian(series.mean))
+    strength = _ramp(ASLEEP_V - abs(level), 0.0, 0.2)
+    return strength, f"the reference reads {level:.2f} V: no feed", "switch the ignition on, wake the module"
+
+
+def _in_the_air(item: Study, studies: Studies) -> Outcome:
+    volts = _signal_v(item)
+    if volts is None:
+        return NOTHING
+    near = float(np.mean(np.abs(volts) < AIR_V))
+    # A record with the arm at rest is not what the verdict rests on; the sweep is.
+    weight = 0.5 if item.record.step in STILL_STEPS else 1.0
+    strength = weight * _ramp(near, 0.8, 0.95) * _ramp(_hum_v(item, slice(None)), HUM_V, 2 * HUM_V)
+    return strength, "the signal probe hums about nought: it hung in the air", "put the probe back and repeat"
+
+
+def _slipped_off(item: Study, studies: Studies) -> Outcome:
+    series = item.cells.volts.get(Role.SIGNAL)
+    if series is None:
+        return NOTHING
+    away = np.abs(np.nan_to_num(series.mean, nan=9.0)) < AIR_V
+    back = np.flatnonzero(~away)
+    first = int(back[-1]) + 1 if len(back) else 0
+    gone_s = (len(away) - first) * item.cells.cell_s
+    if not len(back) or gone_s < SLIP_S:
+        return NOTHING
+    hum = _ramp(_hum_v(item, slice(first, None)), HUM_V, 2 * HUM_V)
+    strength = (0.5 if item.record.step in STILL_STEPS else 1.0) * hum * _ramp(gone_s, SLIP_S, 2 * SLIP_S)
+    begun = item.cells.start_s + first * item.cells.cell_s
+    text = f"the signal probe slipped off at {begun:.1f} s: from there it only hums"
+    return strength, text, "put the probe back and repeat"
+
+
+def _hum_v(item: Study, span: slice) -> float:
+    """Swing within a fiftieth of a second, median over the span, in volts; 0 where it is noise, not hum.
+
+    Hum moves little from one cell to the next, so neighbouring cells agree; those of noise do not.
+    """
+    mean = np.nan_to_num(item.cells.volts[Role.SIGNAL].mean[span])
+    block = max(4, round(0.02 / item.cells.cell_s))
+    whole = len(mean) // block
+    if not whole:
+        return 0.0
+    blocks = mean[: whole * block].reshape(whole, block)
+    about = blocks - blocks.mean(axis=1, keepdims=True)
+    power = (about**2).sum(axis=1)
+    alike = (about[:, 1:] * about[:, :-1]).sum(axis=1) / np.maximum(power, 1e-12)
+    swing = np.ptp(blocks, axis=1) * np.clip((alike - 0.3) / 0.3, 0.0, 1.0)
+    step = item.record.channel(Role.SIGNAL)
+    return float(np.median(swing)) - (step.step_v if step is not None else 0.0)
+
+
+def _poor_return(item: Study, studies: Studies) -> Outcome:
+    ground, reference = item.steady.get(Role.GROUND), item.steady.get(Role.REFERENCE)
+    if ground is None or reference is None:
+        return NOTHING
+    up = np.minimum(ground.above_v, reference.above_v)
+    down = np.minimum(ground.below_v, reference.below_v)
+    level = _offset_together(item)
+    shared = np.maximum(up, down) > max(2.0 * max(ground.threshold_v, reference.threshold_v), 0.08)
+    apart = np.abs(ground.departure_v - reference.departure_v) < 0.3 * np.maximum(
+        ground.departure_v, reference.departure_v
+    )
+    lasting = _lasting(shared & apart, max(1, round(0.008 / item.cells.cell_s)))
+    strength = max(_ramp(float(np.mean(lasting)), 0.005, 0.03), level)
+    text = "all channels move by the same volts: the return clip is poor"
+    return strength, text, "clip the return to clean metal and repeat"
+
+
+def _offset_together(item: Study) -> float:
+    """How plainly ground and reference stand off by the same volts throughout."""
+    ground = float(np.median(item.steady[Role.GROUND].course_v))
+    reference = float(np.median(item.steady[Role.REFERENCE].course_v))
+    alike = abs((reference - 5.0) - ground)
+    return _ramp(abs(ground), 0.25, 0.4) * _ramp(0.5 * abs(ground) - alike, 0.0, 0.1 * abs(ground) + 1e-6)
+
+
+def _lasting(marks: NDArray[np.bool_], least: int) -> NDArray[np.bool_]:
+    """Marks that belong to runs of at least `least` cells."""
+    edges = np.flatnonzero(np.diff(marks.astype(np.int8), prepend=0, append=0))
+    kept = np.zeros(len(marks), dtype=np.bool_)
+    for start, stop in edges.reshape(-1, 2):
+        if stop - start >= least:
+            kept[start:stop] = True
+    return kept
+
+
+def _two_level(item: Study, studies: Studies) -> Outcome:
+    channel = item.record.channel(Role.SIGNAL)
+    if channel is None or not item.swept:
+        return NOTHING
+    start = max(0, (len(channel) - TWO_LEVEL_SAMPLES) // 2)
+    volts = channel.volts(start, start + TWO_LEVEL_SAMPLES)
+    two = is_two_level(volts, sample_interval_s=item.record.sample_interval_s)
+    action = "this is a duty-cycle or digital sensor, which this method does not judge"
+    return float(two), "the signal knows two levels only", action
+
+
+_TESTS: tuple[Callable[[Study, Studies], Outcome], ...] = (
+    _no_samples,
+    _over_range,
+    _leads_swapped,
+    _ac_coupling,
+    _attenuation,
+    _deaf,
+    _unplugged,
+    _asleep,
+    _in_the_air,
+    _slipped_off,
+    _poor_return,
+    _two_level,
+)

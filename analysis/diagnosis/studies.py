@@ -1,0 +1,254 @@
+"""The records of a capture, each reduced and followed once; everything the hypotheses look at."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+
+import numpy as np
+from numpy.typing import NDArray
+
+from analysis.captures.model import Capture, Record, Role, Step
+from analysis.diagnosis.profile_model import SensorProfile
+from analysis.diagnosis.splitting import split_by_wire
+from analysis.progress import Tick, ignore, part
+from analysis.signals.cells import Feed, RecordCells, reduce_record
+from analysis.signals.events import Disturbance, channel_disturbances, travel_disturbances
+from analysis.signals.facts import TrackSurvey
+from analysis.signals.floor import RecordSurvey
+from analysis.signals.motion import Outline, follow, outline
+from analysis.signals.pieces import find_open_level
+from analysis.signals.roughness import survey_record, survey_track
+from analysis.signals.steadiness import Steadiness, steadiness
+
+STILL_STEPS = frozenset(Step) - {Step.SWEEP, Step.ROAD}
+"""Steps during which the arm is left alone."""
+
+LEAST_SWEEP_PERCENT = 4.0
+"""An arm that moved less than this was not swept."""
+
+TRACKS = (Role.SIGNAL, Role.SECOND_SIGNAL)
+WATCHED = (Role.GROUND, Role.REFERENCE, Role.SUPPLY)
+
+
+@dataclass(frozen=True, slots=True)
+class Study:
+    """One record, reduced and followed.
+
+    Parameters
+    ----------
+    record : Record
+        As recorded, or a span of it.
+    cells : RecordCells
+        Volts and travel in cells.
+    steady : mapping of Role to Steadiness
+        Ground, reference and supply, where recorded.
+    surveys : mapping of Role to RecordSurvey
+        Signal and second signal, where recorded and followed.
+    swept : bool
+        Whether the arm moved.
+    """
+
+    record: Record
+    cells: RecordCells
+    steady: Mapping[Role, Steadiness]
+    surveys: Mapping[Role, RecordSurvey] = field(default_factory=dict)
+    swept: bool = False
+
+    def disturbances(self, role: Role) -> tuple[Disturbance, ...]:
+        """Disturbances of a channel (volts) or of a track (%), in order of time."""
+        if role in self.surveys:
+            return travel_disturbances(self.surveys[role])
+        if role not in self.steady:
+            return ()
+        signal = self.surveys.get(Role.SIGNAL)
+        return channel_disturbances(
+            self.steady[role],
+            cell_s=self.cells.cell_s,
+            start_s=self.cells.start_s,
+            travel_percent=None if signal is None else signal.motion.travel_percent,
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Studies:
+    """All records of a capture, and what they say together.
+
+    Parameters
+    ----------
+    capture : Capture
+    profile : SensorProfile
+    feed : Feed
+        Reference and ground for the records that did not watch them.
+    every : tuple of Study
+        In the capture's order.
+    tracks : mapping of Role to TrackSurvey
+        All crossings of all swept records.
+    feed_measured : frozenset of Role
+        Which of reference and ground the capture measured at all.
+    """
+
+    capture: Capture
+    profile: SensorProfile
+    feed: Feed
+    every: tuple[Study, ...]
+    tracks: Mapping[Role, TrackSurvey]
+    feed_measured: frozenset[Role]
+
+    @property
+    def swept(self) -> tuple[Study, ...]:
+        """Records in which the arm moved."""
+        return tuple(item for item in self.every if item.swept)
+
+    def with_channel(self, role: Role) -> tuple[Study, ...]:
+        """Records that hold a channel of this role."""
+        return tuple(item for item in self.every if role in item.cells.volts)
+
+
+def study(capture: Capture, profile: SensorProfile, *, tick: Tick = ignore) -> Studies:
+    """Reduce and follow every record of a capture.
+
+    Parameters
+    ----------
+    capture : Capture
+        With at least one record.
+    profile : SensorProfile
+        Gives the nominal supply where no reference was recorded.
+    tick : Tick
+        Told after every block of samples.
+
+    Returns
+    -------
+    Studies
+
+    Raises
+    ------
+    CaptureError
+        Where the file is damaged or gone.
+    Cancelled
+        Where `tick` says so.
+    """
+    records = _split(capture.records)
+    records = [item for item in records if len(item) and any(channel.role for channel in item.channels)]
+    feed, measured = _feed(records, profile, part(tick, 0.0, 0.1))
+    total = sum(len(item) for item in records) or 1
+    reduced, done = [], 0
+    for record in records:
+        share = part(tick, 0.1 + 0.8 * done / total, 0.1 + 0.8 * (done + len(record)) / total)
+        reduced.append((record, reduce_record(record, feed, tick=share)))
+        done += len(record)
+    studies = tuple(_steadied(record, cells) for record, cells in reduced)
+    for role in TRACKS:
+        studies = _followed(studies, role)
+    tick(1.0)
+    return Studies(capture, profile, feed, studies, _tracks(studies), measured)
+
+
+def _split(records: Sequence[Record]) -> list[Record]:
+    """Records, a lone one of one channel split by the wire that the probe was held to."""
+    if len(records) != 1 or len(records[0].channels) != 1 or records[0].step not in (None, Step.SWEEP):
+        return list(records)
+    record = records[0]
+    if record.channels[0].role is not Role.SIGNAL or not len(record):
+        return list(records)
+    cells = reduce_record(record, Feed())
+    return list(split_by_wire(record, cells.volts[Role.SIGNAL], cells.cell_s))
+
+
+def _feed(records: Sequence[Record], profile: SensorProfile, tick: Tick) -> tuple[Feed, frozenset[Role]]:
+    """Median reference and ground of the capture, from at most a million samples each."""
+    found: dict[Role, float] = {}
+    for role in (Role.REFERENCE, Role.GROUND):
+        middles = [
+            float(np.nanmedian(sample))
+            for record in records
+            if (channel := record.channel(role)) is not None
+            and np.isfinite(sample := _some_volts(channel, len(record))).any()
+        ]
+        if middles:
+            found[role] = float(np.median(middles))
+        tick(1.0)
+    feed = Feed(found.get(Role.REFERENCE, profile.supply_v), found.get(Role.GROUND, 0.0))
+    return feed, frozenset(found)
+
+
+def _some_volts(channel: object, length: int) -> NDArray[np.float64]:
+    """Sixteen stretches of 4096 samples spread over a channel: enough for a median."""
+    starts = np.unique(np.linspace(0, max(length - 4096, 0), 16).astype(int))
+    return np.concatenate([channel.volts(start, min(start + 4096, length)) for start in starts])  # type: ignore[attr-defined]
+
+
+def _steadied(record: Record, cells: RecordCells) -> Study:
+    steady = {
+        role: steadiness(cells.volts[role], cell_s=cells.cell_s, step_v=channel.step_v)
+        for role in WATCHED
+        if role in cells.volts and (channel := record.channel(role)) is not None
+    }
+    return Study(record, cells, steady)
+
+
+def _followed(studies: tuple[Study, ...], role: Role) -> tuple[Study, ...]:
+    """Follow one track through all records, with the open level that they share."""
+    outlines = [_outline(item, role) for item in studies]
+    moving = [
+        drawn.cut
+        for item, drawn in zip(studies, outlines, strict=True)
+        if drawn is not None and item.record.step not in STILL_STEPS
+    ]
+    open_level = find_open_level(moving)
+    return tuple(
+        item if drawn is None else _surveyed(item, drawn, role, open_level)
+        for item, drawn in zip(studies, outlines, strict=True)
+    )
+
+
+def _outline(item: Study, role: Role) -> Outline | None:
+    if role not in item.cells.travel:
+        return None
+    return outline(
+        item.cells.travel[role],
+        record=item.record.name,
+        start_s=item.cells.start_s,
+        cell_s=item.cells.cell_s,
+        step_percent=item.cells.step_percent[role],
+    )
+
+
+def _surveyed(item: Study, drawn: Outline, role: Role, open_level: float | None) -> Study:
+    motion = follow(drawn, open_level=open_level)
+    survey = survey_record(
+        motion,
+        cell_s=item.cells.cell_s,
+        step_percent=item.cells.step_percent[role],
+        other_percent=_others_percent(item),
+    )
+    reach = motion.travel_percent[motion.truthful]
+    moved = bool(len(reach)) and float(np.ptp(np.quantile(reach, [0.005, 0.995]))) >= LEAST_SWEEP_PERCENT
+    swept = item.swept or (item.record.step not in STILL_STEPS and moved)
+    return Study(item.record, item.cells, item.steady, {**item.surveys, role: survey}, swept)
+
+
+def _others_percent(item: Study) -> NDArray[np.float32] | None:
+    """Largest disturbance of ground and reference in or beside each cell, in % of the feed."""
+    levels = [
+        np.where(steady.disturbed, steady.departure_v, np.float32(0.0))
+        for role, steady in item.steady.items()
+        if role in (Role.GROUND, Role.REFERENCE)
+    ]
+    if not levels:
+        return None
+    worst = np.maximum.reduce(levels)
+    beside = worst.copy()
+    np.maximum(beside[1:], worst[:-1], out=beside[1:])
+    np.maximum(beside[:-1], worst[1:], out=beside[:-1])
+    return beside * np.float32(20.0)  # volts on a 5 V feed, in %
+
+
+def _tracks(studies: Sequence[Study]) -> dict[Role, TrackSurvey]:
+    return {
+        role: survey_track(
+            [item.surveys[role] for item in studies if item.swept and role in item.surveys], role
+        )
+        for role in TRACKS
+        if any(role in item.surveys for item in studies)
+    }
