@@ -7,7 +7,7 @@ from typing import Any
 import pyqtgraph as pg
 from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QColor
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QGraphicsItem, QWidget
 
 from app.drawing.axes import QuietAxis
 from app.drawing.gestures import GestureBox
@@ -77,11 +77,13 @@ class Canvas(pg.GraphicsLayoutWidget):
         """The widget that gets the mouse."""
         return self.viewport()
 
-    def add_plot(self, row: int, box: GestureBox, left: QuietAxis, bottom: QuietAxis) -> None:
-        """Put a plot into a row."""
+    def add_plot(self, row: int, box: GestureBox, left: QuietAxis, bottom: QuietAxis) -> QGraphicsItem:
+        """Put a plot into a row; back comes the whole of it, axes included."""
         plot = self._ci.addPlot(row=row, col=0, viewBox=box, axisItems={"left": left, "bottom": bottom})
         plot.hideButtons()
         plot.setMenuEnabled(False)
+        whole: QGraphicsItem = plot
+        return whole
 
     def clear_plots(self) -> None:
         """Take every plot out."""

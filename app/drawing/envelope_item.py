@@ -17,7 +17,12 @@ from analysis.errors import CaptureError
 from app.drawing.canvas import Drawing
 from app.drawing.envelopes import Columns, columns
 
-_PEN_PX = 1.5
+_LEAST_STROKE_PX = 2.0
+"""A steady channel is a line of this thickness: strokes one pixel wide and this tall."""
+
+_JOINED_PX = 1.8
+"""Width of the line that joins single samples. For the strokes of a whole screen a pen wider than 1 would
+cost a quarter of a frame (measured)."""
 
 
 def strokes(
@@ -70,7 +75,7 @@ class EnvelopeItem(Drawing):
         self._first_sample_s = 0.0
         self._interval_s = 1.0
         self._extent = QRectF()
-        self._drawn: tuple[float, float, int] | None = None
+        self._drawn: tuple[float, float, int, int] | None = None
         self._lines: NDArray[np.float64] = np.empty((0, 4))
         self._dots = False
         self._pen = QPen()
@@ -89,7 +94,7 @@ class EnvelopeItem(Drawing):
 
     def recolour(self, colour: QColor) -> None:
         """Draw in another colour."""
-        self._pen = QPen(colour, _PEN_PX)
+        self._pen = QPen(colour, 1.0)
         self._pen.setCosmetic(True)
         self.update()
 
@@ -108,20 +113,23 @@ class EnvelopeItem(Drawing):
             return
         time, volts = view.shown()
         width_px, height_px = view.size_px()
-        wanted = (time.start, time.stop, round(width_px))
-        pixel_v = volts.length / height_px
+        wanted = (time.start, time.stop, round(width_px), round(height_px))
+        thick_v = _LEAST_STROKE_PX * volts.length / height_px
         if wanted == self._drawn:
             return
         self._drawn = wanted
         first = int(np.floor((time.start - self._first_sample_s) / self._interval_s)) - 1
         last = int(np.ceil((time.stop - self._first_sample_s) / self._interval_s)) + 2
+        # One column a pixel of what is shown, and one more, so that no pixel is left bare.
+        count = int(width_px * (last - first) * self._interval_s / time.length) + 1
         try:
-            extremes = columns(self._channel, first, last, wanted[2])
+            extremes = columns(self._channel, first, last, count)
         except CaptureError as error:
             self._lines = np.empty((0, 4))
             self._report(str(error))
         else:
-            self._lines = strokes(extremes, self._first_sample_s, self._interval_s, pixel_v)
+            self._lines = strokes(extremes, self._first_sample_s, self._interval_s, thick_v)
+            self._pen.setWidthF(_JOINED_PX if extremes.single else 1.0)
             self._dots = extremes.single and extremes.index.size * 8 < wanted[2]
         self.update()
 
@@ -131,22 +139,23 @@ class EnvelopeItem(Drawing):
         """Draw the prepared strokes; dots on the samples where they lie far enough apart."""
         if not len(self._lines):
             return
+        at = painter.worldTransform()
+        # In device pixels: under a stretched transform Qt strokes every line as a polygon, at five times
+        # the cost.
+        lines = self._lines * (at.m11(), at.m22(), at.m11(), at.m22()) + (at.dx(), at.dy(), at.dx(), at.dy())
         painter.save()
         try:
+            painter.setWorldTransform(QTransform())
             painter.setRenderHint(QPainter.RenderHint.Antialiasing, self._dots)
             painter.setPen(self._pen)
             # The array's memory is a run of QLineF; wrapping it spares building 2,000 objects a frame.
-            first = cast(QLineF, shiboken6.wrapInstance(self._lines.ctypes.data, QLineF))
-            painter.drawLines(first, len(self._lines))
+            first = cast(QLineF, shiboken6.wrapInstance(lines.ctypes.data, QLineF))
+            painter.drawLines(first, len(lines))
             if self._dots:
-                self._paint_dots(painter)
+                points = np.ascontiguousarray(lines[:, :2])
+                painter.setPen(QPen(self._pen.color(), 5, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap))
+                painter.drawPoints(
+                    cast(QPointF, shiboken6.wrapInstance(points.ctypes.data, QPointF)), len(points)
+                )
         finally:
             painter.restore()
-
-    def _paint_dots(self, painter: QPainter) -> None:
-        """A dot on every sample, in device pixels: the plot's stretching would draw it as a bar."""
-        to_device = painter.worldTransform()
-        painter.setWorldTransform(QTransform())
-        painter.setPen(QPen(self._pen.color(), 5, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap))
-        for x, y in self._lines[:, :2]:
-            painter.drawPoint(to_device.map(QPointF(x, y)))

@@ -22,7 +22,7 @@ class Columns:
     low_v, high_v : ndarray, shape (n,)
         Extremes in volts; NaN where a column holds no valid sample. Equal where each column is one sample.
     single : bool
-        Whether every column is exactly one sample, so that a line may join them.
+        Whether every column is exactly one sample, with room between them, so that a line may join them.
     """
 
     index: NDArray[np.float64]
@@ -38,11 +38,12 @@ def columns(channel: Channel, start: int, stop: int, count: int) -> Columns:
     """
     start, stop = max(start, 0), min(stop, len(channel))
     size = max(stop - start, 0)
-    if size <= 2 * count:
+    if size <= count // 2:
         voltage_v = channel.volts(start, start + size)
         return Columns(np.arange(start, start + size, dtype=np.float64), voltage_v, voltage_v, True)
     drawn = envelope(channel, start, stop, count)
-    middle = 0.5 * (drawn.edges[:-1] + drawn.edges[1:] - 1).astype(np.float64)
+    # Evenly spaced, although the edges are whole samples: uneven strokes would leave pixels bare.
+    middle = start - 0.5 + (np.arange(drawn.minimum_v.size) + 0.5) * (size / drawn.minimum_v.size)
     return Columns(middle, drawn.minimum_v, drawn.maximum_v, False)
 
 

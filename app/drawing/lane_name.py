@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import cast
+
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QColor, QFont, QPainter
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsSimpleTextItem, QStyleOptionGraphicsItem, QWidget
@@ -40,7 +42,9 @@ class LaneName(QGraphicsSimpleTextItem):
         """The text with some air."""
         return super().boundingRect().adjusted(-3, -1, 3, 1)
 
-    def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget) -> None:
+    def paint(
+        self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
+    ) -> None:
         """Plate, then text."""
         painter.fillRect(self.boundingRect(), self._plate)
-        super().paint(painter, option, widget)
+        super().paint(painter, option, cast(QWidget, widget))  # Qt takes none, its stub does not say so

@@ -121,7 +121,7 @@ def style_sheet(palette: Palette) -> str:
                    background: transparent; }}
     QToolButton:hover {{ background: {p.raised}; border-color: {p.line}; }}
     QToolButton:checked {{ background: {p.raised}; border-color: {p.faint}; }}
-    QToolButton:focus, QListView:focus {{ border-color: {p.choice}; }}
+    QToolButton:focus {{ border-color: {p.choice}; }}
     QToolButton:disabled {{ color: {p.faint}; }}
     QToolButton[heading="true"] {{ padding: 2px 5px; }}
     QToolButton::menu-indicator {{ image: none; width: 0; }}

@@ -180,10 +180,10 @@ class TrackView(Pane):
         self._axes = [QuietAxis("left"), QuietAxis("bottom", " %"), QuietAxis("left"), QuietAxis("bottom")]
         self._axes[2].without_figures()
         self._axes[3].without_figures()
-        self._count_name = LaneName("", self._count_box)
-        self._count_name.setPos(-52, 1)
         self._plots.add_plot(0, self._box, self._axes[0], self._axes[1])
-        self._plots.add_plot(1, self._count_box, self._axes[2], self._axes[3])
+        below = self._plots.add_plot(1, self._count_box, self._axes[2], self._axes[3])
+        self._count_name = LaneName("", below)
+        self._count_name.setPos(0, 1)
         self._plots.fix_row(1, 34)
         self._lines, self._counts, self._arm = BreakupItem(), CountItem(), ArmItem()
         self._band_item, self._band_labels, self._drag = BandItem(), BandItem(labels=True), BandItem()
