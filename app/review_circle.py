@@ -18,6 +18,8 @@ from app.words import record_name
 if TYPE_CHECKING:
     from app.main_window import Window
 
+_LEAST_MARGIN_PERCENT = 3.0
+
 
 class ReviewCircle(QObject):
     """Joins session, focus and arm to the views of one window.
@@ -55,7 +57,7 @@ class ReviewCircle(QObject):
         findings, band = self._window.session.findings, self._window.focus.band
         if findings is not None and findings.bands:
             likeliest = max(range(len(findings.bands)), key=lambda i: findings.bands[i].confidence)
-            self._window.focus.open_band(likeliest if band is None else band)
+            self._open_band(likeliest if band is None else band)
 
     def _follow_session(self) -> None:
         self._window.session.capture_changed.connect(self._show_capture)
@@ -70,32 +72,32 @@ class ReviewCircle(QObject):
 
     def _follow_hand(self) -> None:
         window, focus = self._window, self._window.focus
-        window.records.chosen.connect(focus.show_record)
-        window.events.chosen.connect(focus.choose_passage)
-        window.overview.window_wanted.connect(focus.show_window)
-        window.trace.window_wanted.connect(focus.show_window)
-        window.trace.zoomed.connect(focus.zoom)
-        window.trace.panned.connect(focus.pan)
-        window.trace.pointed.connect(self._point)
-        window.trace.pressed.connect(self._press_moment)
-        window.track.band_chosen.connect(focus.choose_band)
-        window.track.band_opened.connect(focus.open_band)
-        window.track.arm_dragged.connect(window.arm.drag_to)
-        window.track.arm_clicked.connect(window.arm.toggle)
-        window.track.pointed.connect(self._point_at_place)
-        window.track.track_wanted.connect(self._show_track)
-        window.evidence.band_chosen.connect(focus.choose_band)
-        window.evidence.band_opened.connect(focus.open_band)
-        window.evidence.record_wanted.connect(focus.show_record)
+        window.page.records.chosen.connect(focus.show_record)
+        window.page.events.chosen.connect(focus.choose_passage)
+        window.page.overview.window_wanted.connect(focus.show_window)
+        window.page.trace.window_wanted.connect(focus.show_window)
+        window.page.trace.zoomed.connect(focus.zoom)
+        window.page.trace.panned.connect(focus.pan)
+        window.page.trace.pointed.connect(self._point)
+        window.page.trace.pressed.connect(self._press_moment)
+        window.page.track.band_chosen.connect(focus.choose_band)
+        window.page.track.band_opened.connect(self._open_band)
+        window.page.track.arm_dragged.connect(window.arm.drag_to)
+        window.page.track.arm_clicked.connect(window.arm.toggle)
+        window.page.track.pointed.connect(self._point_at_place)
+        window.page.track.track_wanted.connect(self._show_track)
+        window.page.evidence.band_chosen.connect(focus.choose_band)
+        window.page.evidence.band_opened.connect(self._open_band)
+        window.page.evidence.record_wanted.connect(focus.show_record)
 
     def _show_capture(self) -> None:
         window, capture = self._window, self._window.session.capture
         self._take_survey()
-        window.records.show_capture(capture, None)
-        window.fit_records()
-        window.events.show_passages((), capture, False)
-        window.evidence.show_findings(capture, None)
-        window.track.show_findings(None, None)
+        window.page.records.show_capture(capture, None)
+        window.page.fit_records()
+        window.page.events.show_passages((), capture, False)
+        window.page.evidence.show_findings(capture, None)
+        window.page.track.show_findings(None, None)
         window.focus.start(capture)
 
     def _show_findings(self) -> None:
@@ -103,12 +105,12 @@ class ReviewCircle(QObject):
         if findings is None:
             return
         self._take_survey()
-        window.records.show_capture(window.session.capture, findings)
-        window.evidence.show_findings(window.session.capture, findings)
-        window.track.show_findings(findings, self._survey)
-        window.fit_records()
+        window.page.records.show_capture(window.session.capture, findings)
+        window.page.evidence.show_findings(window.session.capture, findings)
+        window.page.track.show_findings(findings, self._survey)
+        window.page.fit_records()
         window.focus.learn(findings)
-        window.events.show_passages(window.focus.passages, window.session.capture, True)
+        window.page.events.show_passages(window.focus.passages, window.session.capture, True)
         self.refresh()
 
     def _take_survey(self) -> None:
@@ -121,37 +123,45 @@ class ReviewCircle(QObject):
         self._survey = next((item for item in surveys if item.role is track), first)
         self._window.arm.follow(self._survey)
 
+    def _open_band(self, index: int) -> None:
+        """Zoom the track to a band and Trace to its clearest crossing."""
+        findings = self._window.session.findings
+        if findings is not None and index < len(findings.bands):
+            travel = findings.bands[index].travel
+            self._window.page.track.show_span(travel.widened(max(1.5 * travel.length, _LEAST_MARGIN_PERCENT)))
+        self._window.focus.open_band(index)
+
     def _show_track(self, index: int) -> None:
         findings = self._window.session.findings
         if findings is not None and index < len(findings.surveys):
             self._survey = findings.surveys[index]
             self._window.arm.follow(self._survey)
-            self._window.track.show_findings(findings, self._survey)
+            self._window.page.track.show_findings(findings, self._survey)
             self._show_targets()
             self._show_moment()
 
     def _show_record(self) -> None:
         window, record = self._window, self._window.focus.record
-        window.trace.show_record(record)
-        window.overview.show_record(record)
+        window.page.trace.show_record(record)
+        window.page.overview.show_record(record)
         if record is not None:
             rate = rate_text(1.0 / record.sample_interval_s)
-            window.trace.set_note(f"{record_name(record)} · {duration(record.duration_s)} · {rate}")
-            window.records.show_record(record.name)
+            window.page.trace.set_note(f"{record_name(record)} · {duration(record.duration_s)} · {rate}")
+            window.page.records.show_record(record.name)
         self._show_window()
         self._show_stretches()
 
     def _show_window(self) -> None:
-        self._window.trace.show_window(self._window.focus.window)
-        self._window.overview.show_window(self._window.focus.window)
+        self._window.page.trace.show_window(self._window.focus.window)
+        self._window.page.overview.show_window(self._window.focus.window)
 
     def _show_targets(self) -> None:
         window, focus = self._window, self._window.focus
-        window.track.choose_band(focus.band)
-        window.evidence.choose_band(focus.band)
-        window.events.show_passage(focus.passage)
+        window.page.track.choose_band(focus.band)
+        window.page.evidence.choose_band(focus.band)
+        window.page.events.show_passage(focus.passage)
         passage = focus.passages[focus.passage] if focus.passage is not None else None
-        window.track.single_out(passage.record if passage else None, passage.time if passage else None)
+        window.page.track.single_out(passage.record if passage else None, passage.time if passage else None)
         self._show_stretches()
 
     def _show_stretches(self) -> None:
@@ -162,8 +172,8 @@ class ReviewCircle(QObject):
             for index, item in enumerate(focus.passages)
             if focus.record is not None and item.record == focus.record.name and item.noisy
         )
-        self._window.trace.show_stretches(stretches)
-        self._window.overview.show_stretches(stretches)
+        self._window.page.trace.show_stretches(stretches)
+        self._window.page.overview.show_stretches(stretches)
 
     def _point(self, moment_s: float | None) -> None:
         # While the arm runs, it is the clock that points; a pointer that left changes nothing.
@@ -188,17 +198,17 @@ class ReviewCircle(QObject):
     def _show_moment(self) -> None:
         window, focus = self._window, self._window.focus
         record, moment_s = focus.record, focus.moment_s
-        window.trace.show_moment(moment_s)
-        window.overview.show_moment(moment_s)
-        window.track.show_arm(window.arm.travel(moment_s))
+        window.page.trace.show_moment(moment_s)
+        window.page.overview.show_moment(moment_s)
+        window.page.track.show_arm(window.arm.travel(moment_s))
         if record is None or moment_s is None:
             return
         try:
             reading = read_at(record, moment_s, self._survey)
         except CaptureError as error:
-            window.problem_bar.show_problem(f"{error}.")
+            window.page.problem_bar.show_problem(f"{error}.")
             return
-        pixel_s = focus.window.length / max(window.trace.width(), 1)
+        pixel_s = focus.window.length / max(window.page.trace.width(), 1)
         window.readout.show_reading(reading, max(pixel_s, record.sample_interval_s))
 
     def _point_at_place(self, travel_percent: float | None) -> None:

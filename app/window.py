@@ -52,15 +52,18 @@ def open_workbench(paths: list[Path]) -> int:
     """
     require_screen(os.environ, sys.platform)
     app = application()
-    from app.main_window import Window, first_capture
+    from app.captures_menu import first_sample
+    from app.main_window import Window
     from app.settings import Settings
     from app.tools import real_tools
 
     settings = Settings()
     window = Window(real_tools(), settings)
     window.show()
-    start = paths[0] if paths else first_capture(settings)
+    first_time = not settings.recent and not paths
+    start = first_sample() if first_time else next(iter(paths), None)
     if start is not None:
+        window.page.hint_bar.setVisible(first_time)
         window.open_file(start)
     return app.exec()
 

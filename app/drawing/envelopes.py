@@ -43,7 +43,8 @@ def columns(channel: Channel, start: int, stop: int, count: int) -> Columns:
         return Columns(np.arange(start, start + size, dtype=np.float64), voltage_v, voltage_v, True)
     drawn = envelope(channel, start, stop, count)
     # Evenly spaced, although the edges are whole samples: uneven strokes would leave pixels bare.
-    middle = start - 0.5 + (np.arange(drawn.minimum_v.size) + 0.5) * (size / drawn.minimum_v.size)
+    place = np.arange(drawn.minimum_v.size, dtype=np.float64) + 0.5
+    middle = start - 0.5 + place * (size / drawn.minimum_v.size)
     return Columns(middle, drawn.minimum_v, drawn.maximum_v, False)
 
 

@@ -149,12 +149,15 @@ def style_sheet(palette: Palette) -> str:
     QProgressBar::chunk {{ background: {p.choice}; border-radius: 3px; }}
     QFrame#problem {{ background: {p.paper}; border: 1px solid {p.bad}; border-left: 6px solid {p.bad};
                       border-radius: 5px; }}
+    QFrame#hint {{ background: {p.paper}; border: 1px solid {p.line}; border-left: 6px solid {p.choice};
+                   border-radius: 5px; }}
     QFrame#caution {{ background: {p.raised}; border: 1px solid {p.line}; border-left: 5px solid {p.unsure};
                       border-radius: 5px; }}
     QFrame#bandCard {{ background: {p.raised}; border: 1px solid {p.line}; border-left: 5px solid {p.band};
                        border-radius: 5px; }}
     QFrame#bandCard[chosen="true"] {{ border-color: {p.band}; }}
-    QFrame#problem QWidget, QFrame#caution QWidget {{ background: transparent; }}
+    QFrame#problem QWidget, QFrame#hint QWidget {{ background: transparent; }}
+    QFrame#caution QWidget, QFrame#bandCard QWidget {{ background: transparent; }}
     QComboBox {{ background: {p.raised}; border: 1px solid {p.line}; border-radius: 5px; padding: 2px 6px; }}
     QComboBox QAbstractItemView {{ background: {p.paper}; selection-background-color: {p.choice};
                                    selection-color: {p.choice_ink}; }}

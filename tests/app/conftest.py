@@ -73,5 +73,5 @@ def review(qtbot: QtBot, window: Window) -> Window:
     """The window with the worn capture examined."""
     with qtbot.waitSignal(window.session.findings_changed):
         window.open_file(Path("worn.h5"))
-    qtbot.waitUntil(lambda: window.track.empty_text == "")
+    qtbot.waitUntil(lambda: window.page.track.empty_text == "")
     return window

@@ -21,15 +21,15 @@ from tests.app.fakes import BAND, wiring_findings, worn_findings
 
 
 def canvas(window: Window) -> QWidget:
-    return window.trace.canvas
+    return window.page.trace.canvas
 
 
 def at_time(window: Window, time_s: float) -> QPoint:
-    return window.trace.viewport_point(time_s).toPoint()
+    return window.page.trace.viewport_point(time_s).toPoint()
 
 
 def at_travel(window: Window, travel_percent: float, breakup_percent: float = 20.0) -> QPoint:
-    return window.track.viewport_point(travel_percent, breakup_percent).toPoint()
+    return window.page.track.viewport_point(travel_percent, breakup_percent).toPoint()
 
 
 def words(widget: QWidget) -> str:
@@ -37,7 +37,13 @@ def words(widget: QWidget) -> str:
 
 
 def test_an_empty_window_says_in_every_pane_what_to_do(window: Window) -> None:
-    for pane in (window.records, window.events, window.trace, window.track, window.evidence):
+    for pane in (
+        window.page.records,
+        window.page.events,
+        window.page.trace,
+        window.page.track,
+        window.page.evidence,
+    ):
         assert len(pane.empty_text) > 20
 
 
@@ -45,9 +51,9 @@ def test_a_dropped_capture_is_shown_examined_and_remembered(qtbot: QtBot, window
     with qtbot.waitSignal(window.session.findings_changed):
         hands.drop(window, Path("worn.h5"))
     assert window.windowTitle().startswith("Ride-height sensor")
-    assert "Sensor track worn" in words(window.evidence)
-    assert "very likely (97 in 100)" in words(window.evidence)
-    assert "41.9–47.7 % of travel" in words(window.evidence)
+    assert "Sensor track worn" in words(window.page.evidence)
+    assert "very likely (97 in 100)" in words(window.page.evidence)
+    assert "41.9–47.7 % of travel" in words(window.page.evidence)
 
 
 def test_the_record_that_shows_the_band_best_is_shown_first(review: Window) -> None:
@@ -95,15 +101,15 @@ def test_earlier_views_come_back_and_later_ones_too(qtbot: QtBot, review: Window
 def test_pointing_at_a_moment_puts_the_arm_on_the_track_and_reads_every_channel(review: Window) -> None:
     hands.point(canvas(review), at_time(review, 2.0))
     assert review.focus.moment_s == pytest.approx(2.0, abs=0.02)
-    assert review.track.arm_position() == pytest.approx(92.0, abs=0.2)
+    assert review.page.track.arm_position() == pytest.approx(92.0, abs=0.2)
     for text in ("Signal", "Reference", "Ground", "5.00", " mV", "of travel"):
         assert text in review.readout.text()
 
 
 def test_clicking_a_band_lights_up_every_crossing_in_the_record(qtbot: QtBot, review: Window) -> None:
-    QTest.mouseClick(review.track.canvas, Qt.MouseButton.LeftButton, pos=at_travel(review, BAND.centre))
+    QTest.mouseClick(review.page.track.canvas, Qt.MouseButton.LeftButton, pos=at_travel(review, BAND.centre))
     qtbot.waitUntil(lambda: review.focus.band == 0)
-    strong = [item for item in review.trace.stretches if item.strong]
+    strong = [item for item in review.page.trace.stretches if item.strong]
     assert len(strong) == 6
 
 
@@ -113,7 +119,7 @@ def test_double_clicking_a_band_zooms_to_the_crossing_with_the_most_break_up(
     findings = review.session.findings
     assert findings is not None
     worst = max(findings.bands[0].crossings, key=lambda item: item.breakup_percent)
-    hands.double_click(review.track.canvas, at_travel(review, BAND.centre))
+    hands.double_click(review.page.track.canvas, at_travel(review, BAND.centre))
     qtbot.waitUntil(lambda: review.focus.passage is not None)
     assert review.focus.record is not None
     assert review.focus.record.name == worst.record
@@ -134,8 +140,8 @@ def test_stepping_goes_through_the_crossings_in_order_and_round(review: Window) 
 def test_dragging_the_arm_moves_the_moment_to_that_place_on_the_track(review: Window) -> None:
     review.focus.point(1.0)
     start = at_travel(review, 50.0, 0.0)
-    hands.drag(review.track.canvas, start, at_travel(review, 70.0, 0.0))
-    assert review.track.arm_position() == pytest.approx(70.0, abs=0.6)
+    hands.drag(review.page.track.canvas, start, at_travel(review, 70.0, 0.0))
+    assert review.page.track.arm_position() == pytest.approx(70.0, abs=0.6)
     assert review.focus.moment_s is not None
     assert 1.0 < review.focus.moment_s < 2.0
 
@@ -150,7 +156,7 @@ def test_the_arm_runs_when_asked_and_rests_when_asked_again(qtbot: QtBot, review
 
 
 def test_choosing_a_record_shows_it(qtbot: QtBot, review: Window) -> None:
-    rows = review.records.list
+    rows = review.page.records.list
     QTest.mouseClick(
         rows.viewport(), Qt.MouseButton.LeftButton, pos=rows.visualRect(rows.model().index(1, 0)).center()
     )
@@ -159,35 +165,35 @@ def test_choosing_a_record_shows_it(qtbot: QtBot, review: Window) -> None:
 
 
 def test_a_step_that_was_not_captured_stays_open_on_the_checklist(review: Window) -> None:
-    model = review.records.list.model()
+    model = review.page.records.list.model()
     texts = [model.index(row, 0).data() for row in range(model.rowCount())]
     assert "Hold" in texts
 
 
 def test_the_overview_window_can_be_dragged(review: Window) -> None:
     review.focus.show_window(Interval(2.0, 4.0))
-    y = review.overview.height() // 2
+    y = review.page.overview.height() // 2
     hands.drag(
-        review.overview,
-        QPoint(round(review.overview.x_of(3.0)), y),
-        QPoint(round(review.overview.x_of(6.0)), y),
+        review.page.overview,
+        QPoint(round(review.page.overview.x_of(3.0)), y),
+        QPoint(round(review.page.overview.x_of(6.0)), y),
     )
     assert review.focus.window.start == pytest.approx(5.0, abs=0.1)
     assert review.focus.window.length == pytest.approx(2.0)
 
 
 def test_all_channels_fit_on_one_axis_or_in_lanes(review: Window) -> None:
-    assert len(review.trace.lanes) == 3
+    assert len(review.page.trace.lanes) == 3
     QTest.keyClick(review, Qt.Key.Key_L)
-    assert len(review.trace.lanes) == 1
-    assert len(review.trace.lanes[0].curves) == 3
+    assert len(review.page.trace.lanes) == 1
+    assert len(review.page.trace.lanes[0].curves) == 3
 
 
 def test_events_without_a_place_can_be_stepped_through(qtbot: QtBot, window: Window, bench: Bench) -> None:
     bench.findings = lambda capture, tick: wiring_findings()
     with qtbot.waitSignal(window.session.findings_changed):
         window.open_file(Path("wiring.h5"))
-    assert "Signal wiring faulty" in words(window.evidence)
+    assert "Signal wiring faulty" in words(window.page.evidence)
     QTest.keyClick(window, Qt.Key.Key_N)
     QTest.keyClick(window, Qt.Key.Key_N)
     assert window.focus.passage == 1
@@ -200,7 +206,7 @@ def test_a_bad_file_gives_one_sentence_and_leaves_the_open_capture(
     bench.refuse.add("broken.h5")
     with qtbot.waitSignal(review.session.problem):
         review.open_file(Path("broken.h5"))
-    assert review.problem_bar.text == "Broken.h5 is not a capture; save it from the recorder again."
+    assert review.page.problem_bar.text == "Broken.h5 is not a capture; save it from the recorder again."
     assert review.session.findings is not None
     hands.wheel(canvas(review), at_time(review, 3.0), 1)
     assert review.focus.window.length < 12.0
@@ -213,7 +219,7 @@ def test_an_unforeseen_error_in_the_examination_is_shown(qtbot: QtBot, window: W
     bench.findings = fail
     with qtbot.waitSignal(window.session.problem):
         window.open_file(Path("worn.h5"))
-    assert "ZeroDivisionError" in window.problem_bar.text
+    assert "ZeroDivisionError" in window.page.problem_bar.text
     assert window.focus.record is not None
 
 
@@ -237,8 +243,8 @@ def test_a_long_examination_shows_progress_and_can_be_stopped(
     qtbot.waitUntil(lambda: not window.jobs.busy())
     assert not window.progress.isVisible()
     assert window.session.findings is None
-    assert window.problem_bar.text == ""
-    assert "F5" in window.evidence.empty_text
+    assert window.page.problem_bar.text == ""
+    assert "F5" in window.page.evidence.empty_text
 
 
 def test_the_latest_capture_wins_and_the_others_are_closed(

@@ -1,0 +1,153 @@
+"""Review laid out: records at the left, record and track in the middle, evidence at the right."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QMenu, QSplitter, QToolButton, QVBoxLayout, QWidget
+
+from app.actions import Actions
+from app.drawing import icons
+from app.drawing.theme import Palette
+from app.playback import SPEEDS
+from app.views.elided_label import ElidedLabel
+from app.views.events import EventsView
+from app.views.evidence import EvidenceView
+from app.views.hint_bar import HintBar
+from app.views.overview import OverviewView
+from app.views.problem_bar import ProblemBar
+from app.views.records import RecordsView
+from app.views.trace import TraceView
+from app.views.track import TrackView
+
+_GAP_PX = 6
+
+
+class ReviewPage(QWidget):
+    """The views of Review in their places, and the header above them.
+
+    Parameters
+    ----------
+    actions : Actions
+        For the buttons.
+    captures_menu : QMenu
+        Last captures and samples.
+    """
+
+    def __init__(self, actions: Actions, captures_menu: QMenu) -> None:
+        super().__init__()
+        self._actions = actions
+        self.records, self.events = RecordsView(), EventsView()
+        self.overview, self.trace, self.track = OverviewView(), TraceView(), TrackView()
+        self.evidence, self.problem_bar, self.hint_bar = EvidenceView(), ProblemBar(), HintBar()
+        self.title, self.subtitle = ElidedLabel(), ElidedLabel()
+        self.speed = QComboBox()
+        self._captures_button = QToolButton()
+        self._left = _column([(self.records, 3), (self.events, 2)])
+        self._arrange_tools()
+        page = QVBoxLayout(self)
+        page.setContentsMargins(8, 2, 8, 0)
+        page.setSpacing(_GAP_PX)
+        page.addLayout(self._header(captures_menu))
+        page.addWidget(self.problem_bar)
+        page.addWidget(self.hint_bar)
+        page.addWidget(self._panes(), 1)
+
+    def fit_records(self) -> None:
+        """Give Records the height that its rows need, and the rest to the crossings."""
+        height = self._left.height()
+        records = min(self.records.wanted_height(), round(0.65 * height))
+        self._left.setSizes([records, height - records])
+
+    def apply_palette(self, palette: Palette) -> None:
+        """Take on the colours of a palette."""
+        self._captures_button.setIcon(icons.icon("recent", palette.ink, palette.faint))
+        for view in (
+            self.records,
+            self.events,
+            self.overview,
+            self.trace,
+            self.track,
+            self.evidence,
+            self.problem_bar,
+            self.hint_bar,
+        ):
+            view.apply_palette(palette)
+
+    def _header(self, captures_menu: QMenu) -> QHBoxLayout:
+        self.title.setObjectName("captureTitle")
+        self.subtitle.setProperty("quiet", True)
+        self.subtitle.setContentsMargins(0, 4, 0, 0)
+        header = QHBoxLayout()
+        header.setSpacing(4)
+        header.addWidget(self.title)
+        header.addSpacing(8)
+        header.addWidget(self.subtitle, 1)
+        for name in ("back", "forward", "whole", "zoom_out", "zoom_in"):
+            header.addWidget(self.button(name))
+        header.addSpacing(10)
+        header.addWidget(self.button("open", text=True))
+        self._captures_button.setText(self.tr("Last captures"))
+        self._captures_button.setToolTip(self.tr("Open one of the last captures, or a sample"))
+        self._captures_button.setAccessibleName(self.tr("Last captures and samples"))
+        self._captures_button.setMenu(captures_menu)
+        self._captures_button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
+        self._captures_button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        self._captures_button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        header.addWidget(self._captures_button)
+        return header
+
+    def _arrange_tools(self) -> None:
+        for name in ("previous", "next"):
+            self.events.add_tool(self.button(name, heading=True))
+        self.trace.add_tool(self.button("lanes", heading=True))
+        self.track.add_tool(self.button("run", text=True, heading=True))
+        self.speed.addItems([f"{speed:g}×" for speed in SPEEDS])
+        self.speed.setCurrentIndex(SPEEDS.index(1.0))
+        self.speed.setToolTip(self.tr("How fast the arm runs (, and .)"))
+        self.speed.setAccessibleName(self.tr("Speed of the arm"))
+        self.speed.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.track.add_tool(self.speed)
+
+    def _panes(self) -> QSplitter:
+        middle = QWidget()
+        column = QVBoxLayout(middle)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(_GAP_PX)
+        column.addWidget(self.overview)
+        column.addWidget(_column([(self.trace, 10), (self.track, 9)]), 1)
+        panes = QSplitter(Qt.Orientation.Horizontal)
+        for place, (pane, stretch, least) in enumerate(
+            ((self._left, 1, 180), (middle, 5, 420), (self.evidence, 2, 210))
+        ):
+            panes.addWidget(pane)
+            panes.setStretchFactor(place, stretch)
+            pane.setMinimumWidth(least)
+        panes.setSizes([218, 790, 334])
+        panes.setHandleWidth(_GAP_PX)
+        panes.setChildrenCollapsible(False)
+        return panes
+
+    def button(self, name: str, text: bool = False, heading: bool = False) -> QToolButton:
+        """A button for an action, with its name and tip for a screen reader."""
+        action = self._actions[name]
+        button = QToolButton()
+        button.setDefaultAction(action)
+        button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        button.setIconSize(QSize(16, 16) if heading else QSize(20, 20))
+        button.setProperty("heading", heading)
+        button.setAccessibleName(action.text())
+        button.setAccessibleDescription(action.toolTip())
+        if text:
+            button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        return button
+
+
+def _column(panes: list[tuple[QWidget, int]]) -> QSplitter:
+    column = QSplitter(Qt.Orientation.Vertical)
+    column.setHandleWidth(_GAP_PX)
+    column.setChildrenCollapsible(False)
+    for place, (pane, stretch) in enumerate(panes):
+        column.addWidget(pane)
+        column.setStretchFactor(place, stretch)
+    column.setSizes([100 * stretch for _, stretch in panes])
+    return column
