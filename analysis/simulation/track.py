@@ -232,10 +232,13 @@ def coloured(rng: np.random.Generator, count: int, correlation_s: float, interva
 def _visits(where: NDArray[np.intp], place: Floats, interval_s: float) -> NDArray[np.intp]:
     """Number of the visit at each point in the band: a new one on entering and on each real reversal."""
     entered = np.diff(where, prepend=where[0]) > max(0.02 / interval_s, 1.0)
-    block = max(int(0.05 / interval_s), 1)
-    direction = np.sign(np.diff(place[::block], prepend=place[0]))
+    block = max(int(0.05 / interval_s), 1)  # a reversal within 50 ms is tremor
+    entry = np.cumsum(entered)[::block]
+    heading = np.sign(np.diff(place[::block], prepend=place[0])) * (np.diff(entry, prepend=entry[0]) == 0)
+    moving = np.flatnonzero(heading)
+    turned_back = (heading[moving][1:] != heading[moving][:-1]) & (np.diff(entry[moving]) == 0)
     turned = np.zeros(place.size, dtype=np.bool_)
-    turned[::block] = (np.diff(direction, prepend=direction[0]) != 0) & (direction != 0)
+    turned[moving[1:][turned_back] * block] = True
     return np.asarray(np.cumsum(entered | turned), dtype=np.intp)
 
 

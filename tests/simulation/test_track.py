@@ -71,6 +71,16 @@ def test_at_half_the_speed_there_are_as_many_openings_and_each_is_twice_as_long(
     assert np.count_nonzero(slow) == pytest.approx(2 * np.count_nonzero(fast), rel=0.02)
 
 
+def test_each_entry_and_each_real_reversal_is_a_new_visit() -> None:
+    back = np.concatenate([np.linspace(30.0, 46.0, 8_000), np.linspace(46.0, 30.0, 8_000)])
+    through = np.concatenate([UP, UP[::-1]])
+    for path, visits in ((UP, 1), (UP[::-1], 1), (through, 2), (back, 2), (np.full(9_000, 45.0), 1)):
+        _, _, counted = film_ohm(
+            BAND, np.zeros(16_384), np.zeros(16_384), path, 1e-4, 0, np.random.default_rng(1)
+        )
+        assert counted == visits
+
+
 def test_dirt_is_wiped_away_by_the_crossings() -> None:
     dirt = replace(BAND, severity=0.8, wiped=0.5)
     shares = [np.mean(_film(dirt, UP, before=before) > 1e5) for before in (0, 1, 2, 5)]
