@@ -1,0 +1,60 @@
+"""Checks in words: the reading, its limit, whose limit that is, and what was decided."""
+
+from __future__ import annotations
+
+from analysis.diagnosis.findings import Check, Result, State
+from analysis.reports.quantities import quantity, reading
+
+_RESULTS = {Result.PASS: "pass", Result.FAIL: "fail", Result.CANNOT_TELL: "cannot tell"}
+_STATES = {State.PROVED: "proved", State.REFUTED: "refuted", State.NOT_SHOWN: "not shown"}
+
+
+def result_name(result: Result) -> str:
+    """The outcome of a check as people say it."""
+    return _RESULTS[result]
+
+
+def state_name(state: State) -> str:
+    """The state of a statement as people say it."""
+    return _STATES[state]
+
+
+def check_title(check: Check) -> str:
+    """The check's title, or its code made readable where it has none."""
+    return check.title or check.code.replace("_", " ").capitalize()
+
+
+def limit_text(check: Check) -> str:
+    """The limits: ``"at most 100 mV"``, ``"4.8 V to 5.2 V"``; ``"no limit"`` where both sides are open."""
+    if check.lower_limit is None and check.upper_limit is None:
+        return "no limit"
+    if check.lower_limit is None:
+        return f"at most {quantity(_known(check.upper_limit), check.unit)}"
+    if check.upper_limit is None:
+        return f"at least {quantity(check.lower_limit, check.unit)}"
+    return f"{quantity(check.lower_limit, check.unit)} to {quantity(check.upper_limit, check.unit)}"
+
+
+def check_reading(check: Check) -> str:
+    """The reading with its expanded uncertainty."""
+    return reading(check.value, check.expanded_uncertainty, check.unit)
+
+
+def check_sentence(check: Check) -> str:
+    """One line: ``"Ground drop 12.6 ± 3.0 mV, allowed at most 100 mV: pass."``.
+
+    Where it cannot be told, the line says why.
+    """
+    start = f"{check_title(check)} {check_reading(check)}"
+    if check.lower_limit is None and check.upper_limit is None:
+        return f"{start}, no limit stated: {result_name(check.result)}."
+    said = {
+        Result.PASS: "pass",
+        Result.FAIL: "fail",
+        Result.CANNOT_TELL: "cannot tell, the uncertainty reaches across the limit",
+    }[check.result]
+    return f"{start}, allowed {limit_text(check)}: {said}."
+
+
+def _known(value: float | None) -> float:
+    return float("nan") if value is None else value

@@ -1,0 +1,47 @@
+"""Confidence in words. The words come from the number and never read stronger than it."""
+
+from __future__ import annotations
+
+import math
+from enum import StrEnum
+
+
+class Grade(StrEnum):
+    """How sure something is, in the words that a customer reads."""
+
+    VERY_LIKELY = "very likely"
+    LIKELY = "likely"
+    MORE_LIKELY_THAN_NOT = "more likely than not"
+    POSSIBLE = "possible"
+    NOT_RATED = "not rated"
+
+
+# The steps follow common usage of such words, no source: "very likely" allows one error in twenty.
+_LEAST = ((0.95, Grade.VERY_LIKELY), (0.8, Grade.LIKELY), (0.5, Grade.MORE_LIKELY_THAN_NOT))
+
+
+def grade(probability: float) -> Grade:
+    """The words for a calibrated probability; `NOT_RATED` where it is not a number."""
+    if not math.isfinite(probability):
+        return Grade.NOT_RATED
+    return next((words for least, words in _LEAST if probability >= least), Grade.POSSIBLE)
+
+
+def odds(probability: float) -> int:
+    """How many in a hundred, 1 to 99: a calibrated probability is never a certainty.
+
+    Raises
+    ------
+    ValueError
+        Where the probability is not a number.
+    """
+    return min(max(round(100 * probability), 1), 99)
+
+
+def in_words(probability: float) -> str:
+    """Words and odds: ``"very likely (98 in 100)"``.
+
+    A bare per cent figure would read as a degree of wear.
+    """
+    words = grade(probability)
+    return words.value if words is Grade.NOT_RATED else f"{words} ({odds(probability)} in 100)"

@@ -1,0 +1,79 @@
+"""Quantities as text: no more digits than mean something, the unit always there."""
+
+from __future__ import annotations
+
+import math
+
+from analysis.intervals import Interval
+
+NO_VALUE = "\N{EN DASH}"
+"""Stands where there is no value."""
+
+_MILLIVOLTS_BELOW_V = 0.1005  # so that the common limit of a ground, 0.1 V, reads 100 mV as its readings do
+
+
+def number(value: float, digits: int) -> str:
+    """Fixed digits with a true minus sign, and no minus before a zero; a dash where it is not finite."""
+    if not math.isfinite(value):
+        return NO_VALUE
+    text = f"{value:.{digits}f}"
+    if not text.startswith("-"):
+        return text
+    return text[1:] if float(text) == 0.0 else "\N{MINUS SIGN}" + text[1:]
+
+
+def reading(value: float, expanded_uncertainty: float, unit: str) -> str:
+    """A reading with its expanded uncertainty: ``"12.6 ± 3.0 mV"``.
+
+    Parameters
+    ----------
+    value, expanded_uncertainty : float
+        In `unit`. The uncertainty decides the digits: two that count (JCGM 100, 7.2.6). Zero means an exact
+        value; where it is not finite the text says that it is unknown.
+    unit : str
+        As in the check; volts up to 0.1 V are shown in millivolts.
+    """
+    if not math.isfinite(value):
+        return NO_VALUE
+    scale, shown = (1e3, "mV") if unit == "V" and abs(value) < _MILLIVOLTS_BELOW_V else (1.0, unit)
+    value, spread = value * scale, expanded_uncertainty * scale
+    if not math.isfinite(spread):
+        return f"{quantity(value, shown)} (uncertainty unknown)"
+    if spread <= 0.0:
+        return quantity(value, shown)
+    digits = min(max(1 - math.floor(math.log10(spread)), 0), 6)
+    return _with_unit(f"{number(value, digits)} ± {number(spread, digits)}", shown)
+
+
+def quantity(value: float, unit: str) -> str:
+    """A value with three digits that count, and its unit."""
+    if not math.isfinite(value):
+        return NO_VALUE
+    if unit == "V" and 0.0 < abs(value) < _MILLIVOLTS_BELOW_V:
+        return quantity(value * 1e3, "mV")
+    if value == 0.0:
+        return _with_unit("0", unit)
+    digits = min(max(2 - math.floor(math.log10(abs(value))), 0), 6)
+    text = number(value, digits)
+    if "." in text:
+        text = text.rstrip("0").rstrip(".")
+    return _with_unit(text, unit)
+
+
+def travel(span: Interval) -> str:
+    """A stretch of travel: ``"41.9–47.7 % of travel"``."""
+    return f"{number(span.start, 1)}–{number(span.stop, 1)} % of travel"
+
+
+def volts(span: Interval) -> str:
+    """A stretch of volts, lower end first: ``"2.09–2.37 V"``."""
+    return f"{number(span.start, 2)}–{number(span.stop, 2)} V"
+
+
+def count(how_many: int, one: str, several: str) -> str:
+    """``"1 crossing"``, ``"11 crossings"``."""
+    return f"{how_many} {one if how_many == 1 else several}"
+
+
+def _with_unit(text: str, unit: str) -> str:
+    return f"{text} {unit}" if unit else text
