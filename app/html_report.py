@@ -16,7 +16,8 @@ dl { display: grid; grid-template-columns: max-content 1fr; gap: 0 1rem; color: 
 dt, dd { margin: 0; } .verdict { font-size: 1.5rem; font-weight: 600; margin: 1.2rem 0 .3rem; }
 .customer { border-left: 4px solid #22262b; padding-left: .8rem; font-size: 1.1rem; }
 table { border-collapse: collapse; width: 100%; font-size: .9rem; }
-th, td { text-align: left; vertical-align: top; padding: .25rem .7rem .25rem 0; border-bottom: 1px solid #ccc; }
+th, td { text-align: left; vertical-align: top; padding: .25rem .7rem .25rem 0;
+  border-bottom: 1px solid #ccc; }
 svg, img { max-width: 100%; height: auto; } figure { margin: 1rem 0; }
 figcaption { color: #555; font-size: .9rem; }
 li, td, dd { overflow-wrap: anywhere; }

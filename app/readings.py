@@ -17,7 +17,7 @@ class Reading:
     time_s : float
         Time of the sample.
     volts : tuple of (Channel, float)
-        In the record's order; NaN where a sample is missing.
+        In the order of `in_role_order`; NaN where a sample is missing.
     travel_percent : float or None
         From the arm's path where the record was swept, else from the channels' ratio, else unknown.
     """
@@ -38,9 +38,15 @@ def read_at(record: Record, moment_s: float, survey: TrackSurvey | None) -> Read
     if not len(record):
         return Reading(moment_s, (), None)
     index = record.index_at(moment_s)
-    values = tuple((channel, _one(channel, index)) for channel in record.channels)
+    values = tuple((channel, _one(channel, index)) for channel in in_role_order(record.channels))
     time_s = record.first_sample_s + index * record.sample_interval_s
     return Reading(time_s, values, travel_at(record, moment_s, survey, values))
+
+
+def in_role_order(channels: tuple[Channel, ...]) -> tuple[Channel, ...]:
+    """Channels as they are always shown: tracks first, whatever the file's order, and the nameless last."""
+    order = {role: place for place, role in enumerate(Role)}
+    return tuple(sorted(channels, key=lambda item: order[item.role] if item.role else len(order)))
 
 
 def travel_at(

@@ -13,7 +13,7 @@ from app.drawing.band_item import Stretch
 from app.drawing.numbers import duration, rate_text
 from app.drawing.track_items import worst
 from app.readings import read_at
-from app.words import record_name
+from app.words import record_names
 
 if TYPE_CHECKING:
     from app.main_window import Window
@@ -141,12 +141,14 @@ class ReviewCircle(QObject):
             self._show_moment()
 
     def _show_record(self) -> None:
-        window, record = self._window, self._window.focus.record
+        window, record, capture = self._window, self._window.focus.record, self._window.session.capture
         window.page.trace.show_record(record)
         window.page.overview.show_record(record)
-        if record is not None:
+        if record is not None and capture is not None:
             rate = rate_text(1.0 / record.sample_interval_s)
-            window.page.trace.set_note(f"{record_name(record)} · {duration(record.duration_s)} · {rate}")
+            name = record_names(capture)[record.name]
+            parts = (name, record.label, duration(record.duration_s), rate)
+            window.page.trace.set_note(" · ".join(part for part in parts if part))
             window.page.records.show_record(record.name)
         self._show_window()
         self._show_stretches()

@@ -100,6 +100,7 @@ class ReviewPage(QWidget):
         for name in ("previous", "next"):
             self.events.add_tool(self.button(name, heading=True))
         self.trace.add_tool(self.button("lanes", heading=True))
+        self.trace.add_empty_tool(self.button("open", text=True))
         self.track.add_tool(self.button("run", text=True, heading=True))
         self.speed.addItems([f"{speed:g}×" for speed in SPEEDS])
         self.speed.setCurrentIndex(SPEEDS.index(1.0))

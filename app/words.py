@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
-from analysis.captures.model import Channel, Record, Role, Step
+from analysis.captures.model import Capture, Channel, Role, Step
 from analysis.diagnosis.findings import VerdictCode
 
 
@@ -47,11 +47,15 @@ def step_name(step: Step) -> str:
     }[step]
 
 
-def record_name(record: Record) -> str:
-    """A record by its label, or else by its step and name."""
-    if record.label:
-        return record.label
-    return f"{step_name(record.step)} {record.name}" if record.step is not None else record.name
+def record_names(capture: Capture) -> dict[str, str]:
+    """What to call each record, by its name in the file: its step, numbered where there are several."""
+    names: dict[str, str] = {}
+    steps = [record.step for record in capture.records]
+    for place, record in enumerate(capture.records):
+        word = step_name(record.step) if record.step is not None else _tr("Record")
+        number = steps[: place + 1].count(record.step)
+        names[record.name] = f"{word} {number}" if steps.count(record.step) > 1 else word
+    return names
 
 
 def verdict_name(code: VerdictCode) -> str:

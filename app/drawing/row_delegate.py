@@ -6,11 +6,13 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
-from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
+from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from app.drawing import icons
 from app.drawing.theme import LIGHT, Palette
 
+_MARK_PX, _PLAIN_PX = 34, 11
+_DETAIL_FLAGS = Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft | Qt.TextFlag.TextWordWrap
 ROW_ROLE = Qt.ItemDataRole.UserRole + 7
 
 
@@ -39,17 +41,28 @@ class Row:
 
 
 class RowDelegate(QStyledItemDelegate):
-    """Paints `Row` values found under `ROW_ROLE`."""
+    """Paints `Row` values found under `ROW_ROLE`.
 
-    def __init__(self) -> None:
-        super().__init__()
+    Parameters
+    ----------
+    rows : QListView
+        The list that is painted: its width decides where a detail wraps.
+    """
+
+    def __init__(self, rows: QListView) -> None:
+        super().__init__(rows)
+        self._list = rows
         self.palette: Palette = LIGHT
 
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> QSize:
-        """Two lines and some air, or one."""
+        """The title's line, the lines of the detail, and some air."""
         row: Row = index.data(ROW_ROLE)
-        line = QFontMetricsF(option.font).height()
-        return QSize(80, round(2 * line + 8 if row.detail else line + 7))
+        metrics = QFontMetricsF(option.font)
+        if not row.detail:
+            return QSize(80, round(metrics.height() + 7))
+        width = self._list.viewport().width() - (_MARK_PX if row.mark else _PLAIN_PX) - 12
+        lines = metrics.boundingRect(QRectF(0, 0, max(width, 40), 1e4), _DETAIL_FLAGS, row.detail).height()
+        return QSize(80, round(metrics.height() + lines + 8))
 
     def paint(
         self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
@@ -64,9 +77,12 @@ class RowDelegate(QStyledItemDelegate):
             if row.mark:
                 size = 16
                 colour = getattr(self.palette, row.tone)
-                spot = QRectF(box.left() + 9, box.center().y() - size / 2, size, size)
+                height = QFontMetricsF(option.font).height() + 4
+                spot = QRectF(box.left() + 9, box.top() + (height - size) / 2, size, size)
                 painter.drawPixmap(spot.topLeft(), icons.pixmap(row.mark, colour, size))
-            self._text(painter, option.font, box.adjusted(34 if row.mark else 11, 2, -8, -2), row)
+            self._text(
+                painter, option.font, box.adjusted(_MARK_PX if row.mark else _PLAIN_PX, 2, -8, -2), row
+            )
         finally:
             painter.restore()
 
@@ -94,6 +110,5 @@ class RowDelegate(QStyledItemDelegate):
         painter.drawText(first, middle | Qt.AlignmentFlag.AlignRight, row.reading)
         if row.detail:
             painter.setPen(QColor(self.palette.faint if row.faded else self.palette.quiet))
-            second = QRectF(box.left(), first.bottom(), box.width(), metrics.height())
-            detail = metrics.elidedText(row.detail, Qt.TextElideMode.ElideRight, box.width())
-            painter.drawText(second, middle | Qt.AlignmentFlag.AlignLeft, detail)
+            second = QRectF(box.left(), first.bottom(), box.width(), box.bottom() - first.bottom())
+            painter.drawText(second, _DETAIL_FLAGS, row.detail)

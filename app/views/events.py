@@ -12,7 +12,7 @@ from app.drawing.row_delegate import ROW_ROLE, Row, RowDelegate
 from app.drawing.theme import Palette
 from app.focus import Passage
 from app.views.pane import Pane
-from app.words import record_name, shape_name
+from app.words import record_names, shape_name
 
 
 class EventsView(Pane):
@@ -32,13 +32,14 @@ class EventsView(Pane):
         self._filling = False
         self._rows: list[int] = []
         self._model = QStandardItemModel(self)
-        self._delegate = RowDelegate()
         self.list = QListView()
+        self._delegate = RowDelegate(self.list)
         self.list.setAccessibleName(self.tr("Crossings and events"))
         self.list.setModel(self._model)
         self.list.setItemDelegate(self._delegate)
         self.list.setEditTriggers(QListView.EditTrigger.NoEditTriggers)
         self.list.setMouseTracking(True)
+        self.list.setResizeMode(QListView.ResizeMode.Adjust)
         self.list.selectionModel().currentChanged.connect(self._picked)
         self.set_content(self.list)
         self.show_passages((), None, False)
@@ -50,11 +51,12 @@ class EventsView(Pane):
         self._rows = []
         crossings = any(item.band is not None for item in passages)
         self._title.setText(self.tr("Crossings") if crossings or not passages else self.tr("Events"))
+        names = record_names(capture) if capture is not None else {}
         before = ""
         for index, passage in enumerate(passages):
             if passage.record != before:
                 before = passage.record
-                self._append_heading(record_name(capture.record(before)) if capture else before)
+                self._append_heading(names.get(before, before))
             row = _row(passage)
             item = QStandardItem(row.title)
             item.setData(row, ROW_ROLE)

@@ -154,7 +154,9 @@ class EvidenceView(Pane):
         headline = _text(verdict_name(verdict.code), f"font-size: 21pt; font-weight: 700; color: {tone};")
         headline.setAccessibleName(self.tr("Verdict"))
         self._layout.addWidget(headline)
-        self._layout.addWidget(_text(confidence(verdict.confidence), "font-size: 12pt; font-weight: 600;"))
+        if verdict.code is not VerdictCode.INCONCLUSIVE:
+            how_sure = confidence(verdict.confidence)
+            self._layout.addWidget(_text(how_sure, "font-size: 12pt; font-weight: 600;"))
         self._layout.addWidget(_text(verdict.summary))
         if verdict.possible_causes:
             causes = self.tr("Possible: {causes}.").format(causes="; ".join(verdict.possible_causes))

@@ -29,7 +29,12 @@ class Pane(QFrame):
         self._empty.setProperty("quiet", True)
         self._empty.setContentsMargins(16, 8, 16, 8)
         self._stack = QStackedWidget()
-        self._stack.addWidget(self._empty)
+        self._empty_page = QWidget()
+        self._empty_layout = QVBoxLayout(self._empty_page)
+        self._empty_layout.addStretch(1)
+        self._empty_layout.addWidget(self._empty)
+        self._empty_layout.addStretch(1)
+        self._stack.addWidget(self._empty_page)
         self._heading = QHBoxLayout()
         self._heading.setSpacing(8)
         self._heading.addWidget(self._title)
@@ -47,6 +52,10 @@ class Pane(QFrame):
     def add_tool(self, tool: QWidget) -> None:
         """Add a control at the right of the title."""
         self._heading.addWidget(tool)
+
+    def add_empty_tool(self, tool: QWidget) -> None:
+        """Add a control that is shown while there is no content, below what it says."""
+        self._empty_layout.insertWidget(2, tool, 0, Qt.AlignmentFlag.AlignHCenter)
 
     def set_note(self, text: str) -> None:
         """Write beside the title."""

@@ -12,7 +12,7 @@ from app.drawing.numbers import duration
 from app.drawing.row_delegate import ROW_ROLE, Row, RowDelegate
 from app.drawing.theme import Palette
 from app.views.pane import Pane
-from app.words import record_name, step_name
+from app.words import record_names, step_name
 
 _MARKS = {
     Result.PASS: ("pass", "good"),
@@ -40,13 +40,14 @@ class RecordsView(Pane):
         self.setAccessibleName(self.tr("Records by step, with their outcome"))
         self._filling = False
         self._model = QStandardItemModel(self)
-        self._delegate = RowDelegate()
         self.list = QListView()
+        self._delegate = RowDelegate(self.list)
         self.list.setAccessibleName(self.tr("Records"))
         self.list.setModel(self._model)
         self.list.setItemDelegate(self._delegate)
         self.list.setEditTriggers(QListView.EditTrigger.NoEditTriggers)
         self.list.setMouseTracking(True)
+        self.list.setResizeMode(QListView.ResizeMode.Adjust)
         self.list.selectionModel().currentChanged.connect(self._picked)
         self.set_content(self.list)
         self.show_empty(self.tr("The steps of a capture are ticked off here."))
@@ -61,10 +62,11 @@ class RecordsView(Pane):
             return
         outcomes = {item.record: item for item in findings.record_outcomes} if findings else {}
         order = {step: place for place, step in enumerate(_PLAN)}
+        names = record_names(capture)
         rows = [
             (
                 order.get(record.step, len(order)) if record.step else len(order),
-                _row(record, outcomes),
+                _row(names[record.name], record, outcomes.get(record.name)),
                 record.name,
             )
             for record in capture.records
@@ -113,10 +115,10 @@ def missing_steps(capture: Capture) -> list[Step]:
     return [step for step in _PLAN if step not in taken and stand_ins.get(step) not in watched]
 
 
-def _row(record: Record, outcomes: dict[str, RecordOutcome]) -> Row:
-    outcome = outcomes.get(record.name)
+def _row(name: str, record: Record, outcome: RecordOutcome | None) -> Row:
     mark, tone = _MARKS[outcome.result] if outcome is not None else ("missing", "faint")
-    return Row(record_name(record), outcome.text if outcome else duration(record.duration_s), "", mark, tone)
+    detail = outcome.text if outcome is not None else record.label
+    return Row(name, detail, duration(record.duration_s), mark, tone)
 
 
 def _missing(step: Step) -> Row:

@@ -18,6 +18,7 @@ from app.drawing.envelopes import extent_v
 from app.drawing.gestures import GestureBox
 from app.drawing.lane_name import LaneName
 from app.drawing.theme import LIGHT, Palette
+from app.readings import in_role_order
 from app.views.pane import Pane
 from app.words import channel_name
 
@@ -146,10 +147,11 @@ class TraceView(Pane):
         if len(record) == 0:
             self.show_empty(self.tr("This record holds no samples. Choose another record on the left."))
             return
-        groups = [(item,) for item in record.channels] if self._as_lanes else [record.channels]
-        for row, channels in enumerate(groups):
-            self._lanes.append(self._lane(row, record, channels, last=row == len(groups) - 1))
-            tall = any(item.role in _TRACKS for item in channels)
+        channels = in_role_order(record.channels)
+        groups = [(item,) for item in channels] if self._as_lanes else [channels]
+        for row, group in enumerate(groups):
+            self._lanes.append(self._lane(row, record, group, last=row == len(groups) - 1))
+            tall = any(item.role in _TRACKS for item in group)
             self._plots.stretch_row(row, 5 if tall else 2)
         self.show_content()
         self.show_stretches(self._stretches)

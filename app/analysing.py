@@ -1,0 +1,226 @@
+"""``wornband analyse``: one answer a file, in the order given, whatever happens to the others."""
+
+from __future__ import annotations
+
+import multiprocessing
+import signal
+import sys
+from collections.abc import Iterator, Sequence
+from concurrent.futures import Future, ProcessPoolExecutor
+from concurrent.futures.process import BrokenProcessPool
+from contextlib import contextmanager
+from dataclasses import dataclass
+from typing import TextIO
+
+from analysis.captures.model import Capture
+from analysis.captures.reading import open_capture, require_signal
+from analysis.diagnosis.examine import examine
+from analysis.diagnosis.findings import Findings
+from analysis.diagnosis.profiles import load_profile
+from analysis.diagnosis.serialise import error_object, findings_object, json_line
+from analysis.errors import Cancelled, WornbandError
+from analysis.progress import Tick, ignore, part
+from analysis.reports.cautions import cautions
+from analysis.reports.document import Section
+from analysis.reports.findings_report import findings_report
+from app.printable import printable
+from app.progress_line import ProgressLine
+from app.text_report import report_text, section_lines
+
+
+@dataclass(frozen=True, slots=True)
+class Examined:
+    """A capture while it is open, with its findings.
+
+    Parameters
+    ----------
+    capture : Capture
+        Samples can be read until the context that gave this ends.
+    findings : Findings
+        Of that capture.
+    assumptions : tuple of str
+        What stood in for things that the file does not state.
+    """
+
+    capture: Capture
+    findings: Findings
+    assumptions: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """What is printed of one file.
+
+    Parameters
+    ----------
+    path : str
+        The file as the caller named it.
+    text : str
+        For standard output; empty where there is nothing to print.
+    error : str
+        One sentence for standard error; empty where all went well.
+    """
+
+    path: str
+    text: str
+    error: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Request:
+    """How files are to be analysed: the profile (None for the capture's own), and JSON or text."""
+
+    profile: str | None = None
+    as_json: bool = False
+
+
+@contextmanager
+def examined(path: str, profile: str | None = None, tick: Tick = ignore) -> Iterator[Examined]:
+    """Open a capture, examine it, and keep it open.
+
+    Raises
+    ------
+    CaptureError
+        Where the file cannot be read or holds no signal.
+    ProfileError
+        Where the profile is unknown or malformed.
+    Cancelled
+        Where `tick` says so.
+    """
+    with open_capture(path) as opened:
+        require_signal(opened.capture)
+        whole = opened.completed(part(tick, 0.0, 0.2))
+        findings = examine(whole.capture, profile=profile, tick=part(tick, 0.2, 1.0))
+        yield Examined(whole.capture, findings, whole.assumptions)
+
+
+def answer(path: str, request: Request, tick: Tick = ignore) -> Answer:
+    """The answer about one file; whatever goes wrong with it is part of the answer.
+
+    Raises
+    ------
+    Cancelled
+        Where `tick` says so.
+    """
+    try:
+        with examined(path, request.profile, tick) as one:
+            return Answer(path, _rendered(path, one, request))
+    except WornbandError as error:
+        return _failed(path, str(error), request)
+    except (Cancelled, BrokenPipeError):
+        raise
+    except Exception as error:  # the one place that meets the unforeseen: the other files go on
+        problem = f"the analysis came to an unforeseen end ({type(error).__name__}: {error})"
+        return _failed(path, f"{problem}; please report it together with the file", request)
+
+
+def analyse(
+    paths: Sequence[str],
+    request: Request,
+    *,
+    jobs: int = 1,
+    out: TextIO = sys.stdout,
+    err: TextIO = sys.stderr,
+) -> int:
+    """Print the answers about some files, in their order.
+
+    Parameters
+    ----------
+    paths : sequence of str
+        Files as the caller named them.
+    request : Request
+        How.
+    jobs : int
+        Processes that share the work.
+    out, err : TextIO
+        Standard output and standard error.
+
+    Returns
+    -------
+    int
+        0 where every file was done, else 1.
+
+    Raises
+    ------
+    ProfileError
+        Where the profile that the caller named is unknown or malformed.
+    """
+    if request.profile is not None:
+        load_profile(request.profile)
+    status = 0
+    with ProgressLine(err) as progress:
+        for number, one in enumerate(_answers(paths, request, jobs, progress)):
+            progress.wipe()
+            if one.text:
+                gap = "" if request.as_json or number == 0 else "\n" + "=" * 40 + "\n\n"
+                print(gap + one.text, file=out, flush=True)
+            if one.error:
+                status = 1
+                print(error_line(one.path, one.error), file=err, flush=True)
+    if not request.as_json and status == 0:
+        print(
+            "\n" + "\n".join(section_lines(Section("Before you connect or sweep", items=cautions()))),
+            file=out,
+        )
+    return status
+
+
+def error_line(path: str, sentence: str) -> str:
+    """``FILE: what is wrong; what to do``, on one line."""
+    return f"{printable(path)}: {printable(sentence)}"
+
+
+def _rendered(path: str, one: Examined, request: Request) -> str:
+    if request.as_json:
+        return json_line(findings_object(one.findings, path=path, assumptions=one.assumptions))
+    return report_text(findings_report(one.findings, one.capture, assumptions=one.assumptions), path)
+
+
+def _failed(path: str, sentence: str, request: Request) -> Answer:
+    return Answer(path, json_line(error_object(path, sentence)) if request.as_json else "", sentence)
+
+
+def _answers(paths: Sequence[str], request: Request, jobs: int, progress: ProgressLine) -> Iterator[Answer]:
+    if min(jobs, len(paths)) > 1:
+        yield from _answers_of_processes(paths, request, min(jobs, len(paths)), progress)
+        return
+    for path in paths:
+        progress.begin(path)
+        yield answer(path, request, progress.tick)
+
+
+def _answers_of_processes(
+    paths: Sequence[str], request: Request, jobs: int, progress: ProgressLine
+) -> Iterator[Answer]:
+    """The same from several processes.
+
+    They are spawned, not forked: HDF5 and the numerical libraries hold threads and locks that a fork
+    would copy half-way.
+    """
+    context = multiprocessing.get_context("spawn")
+    pool = ProcessPoolExecutor(jobs, mp_context=context, initializer=_die_quietly)
+    try:
+        waiting = [pool.submit(answer, path, request) for path in paths]
+        progress.begin(f"{len(paths)} files")
+        for number, (path, future) in enumerate(zip(paths, waiting, strict=True)):
+            progress.tick(number / len(paths))
+            yield _collected(path, future, request)
+    except BaseException:
+        pool.shutdown(wait=False, cancel_futures=True)
+        for child in multiprocessing.active_children():
+            child.terminate()
+        raise
+    pool.shutdown()
+
+
+def _collected(path: str, future: Future[Answer], request: Request) -> Answer:
+    try:
+        return future.result()
+    except BrokenProcessPool:
+        sentence = "the process that analysed it was ended from outside; try again with --jobs 1"
+        return _failed(path, sentence, request)
+
+
+def _die_quietly() -> None:
+    """Let an interrupt from the keyboard end this process without a word; the first one speaks."""
+    signal.signal(signal.SIGINT, signal.SIG_DFL)

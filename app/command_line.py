@@ -1,0 +1,168 @@
+"""The ``wornband`` command. Each errand is done in its own module; Qt loads for the window alone."""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+from collections.abc import Sequence
+from importlib import metadata
+from pathlib import Path
+
+from analysis.errors import Cancelled, ProfileError, WornbandError
+from app.printable import printable
+
+DONE, SOME_FAILED, WRONG_CALL, INTERRUPTED = 0, 1, 2, 130
+"""Exit statuses; 130 is 128 + SIGINT, common practice of shells."""
+
+ERRANDS = ("analyse", "demo", "verify")
+
+_ABOUT = """Find the worn band on a position sensor's track in stored voltage captures, and prove it.
+
+With files, or with nothing, the workbench opens. 'analyse', 'demo' and 'verify' need no screen."""
+
+_STATUS = """exit status: 0 all done; 1 some file could not be done, the others are; 2 the call was wrong"""
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Run the command.
+
+    Parameters
+    ----------
+    argv : sequence of str or None
+        Without the program's name; None for the process's own.
+
+    Returns
+    -------
+    int
+        Exit status.
+    """
+    _print_anything()
+    try:
+        return _run(list(sys.argv[1:] if argv is None else argv))
+    except SystemExit as error:  # argparse has printed what is wrong, or the help
+        return error.code if isinstance(error.code, int) else WRONG_CALL
+    except WornbandError as error:
+        print(f"wornband: {printable(str(error))}", file=sys.stderr)
+        return WRONG_CALL if isinstance(error, ProfileError) else SOME_FAILED
+    except (KeyboardInterrupt, Cancelled):
+        return INTERRUPTED
+    except BrokenPipeError:
+        # Whoever read our output has gone (``| head``): nothing is left to say, not even at exit.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return SOME_FAILED
+
+
+def parser() -> argparse.ArgumentParser:
+    """What can be called, and how."""
+    top = argparse.ArgumentParser(
+        prog="wornband",
+        usage="wornband [FILE...]\n       wornband {analyse,demo,verify} ...",
+        description=_ABOUT,
+        epilog=_STATUS,
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+        allow_abbrev=False,
+    )
+    top.add_argument("--version", action="version", version=f"wornband {_version()}")
+    errands = top.add_subparsers(dest="errand", metavar="", title="errands")
+    _add_analyse(errands)
+    _add_demo(errands)
+    verify = errands.add_parser(
+        "verify",
+        help="does a capture still match its fingerprint and its review?",
+        description="Compare a capture with its stored fingerprint and with its review.",
+        epilog=_STATUS,
+        allow_abbrev=False,
+    )
+    verify.add_argument("files", nargs="+", metavar="FILE", help="a capture")
+    return top
+
+
+def _add_analyse(errands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    analyse = errands.add_parser(
+        "analyse",
+        help="examine captures and print what was found",
+        description="Examine captures and print verdict, bands, evidence and checks of each.",
+        epilog=_STATUS,
+        allow_abbrev=False,
+    )
+    analyse.add_argument("files", nargs="+", metavar="FILE", help="a capture")
+    analyse.add_argument("--json", action="store_true", help="one JSON object a line, a file a line")
+    analyse.add_argument(
+        "--profile",
+        metavar="ID",
+        help="sensor profile instead of the one that the capture names, or a TOML file",
+    )
+    analyse.add_argument(
+        "--jobs", type=_jobs, default=1, metavar="N", help="processes that share the files (1 unless given)"
+    )
+
+
+def _add_demo(errands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    demo = errands.add_parser(
+        "demo",
+        help="analyse a sample capture and leave findings, picture and report in a folder",
+        description="Analyse a sample capture; leave findings, a picture and a report in a folder; open the"
+        " workbench where there is a screen.",
+        epilog=_STATUS,
+        allow_abbrev=False,
+    )
+    demo.add_argument(
+        "folder", nargs="?", default="wornband-demo", metavar="FOLDER", help="wornband-demo unless given"
+    )
+    demo.add_argument("--no-window", action="store_true", help="do not open the workbench")
+
+
+def _run(arguments: list[str]) -> int:
+    if not arguments or (arguments[0] not in ERRANDS and not arguments[0].startswith("-")):
+        return _open_window(arguments)
+    call = parser().parse_args(arguments)
+    if call.errand == "analyse":
+        from app.analysing import Request, analyse
+
+        return analyse(
+            call.files, Request(call.profile, call.json), jobs=call.jobs, out=sys.stdout, err=sys.stderr
+        )
+    if call.errand == "demo":
+        from app.demonstration import demonstrate
+
+        return demonstrate(Path(call.folder), window=not call.no_window, out=sys.stdout, err=sys.stderr)
+    if call.errand == "verify":
+        from app.verifying import verify
+
+        return verify(call.files, out=sys.stdout, err=sys.stderr)
+    return _open_window([])
+
+
+def _open_window(files: list[str]) -> int:
+    wrong = [item for item in files if item.startswith("-") and item != "--"]
+    if wrong:
+        parser().error(f"unrecognized arguments: {' '.join(printable(item) for item in wrong)}")
+    from app.window import open_workbench
+
+    return open_workbench([Path(item) for item in files if item != "--"])
+
+
+def _jobs(text: str) -> int:
+    try:
+        jobs = int(text)
+    except ValueError:
+        jobs = 0
+    if jobs < 1:
+        raise argparse.ArgumentTypeError(f"must be a whole number from 1 upwards, got {printable(text)!r}")
+    return jobs
+
+
+def _version() -> str:
+    try:
+        return metadata.version("wornband")
+    except metadata.PackageNotFoundError:
+        return "of a checkout that is not installed"
+
+
+def _print_anything() -> None:
+    """Let no character stop the output: what a terminal cannot show is written as its code."""
+    for stream in (sys.stdout, sys.stderr):
+        reconfigure = getattr(stream, "reconfigure", None)
+        if reconfigure is not None:
+            reconfigure(errors="backslashreplace")
