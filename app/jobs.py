@@ -12,7 +12,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import Any
 
-from PySide6.QtCore import QObject, Qt, Signal, Slot
+from PySide6.QtCore import QCoreApplication, QEvent, QObject, Qt, Signal, Slot
 
 from analysis.errors import Cancelled
 from analysis.progress import Tick
@@ -110,6 +110,8 @@ class Jobs(QObject):
         for job in self._alive:
             if job.thread is not None:
                 job.thread.join(max(deadline_s - time.monotonic(), 0.0))
+        # Whatever came back in the meantime is delivered now, so that files are closed and none is left.
+        QCoreApplication.sendPostedEvents(self, QEvent.Type.MetaCall.value)
         self._alive = [job for job in self._alive if job.thread is not None and job.thread.is_alive()]
         return not self._alive
 

@@ -2,22 +2,20 @@
 
 from __future__ import annotations
 
-import logging
 from collections.abc import Callable
 from contextlib import AbstractContextManager
 from dataclasses import dataclass
+from functools import partial
 from pathlib import Path
 from typing import Protocol
 
-from PySide6.QtCore import QCoreApplication, QObject, Signal
+from PySide6.QtCore import QObject, Signal
 
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Findings
-from analysis.errors import WornbandError
 from analysis.progress import Tick
 from app.jobs import Jobs
-
-_LOG = logging.getLogger(__name__)
+from app.trouble import sentence
 
 OPENING, EXAMINING = "open", "examine"
 
@@ -84,12 +82,13 @@ class Session(QObject):
 
     def open_file(self, path: Path) -> None:
         """Open a file in the background; the capture that is open stays until that has worked."""
+        doing = self.tr("Opening {name}").format(name=path.name)
         self._jobs.run(
             OPENING,
-            self.tr("Opening {name}").format(name=path.name),
+            doing,
             lambda tick: self._tools.open_capture(path, tick),
             self._take,
-            self._complain,
+            partial(self._complain, doing),
             discarded=_close,
         )
 
@@ -109,12 +108,13 @@ class Session(QObject):
         capture = self.capture
         if capture is None:
             return
+        doing = self.tr("Examining the capture")
         self._jobs.run(
             EXAMINING,
-            self.tr("Examining the capture"),
+            doing,
             lambda tick: self._tools.examine(capture, tick),
             self._conclude,
-            self._complain,
+            partial(self._complain, doing),
         )
 
     @property
@@ -135,8 +135,8 @@ class Session(QObject):
         self._findings = findings
         self.findings_changed.emit()
 
-    def _complain(self, error: Exception) -> None:
-        self.problem.emit(sentence(error))
+    def _complain(self, doing: str, error: Exception) -> None:
+        self.problem.emit(sentence(error, doing))
 
     def _retire(self) -> None:
         if self._opened is not None:
@@ -150,17 +150,6 @@ class Session(QObject):
         for opened in self._retired:
             _close(opened)
         self._retired.clear()
-
-
-def sentence(error: Exception) -> str:
-    """One sentence for people; the unforeseen is logged with its traceback."""
-    if isinstance(error, WornbandError):
-        text = str(error)
-        return text[:1].upper() + text[1:] + ("" if text.endswith(".") else ".")
-    _LOG.error("unforeseen error", exc_info=error)
-    return QCoreApplication.translate(
-        "Session", "Something unforeseen went wrong ({kind}: {text}). The window is still usable."
-    ).format(kind=type(error).__name__, text=str(error) or "–")
 
 
 def _close(opened: Opened) -> None:

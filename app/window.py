@@ -56,9 +56,12 @@ def open_workbench(paths: list[Path]) -> int:
     from app.main_window import Window
     from app.settings import Settings
     from app.tools import real_tools
+    from app.trouble import show_unforeseen, start_log
 
     settings = Settings()
     window = Window(real_tools(), settings)
+    start_log()
+    show_unforeseen(window.page.problem_bar.show_problem)
     window.show()
     first_time = not settings.recent and not paths
     start = first_sample() if first_time else next(iter(paths), None)

@@ -6,11 +6,13 @@ from typing import Any
 
 import pyqtgraph as pg
 from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, Qt, Signal
-from PySide6.QtGui import QColor
+from PySide6.QtGui import QColor, QNativeGestureEvent
 from PySide6.QtWidgets import QGraphicsItem, QWidget
 
 from app.drawing.axes import QuietAxis
 from app.drawing.gestures import GestureBox
+
+_PINCH = Qt.NativeGestureType.ZoomNativeGesture
 
 
 class Drawing(pg.GraphicsObject):
@@ -57,9 +59,13 @@ class Canvas(pg.GraphicsLayoutWidget):
     -------
     hovered(QPointF or None)
         Where the pointer is in the scene; None once it has left.
+    pinched(factor, QPointF)
+        Two fingers on a pad: show `factor` times as much, keeping that point of the scene in place.
     """
 
     hovered = Signal(object)
+
+    pinched = Signal(float, object)
 
     def __init__(self, name: str, spacing: int = 3) -> None:
         pg.GraphicsLayoutWidget.__init__(self)
@@ -107,7 +113,11 @@ class Canvas(pg.GraphicsLayoutWidget):
         return QPointF(self.mapFromScene(box.to_scene(x, y)))
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802 - Qt's own name
-        """Say when the pointer has left."""
+        """Say when the pointer has left, and when two fingers pinch."""
         if event.type() == QEvent.Type.Leave:
             self.hovered.emit(None)
+        elif isinstance(event, QNativeGestureEvent) and event.gestureType() == _PINCH:
+            scene_point = QPointF(self.mapToScene(event.position().toPoint()))
+            self.pinched.emit(1.0 / max(1.0 + event.value(), 0.1), scene_point)
+            return True
         return super().eventFilter(watched, event)

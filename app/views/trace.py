@@ -72,6 +72,7 @@ class TraceView(Pane):
         self._window = Interval(0.0, 1.0)
         self._plots = Canvas(self.tr("Voltages over time"))
         self._plots.hovered.connect(self._hover)
+        self._plots.pinched.connect(self._pinch)
         self.set_content(self._plots)
         self.show_empty(self.tr("Open a capture, or drop one here, to see its voltages."))
 
@@ -200,6 +201,11 @@ class TraceView(Pane):
 
     def _hover(self, position: QPointF | None) -> None:
         self.pointed.emit(self.time_under(position) if position is not None else None)
+
+    def _pinch(self, factor: float, position: QPointF) -> None:
+        at_s = self.time_under(position)
+        if at_s is not None:
+            self.zoomed.emit(factor, at_s)
 
     def _span(self, span: Interval, finished: bool) -> None:
         shade = () if finished else (Stretch(span, strong=True, hatched=False),)

@@ -176,6 +176,7 @@ class TrackView(Pane):
     def _build(self) -> None:
         self._plots = Canvas(self.tr("Break-up over travel"), spacing=4)
         self._plots.hovered.connect(self._hover)
+        self._plots.pinched.connect(self._pinch)
         self._box, self._count_box = GestureBox(), GestureBox()
         self._axes = [QuietAxis("left"), QuietAxis("bottom", " %"), QuietAxis("left"), QuietAxis("bottom")]
         self._axes[2].without_figures()
@@ -240,6 +241,9 @@ class TrackView(Pane):
     def _zoom(self, factor: float, at: float) -> None:
         span = self._span
         self.show_span(Interval(at - factor * (at - span.start), at + factor * (span.stop - at)))
+
+    def _pinch(self, factor: float, position: QPointF) -> None:
+        self._zoom(factor, self._box.x_at(position))
 
     def _pan(self, share: float) -> None:
         self.show_span(

@@ -1,0 +1,88 @@
+"""What went wrong, as one sentence; the unforeseen is written to a file that the sentence names."""
+
+from __future__ import annotations
+
+import logging
+import sys
+from collections.abc import Callable
+from pathlib import Path
+from types import TracebackType
+
+from PySide6.QtCore import QCoreApplication, QStandardPaths
+
+from analysis.errors import WornbandError
+
+_LOG = logging.getLogger("wornband")
+
+
+def sentence(error: BaseException, doing: str) -> str:
+    """One sentence for people.
+
+    Parameters
+    ----------
+    error : BaseException
+        An expected failure speaks for itself; the unforeseen is logged with its traceback.
+    doing : str
+        What was being done: ``"Opening rear-left.h5"``.
+    """
+    if isinstance(error, WornbandError):
+        text = str(error)
+        return text[:1].upper() + text[1:] + ("" if text.endswith(".") else ".")
+    _LOG.error("unforeseen while: %s", doing, exc_info=error)
+    written = log_file()
+    where = (
+        QCoreApplication.translate("trouble", " It was written to {file}.").format(file=written)
+        if written
+        else ""
+    )
+    return (
+        QCoreApplication.translate(
+            "trouble", "{doing}: something unforeseen went wrong ({kind}: {text})."
+        ).format(doing=doing, kind=type(error).__name__, text=str(error) or "–")
+        + where
+    )
+
+
+def start_log(folder: Path | None = None) -> None:
+    """Write what goes wrong to a file from now on; where that cannot be, nothing is written.
+
+    Parameters
+    ----------
+    folder : Path or None
+        Where; the user's own data folder by default.
+    """
+    place = folder or Path(
+        QStandardPaths.writableLocation(QStandardPaths.StandardLocation.AppLocalDataLocation)
+    )
+    try:
+        place.mkdir(parents=True, exist_ok=True)
+        handler = logging.FileHandler(place / "wornband.log", encoding="utf-8", delay=True)
+    except OSError:
+        return
+    handler.setFormatter(logging.Formatter("%(asctime)s %(levelname)s %(message)s"))
+    _LOG.addHandler(handler)
+
+
+def stop_log() -> None:
+    """Close the file."""
+    for handler in [item for item in _LOG.handlers if isinstance(item, logging.FileHandler)]:
+        _LOG.removeHandler(handler)
+        handler.close()
+
+
+def log_file() -> Path | None:
+    """The file that is written to, or None."""
+    files = [Path(item.baseFilename) for item in _LOG.handlers if isinstance(item, logging.FileHandler)]
+    return files[0] if files else None
+
+
+def show_unforeseen(show: Callable[[str], None]) -> None:
+    """Show what no one caught in the window instead of losing it on a terminal that nobody sees."""
+
+    def hook(kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
+        if issubclass(kind, KeyboardInterrupt):
+            sys.__excepthook__(kind, error, trace)
+            return
+        show(sentence(error, QCoreApplication.translate("trouble", "Working in the window")))
+
+    sys.excepthook = hook

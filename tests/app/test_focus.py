@@ -1,0 +1,119 @@
+from __future__ import annotations
+
+import pytest
+from pytestqt.qtbot import QtBot
+
+from analysis.intervals import Interval
+from app.focus import LEAST_SAMPLES, Focus, clipped, whole
+from tests.app.fakes import wiring_findings, worn_capture, worn_findings
+
+
+class Clock:
+    def __init__(self) -> None:
+        self.now_s = 0.0
+
+    def __call__(self) -> float:
+        return self.now_s
+
+
+@pytest.fixture
+def clock() -> Clock:
+    return Clock()
+
+
+@pytest.fixture
+def focus(qtbot: QtBot, clock: Clock) -> Focus:
+    made = Focus(clock)
+    made.start(worn_capture())
+    made.learn(worn_findings())
+    return made
+
+
+def test_zooming_in_and_out_by_the_same_factor_comes_back(focus: Focus) -> None:
+    focus.show_window(Interval(3.0, 5.0))
+    focus.zoom(0.5, 3.5)
+    focus.zoom(2.0, 3.5)
+    assert focus.window.start == pytest.approx(3.0)
+    assert focus.window.stop == pytest.approx(5.0)
+
+
+def test_no_view_leaves_the_record_or_shows_less_than_a_few_samples(focus: Focus) -> None:
+    assert focus.record is not None
+    for wanted in (Interval(-5, 1), Interval(11, 40), Interval(-9, 99), Interval(3.0, 3.0)):
+        focus.show_window(wanted)
+        limits = whole(focus.record)
+        assert limits.start <= focus.window.start < focus.window.stop <= limits.stop
+        assert focus.window.length >= 0.999 * LEAST_SAMPLES * focus.record.sample_interval_s
+
+
+def test_moving_stops_at_the_ends_without_changing_the_zoom(focus: Focus) -> None:
+    focus.show_window(Interval(10.0, 11.5))
+    focus.pan(5.0)
+    assert focus.window.stop == pytest.approx(12.0)
+    assert focus.window.length == pytest.approx(1.5)
+    focus.pan(-50.0)
+    assert focus.window.start == pytest.approx(0.0)
+
+
+def test_a_quick_series_of_notches_is_one_step_back(focus: Focus, clock: Clock) -> None:
+    before = focus.window
+    clock.now_s = 10.0
+    for _ in range(5):
+        clock.now_s += 0.1
+        focus.zoom(0.8)
+    focus.back()
+    assert focus.window == before
+
+
+def test_slow_changes_are_steps_of_their_own(focus: Focus, clock: Clock) -> None:
+    seen = [focus.window]
+    for _ in range(3):
+        clock.now_s += 5.0
+        focus.zoom(0.8)
+        seen.append(focus.window)
+    for expected in reversed(seen[:-1]):
+        focus.back()
+        assert focus.window == expected
+    focus.back()
+    assert focus.window == seen[0]
+
+
+def test_the_clearest_crossing_is_the_one_with_the_most_break_up(focus: Focus) -> None:
+    focus.open_band(0)
+    assert focus.passage is not None
+    most = max(item.breakup_percent for item in focus.passages)
+    assert focus.passages[focus.passage].breakup_percent == most
+
+
+def test_stepping_with_a_chosen_band_stays_on_that_band(focus: Focus) -> None:
+    focus.choose_band(0)
+    for _ in range(4):
+        focus.step(1)
+        assert focus.passage is not None
+        assert focus.passages[focus.passage].band == 0
+
+
+def test_events_without_a_band_are_stepped_to_in_the_order_of_the_capture(qtbot: QtBot) -> None:
+    focus = Focus()
+    focus.start(worn_capture())
+    focus.learn(wiring_findings())
+    order = []
+    for _ in range(4):
+        focus.step(1)
+        assert focus.record is not None
+        order.append(focus.record.name)
+    assert order == ["003", "003", "004", "005"]
+
+
+def test_following_a_moment_turns_the_page_and_leaves_the_history_alone(focus: Focus) -> None:
+    focus.show_window(Interval(1.0, 2.0))
+    views = focus.history.views
+    focus.follow(2.5)
+    assert focus.window.contains(2.5)
+    assert focus.window.length == pytest.approx(1.0)
+    assert focus.history.views == views
+
+
+def test_a_window_that_fits_is_not_changed() -> None:
+    record = worn_capture().records[3]
+    assert clipped(Interval(2.0, 3.0), record) == Interval(2.0, 3.0)

@@ -1,0 +1,171 @@
+"""The window's own values, without a window: history, playback, numbers, readings, the arm's place."""
+
+from __future__ import annotations
+
+import itertools
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from analysis.captures.model import Role
+from analysis.diagnosis.findings import ArmPath
+from analysis.intervals import Interval
+from app.arm import moment_of
+from app.drawing import numbers
+from app.drawing.envelope_item import strokes
+from app.drawing.envelopes import columns, extent_v
+from app.drawing.theme import DARK, LIGHT, Palette
+from app.playback import Playback
+from app.readings import in_role_order, read_at
+from app.view_history import View, ViewHistory
+from app.views.records import missing_steps
+from app.words import record_names
+from tests.app.fakes import worn_capture, worn_findings
+
+
+def test_a_new_view_forgets_what_lay_ahead() -> None:
+    history = ViewHistory()
+    for place in range(4):
+        history = history.visited(View("1", Interval(place, place + 1)), now_s=10.0 * place)
+    history = history.back().back().visited(View("1", Interval(9, 10)), now_s=99.0)
+    assert not history.can_go_forward
+    assert [view.window.start for view in history.views] == [0, 1, 9]
+
+
+def test_going_back_and_forward_at_the_ends_changes_nothing() -> None:
+    history = ViewHistory().visited(View("1", Interval(0, 1)), 0.0)
+    assert history.back() is history
+    assert history.forward() is history
+
+
+def test_a_run_takes_as_long_as_its_speed_says() -> None:
+    run = Playback(Interval(0.0, 10.0), 2.0, speed=0.5).started(100.0)
+    assert run.moment_at(104.0) == pytest.approx(4.0)
+    faster = run.at_speed(10.0, 104.0)
+    assert faster.moment_at(104.0) == pytest.approx(4.0)
+    assert faster.moment_at(104.5) == pytest.approx(9.0)
+    assert not faster.finished(104.5)
+    assert faster.finished(105.0)
+    assert faster.moment_at(200.0) == 10.0
+
+
+def test_a_run_that_has_ended_starts_again_at_the_beginning() -> None:
+    ended = Playback(Interval(1.0, 3.0), 3.0)
+    assert ended.started(0.0).moment_at(0.0) == 1.0
+
+
+@pytest.mark.parametrize(
+    ("value_v", "text"),
+    [(2.3104, "2.310 V"), (0.0126, "13 mV"), (-0.0126, "−13 mV"), (0.00012, "0.1 mV"), (float("nan"), "–")],
+)
+def test_volts_have_a_unit_that_fits(value_v: float, text: str) -> None:
+    assert numbers.volts(value_v) == text
+
+
+def test_a_time_has_as_many_digits_as_a_pixel_can_move() -> None:
+    assert numbers.seconds(1.23456789, 0.1) == "1.2 s"
+    assert numbers.seconds(1.23456789, 1e-4) == "1.2346 s"
+    assert numbers.seconds(-0.0004, 0.1) == "0.0 s"
+
+
+@given(st.floats(0.0, 1.0))
+def test_confidence_never_claims_certainty_and_never_falls_as_it_rises(probability: float) -> None:
+    text = numbers.confidence(probability)
+    odds = int(text.split("(")[1].split()[0])
+    assert 1 <= odds <= 99
+    assert ("very likely" in text) == (probability >= 0.95)
+    assert ("possible" in text) == (probability < 0.5)
+
+
+def test_a_reading_has_every_channel_with_the_tracks_first_and_the_travel() -> None:
+    capture, findings = worn_capture(), worn_findings()
+    reading = read_at(capture.record("004"), 2.0, findings.surveys[0])
+    assert [channel.role for channel, _ in reading.volts] == [Role.SIGNAL, Role.REFERENCE, Role.GROUND]
+    assert reading.travel_percent == pytest.approx(92.0, abs=0.1)
+    assert reading.volts[1][1] == pytest.approx(5.003, abs=0.01)
+
+
+def test_without_a_path_travel_is_the_ratio_of_the_channels() -> None:
+    reading = read_at(worn_capture().record("001"), 0.5, None)
+    signal_v, reference_v, ground_v = (value for _, value in reading.volts)
+    ratio = 100 * (signal_v - ground_v) / (reference_v - ground_v)
+    assert reading.travel_percent == pytest.approx(ratio)
+
+
+def test_a_file_may_order_its_channels_as_it_likes() -> None:
+    channels = worn_capture().records[3].channels
+    assert in_role_order(channels[::-1]) == in_role_order(channels)
+
+
+def test_the_arm_is_put_where_it_was_nearest_in_time() -> None:
+    time_s = np.linspace(0.0, 4.0, 401)
+    travel = 50.0 - 40.0 * np.cos(np.pi * time_s)
+    path = ArmPath("004", time_s, travel, np.full_like(time_s, 0.1))
+    for near_s in (0.4, 1.6, 2.4):
+        moment_s = moment_of(path, 50.0, near_s)
+        assert path.at(moment_s) == pytest.approx(50.0, abs=0.1)
+        assert abs(moment_s - near_s) <= 0.11
+    assert path.at(moment_of(path, 99.0, 1.2)) == pytest.approx(90.0, abs=0.1)
+
+
+def test_columns_never_lose_a_spike() -> None:
+    channel = worn_capture().records[3].channels[0]
+    voltage_v = channel.volts()
+    for count in (1, 7, 300, 5000):
+        drawn = columns(channel, 0, len(channel), count)
+        assert np.nanmin(drawn.low_v) == voltage_v.min()
+        assert np.nanmax(drawn.high_v) == voltage_v.max()
+
+
+def test_strokes_join_without_a_gap() -> None:
+    channel = worn_capture().records[3].channels[0]
+    lines = strokes(columns(channel, 0, len(channel), 200), 0.0, 1e-4)
+    for left, right in itertools.pairwise(lines):
+        assert max(left[1], left[3]) >= min(right[1], right[3])
+        assert max(right[1], right[3]) >= min(left[1], left[3])
+
+
+def test_a_steady_channel_is_not_blown_up() -> None:
+    low_v, high_v = extent_v(worn_capture().records[0].channels[2])
+    assert high_v - low_v >= 0.1
+
+
+def test_the_checklist_lacks_what_neither_a_step_nor_a_channel_covered() -> None:
+    assert [str(step) for step in missing_steps(worn_capture())] == ["hold"]
+
+
+def test_records_of_one_step_are_numbered_and_others_are_not() -> None:
+    names = record_names(worn_capture())
+    assert names["001"] == "Ground"
+    assert names["004"] == "Sweep 1"
+    assert names["005"] == "Sweep 2"
+
+
+def _luminance(colour: str) -> float:
+    shares = [int(colour[i : i + 2], 16) / 255 for i in (1, 3, 5)]
+    linear = [share / 12.92 if share <= 0.04045 else ((share + 0.055) / 1.055) ** 2.4 for share in shares]
+    return 0.2126 * linear[0] + 0.7152 * linear[1] + 0.0722 * linear[2]
+
+
+@pytest.mark.parametrize("palette", [LIGHT, DARK], ids=["light", "dark"])
+def test_text_contrasts_as_wcag_asks(palette: Palette) -> None:
+    """WCAG 2.2, 1.4.3: 4.5 to 1 for text, 3 to 1 for large text; relative luminance as defined there."""
+    for ground in (palette.paper, palette.desk, palette.raised):
+        for ink, least in ((palette.ink, 4.5), (palette.quiet, 4.5), (palette.good, 4.5), (palette.bad, 4.5)):
+            lighter, darker = sorted((_luminance(ink), _luminance(ground)), reverse=True)
+            assert (lighter + 0.05) / (darker + 0.05) >= least, (ink, ground)
+
+
+def test_roles_have_okabe_and_itos_colours() -> None:
+    """Okabe & Ito 2008, "Color Universal Design": bluish green, reddish purple, orange, sky blue."""
+    wanted = {
+        Role.SIGNAL: "#009e73",
+        Role.SECOND_SIGNAL: "#cc79a7",
+        Role.REFERENCE: "#e69f00",
+        Role.SUPPLY: "#56b4e9",
+    }
+    for palette in (LIGHT, DARK):
+        assert {role: palette.role(role).name() for role in wanted} == wanted
+    assert LIGHT.band == "#D55E00"
