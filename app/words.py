@@ -1,11 +1,10 @@
-"""The trade's words for roles, steps, verdicts and shapes, ready for translation."""
+"""The trade's words for roles, steps and shapes, ready for translation."""
 
 from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication
 
 from analysis.captures.model import Capture, Channel, Role, Step
-from analysis.diagnosis.findings import VerdictCode
 
 
 def _tr(text: str) -> str:
@@ -56,21 +55,6 @@ def record_names(capture: Capture) -> dict[str, str]:
         number = steps[: place + 1].count(record.step)
         names[record.name] = f"{word} {number}" if steps.count(record.step) > 1 else word
     return names
-
-
-def verdict_name(code: VerdictCode) -> str:
-    """A verdict in the few words that are read from across the counter."""
-    return {
-        VerdictCode.WORN_TRACK: _tr("Sensor track worn"),
-        VerdictCode.SENSOR_OUTPUT_FAULT: _tr("Sensor output breaks up"),
-        VerdictCode.SIGNAL_WIRING: _tr("Signal wiring faulty"),
-        VerdictCode.REFERENCE_FAULT: _tr("Reference voltage faulty"),
-        VerdictCode.GROUND_FAULT: _tr("Sensor ground faulty"),
-        VerdictCode.OUT_OF_RANGE: _tr("Signal out of range"),
-        VerdictCode.MEASUREMENT_PROBLEM: _tr("Measure again"),
-        VerdictCode.NO_FAULT_FOUND: _tr("No fault found"),
-        VerdictCode.INCONCLUSIVE: _tr("Not shown either way"),
-    }[code]
 
 
 def shape_name(shape: str) -> str:

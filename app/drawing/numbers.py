@@ -74,23 +74,6 @@ def rate_text(rate_hz: float) -> str:
     return f"{rate_hz:.4g} S/s"
 
 
-def confidence(probability: float) -> str:
-    """Confidence in words, with the odds out of a hundred: ``"very likely (98 in 100)"``.
-
-    Never 0 or 100 in 100: a calibrated probability is not a certainty.
-    """
-    odds = min(max(round(100 * probability), 1), 99)
-    if probability >= 0.95:
-        words = _tr("very likely ({odds} in 100)")
-    elif probability >= 0.8:
-        words = _tr("likely ({odds} in 100)")
-    elif probability >= 0.5:
-        words = _tr("more likely than not ({odds} in 100)")
-    else:
-        words = _tr("possible ({odds} in 100)")
-    return words.format(odds=odds)
-
-
 def _minus(value: float, digits: int) -> str:
     """Fixed digits with a true minus sign, and no minus before a zero."""
     text = f"{value:.{digits}f}"

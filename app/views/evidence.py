@@ -8,12 +8,13 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QScrollArea, QSizePol
 
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Band, Findings, State, Statement, VerdictCode
-from app.cautions import cautions
+from analysis.reports.confidence import in_words
+from analysis.reports.verdicts import verdict_name
 from app.drawing import icons
-from app.drawing.numbers import confidence, travel_span, volts_span
+from app.drawing.numbers import travel_span, volts_span
 from app.drawing.theme import LIGHT, Palette
+from app.views.caution_strip import CautionStrip
 from app.views.pane import Pane
-from app.words import verdict_name
 
 _STATES = {
     State.PROVED: ("pass", "good"),
@@ -99,7 +100,13 @@ class EvidenceView(Pane):
         self._scroll.setWidgetResizable(True)
         self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self.set_content(self._scroll)
+        self._cautions = CautionStrip()
+        content = QWidget()
+        column = QVBoxLayout(content)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self._scroll, 1)
+        column.addWidget(self._cautions)
+        self.set_content(content)
         self.show_findings(None, None)
 
     def show_stopped(self) -> None:
@@ -120,6 +127,7 @@ class EvidenceView(Pane):
                 )
             )
             return
+        self._cautions.show_for(capture)
         self._fill(findings)
         self.show_content()
 
@@ -133,6 +141,7 @@ class EvidenceView(Pane):
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
         self._palette = palette
+        self._cautions.apply_palette(palette)
         if self._findings is not None:
             self._fill(self._findings)
 
@@ -155,7 +164,7 @@ class EvidenceView(Pane):
         headline.setAccessibleName(self.tr("Verdict"))
         self._layout.addWidget(headline)
         if verdict.code is not VerdictCode.INCONCLUSIVE:
-            how_sure = confidence(verdict.confidence)
+            how_sure = in_words(verdict.confidence)
             self._layout.addWidget(_text(how_sure, "font-size: 12pt; font-weight: 600;"))
         self._layout.addWidget(_text(verdict.summary))
         if verdict.possible_causes:
@@ -176,7 +185,7 @@ class EvidenceView(Pane):
         head.setObjectName("pressText")
         layout.addWidget(head)
         lines = [
-            f"{confidence(band.confidence)} · {volts_span(band.volts)}",
+            f"{in_words(band.confidence)} · {volts_span(band.volts)}",
             self.tr("{noisy} of {passes} crossings break up, up to {worst} %").format(
                 noisy=band.noisy_passes, passes=band.passes, worst=f"{band.output_smoothness_percent:.0f}"
             ),
@@ -226,21 +235,6 @@ class EvidenceView(Pane):
             self._section(self.tr("What to capture next"))
         for line in findings.advice:
             self._layout.addWidget(_text(f"– {line}"))
-        frame = QFrame()
-        frame.setObjectName("caution")
-        frame.setAccessibleName(self.tr("Cautions"))
-        layout = QVBoxLayout(frame)
-        layout.setContentsMargins(9, 6, 6, 6)
-        layout.setSpacing(3)
-        head = QHBoxLayout()
-        picture = QLabel()
-        picture.setPixmap(icons.pixmap("caution", self._palette.unsure, 17))
-        head.addWidget(picture)
-        head.addWidget(_text(self.tr("Before you connect or sweep"), "font-weight: 600;"), 1)
-        layout.addLayout(head)
-        for line in cautions(self._capture):
-            layout.addWidget(_text(line, quiet=True))
-        self._layout.addWidget(frame)
 
     def _section(self, title: str) -> None:
         label = _text(title, f"font-weight: 600; color: {self._palette.quiet};")

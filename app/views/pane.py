@@ -40,7 +40,7 @@ class Pane(QFrame):
         self._heading.addWidget(self._title)
         self._heading.addWidget(self._note, 1)
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(10, 5, 8, 6)
+        layout.setContentsMargins(10, 5, 8, 8)
         layout.setSpacing(3)
         layout.addLayout(self._heading)
         layout.addWidget(self._stack, 1)

@@ -6,8 +6,6 @@ import itertools
 
 import numpy as np
 import pytest
-from hypothesis import given
-from hypothesis import strategies as st
 
 from analysis.captures.model import Role
 from analysis.diagnosis.findings import ArmPath
@@ -68,15 +66,6 @@ def test_a_time_has_as_many_digits_as_a_pixel_can_move() -> None:
     assert numbers.seconds(1.23456789, 0.1) == "1.2 s"
     assert numbers.seconds(1.23456789, 1e-4) == "1.2346 s"
     assert numbers.seconds(-0.0004, 0.1) == "0.0 s"
-
-
-@given(st.floats(0.0, 1.0))
-def test_confidence_never_claims_certainty_and_never_falls_as_it_rises(probability: float) -> None:
-    text = numbers.confidence(probability)
-    odds = int(text.split("(")[1].split()[0])
-    assert 1 <= odds <= 99
-    assert ("very likely" in text) == (probability >= 0.95)
-    assert ("possible" in text) == (probability < 0.5)
 
 
 def test_a_reading_has_every_channel_with_the_tracks_first_and_the_travel() -> None:
