@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import multiprocessing
 import signal
-import sys
 from collections.abc import Iterator, Sequence
 from concurrent.futures import Future, ProcessPoolExecutor
 from concurrent.futures.process import BrokenProcessPool
@@ -12,9 +11,10 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from typing import TextIO
 
+from analysis.diagnosis.examine import examine
+
 from analysis.captures.model import Capture
 from analysis.captures.reading import open_capture, require_signal
-from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import Findings
 from analysis.diagnosis.profiles import load_profile
 from analysis.diagnosis.serialise import error_object, findings_object, json_line
@@ -23,9 +23,12 @@ from analysis.progress import Tick, ignore, part
 from analysis.reports.cautions import cautions
 from analysis.reports.document import Section
 from analysis.reports.findings_report import findings_report
-from app.printable import printable
+from app.printable import error_line
 from app.progress_line import ProgressLine
 from app.text_report import report_text, section_lines
+
+_GAP = "\n" + "=" * 40 + "\n\n"
+_CAUTIONS = Section("Before you connect or sweep", items=cautions())
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,14 +117,7 @@ def answer(path: str, request: Request, tick: Tick = ignore) -> Answer:
         return _failed(path, f"{problem}; please report it together with the file", request)
 
 
-def analyse(
-    paths: Sequence[str],
-    request: Request,
-    *,
-    jobs: int = 1,
-    out: TextIO = sys.stdout,
-    err: TextIO = sys.stderr,
-) -> int:
+def analyse(paths: Sequence[str], request: Request, *, jobs: int = 1, out: TextIO, err: TextIO) -> int:
     """Print the answers about some files, in their order.
 
     Parameters
@@ -147,27 +143,19 @@ def analyse(
     """
     if request.profile is not None:
         load_profile(request.profile)
-    status = 0
+    printed, failed = 0, 0
     with ProgressLine(err) as progress:
-        for number, one in enumerate(_answers(paths, request, jobs, progress)):
+        for one in _answers(paths, request, jobs, progress):
             progress.wipe()
             if one.text:
-                gap = "" if request.as_json or number == 0 else "\n" + "=" * 40 + "\n\n"
-                print(gap + one.text, file=out, flush=True)
+                print(one.text if request.as_json or not printed else _GAP + one.text, file=out, flush=True)
+                printed += 1
             if one.error:
-                status = 1
                 print(error_line(one.path, one.error), file=err, flush=True)
-    if not request.as_json and status == 0:
-        print(
-            "\n" + "\n".join(section_lines(Section("Before you connect or sweep", items=cautions()))),
-            file=out,
-        )
-    return status
-
-
-def error_line(path: str, sentence: str) -> str:
-    """``FILE: what is wrong; what to do``, on one line."""
-    return f"{printable(path)}: {printable(sentence)}"
+                failed += 1
+    if printed and not request.as_json:
+        print("\n".join(["", *section_lines(_CAUTIONS)]), file=out)
+    return 1 if failed else 0
 
 
 def _rendered(path: str, one: Examined, request: Request) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import multiprocessing
 import os
 import shutil
@@ -18,9 +19,9 @@ from analysis.errors import WornbandError
 from analysis.reports.document import Report
 from analysis.reports.findings_report import cautions_section, findings_report
 from analysis.reports.verdicts import customer_sentence
-from app.analysing import error_line, examined
+from app.analysing import examined
 from app.html_report import report_html
-from app.printable import printable
+from app.printable import error_line, printable
 from app.progress_line import ProgressLine
 from app.resources import sample_captures
 from app.text_report import report_text, section_lines
@@ -33,8 +34,8 @@ SAMPLE = "W1041-rear-left-height.h5"
 FOLDER = "wornband-demo"
 _PICTURE_S = 120.0
 _TRACK_CAPTION = (
-    "Break-up of the output along the travel. Each faint line is one crossing, the bold line the worst of them;"
-    " the hatched stretch is the band."
+    "Break-up of the output along the travel. Each faint line is one crossing, the bold line the worst of"
+    " them; the hatched stretch is the band."
 )
 
 
@@ -52,8 +53,8 @@ def demonstrate(
     folder: Path,
     *,
     window: bool = True,
-    out: TextIO = sys.stdout,
-    err: TextIO = sys.stderr,
+    out: TextIO,
+    err: TextIO,
     environment: Mapping[str, str] = os.environ,
 ) -> int:
     """Analyse a sample, leave the results in a folder, and open the workbench where there is a screen.
@@ -149,8 +150,6 @@ def _sample() -> Path:
 
 
 def _indented(item: object) -> str:
-    import json
-
     return json.dumps(item, allow_nan=False, indent=1) + "\n"
 
 

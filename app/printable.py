@@ -19,6 +19,11 @@ def printable(text: str) -> str:
     return "".join(_shown(character) for character in text)
 
 
+def error_line(path: str, sentence: str) -> str:
+    """``FILE: what is wrong; what to do``, on one line."""
+    return f"{printable(path)}: {printable(sentence)}"
+
+
 def _shown(character: str) -> str:
     if character.isprintable() or character in _JOINERS:
         return character

@@ -1,24 +1,22 @@
-"""``wornband verify``: does a capture still say what it said when it was written, and when it was reviewed?"""
+"""``wornband verify``: whether a capture still says what it said when it was written and reviewed."""
 
 from __future__ import annotations
 
-import sys
 from collections.abc import Sequence
 from typing import TextIO
 
 from analysis.captures.verification import Verification, verify_capture
 from analysis.errors import WornbandError
-from app.analysing import error_line
-from app.printable import printable
+from app.printable import error_line, printable
 from app.progress_line import ProgressLine
 
 PROVES = (
-    "A fingerprint proves that the file is unchanged since the fingerprint was taken. It does not prove who took"
-    " it, nor that the capture was true."
+    "A fingerprint proves that the file is unchanged since the fingerprint was taken. It does not prove who"
+    " took it, nor that the capture was true."
 )
 
 
-def verify(paths: Sequence[str], *, out: TextIO = sys.stdout, err: TextIO = sys.stderr) -> int:
+def verify(paths: Sequence[str], *, out: TextIO, err: TextIO) -> int:
     """Print what was found about each file.
 
     Returns

@@ -56,7 +56,8 @@ _CUSTOMER = {
     " linkage come first; then the sensor.",
     VerdictCode.MEASUREMENT_PROBLEM: "The measurement cannot be used and has to be made again. It says"
     " nothing about the vehicle yet.",
-    VerdictCode.NO_FAULT_FOUND: "No fault was seen in the position sensor and the wires that were measured{tested}.",
+    VerdictCode.NO_FAULT_FOUND: "No fault was seen in the position sensor and the wires that were"
+    " measured{tested}.",
     VerdictCode.INCONCLUSIVE: "The measurement does not show yet what is wrong. More has to be measured"
     " before a part is bought.",
 }

@@ -1,0 +1,122 @@
+"""The house keeps its order: who may import whom, what lies at the top, and how long a module grows."""
+
+from __future__ import annotations
+
+import ast
+import pkgutil
+import re
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+import analysis
+
+ROOT = Path(__file__).resolve().parents[2]
+TOP = {"README.md", "DEVELOPERS.md", "pyproject.toml", "app", "analysis", "tests", "sample_captures", "icons"}
+SOURCES = sorted([*(ROOT / "analysis").rglob("*.py"), *(ROOT / "app").rglob("*.py")])
+TESTS = sorted((ROOT / "tests").rglob("*.py"))
+MACHINE_PATHS = re.compile(r"(?<![\w.])/(?:work|root)/\w|[A-Z]:\\{1,2}Users\\")
+
+
+def _tracked() -> list[Path]:
+    """Files that are under version control."""
+    listed = subprocess.run(
+        ["git", "-C", str(ROOT), "ls-files", "-z"], capture_output=True, text=True, check=False
+    )
+    if listed.returncode:
+        pytest.skip("this is no checkout: there is no list of tracked files")
+    return [ROOT / name for name in listed.stdout.split("\0") if name and (ROOT / name).is_file()]
+
+
+def _imports(path: Path) -> set[str]:
+    """Top-level packages that a module imports anywhere."""
+    found: set[str] = set()
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Import):
+            found.update(alias.name.split(".")[0] for alias in node.names)
+        elif isinstance(node, ast.ImportFrom) and node.module and node.level == 0:
+            found.add(node.module.split(".")[0])
+    return found
+
+
+def _in_fresh_interpreter(code: str) -> str:
+    done = subprocess.run(
+        [sys.executable, "-c", code], capture_output=True, text=True, check=False, cwd=ROOT, timeout=120
+    )
+    assert done.returncode == 0, done.stderr
+    return done.stdout
+
+
+def test_analysis_never_loads_qt_nor_the_app() -> None:
+    names = [module.name for module in pkgutil.walk_packages(analysis.__path__, "analysis.")]
+    assert len(names) > 30
+    names = [name for name in names if not name.endswith("_child")]  # that one is run, never imported
+    code = (
+        "import importlib, sys\n"
+        f"for name in {names!r}: importlib.import_module(name)\n"
+        "unwanted = ('PySide6', 'shiboken6', 'pyqtgraph', 'app')\n"
+        "print([name for name in sys.modules if name.split('.')[0] in unwanted])"
+    )
+    assert _in_fresh_interpreter(code).strip() == "[]"
+
+
+@pytest.mark.parametrize(
+    "module",
+    ["app.command_line", "app.analysing", "app.demonstration", "app.verifying", "app.window", "app.pictures"],
+)
+def test_the_command_line_loads_no_qt_until_the_window_opens(module: str) -> None:
+    qt = "('PySide6', 'shiboken6', 'pyqtgraph')"
+    code = f"import sys, {module}\nprint([n for n in sys.modules if n.split('.')[0] in {qt}])"
+    assert _in_fresh_interpreter(code).strip() == "[]"
+
+
+def test_analysis_names_neither_qt_nor_the_app_in_any_import() -> None:
+    for path in (ROOT / "analysis").rglob("*.py"):
+        assert not _imports(path) & {"app", "tests", "PySide6", "pyqtgraph"}, path
+
+
+def test_the_program_needs_nothing_that_its_wheel_does_not_ask_for() -> None:
+    allowed = {"analysis", "app", "numpy", "scipy", "h5py", "PySide6", "shiboken6", "pyqtgraph", "__future__"}
+    for path in SOURCES:
+        assert not _imports(path) - allowed - set(sys.stdlib_module_names), path
+
+
+def test_the_top_of_the_house_holds_what_was_agreed() -> None:
+    visible = {path.relative_to(ROOT).parts[0] for path in _tracked()}
+    assert {name for name in visible if not name.startswith(".")} == TOP
+
+
+@pytest.mark.parametrize("path", [*SOURCES, *TESTS], ids=lambda path: str(path.relative_to(ROOT)))
+def test_no_module_is_longer_than_400_lines(path: Path) -> None:
+    assert len(path.read_text(encoding="utf-8").splitlines()) <= 400
+
+
+@pytest.mark.parametrize("path", SOURCES, ids=lambda path: str(path.relative_to(ROOT)))
+def test_every_module_says_what_it_is_for(path: Path) -> None:
+    assert ast.get_docstring(ast.parse(path.read_text(encoding="utf-8")))
+
+
+def test_nothing_tracked_names_a_folder_of_somebodys_machine() -> None:
+    for path in _tracked():
+        data = path.read_bytes()
+        if b"\0" in data or path == Path(__file__).resolve():
+            continue
+        found = MACHINE_PATHS.search(data.decode("utf-8"))
+        assert found is None, f"{path.relative_to(ROOT)} names {found.group() if found else ''}"
+
+
+def test_the_search_for_machine_paths_finds_one() -> None:
+    assert MACHINE_PATHS.search("see /root/captures")
+    assert MACHINE_PATHS.search("C:\\Users\\somebody")
+    assert not MACHINE_PATHS.search("what a day of /work is, https://example.org/work/x")
+
+
+def test_no_test_is_skipped_without_a_reason_or_expected_to_fail() -> None:
+    for path in TESTS:
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.Call) and ast.unparse(node.func) in ("pytest.skip", "pytest.mark.skip"):
+                assert node.args or node.keywords, f"{path}: line {node.lineno}"
+            if isinstance(node, ast.Attribute) and ast.unparse(node) == "pytest.mark.xfail":
+                raise AssertionError(f"{path}: line {node.lineno} expects to fail")
