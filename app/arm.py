@@ -103,6 +103,18 @@ class Arm(QObject):
             self._run = self._run.at_speed(speed, self._clock())
             self.speed_changed.emit(speed)
 
+    def nudge(self, by: float) -> None:
+        """Move by a share of the shown window, at least by one sample; a run stops."""
+        self.rest()
+        record, window, moment_s = self._focus.record, self._focus.window, self._focus.moment_s
+        if record is None or not len(record):
+            return
+        step_s = max(abs(by) * window.length, record.sample_interval_s) * (1 if by > 0 else -1)
+        limits = whole(record)
+        last_s = limits.stop - record.sample_interval_s
+        wanted_s = (window.start if moment_s is None else moment_s) + step_s
+        self._focus.follow(min(max(wanted_s, limits.start), last_s))
+
     def change_speed(self, by: int) -> None:
         """Take the next faster (1) or slower (-1) speed."""
         place = SPEEDS.index(self._run.speed) + by

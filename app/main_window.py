@@ -24,6 +24,7 @@ from app.views.keys_page import KeysPage
 from app.views.readout import Readout
 
 _FILTERS = "*.h5 *.hdf5 *.nc"
+_NUDGE = 1 / 400  # of the window: about two pixels of a small screen
 
 
 class Window(QMainWindow):
@@ -185,6 +186,9 @@ class Window(QMainWindow):
                 "previous_record": lambda: self.focus.step_record(-1),
                 "next_record": lambda: self.focus.step_record(1),
                 "run": self.arm.toggle,
+                "copy": self._copy_reading,
+                "arm_back": lambda: self.arm.nudge(-_NUDGE),
+                "arm_on": lambda: self.arm.nudge(_NUDGE),
                 "slower": lambda: self.arm.change_speed(-1),
                 "faster": lambda: self.arm.change_speed(1),
                 "keys": self._show_keys,
@@ -240,7 +244,8 @@ class Window(QMainWindow):
         }
         for name in ("examine", "whole", "zoom_in", "zoom_out", "earlier", "later", "previous_record"):
             can[name] = shown
-        can["next_record"] = can["run"] = shown
+        for name in ("next_record", "run", "arm_back", "arm_on", "copy"):
+            can[name] = shown
         for name, possible in can.items():
             self.actions_by_name[name].setEnabled(possible)
 
@@ -264,6 +269,9 @@ class Window(QMainWindow):
     def _show_whole(self) -> None:
         self.focus.show_whole()
         self.page.track.show_whole()
+
+    def _copy_reading(self) -> None:
+        QGuiApplication.clipboard().setText(self.readout.plain_text())
 
     def _toggle_lanes(self) -> None:
         self.settings.lanes = self.actions_by_name["lanes"].isChecked()

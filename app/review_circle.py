@@ -13,6 +13,7 @@ from app.drawing.band_item import Stretch
 from app.drawing.numbers import duration, rate_text
 from app.drawing.track_items import worst
 from app.readings import read_at
+from app.trouble import sentence
 from app.words import record_names
 
 if TYPE_CHECKING:
@@ -208,7 +209,7 @@ class ReviewCircle(QObject):
         try:
             reading = read_at(record, moment_s, self._survey)
         except CaptureError as error:
-            window.page.problem_bar.show_problem(f"{error}.")
+            window.page.problem_bar.show_problem(sentence(error, self.tr("Reading at the pointer")))
             return
         pixel_s = focus.window.length / max(window.page.trace.width(), 1)
         window.readout.show_reading(reading, max(pixel_s, record.sample_interval_s))

@@ -65,10 +65,10 @@ class EnvelopeItem(Drawing):
     Parameters
     ----------
     report : callable
-        Told one sentence where the file turns out damaged or gone while it is drawn.
+        Told the error where the file turns out damaged or gone while it is drawn.
     """
 
-    def __init__(self, report: Callable[[str], None]) -> None:
+    def __init__(self, report: Callable[[CaptureError], None]) -> None:
         super().__init__()
         self._report = report
         self._channel: Channel | None = None
@@ -106,6 +106,10 @@ class EnvelopeItem(Drawing):
         """Called by pyqtgraph when x or y moved: the strokes are stale, the old ones are not painted."""
         self.prepare()
 
+    def viewTransformChanged(self) -> None:  # noqa: N802 - pyqtgraph's own name
+        """Called by pyqtgraph when the plot was resized."""
+        self.prepare()
+
     def prepare(self) -> None:
         """Fetch the extremes for what the view shows, unless they are at hand already."""
         view = self.plot_box()
@@ -126,7 +130,7 @@ class EnvelopeItem(Drawing):
             extremes = columns(self._channel, first, last, count)
         except CaptureError as error:
             self._lines = np.empty((0, 4))
-            self._report(str(error))
+            self._report(error)
         else:
             self._lines = strokes(extremes, self._first_sample_s, self._interval_s, thick_v)
             self._pen.setWidthF(_JOINED_PX if extremes.single else 1.0)

@@ -3,11 +3,21 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, Qt, Signal
-from PySide6.QtGui import QEnterEvent, QKeyEvent, QMouseEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtGui import QEnterEvent, QKeyEvent, QMouseEvent, QResizeEvent
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QLayout,
+    QScrollArea,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
 
 from analysis.captures.model import Capture
-from analysis.diagnosis.findings import Band, Findings, State, Statement, VerdictCode
+from analysis.diagnosis.findings import Band, Findings, Result, State, Statement, VerdictCode
+from analysis.reports.checks import check_sentence, state_name
 from analysis.reports.confidence import in_words
 from analysis.reports.verdicts import verdict_name
 from app.drawing import icons
@@ -20,6 +30,11 @@ _STATES = {
     State.PROVED: ("pass", "good"),
     State.REFUTED: ("fail", "bad"),
     State.NOT_SHOWN: ("unsure", "unsure"),
+}
+_RESULTS = {
+    Result.PASS: ("pass", "good"),
+    Result.FAIL: ("fail", "bad"),
+    Result.CANNOT_TELL: ("unsure", "unsure"),
 }
 _CALM = {VerdictCode.NO_FAULT_FOUND: "good", VerdictCode.INCONCLUSIVE: "unsure"}
 
@@ -71,6 +86,17 @@ class PressRow(QFrame):
             font = label.font()
             font.setUnderline(on)
             label.setFont(font)
+
+
+class _Body(QWidget):
+    """As high as its wrapped lines need at its width; a scroll area would guess, and scroll into nothing."""
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Take the height that this width asks for."""
+        super().resizeEvent(event)
+        layout = self.layout()
+        if layout is not None:
+            self.setMinimumHeight(layout.heightForWidth(self.width()))
 
 
 class EvidenceView(Pane):
@@ -146,14 +172,16 @@ class EvidenceView(Pane):
             self._fill(self._findings)
 
     def _fill(self, findings: Findings) -> None:
-        body = QWidget()
+        body = _Body()
         self._layout = QVBoxLayout(body)
+        self._layout.setSizeConstraint(QLayout.SizeConstraint.SetNoConstraint)
         self._layout.setContentsMargins(0, 0, 6, 0)
         self._layout.setSpacing(6)
         self._verdict(findings)
         self._cards = [self._band(index, band) for index, band in enumerate(findings.bands)]
         self._chain(findings)
         self._advice(findings)
+        self._readings(findings)
         self._layout.addStretch(1)
         self._scroll.setWidget(body)
 
@@ -203,11 +231,24 @@ class EvidenceView(Pane):
         for statement in findings.evidence:
             self._layout.addWidget(self._statement(statement))
 
+    def _readings(self, findings: Findings) -> None:
+        if findings.checks:
+            self._section(self.tr("Readings"))
+        for check in findings.checks:
+            mark, tone = _RESULTS[check.result]
+            self._layout.addWidget(self._row(mark, tone, check_sentence(check), check.record, quiet=False))
+
     def _statement(self, statement: Statement) -> QWidget:
         mark, tone = _STATES[statement.state]
-        row = PressRow(statement.text) if statement.records else QFrame()
-        row.setAccessibleDescription(self._state_name(statement.state))
-        row.setToolTip(self._state_name(statement.state))
+        shown = statement.state is not State.NOT_SHOWN
+        row = self._row(mark, tone, statement.text, next(iter(statement.records), ""), quiet=not shown)
+        row.setToolTip(state_name(statement.state))
+        row.setAccessibleDescription(state_name(statement.state))
+        return row
+
+    def _row(self, mark: str, tone: str, text: str, record: str, quiet: bool) -> QFrame:
+        """A mark and a text; pressed, it goes to the record that shows it."""
+        row = PressRow(text) if record else QFrame()
         layout = QHBoxLayout(row)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(7)
@@ -215,20 +256,13 @@ class EvidenceView(Pane):
         picture.setPixmap(icons.pixmap(mark, getattr(self._palette, tone), 15))
         picture.setContentsMargins(0, 2, 0, 0)
         layout.addWidget(picture, 0, Qt.AlignmentFlag.AlignTop)
-        text = _text(statement.text, quiet=statement.state is State.NOT_SHOWN)
-        text.setObjectName("pressText" if statement.records else "")
-        layout.addWidget(text, 1)
+        label = _text(text, quiet=quiet)
+        layout.addWidget(label, 1)
         if isinstance(row, PressRow):
-            row.pressed.connect(lambda: self.record_wanted.emit(statement.records[0]))
-            row.opened.connect(lambda: self.record_wanted.emit(statement.records[0]))
+            label.setObjectName("pressText")
+            row.pressed.connect(lambda: self.record_wanted.emit(record))
+            row.opened.connect(lambda: self.record_wanted.emit(record))
         return row
-
-    def _state_name(self, state: State) -> str:
-        return {
-            State.PROVED: self.tr("Proved"),
-            State.REFUTED: self.tr("Refuted"),
-            State.NOT_SHOWN: self.tr("Not shown"),
-        }[state]
 
     def _advice(self, findings: Findings) -> None:
         if findings.advice:

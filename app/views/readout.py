@@ -5,6 +5,7 @@ from __future__ import annotations
 from html import escape
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QTextDocumentFragment
 from PySide6.QtWidgets import QLabel, QWidget
 
 from app.drawing.numbers import percent, seconds, volts
@@ -48,6 +49,10 @@ class Readout(QLabel):
             parts.append(self.tr("worst break-up {worst}").format(worst=f"<b>{percent(breakup_percent)}</b>"))
             parts.append(self.tr("crossed {count} times").format(count=f"<b>{crossings}</b>"))
         self.setText("&nbsp;&nbsp;&nbsp;".join(parts))
+
+    def plain_text(self) -> str:
+        """What is shown, as plain text."""
+        return QTextDocumentFragment.fromHtml(self.text()).toPlainText().replace("\N{NO-BREAK SPACE}", " ")
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""

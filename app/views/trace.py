@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QWidget
 
 from analysis.captures.model import Channel, Record, Role
+from analysis.errors import CaptureError
 from analysis.intervals import Interval
 from app.drawing.axes import QuietAxis
 from app.drawing.band_item import BandItem, Stretch
@@ -19,6 +20,7 @@ from app.drawing.gestures import GestureBox
 from app.drawing.lane_name import LaneName
 from app.drawing.theme import LIGHT, Palette
 from app.readings import in_role_order
+from app.trouble import sentence
 from app.views.pane import Pane
 from app.words import channel_name
 
@@ -174,7 +176,7 @@ class TraceView(Pane):
         low_v, high_v = min(low for low, _ in extents), max(high for _, high in extents)
         box.show_y(low_v, high_v)
         for place, channel in enumerate(channels):
-            curve = EnvelopeItem(self.problem.emit)
+            curve = EnvelopeItem(self._complain)
             box.hold(curve)
             curve.show_channel(record, channel, self._palette.role(channel.role), (low_v, high_v))
             lane.curves.append((curve, channel))
@@ -201,6 +203,9 @@ class TraceView(Pane):
 
     def _hover(self, position: QPointF | None) -> None:
         self.pointed.emit(self.time_under(position) if position is not None else None)
+
+    def _complain(self, error: CaptureError) -> None:
+        self.problem.emit(sentence(error, self.tr("Drawing the record")))
 
     def _pinch(self, factor: float, position: QPointF) -> None:
         at_s = self.time_under(position)

@@ -61,8 +61,9 @@ def window(qtbot: QtBot, bench: Bench) -> Iterator[Window]:
     made = Window(Tools(bench.open_capture, bench.examine), Settings(MemoryStore()))
     qtbot.addWidget(made)
     made.resize(1366, 768)
-    with qtbot.waitExposed(made):
+    with qtbot.waitActive(made):
         made.show()
+        made.activateWindow()
     yield made
     made.close()
     assert not [thread for thread in threading.enumerate() if thread.name.startswith("wornband")]

@@ -202,3 +202,9 @@ def wiring_findings() -> Findings:
         events=events,
         surveys=base.surveys,
     )
+
+
+def nothing_found() -> Findings:
+    """What an examination says that has nothing to go by."""
+    verdict = Verdict(VerdictCode.INCONCLUSIVE, 0.2, "Nothing was swept.")
+    return Findings("", "poor", "", "test", "", verdict)
