@@ -40,7 +40,9 @@ class CapturesMenu(QMenu):
             self._add(path, path.name)
         samples = resources.sample_captures()
         if samples:
-            self.addSection(self.tr("Samples"))
+            if not self.isEmpty():
+                self.addSeparator()
+            self.addAction(self.tr("Samples")).setEnabled(False)
         for path in samples:
             self._add(path, path.stem.replace("-", " "))
         if self.isEmpty():

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication, QResizeEvent
+from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication
 from PySide6.QtWidgets import QFileDialog, QLabel, QMainWindow, QMenu, QProgressBar
 
 from app.actions import MENUS, Actions, menu_name
@@ -86,11 +86,6 @@ class Window(QMainWindow):
         self.setWindowIcon(icons.icon("wornband", palette.band, palette.faint))
         self.page.apply_palette(palette)
         self.readout.apply_palette(palette)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Keep every record in sight."""
-        super().resizeEvent(event)
-        self.page.fit_records()
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Stop the work, close the file, remember the window; nothing is asked, for nothing is lost."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QMenu, QSplitter, QToolButton, QVBoxLayout, QWidget
 
 from app.actions import Actions
@@ -42,7 +43,7 @@ class ReviewPage(QWidget):
         self.title, self.subtitle = ElidedLabel(), ElidedLabel()
         self.speed = QComboBox()
         self._captures_button = QToolButton()
-        self._left = _column([(self.records, 3), (self.events, 2)])
+        self._left = _LeftColumn(self.records, self.events)
         self._arrange_tools()
         page = QVBoxLayout(self)
         page.setContentsMargins(8, 2, 8, 0)
@@ -54,9 +55,7 @@ class ReviewPage(QWidget):
 
     def fit_records(self) -> None:
         """Give Records the height that its rows need, and the rest to the crossings."""
-        height = self._left.height()
-        records = min(self.records.wanted_height(), round(0.65 * height))
-        self._left.setSizes([records, height - records])
+        self._left.fit()
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
@@ -141,6 +140,28 @@ class ReviewPage(QWidget):
         if text:
             button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
         return button
+
+
+class _LeftColumn(QSplitter):
+    """Records as high as its rows need, the crossings below it."""
+
+    def __init__(self, records: RecordsView, events: EventsView) -> None:
+        super().__init__(Qt.Orientation.Vertical)
+        self._records = records
+        self.setHandleWidth(_GAP_PX)
+        self.setChildrenCollapsible(False)
+        self.addWidget(records)
+        self.addWidget(events)
+
+    def fit(self) -> None:
+        """Share the height out."""
+        records = min(self._records.wanted_height(), round(0.65 * self.height()))
+        self.setSizes([records, self.height() - records])
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Share the new height out."""
+        super().resizeEvent(event)
+        self.fit()
 
 
 def _column(panes: list[tuple[QWidget, int]]) -> QSplitter:

@@ -18,17 +18,17 @@ class LaneName(QGraphicsSimpleTextItem):
         What it says.
     corner : QGraphicsItem
         The plot area.
-    row : int
-        Names below each other take rows 0, 1, 2...
+    left_px : float
+        How far from the left edge: names beside each other.
     """
 
-    def __init__(self, text: str, corner: QGraphicsItem, row: int = 0) -> None:
+    def __init__(self, text: str, corner: QGraphicsItem, left_px: float = 7.0) -> None:
         super().__init__(text, corner)
         font = QFont()
         font.setPointSizeF(8.5)
         font.setWeight(QFont.Weight.DemiBold)
         self.setFont(font)
-        self.setPos(7, 2 + 16 * row)
+        self.setPos(left_px, 2)
         self.setZValue(40)
         self._plate = QColor("white")
 

@@ -174,13 +174,18 @@ class TraceView(Pane):
         lane = _Lane(box, axes, bands, drag, moment, [], [])
         extents = [extent_v(item) for item in channels]
         low_v, high_v = min(low for low, _ in extents), max(high for _, high in extents)
+        if len(channels) > 1:  # the names stand side by side above the highest of several channels
+            low_v, high_v = low_v - 0.04 * (high_v - low_v), high_v + 0.12 * (high_v - low_v)
         box.show_y(low_v, high_v)
-        for place, channel in enumerate(channels):
+        left_px = 7.0
+        for channel in channels:
             curve = EnvelopeItem(self._complain)
             box.hold(curve)
             curve.show_channel(record, channel, self._palette.role(channel.role), (low_v, high_v))
             lane.curves.append((curve, channel))
-            lane.names.append((LaneName(f"{channel_name(channel)}  V", box, place), channel))
+            name = LaneName(f"{channel_name(channel)}  V", box, left_px)
+            left_px += name.boundingRect().width() + 10
+            lane.names.append((name, channel))
         box.zoomed.connect(self.zoomed)
         box.panned.connect(self.panned)
         box.pressed.connect(self.pressed)
