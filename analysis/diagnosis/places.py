@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
-from scipy.special import betaln
+from scipy.special import betaln, logsumexp
 
 from analysis.intervals import Interval
 from analysis.signals.facts import TrackSurvey
@@ -25,6 +25,9 @@ SHOWING = (2.0, 0.7)
 """Beta prior of the share of crossings on which a bad spot shows: most of them, but slow recorders miss
 some. Its mean is 0.74."""
 
+RATE_MIXTURE = ((1.0, 0.5), (2.0, 0.3), (4.0, 0.15), (10.0, 0.05))
+"""How many times the rate elsewhere the rate at one stretch may be by chance, and how likely that is."""
+
 MOST_PLACES = 4
 """Places looked for on one track; a track that breaks up in more has no good part to compare with."""
 
@@ -33,6 +36,9 @@ WIDEST_PERCENT = 16.0
 
 EDGE_REACH_PERCENT = 13.0
 """How far from a found stretch its edges are looked for."""
+
+EDGES_MAY_COST = 1.5
+"""Log odds that better edges may cost: they are found on all visits, the odds on crossings."""
 
 CLEAR_PERCENT = 2.0
 """A stroke goes right through a stretch where it begins and ends this far outside."""
@@ -88,34 +94,60 @@ def find_places(survey: TrackSurvey) -> tuple[Place, ...]:
     noisy = np.where(np.isnan(survey.breakup_percent), np.nan, survey.breakup_percent > 0)
     found: list[Place] = []
     while len(found) < MOST_PLACES and onsets.any():
-        best = _best_stretch(survey, onsets)
-        if best is None or best[0] < LEAST_ODDS:
+        core = _best_stretch(survey, onsets)
+        if core.log_odds < LEAST_ODDS:
             break
-        first, last, slack = _edges(_telling(survey, noisy, best[1], best[2]), best[1], best[2])
-        found.append(_place(survey, onsets, first, last, best[0], slack))
+        refined, slack = _refined(survey, onsets, noisy, core)
+        found.append(_place(survey, onsets, refined, slack))
         # What lies in or beside the place is explained; the next one is looked for in the rest.
-        explained = slice(max(min(first, best[1]) - 2, 0), max(last, best[2]) + 2)
+        explained = slice(max(min(refined.first, core.first) - 2, 0), max(refined.last, core.last) + 2)
         onsets[:, explained] = 0.0
         noisy[:, explained] = np.nan
-    return tuple(found)
+    return tuple(sorted(found, key=lambda place: -place.log_odds))
 
 
-def _best_stretch(survey: TrackSurvey, onsets: NDArray[np.float64]) -> tuple[float, int, int] | None:
-    """Log odds, first bin and bin past the last of the stretch that place explains best."""
+@dataclass(frozen=True, slots=True)
+class _Stretch:
+    """Bins ``[first, last)`` and the log odds of place against time there."""
+
+    first: int
+    last: int
+    log_odds: float
+
+
+def _best_stretch(survey: TrackSurvey, onsets: NDArray[np.float64]) -> _Stretch:
+    """The stretch that place explains best."""
     bins = onsets.shape[1]
-    width_percent = float(survey.edges_percent[1] - survey.edges_percent[0])
-    visited = _cumulative(~np.isnan(survey.breakup_percent))
-    dwell, events = _cumulative(survey.dwell_s), _cumulative(onsets)
-    best: tuple[float, int, int] | None = None
-    for width in sorted({min(max(1, round(item / width_percent)), bins) for item in WIDTHS_PERCENT}):
-        inside = _windows(events, width)
-        counted = (_windows(visited, width) >= FOOTHOLD * width) | (inside > 0)
-        odds = place_against_time(counted, inside, _windows(dwell, width), onsets.sum(), survey.dwell_s.sum())
-        odds -= np.log(len(WIDTHS_PERCENT) * max(bins / width, 1.0))
+    widths = sorted({min(max(1, round(item / BIN_PERCENT)), bins) for item in WIDTHS_PERCENT})
+    best = _Stretch(0, 0, -np.inf)
+    for width in widths:
+        odds = _odds(survey, onsets, width)
         index = int(np.argmax(odds))
-        if best is None or odds[index] > best[0]:
-            best = (float(odds[index]), index, index + width)
+        if odds[index] > best.log_odds:
+            best = _Stretch(index, index + width, float(odds[index]))
     return best
+
+
+def _odds(survey: TrackSurvey, onsets: NDArray[np.float64], width: int) -> NDArray[np.float64]:
+    """Log odds of every stretch of `width` bins, what trying so many stretches buys taken off."""
+    inside = _windows(_cumulative(onsets), width)
+    visited = _windows(_cumulative(~np.isnan(survey.breakup_percent)), width)
+    counted = (visited >= FOOTHOLD * width) | (inside > 0)
+    dwell = _windows(_cumulative(survey.dwell_s), width)
+    odds = place_against_time(counted, inside, dwell, float(onsets.sum()), float(survey.dwell_s.sum()))
+    return odds - np.log(len(WIDTHS_PERCENT) * max(onsets.shape[1] / width, 1.0))
+
+
+def _refined(
+    survey: TrackSurvey, onsets: NDArray[np.float64], noisy: NDArray[np.float64], core: _Stretch
+) -> tuple[_Stretch, tuple[float, float]]:
+    """The stretch with its edges found, unless it is then explained worse, and the slack of the edges."""
+    first, last, slack = _edges(_telling(survey, noisy, core.first, core.last), core.first, core.last)
+    log_odds = float(_odds(survey, onsets, last - first)[first])
+    if log_odds >= core.log_odds - EDGES_MAY_COST:
+        return _Stretch(first, last, max(log_odds, core.log_odds)), slack
+    half = 0.25 * (core.last - core.first)
+    return core, (half, half)
 
 
 def _cumulative(values: NDArray[np.float64] | NDArray[np.bool_]) -> NDArray[np.float64]:
@@ -164,11 +196,22 @@ def place_against_time(
     # One more event than was seen: a rate is never proved to be nought.
     rate = (outside + 1.0) / np.maximum(time_total_s - dwell_s.sum(axis=0), 1e-3)
     expected = rate * np.maximum(dwell_s, 1e-4)
-    chance = -np.expm1(-expected)
-    time = np.where(noisy, np.log(chance), np.where(counted, -expected, 0.0)).sum(axis=0)
+    # The rate is not the same everywhere: noise grows along the travel, an arm shakes more in places.
+    time = logsumexp(
+        [np.log(weight) + _log_chance(noisy, counted, times * expected) for times, weight in RATE_MIXTURE],
+        axis=0,
+    )
     # Fewer break-ups than chance would have is no sign of a bad spot, however unlikely.
-    worse = showing > np.where(counted, chance, 0.0).sum(axis=0)
+    worse = showing > np.where(counted, -np.expm1(-expected), 0.0).sum(axis=0)
     return np.asarray(np.where(worse, place - time, -np.inf), dtype=np.float64)
+
+
+def _log_chance(
+    noisy: NDArray[np.bool_], counted: NDArray[np.bool_], expected: NDArray[np.float64]
+) -> NDArray[np.float64]:
+    """Log probability of just these noisy crossings, if disturbances come at random in time."""
+    showing = np.log(-np.expm1(-expected))
+    return np.asarray(np.where(noisy, showing, np.where(counted, -expected, 0.0)).sum(axis=0))
 
 
 def _telling(survey: TrackSurvey, noisy: NDArray[np.float64], first: int, last: int) -> NDArray[np.float64]:
@@ -218,23 +261,17 @@ def _log_share(hits: NDArray[np.float64], tries: NDArray[np.float64]) -> NDArray
 
 
 def _place(
-    survey: TrackSurvey,
-    onsets: NDArray[np.float64],
-    first: int,
-    last: int,
-    log_odds: float,
-    slack: tuple[float, float],
+    survey: TrackSurvey, onsets: NDArray[np.float64], stretch: _Stretch, slack: tuple[float, float]
 ) -> Place:
-    edges = survey.edges_percent
+    edges, first, last = survey.edges_percent, stretch.first, stretch.last
     visited = (~np.isnan(survey.breakup_percent[:, first:last])).sum(axis=1)
     noisy = np.nanmax(np.nan_to_num(survey.breakup_percent[:, first:last]), axis=1) > 0
-    bin_percent = float(edges[1] - edges[0])
     outside_s = max(float(survey.dwell_s.sum() - survey.dwell_s[:, first:last].sum()), 1e-3)
     return Place(
         travel=Interval(float(edges[first]), float(edges[last])),
-        start_uncertainty_percent=bin_percent * (slack[0] + 0.5),
-        stop_uncertainty_percent=bin_percent * (slack[1] + 0.5),
-        log_odds=log_odds,
+        start_uncertainty_percent=BIN_PERCENT * (slack[0] + 0.5),
+        stop_uncertainty_percent=BIN_PERCENT * (slack[1] + 0.5),
+        log_odds=stretch.log_odds,
         crossed=(visited >= FOOTHOLD * (last - first)) | noisy,
         noisy=noisy,
         elsewhere_per_s=float(onsets.sum() - onsets[:, first:last].sum()) / outside_s,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
@@ -17,14 +18,30 @@ BLOCK_S = 0.05
 LEAST_SPAN_S = 0.25
 """Nobody probes a wire for less."""
 
-GROUND_V = 0.4
-"""A wire that stands within this of the return is a ground, good or bad, or no wire at all."""
+FEED_V = (1.5, 7.2)
+"""A wire that stands steadily in this range, reached and left at one jump, is a feed, good or bad."""
 
-FEED_V = (3.2, 7.2)
-"""A wire that stands steadily in this range, and above everything that moves, is a feed."""
+GROUND_V = 2.5
+"""A steady wire below this, probed before the feed, is a ground, good or bad."""
 
 STEADY_V = 0.15
 """A feed or a ground moves less than this within a stretch."""
+
+JUMP_V = 0.8
+"""A probe that is taken from a feed jumps further than this from one cell to the next but one."""
+
+HUM_V = 0.015
+"""A probe in the air swings by more than this within a stretch; a wire to ground is quieter."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Plateau:
+    """Blocks ``[first, last)`` that stand at one level."""
+
+    first: int
+    last: int
+    level_v: float
+    reach_v: float
 
 
 def split_by_wire(record: Record, cells: CellSeries, cell_s: float) -> tuple[Record, ...]:
@@ -43,53 +60,73 @@ def split_by_wire(record: Record, cells: CellSeries, cell_s: float) -> tuple[Rec
     -------
     tuple of Record
         In order of time, each with its step and role; only the record itself where it does not begin on
-        another wire, or where nothing moves after it.
+        another wire, or where nothing follows.
     """
     block = max(1, round(BLOCK_S / cell_s))
+    plateaus = _plateaus(np.nan_to_num(cells.mean), block, max(1, round(LEAST_SPAN_S / (block * cell_s))))
+    # The feed is probed before the arm is moved: what stands before it is a ground or the air.
+    above = [item for item in plateaus if item.level_v > FEED_V[0]][:1]
     whole = len(cells.mean) // block
-    if whole < 4:
+    if not above or not _is_feed(above[0], cells.mean, block) or above[0].last > 0.8 * whole:
         return (record,)
-    labels = _labels(cells, block, whole)
-    spans = _spans(labels, max(1, round(LEAST_SPAN_S / (block * cell_s))))
-    kinds = [kind for kind, _, _ in spans]
-    if kinds[-1] != "signal" or len(spans) < 2 or "reference" not in kinds:
-        return (record,)
-    per_block = len(record) / whole
-    return tuple(
-        span_of(
-            record,
-            round(first * per_block),
-            round(last * per_block),
-            step={"ground": Step.GROUND, "reference": Step.REFERENCE}.get(kind, Step.SWEEP),
-            role={"ground": Role.GROUND, "reference": Role.REFERENCE}.get(kind, Role.SIGNAL),
-        )
-        for kind, first, last in spans
-        if kind != "air"
-    )
+    begin = _signal_start(cells.mean, block, above[0].last)
+    grounds = [item for item in plateaus if item.last <= above[0].first and _is_ground(item)]
+    spans = [(item, Role.GROUND, Step.GROUND) for item in grounds[-1:]]
+    spans += [(above[0], Role.REFERENCE, Step.REFERENCE)]
+    per_block = block * cell_s / record.sample_interval_s
+
+    def cut(first: float, last: float, role: Role, step: Step) -> Record:
+        stop = min(round(last * per_block), len(record))
+        return span_of(record, round(first * per_block), stop, step=step, role=role)
+
+    held = [cut(item.first + 1, item.last - 1, role, step) for item, role, step in spans]
+    return (*held, cut(begin, len(record), Role.SIGNAL, Step.SWEEP))
 
 
-def _labels(cells: CellSeries, block: int, whole: int) -> NDArray[np.str_]:
-    mean = np.nan_to_num(cells.mean[: whole * block]).reshape(whole, block)
-    level, reach = np.median(mean, axis=1), np.ptp(mean, axis=1)
-    top = float(np.percentile(level, 99.5))
-    label = np.full(whole, "signal", dtype="<U9")
-    steady = reach < STEADY_V
-    feed = steady & (level > FEED_V[0]) & (level < FEED_V[1]) & (level > top - 0.2)
-    label[feed] = "reference"
-    near_nought = np.abs(level) < GROUND_V
-    label[near_nought] = "air"
-    label[near_nought & steady] = "ground"
-    return label
-
-
-def _spans(labels: NDArray[np.str_], least: int) -> list[tuple[str, int, int]]:
-    """Runs of one label; short runs go to the one before, and all after the first long signal is signal."""
-    cuts = [0, *(np.flatnonzero(labels[1:] != labels[:-1]) + 1).tolist(), len(labels)]
-    runs: list[tuple[str, int, int]] = []
+def _plateaus(mean: NDArray[np.float32], block: int, least: int) -> list[_Plateau]:
+    """Stretches of at least `least` blocks that stand at one level."""
+    whole = len(mean) // block
+    blocks = mean[: whole * block].reshape(whole, block)
+    level, reach = np.median(blocks, axis=1), np.ptp(blocks, axis=1)
+    broken = (reach[1:] > STEADY_V) | (reach[:-1] > STEADY_V) | (np.abs(np.diff(level)) > 0.5 * STEADY_V)
+    cuts = [0, *(np.flatnonzero(broken) + 1).tolist(), whole]
+    runs: list[tuple[int, int]] = []
     for first, last in pairwise(cuts):
-        kind = str(labels[first])
-        if runs and (last - first < least or runs[-1][0] in ("signal", kind)):
-            runs[-1] = (runs[-1][0], runs[-1][1], last)
+        again = runs and first - runs[-1][1] <= 2 and abs(level[first] - level[runs[-1][1] - 1]) < STEADY_V
+        if again and last - first >= 2:  # a short disturbance does not end a plateau
+            runs[-1] = (runs[-1][0], last)
         else:
-            runs.append((kind, first, last))
-    return runs
+            runs.append((first, last))
+    return [
+        _Plateau(first, last, float(np.median(level[first:last])), float(np.median(reach[first:last])))
+        for first, last in runs
+        if last - first >= least
+    ]
+
+
+def _is_feed(item: _Plateau, mean: NDArray[np.float32], block: int) -> bool:
+    low, high = FEED_V
+    entered = item.first == 0 or _jumps(mean, (item.first - 1) * block, (item.first + 1) * block)
+    left = _jumps(mean, (item.last - 1) * block, (item.last + 1) * block)
+    return low < item.level_v < high and entered and left
+
+
+def _is_ground(item: _Plateau) -> bool:
+    humming = abs(item.level_v) < 0.35 and item.reach_v > HUM_V
+    return -0.5 < item.level_v < GROUND_V and not humming
+
+
+def _jumps(mean: NDArray[np.float32], first: int, last: int) -> bool:
+    near = mean[max(first, 0) : last]
+    return len(near) > 2 and float(np.abs(near[2:] - near[:-2]).max()) > JUMP_V
+
+
+def _signal_start(mean: NDArray[np.float32], block: int, after: int) -> int:
+    """Block in which the probe, taken from the feed, came to rest on the signal wire."""
+    tail = np.abs(np.nan_to_num(mean[after * block :]))
+    touching = tail > 0.35
+    # The probe is in the air until the signal stays on for a fifth of a second.
+    need = 4 * block
+    held = np.convolve(touching, np.ones(need), mode="valid") >= 0.98 * need
+    first = int(np.argmax(held)) if held.any() else 0
+    return after + first // block + 1

@@ -30,9 +30,9 @@ from analysis.signals.pieces import (
 NODE_S = 0.002
 """Spacing of the path's nodes."""
 
-FOLLOWED_HZ = 50.0
-"""Motion slower than this is followed: a hand stays below some 15 Hz, a wheel hops at some 10 to 15 Hz, an
-arm that knocks on its stop rings faster; a bad contact lives above (common practice, no source)."""
+FOLLOWED_HZ = 100.0
+"""Truthful motion slower than this is followed: a hand stays below some 15 Hz, a wheel hops at some 10 to
+15 Hz, an arm that knocks on its stop rings at some tens (common practice, no source)."""
 
 BRIDGE_S = 0.016
 """Span whose mean is a pier of the bridge over a gap."""

@@ -64,13 +64,14 @@ class Pieces:
     last: NDArray[np.int64]
 
     def cells(self, chosen: NDArray[np.int64], spared: int, total: int) -> NDArray[np.bool_]:
-        """Cells of the chosen pieces, `spared` cells at each end of a long piece left out; shape (total,)."""
+        """Cells of the chosen pieces, shape (total,); at a gap, `spared` cells of a long piece are left out."""
         first, last = self.first[chosen], self.last[chosen]
         spare = np.where(last - first >= 4 * spared, spared, 0)
+        apart = first[1:] - last[:-1] > 1
         marks = np.zeros(total + 1, dtype=np.int64)
-        np.add.at(marks, first + np.where(first > 0, spare, 0), 1)
-        np.add.at(marks, last + 1 - np.where(last < total - 1, spare, 0), -1)
-        return np.cumsum(marks[:-1]) > 0
+        np.add.at(marks, first + np.where(np.concatenate([first[:1] > 0, apart]), spare, 0), 1)
+        np.add.at(marks, last + 1 - np.where(np.concatenate([apart, last[-1:] < total - 1]), spare, 0), -1)
+        return np.asarray(np.cumsum(marks[:-1]) > 0)
 
     def __len__(self) -> int:
         """Number of pieces."""
@@ -260,6 +261,11 @@ class Ends:
     start_speed: NDArray[np.float64]
     stop_speed: NDArray[np.float64]
     certain: NDArray[np.bool_]
+    begin_s: NDArray[np.float64]
+    end_s: NDArray[np.float64]
+    begin: NDArray[np.float64]
+    end: NDArray[np.float64]
+    cell_s: float
 
     @classmethod
     def of(cls, travel: NDArray[np.float32], pieces: Pieces, cell_s: float) -> Ends:
@@ -279,6 +285,11 @@ class Ends:
             start_speed=(place[head + width] - place[head]) / span_s,
             stop_speed=(place[tail] - place[tail - width]) / span_s,
             certain=width * cell_s >= 0.5 * SLOPE_S,
+            begin_s=first * cell_s,
+            end_s=last * cell_s,
+            begin=place[first],
+            end=place[last],
+            cell_s=cell_s,
         )
 
     def strain(self, low: int, index: int, tolerance_percent: float) -> NDArray[np.float64]:
@@ -292,4 +303,12 @@ class Ends:
         allowed += np.where(known, 60.0, USUAL_PERCENT_PER_S) * np.minimum(gap_s, 0.015)
         # Within what is allowed a move costs nothing: a short true piece is not left out for its noise.
         beyond = np.maximum(np.abs(moved - speed * gap_s) / allowed - 1.0, 0.0)
-        return np.asarray(np.minimum(1.0, (0.5 * beyond) ** 2))
+        strain = np.minimum(1.0, (0.5 * beyond) ** 2)
+        return np.where(self._touching(low, index, tolerance_percent), 0.0, strain)
+
+    def _touching(self, low: int, index: int, tolerance_percent: float) -> NDArray[np.bool_]:
+        """Pieces that go on without a gap or a jump: an arm that knocks on its stop changes speed at once."""
+        gap_s = self.begin_s[index] - self.end_s[low:index]
+        moved = np.abs(self.begin[index] - self.end[low:index])
+        close = moved < tolerance_percent + FASTEST_PERCENT_PER_S * gap_s
+        return np.asarray((gap_s < max(0.0015, 1.5 * self.cell_s)) & close)

@@ -13,7 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.captures.model import Role
-from analysis.signals.crossings import find_crossings
+from analysis.signals.crossings import LEAST_STROKE_PERCENT, find_crossings
 from analysis.signals.events import travel_disturbances
 from analysis.signals.facts import Crossing, TrackSurvey
 from analysis.signals.floor import Floor, RecordSurvey
@@ -89,7 +89,9 @@ def survey_track(records: Sequence[RecordSurvey], role: Role) -> TrackSurvey:
     TrackSurvey
         With no crossing and one bin where `records` is empty.
     """
-    crossings = [find_crossings(item.motion.path) for item in records]
+    crossings = [
+        find_crossings(item.motion.path, least_stroke_percent=_least_stroke(item)) for item in records
+    ]
     every = tuple(crossing for group in crossings for crossing in group)
     edges = _edges(every)
     grids = [
@@ -106,6 +108,12 @@ def survey_track(records: Sequence[RecordSurvey], role: Role) -> TrackSurvey:
         dwell_s=np.concatenate([nothing, *(grid.dwell_s() for grid in grids)]),
         onsets=np.concatenate([nothing, *(grid.onsets() for grid in grids)]),
     )
+
+
+def _least_stroke(record: RecordSurvey) -> float:
+    """Strokes shorter than this are noise of the path: six times the usual noise of a cell."""
+    place = record.motion.path.travel_percent
+    return max(LEAST_STROKE_PERCENT, 6.0 * float(np.median(record.motion.noise.at(place))))
 
 
 def _edges(crossings: Sequence[Crossing]) -> NDArray[np.float64]:

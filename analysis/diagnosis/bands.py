@@ -1,0 +1,119 @@
+"""From a place on the travel to a band that a technician can point at."""
+
+from __future__ import annotations
+
+import numpy as np
+from numpy.typing import NDArray
+
+from analysis.captures.model import Role
+from analysis.diagnosis.confidence import Calibration, band_confidence
+from analysis.diagnosis.findings import Band, CrossingTime, Direction
+from analysis.diagnosis.hypotheses import Features
+from analysis.diagnosis.places import Place
+from analysis.diagnosis.studies import Studies
+from analysis.intervals import Interval
+from analysis.signals.facts import Crossing, TrackSurvey
+
+LEAST_LISTED = 0.05
+"""A place less certain than this is not listed."""
+
+ONE_SIDED = 3.0
+"""The signal falls to one side where it goes this many times further that way."""
+
+
+def make_band(studies: Studies, role: Role, place: Place, features: Features, weights: Calibration) -> Band:
+    """Describe a place as a band.
+
+    Parameters
+    ----------
+    studies : Studies
+    role : Role
+        The track that it lies on.
+    place : Place
+    features : Features
+        Of the whole capture.
+    weights : Calibration
+
+    Returns
+    -------
+    Band
+    """
+    survey = studies.tracks[role]
+    crossings = _crossing_times(survey, place)
+    feed_v = studies.feed.reference_v - studies.feed.ground_v
+    return Band(
+        travel=place.travel,
+        volts=Interval(place.travel.start * feed_v / 100.0, place.travel.stop * feed_v / 100.0),
+        start_uncertainty_percent=place.start_uncertainty_percent,
+        stop_uncertainty_percent=place.stop_uncertainty_percent,
+        confidence=band_confidence(place, survey, features, weights),
+        passes=len(crossings),
+        noisy_passes=sum(item.noisy for item in crossings),
+        output_smoothness_percent=max((item.breakup_percent for item in crossings), default=0.0),
+        falls_towards=_falls_towards(studies, role, place),
+        record=_clearest_record(crossings),
+        crossings=crossings,
+        track=role,
+    )
+
+
+def _inside(survey: TrackSurvey, travel: Interval) -> NDArray[np.bool_]:
+    edges = survey.edges_percent
+    return np.asarray((edges[:-1] >= travel.start) & (edges[:-1] < travel.stop))
+
+
+def _crossing_times(survey: TrackSurvey, place: Place) -> tuple[CrossingTime, ...]:
+    worst = np.nan_to_num(survey.breakup_percent[:, _inside(survey, place.travel)]).max(axis=1)
+    return tuple(
+        CrossingTime(
+            record=crossing.record,
+            time=_time_within(survey, crossing, place.travel),
+            noisy=bool(place.noisy[index]),
+            breakup_percent=float(worst[index]),
+        )
+        for index, crossing in enumerate(survey.crossings)
+        if place.crossed[index]
+    )
+
+
+def _time_within(survey: TrackSurvey, crossing: Crossing, travel: Interval) -> Interval:
+    """When a crossing was within the band: from its first node inside to its last."""
+    path = survey.path(crossing.record)
+    if path is None:
+        return crossing.time
+    first, last = np.searchsorted(path.time_s, [crossing.time.start, crossing.time.stop])
+    inside = np.flatnonzero(
+        (path.travel_percent[first : last + 1] >= travel.start)
+        & (path.travel_percent[first : last + 1] < travel.stop)
+    )
+    if not len(inside):
+        middle = _nearest_time(crossing, travel)
+        return Interval(middle, middle)
+    return Interval(float(path.time_s[first + inside[0]]), float(path.time_s[first + inside[-1]]))
+
+
+def _nearest_time(crossing: Crossing, travel: Interval) -> float:
+    """Time at which a steady stroke would have met the middle of the band."""
+    share = (travel.centre - crossing.travel.start) / max(crossing.travel.length, 1e-9)
+    share = min(max(share, 0.0), 1.0)
+    if crossing.direction is Direction.DOWN:
+        share = 1.0 - share
+    return crossing.time.start + share * crossing.time.length
+
+
+def _clearest_record(crossings: tuple[CrossingTime, ...]) -> str:
+    best = max(crossings, key=lambda item: item.breakup_percent, default=None)
+    return best.record if best is not None else ""
+
+
+def _falls_towards(studies: Studies, role: Role, place: Place) -> str:
+    up = down = 0.0
+    for item in studies.swept:
+        if role not in item.surveys:
+            continue
+        for event in item.disturbances(role):
+            if place.travel.widened(1.0).contains(event.travel_percent):
+                up, down = up + event.above, down + event.below
+    if down > ONE_SIDED * up:
+        return "ground"
+    return "reference" if up > ONE_SIDED * down else "both"

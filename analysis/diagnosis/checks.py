@@ -1,0 +1,248 @@
+"""Readings against limits: each with its uncertainty (JCGM 100) and a decision (JCGM 106).
+
+A check is a function from `Studies` to the checks it makes; `run_checks` calls them in turn. To add one,
+write the function and put it into `CHECKS`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+
+import numpy as np
+from numpy.typing import NDArray
+
+from analysis.captures.model import Channel, Role, Step
+from analysis.diagnosis.conformance import decide
+from analysis.diagnosis.findings import Check, Result
+from analysis.diagnosis.profile_model import Limit
+from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
+from analysis.signals.uncertainty import combined, expanded, resolution_uncertainty, standard_uncertainty
+
+STEADY_LIMIT_V = 0.1
+"""A wiggled ground or reference may move by this much; common practice, no source."""
+
+SLOWEST_HZ = 250.0
+"""Four samples in the 16 ms that a fast stroke takes over a band of 3 % of travel."""
+
+OURS = "this program"
+
+
+def run_checks(studies: Studies) -> tuple[Check, ...]:
+    """Make every check that the capture allows, in the order of the chain of evidence."""
+    return tuple(check for make in CHECKS for check in make(studies))
+
+
+def level_uncertainty(channel: Channel, level_v: float, spread_v: float = 0.0) -> float:
+    """Expanded uncertainty (k = 2) of a level, in volts.
+
+    The recorder's step and, where stated, its gain and offset errors as rectangular distributions
+    (JCGM 100, 4.3.7 and F.2.2.1), and `spread_v`, the standard deviation of repeated levels.
+    """
+    parts = [resolution_uncertainty(channel.step_v), spread_v]
+    if channel.gain_error is not None:
+        parts.append(standard_uncertainty(abs(level_v) * channel.gain_error, distribution="rectangular"))
+    if channel.offset_error_v is not None:
+        parts.append(standard_uncertainty(channel.offset_error_v, distribution="rectangular"))
+    return expanded(combined(*parts))
+
+
+def _decided(
+    code: str, title: str, record: str, value: float, uncertainty: float, unit: str, limit: Limit
+) -> Check:
+    result = decide(value, uncertainty, lower=limit.lower, upper=limit.upper)
+    return Check(
+        code, record, value, uncertainty, unit, limit.lower, limit.upper, result, limit.source, title
+    )
+
+
+def _levels(item: Study, role: Role) -> NDArray[np.float64]:
+    """Medians of tenths of a record, in volts; empty where the channel holds nothing."""
+    mean = item.cells.volts[role].mean
+    known = mean[np.isfinite(mean)]
+    if not len(known):
+        return np.empty(0)
+    return np.array([float(np.median(part)) for part in np.array_split(known, min(10, len(known)))])
+
+
+def _probed(studies: Studies, role: Role, step: Step) -> Iterator[Study]:
+    """Records in which a wire was probed: those taken for it, or else all that hold it."""
+    holding = [item for item in studies.with_channel(role) if item.record.step is not Step.UNPLUGGED]
+    own = [item for item in holding if item.record.step is step]
+    return iter(own or holding)
+
+
+def _ground_drop(studies: Studies) -> Iterator[Check]:
+    limit = studies.profile.limit("ground_drop")
+    worst: Check | None = None
+    for item in studies.with_channel(Role.GROUND):
+        levels, channel = _levels(item, Role.GROUND), item.record.channel(Role.GROUND)
+        if limit is None or channel is None or not len(levels) or item.record.step is Step.UNPLUGGED:
+            continue
+        value = float(levels[np.argmax(np.abs(levels))])
+        made = _decided(
+            "ground_drop",
+            "Sensor ground",
+            item.record.name,
+            value,
+            level_uncertainty(channel, value),
+            "V",
+            limit,
+        )
+        if worst is None or abs(value) > abs(worst.value) + 0.01:
+            worst = made
+    if worst is not None:
+        yield worst
+
+
+def _reference_level(studies: Studies) -> Iterator[Check]:
+    limit = studies.profile.limit("reference_level")
+    if limit is None or limit.lower is None or limit.upper is None:
+        return
+    middle = 0.5 * (limit.lower + limit.upper)
+    made = []
+    for item in _probed(studies, Role.REFERENCE, Step.REFERENCE):
+        levels, channel = _levels(item, Role.REFERENCE), item.record.channel(Role.REFERENCE)
+        if channel is None or not len(levels):
+            continue
+        value = float(levels[np.argmax(np.abs(levels - middle))])
+        spread = level_uncertainty(channel, value)
+        made.append(_decided("reference_level", "Reference", item.record.name, value, spread, "V", limit))
+    if made:
+        yield max(made, key=lambda check: abs(check.value - middle))
+
+
+def _steadiness(studies: Studies) -> Iterator[Check]:
+    limit = Limit(None, STEADY_LIMIT_V, "V", "common practice, no source")
+    for role, code, title in (
+        (Role.GROUND, "ground_steadiness", "Ground, steadiness"),
+        (Role.REFERENCE, "reference_steadiness", "Reference, steadiness"),
+    ):
+        made = []
+        for item in studies.with_channel(role):
+            channel = item.record.channel(role)
+            if channel is None or item.record.step is Step.UNPLUGGED:
+                continue
+            value = _largest_lasting(item, role)
+            uncertainty = expanded(
+                combined(resolution_uncertainty(channel.step_v), item.steady[role].noise_v)
+            )
+            made.append(_decided(code, title, item.record.name, value, uncertainty, "V", limit))
+        if made:
+            yield max(made, key=lambda check: check.value)
+
+
+def _largest_lasting(item: Study, role: Role) -> float:
+    """Largest departure that lasts two milliseconds or more, in volts: shorter ones are interference."""
+    cells = max(1, round(0.002 / item.cells.cell_s))
+    departure = item.steady[role].departure_v
+    if len(departure) < cells:
+        return float(departure.max(initial=0.0))
+    lasting = np.minimum.reduce([departure[k : len(departure) - cells + 1 + k] for k in range(cells)])
+    return float(lasting.max(initial=0.0))
+
+
+def _rest_variation(studies: Studies) -> Iterator[Check]:
+    limit = studies.profile.limit("rest_variation")
+    for item in studies.every:
+        channel = item.record.channel(Role.SIGNAL)
+        if limit is None or channel is None or item.record.step not in STILL_STEPS - {Step.UNPLUGGED}:
+            continue
+        series = item.cells.volts[Role.SIGNAL]
+        middle = float(np.nanmedian(series.mean))
+        away = np.array([np.nanmin(series.mean), np.nanmax(series.mean)]) - middle
+        value = float(away[np.argmax(np.abs(away))])
+        uncertainty = expanded(resolution_uncertainty(channel.step_v))
+        yield _decided("rest_variation", "Signal at rest", item.record.name, value, uncertainty, "V", limit)
+
+
+def _signal_range(studies: Studies) -> Iterator[Check]:
+    limit, channel = studies.profile.limit("signal_range"), None
+    for item in studies.every:
+        survey = item.surveys.get(Role.SIGNAL)
+        channel = item.record.channel(Role.SIGNAL)
+        if limit is None or survey is None or channel is None or not survey.motion.truthful.any():
+            continue
+        feed_v = studies.feed.reference_v - studies.feed.ground_v
+        volts = survey.motion.travel_percent[survey.motion.truthful] * feed_v / 100.0
+        ends = np.percentile(volts, [1.0, 99.0])
+        middle = 0.5 * ((limit.lower or 0.0) + (limit.upper or feed_v))
+        value = float(ends[np.argmax(np.abs(ends - middle))])
+        check = _decided(
+            "signal_range",
+            "Signal within its range",
+            item.record.name,
+            value,
+            level_uncertainty(channel, value),
+            "V",
+            limit,
+        )
+        if item.swept or check.result is not Result.PASS:
+            yield check
+
+
+def _output_smoothness(studies: Studies) -> Iterator[Check]:
+    limit = studies.profile.limit("output_smoothness")
+    for role, survey in studies.tracks.items():
+        if limit is None or not survey.breakup_percent.size or np.isnan(survey.breakup_percent).all():
+            continue
+        worst = float(np.nanmax(survey.breakup_percent))
+        row = int(np.nanargmax(np.nanmax(np.nan_to_num(survey.breakup_percent), axis=1)))
+        title = "Output smoothness" if role is Role.SIGNAL else "Output smoothness, second track"
+        record = survey.crossings[row].record
+        yield _decided("output_smoothness", title, record, worst, survey.floor_percent, "%", limit)
+
+
+def _second_track(studies: Studies) -> Iterator[Check]:
+    relation = studies.profile.second_track
+    if relation is None:
+        return
+    for item in studies.swept:
+        pair = [item.cells.travel.get(role) for role in (Role.SIGNAL, Role.SECOND_SIGNAL)]
+        channel = item.record.channel(Role.SECOND_SIGNAL)
+        if pair[0] is None or pair[1] is None or channel is None:
+            continue
+        feed_v = studies.feed.reference_v - studies.feed.ground_v
+        offset = relation.offset_v * feed_v / studies.profile.supply_v
+        gap_v = pair[1].mean * (feed_v / 100.0) - (relation.factor * pair[0].mean * (feed_v / 100.0) + offset)
+        value = _lasting_gap(gap_v, max(1, round(relation.hold_s / item.cells.cell_s)))
+        limit = Limit(None, relation.tolerance_v, "V", relation.source, relation.hold_s)
+        yield _decided(
+            "track_agreement",
+            "Both tracks agree",
+            item.record.name,
+            value,
+            level_uncertainty(channel, value),
+            "V",
+            limit,
+        )
+
+
+def _lasting_gap(gap_v: NDArray[np.float32], cells: int) -> float:
+    """Largest mean disagreement over stretches of `cells` cells, in volts."""
+    size = np.nan_to_num(np.abs(gap_v))
+    if len(size) <= cells:
+        return float(size.mean()) if len(size) else 0.0
+    total = np.concatenate([[0.0], np.cumsum(size, dtype=np.float64)])
+    return float(((total[cells:] - total[:-cells]) / cells).max())
+
+
+def _sampling(studies: Studies) -> Iterator[Check]:
+    swept = [item for item in studies.swept if item.surveys]
+    if not swept:
+        return
+    slowest = max(swept, key=lambda item: item.record.sample_interval_s)
+    limit = Limit(SLOWEST_HZ, None, "samples/s", OURS)
+    rate = 1.0 / slowest.record.sample_interval_s
+    yield _decided("sample_rate", "Sampling", slowest.record.name, rate, 0.0, "samples/s", limit)
+
+
+CHECKS: tuple[Callable[[Studies], Iterator[Check]], ...] = (
+    _ground_drop,
+    _reference_level,
+    _steadiness,
+    _rest_variation,
+    _signal_range,
+    _second_track,
+    _output_smoothness,
+    _sampling,
+)

@@ -1,0 +1,132 @@
+"""From features to probabilities that mean what they say.
+
+The weights stand in ``calibration.json``, written by ``python -m analysis.simulation.calibrate`` from
+simulated captures; the reliability of the result is reported on other captures than those.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cache
+from importlib import resources
+
+import numpy as np
+from numpy.typing import NDArray
+from scipy.special import expit, softmax
+
+from analysis.captures.model import Role
+from analysis.diagnosis.findings import VerdictCode
+from analysis.diagnosis.hypotheses import MOST_ODDS, Features
+from analysis.diagnosis.places import Place
+from analysis.signals.facts import TrackSurvey
+
+TEMPERED = 0.995
+"""No finding is surer than this: what the model leaves out happens more often than once in two hundred."""
+
+
+@dataclass(frozen=True, slots=True)
+class Calibration:
+    """Weights of the two logistic models.
+
+    Parameters
+    ----------
+    origin : mapping of str to object
+        Corpus, seeds and version that they were fitted on.
+    verdicts : tuple of VerdictCode
+        Explanations that are weighed; `WORN_TRACK` stands for any place-locked fault of the sensor.
+    verdict_weights : ndarray, shape (n_verdicts, n_features + 1)
+        Weight of each feature and, last, the intercept.
+    band_weights : ndarray, shape (n_band_features + 1,)
+        The same for "there is a band here".
+    """
+
+    origin: Mapping[str, object]
+    verdicts: tuple[VerdictCode, ...]
+    verdict_weights: NDArray[np.float64]
+    band_weights: NDArray[np.float64]
+
+
+@cache
+def calibration() -> Calibration:
+    """The calibration that ships with this version."""
+    text = resources.files("analysis.diagnosis").joinpath("calibration.json").read_text("utf-8")
+    stored = json.loads(text)
+    return Calibration(
+        origin=stored["origin"],
+        verdicts=tuple(VerdictCode(code) for code in stored["verdicts"]),
+        verdict_weights=np.array(stored["verdict_weights"], dtype=np.float64),
+        band_weights=np.array(stored["band_weights"], dtype=np.float64),
+    )
+
+
+def verdict_probabilities(features: Features, weights: Calibration) -> dict[VerdictCode, float]:
+    """Probability of each explanation.
+
+    Parameters
+    ----------
+    features : Features
+    weights : Calibration
+
+    Returns
+    -------
+    dict of VerdictCode to float
+        Adds up to 1.
+    """
+    scores = weights.verdict_weights @ np.append(features.vector, 1.0)
+    shares = softmax(scores)
+    shares = TEMPERED * shares + (1.0 - TEMPERED) / len(shares)
+    return {code: float(share) for code, share in zip(weights.verdicts, shares, strict=True)}
+
+
+def band_features(place: Place, survey: TrackSurvey, features: Features) -> NDArray[np.float64]:
+    """What speaks for and against one band, shape (n_band_features,).
+
+    Parameters
+    ----------
+    place : Place
+    survey : TrackSurvey
+        Of the track that it lies on.
+    features : Features
+        Of the whole capture: on a capture that was not measured properly there is no band.
+    """
+    noisy, crossed = int(place.noisy.sum()), max(int(place.crossed.sum()), 1)
+    return np.array(
+        [
+            float(np.clip(place.log_odds, -4.0, MOST_ODDS)),
+            float(np.clip((place.log_odds - MOST_ODDS) / 20.0, 0.0, 2.0)),
+            noisy / crossed,
+            float(np.log1p(noisy)),
+            float(np.log1p(place.elsewhere_per_s)),
+            _depth(place, survey),
+            float(np.log(place.travel.length)),
+            features.measurement,
+            max(features.reference_level, features.ground_level, 0.0),
+            max(features.reference_dips, features.ground_lifts),
+            float(place.travel.start < 1.0 or place.travel.stop > 99.0),
+        ]
+    )
+
+
+def band_confidence(place: Place, survey: TrackSurvey, features: Features, weights: Calibration) -> float:
+    """Probability that the band is there."""
+    score = weights.band_weights @ np.append(band_features(place, survey, features), 1.0)
+    return float(TEMPERED * expit(score) + 0.5 * (1.0 - TEMPERED))
+
+
+def _depth(place: Place, survey: TrackSurvey) -> float:
+    """Logarithm of the median excess of the noisy crossings over the floor, 0 to 4."""
+    inside = (survey.edges_percent[:-1] >= place.travel.start) & (
+        survey.edges_percent[:-1] < place.travel.stop
+    )
+    rows = np.nan_to_num(survey.breakup_percent[place.noisy][:, inside])
+    if rows.size == 0 or survey.floor_percent <= 0.0:
+        return 0.0
+    return float(np.clip(np.log1p(np.median(rows.max(axis=1)) / survey.floor_percent), 0.0, 4.0))
+
+
+def on_any_track(places: Mapping[Role, tuple[Place, ...]]) -> list[tuple[Role, Place]]:
+    """All places with their track, most certain first."""
+    every = [(role, place) for role, found in places.items() for place in found]
+    return sorted(every, key=lambda item: -item[1].log_odds)

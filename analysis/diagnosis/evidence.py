@@ -1,0 +1,288 @@
+"""The chain of statements that a verdict stands on, each proved, refuted or not shown.
+
+A statement is a function from `Seen` to one `Statement`, or None where it has no place in this capture.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from analysis.captures.model import Role, Step
+from analysis.diagnosis.findings import Band, Check, Direction, Result, State, Statement
+from analysis.diagnosis.hypotheses import explained, rest_travel, substance
+from analysis.diagnosis.measurement_check import Problem
+from analysis.diagnosis.places import Place
+from analysis.diagnosis.studies import Studies, Study
+
+PLAIN = 0.5
+"""A measurement problem weaker than this is not held against a capture."""
+
+SURE_BAND = 0.5
+"""Bands below this are "watch", and prove nothing."""
+
+QUIET_WEIGHT = 1.0
+"""Disturbances that add up to less than one plain one leave a wire quiet."""
+
+
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """Everything that the statements are made from."""
+
+    studies: Studies
+    problems: tuple[Problem, ...]
+    checks: tuple[Check, ...]
+    bands: tuple[Band, ...]
+    places: tuple[tuple[Role, Place], ...]
+
+    @property
+    def sure_bands(self) -> tuple[Band, ...]:
+        """Bands that are more than a possibility."""
+        return tuple(band for band in self.bands if band.confidence >= SURE_BAND)
+
+    def check(self, code: str) -> Check | None:
+        """The first check of a code."""
+        return next((check for check in self.checks if check.code == code), None)
+
+
+def chain_of_evidence(seen: Seen) -> tuple[Statement, ...]:
+    """All statements that have a place in this capture, in the order in which a sceptic asks."""
+    made = (make(seen) for make in STATEMENTS)
+    return tuple(statement for statement in made if statement is not None)
+
+
+def disturbed_weight(seen: Seen, item: Study) -> float:
+    """Weight of one record's disturbances of the signal that no place explains."""
+    return sum(
+        substance(event, item, role)
+        for role in item.surveys
+        for event in item.disturbances(role)
+        if not explained(event.travel_percent, seen.places, role)
+    )
+
+
+def _names(items: Sequence[Study]) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(item.record.name for item in items))
+
+
+def _measured(seen: Seen) -> Statement:
+    plain = [problem for problem in seen.problems if problem.strength >= PLAIN]
+    records = tuple(dict.fromkeys(problem.record for problem in plain))
+    if plain:
+        text = f"The capture is no measurement of the sensor: {plain[0].text}."
+        return Statement("measured_properly", State.REFUTED, records, text)
+    text = "The probes measured what they should."
+    return Statement("measured_properly", State.PROVED, _names(seen.studies.every), text)
+
+
+def _wire(seen: Seen, role: Role, level_code: str, steady_code: str, name: str) -> Statement:
+    code = f"{role.value}_good"
+    holding = _names(seen.studies.with_channel(role))
+    level, steady = seen.check(level_code), seen.check(steady_code)
+    if level is None:
+        return Statement(code, State.NOT_SHOWN, (), f"{name} was not recorded.")
+    reading = f"{level.value * 1e3:.0f} mV" if role is Role.GROUND else f"{level.value:.2f} V"
+    results = [check.result for check in (level, steady) if check is not None]
+    if Result.FAIL in results:
+        moved = "" if level.result is Result.FAIL else f", moving by {_value(steady) * 1e3:.0f} mV"
+        return Statement(code, State.REFUTED, holding, f"{name} is not good: {reading}{moved}.")
+    if Result.CANNOT_TELL in results:
+        return Statement(
+            code, State.NOT_SHOWN, holding, f"{name} reads {reading}, too near its limit to tell."
+        )
+    unwatched = not any(role in item.cells.volts for item in seen.studies.swept)
+    watched = ", but was not watched during the sweep" if unwatched else " and holds still"
+    return Statement(code, State.PROVED, holding, f"{name} is good: {reading}{watched}.")
+
+
+def _value(check: Check | None) -> float:
+    return check.value if check is not None else 0.0
+
+
+def _ground(seen: Seen) -> Statement:
+    return _wire(seen, Role.GROUND, "ground_drop", "ground_steadiness", "Sensor ground")
+
+
+def _reference(seen: Seen) -> Statement:
+    return _wire(seen, Role.REFERENCE, "reference_level", "reference_steadiness", "The reference")
+
+
+def _wiring_quiet(seen: Seen) -> Statement:
+    wiggled = [item for item in seen.studies.every if item.record.step is Step.WIGGLE and item.surveys]
+    names = _names(wiggled)
+    if not wiggled:
+        text = "The harness was not wiggled with the signal watched."
+        return Statement("wiring_quiet", State.NOT_SHOWN, (), text)
+    weight = sum(disturbed_weight(seen, item) for item in wiggled)
+    if weight >= QUIET_WEIGHT:
+        text = "The signal breaks up while the harness is wiggled and the arm rests."
+        return Statement("wiring_quiet", State.REFUTED, names, text)
+    return Statement("wiring_quiet", State.PROVED, names, "Wiggling the harness does not disturb the signal.")
+
+
+def _same_place(seen: Seen) -> Statement | None:
+    bands = seen.sure_bands
+    if not bands:
+        return None
+    band = max(bands, key=lambda item: item.confidence)
+    records = tuple(dict.fromkeys(item.record for item in band.crossings))
+    text = (
+        f"The output breaks up at the same spot every time: {band.travel.start:.1f}-{band.travel.stop:.1f} % of "
+        f"travel, on {band.noisy_passes} of {band.passes} crossings."
+    )
+    shown = band.noisy_passes >= 3 and band.noisy_passes >= 0.5 * band.passes
+    return Statement("place_locked", State.PROVED if shown else State.NOT_SHOWN, records, text)
+
+
+def _both_directions(seen: Seen) -> Statement | None:
+    if not seen.sure_bands:
+        return None
+    band = max(seen.sure_bands, key=lambda item: item.confidence)
+    survey = seen.studies.tracks[band.track]
+    ways = set()
+    for item in band.crossings:
+        for crossing in survey.crossings:
+            same = crossing.record == item.record and crossing.time.overlap(item.time.widened(1e-3)) > 0
+            if item.noisy and same:
+                ways.add(crossing.direction)
+    if ways == {Direction.UP, Direction.DOWN}:
+        text = "It breaks up in both directions."
+        return Statement("both_directions", State.PROVED, (band.record,), text)
+    return Statement("both_directions", State.NOT_SHOWN, (band.record,), "It was seen in one direction only.")
+
+
+def _hands_off(seen: Seen) -> Statement | None:
+    if not seen.sure_bands:
+        return None
+    band = max(seen.sure_bands, key=lambda item: item.confidence)
+    held = [
+        item
+        for item in seen.studies.every
+        if item.record.step is Step.HOLD and band.track in item.surveys and _rests_in(item, band)
+    ]
+    if not held:
+        text = "Nobody held the arm still in the spot: a probe or a loom that moves with the arm is not ruled out."
+        return Statement("not_the_loom", State.NOT_SHOWN, (), text)
+    if any(item.disturbances(band.track) for item in held):
+        text = "At rest in the spot the reading wanders by itself, hands off."
+        return Statement("not_the_loom", State.PROVED, _names(held), text)
+    text = "At rest in the spot the reading was quiet; a loom that moves with the arm is not ruled out."
+    return Statement("not_the_loom", State.NOT_SHOWN, _names(held), text)
+
+
+def _rests_in(item: Study, band: Band) -> bool:
+    motion = item.surveys[band.track].motion
+    series = item.cells.travel[band.track]
+    middle = float(np.median(motion.travel_percent))
+    highest = float(np.nanpercentile(series.maximum, 99.0))
+    near = band.travel.widened(2.0)
+    return near.contains(middle) or near.contains(highest)
+
+
+def _improved(seen: Seen) -> Statement | None:
+    """Dirt that the sweep wiped away: bad at first, clean at last."""
+    for band in seen.sure_bands:
+        noisy = [item.noisy for item in band.crossings]
+        half = len(noisy) // 2
+        if half >= 3 and sum(noisy[:half]) >= 2 and not any(noisy[half:]):
+            text = "It improved while being moved: the last crossings are clean. That is not cured."
+            return Statement("improved_by_moving", State.PROVED, (band.record,), text)
+    return None
+
+
+def _elsewhere(seen: Seen) -> Statement | None:
+    swept = [item for item in seen.studies.swept if item.surveys]
+    if not swept:
+        return None
+    weight = sum(disturbed_weight(seen, item) for item in swept)
+    if weight < QUIET_WEIGHT:
+        text = "Away from any band the signal follows the arm without a break."
+        return Statement("quiet_elsewhere", State.PROVED, _names(swept), text)
+    text = "The signal also breaks up at moments that belong to no place on the travel."
+    return Statement("quiet_elsewhere", State.REFUTED, _names(swept), text)
+
+
+def _tracks_agree(seen: Seen) -> Statement | None:
+    check = seen.check("track_agreement")
+    if check is None:
+        return None
+    state = {Result.PASS: State.PROVED, Result.FAIL: State.REFUTED}.get(check.result, State.NOT_SHOWN)
+    word = "agree" if state is State.PROVED else "disagree" if state is State.REFUTED else "may disagree"
+    text = f"The two tracks {word}: {check.value * 1e3:.0f} mV apart."
+    return Statement("tracks_agree", state, (check.record,), text)
+
+
+def _rest_tested(seen: Seen) -> Statement | None:
+    survey = seen.studies.tracks.get(Role.SIGNAL)
+    if survey is None or not survey.crossings:
+        return Statement("rest_height_tested", State.NOT_SHOWN, (), "No sweep of the arm was recorded.")
+    rest = rest_travel(seen.studies)
+    low = min(item.travel.start for item in survey.crossings)
+    high = max(item.travel.stop for item in survey.crossings)
+    if rest is None:
+        text = f"The travel tested is {low:.0f}-{high:.0f} %; where the arm normally rests was not recorded."
+        return Statement("rest_height_tested", State.NOT_SHOWN, _names(seen.studies.swept), text)
+    if low - 1.0 <= rest <= high + 1.0:
+        text = f"The travel tested, {low:.0f}-{high:.0f} %, includes where the arm rests, {rest:.0f} %."
+        return Statement("rest_height_tested", State.PROVED, _names(seen.studies.swept), text)
+    text = f"The travel tested, {low:.0f}-{high:.0f} %, leaves out where the arm rests, {rest:.0f} %."
+    return Statement("rest_height_tested", State.REFUTED, _names(seen.studies.swept), text)
+
+
+def _far_end(seen: Seen) -> Statement:
+    points = {
+        str(channel.attributes.get("probe_point", "")).lower()
+        for item in seen.studies.every
+        for channel in item.record.channels
+        if channel.role is Role.SIGNAL
+    }
+    at_unit = any("unit" in point or "module" in point for point in points)
+    at_sensor = any("sensor" in point for point in points)
+    if at_unit and at_sensor:
+        text = "The signal was probed at both ends of its wire."
+        return Statement("far_end_probed", State.PROVED, _names(seen.studies.swept), text)
+    text = "Wiring between sensor and control unit: not shown, since only one end was probed."
+    return Statement("far_end_probed", State.NOT_SHOWN, (), text)
+
+
+def _floor(seen: Seen) -> Statement | None:
+    floors = [survey.floor_percent for survey in seen.studies.tracks.values() if survey.crossings]
+    if not floors:
+        return None
+    floor, limit = max(floors), 0.1
+    names = _names(seen.studies.swept)
+    if floor <= limit:
+        text = f"This recorder sees break-up down to {floor:.2f} % of the reference."
+        return Statement("recorder_floor", State.PROVED, names, text)
+    text = (
+        f"Break-up below {floor:.1f} % of the reference cannot be seen in this capture; a new track stays within "
+        f"{limit} %. It cannot prove a track as new."
+    )
+    return Statement("recorder_floor", State.NOT_SHOWN, names, text)
+
+
+def _profile(seen: Seen) -> Statement | None:
+    if not seen.studies.profile.assumed:
+        return None
+    text = "No sensor profile was named: a potentiometer with a contact track on 5 V is assumed."
+    return Statement("profile_assumed", State.NOT_SHOWN, (), text)
+
+
+STATEMENTS: tuple[Callable[[Seen], Statement | None], ...] = (
+    _measured,
+    _ground,
+    _reference,
+    _wiring_quiet,
+    _same_place,
+    _both_directions,
+    _hands_off,
+    _improved,
+    _elsewhere,
+    _tracks_agree,
+    _rest_tested,
+    _far_end,
+    _floor,
+    _profile,
+)

@@ -1,0 +1,115 @@
+"""The one door to the analysis: a capture goes in, findings come out."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from pathlib import Path
+
+import analysis
+from analysis.captures.model import Capture, Role
+from analysis.diagnosis.advice import give_advice
+from analysis.diagnosis.bands import LEAST_LISTED, make_band
+from analysis.diagnosis.checks import run_checks
+from analysis.diagnosis.confidence import calibration, on_any_track, verdict_probabilities
+from analysis.diagnosis.evidence import Seen, chain_of_evidence
+from analysis.diagnosis.findings import Band, Findings
+from analysis.diagnosis.hypotheses import Features, weigh
+from analysis.diagnosis.measurement_check import find_problems
+from analysis.diagnosis.places import Place, find_places
+from analysis.diagnosis.profile_model import SensorProfile
+from analysis.diagnosis.profiles import load_profile
+from analysis.diagnosis.studies import Studies, study
+from analysis.diagnosis.summary import coverage, events, record_outcomes
+from analysis.diagnosis.verdict import give_verdict
+from analysis.errors import CaptureError, ProfileError
+from analysis.progress import Tick, ignore, part
+
+
+def examine(
+    capture: Capture, *, profile: SensorProfile | str | Path | None = None, tick: Tick = ignore
+) -> Findings:
+    """Find what is wrong with a sensor, or with its wiring, or with the capture.
+
+    Parameters
+    ----------
+    capture : Capture
+        With a signal or a second signal in at least one record.
+    profile : SensorProfile, str, Path or None
+        What the sensor should read: a profile, its id, or a file. None takes the one that the capture
+        names, or a generic three-wire sensor, and then says so.
+    tick : Tick
+        Told of progress, 0 to 1; may raise `Cancelled`.
+
+    Returns
+    -------
+    Findings
+
+    Raises
+    ------
+    CaptureError
+        Where there is no signal channel with two samples or more, or the file is damaged or gone.
+    ProfileError
+        Where the profile is unknown or malformed.
+    Cancelled
+        Where `tick` says so.
+    """
+    _require_signal(capture)
+    chosen = _profile(capture, profile)
+    studies = study(capture, chosen, tick=part(tick, 0.0, 0.9))
+    problems = find_problems(studies)
+    places = on_any_track({role: find_places(survey) for role, survey in studies.tracks.items()})
+    features = weigh(studies, problems, places)
+    tick(0.95)
+    bands = _bands(studies, places, features)
+    seen = Seen(studies, problems, run_checks(studies), bands, tuple(places))
+    evidence = chain_of_evidence(seen)
+    verdict = give_verdict(seen, verdict_probabilities(features, calibration()), evidence)
+    tick(1.0)
+    return Findings(
+        path=str(capture.path or ""),
+        capture_id=capture.capture_id,
+        sha256=capture.sha256,
+        analysis_version=analysis.__version__,
+        profile=chosen.id,
+        verdict=verdict,
+        bands=bands,
+        checks=seen.checks,
+        evidence=evidence,
+        coverage=coverage(studies.tracks.get(Role.SIGNAL) or studies.tracks.get(Role.SECOND_SIGNAL)),
+        advice=give_advice(seen, verdict, evidence),
+        events=events(seen),
+        surveys=tuple(studies.tracks.values()),
+        record_outcomes=record_outcomes(seen),
+    )
+
+
+def _require_signal(capture: Capture) -> None:
+    for record in capture.records:
+        for role in (Role.SIGNAL, Role.SECOND_SIGNAL):
+            channel = record.channel(role)
+            if channel is not None and len(channel) >= 2:
+                return
+    raise CaptureError(
+        "no record holds a signal channel with two samples or more",
+        "say which channel is the signal, or record the signal wire",
+    )
+
+
+def _profile(capture: Capture, wanted: SensorProfile | str | Path | None) -> SensorProfile:
+    if isinstance(wanted, SensorProfile):
+        return wanted
+    if wanted is not None:
+        return load_profile(wanted)
+    named = capture.text("profile")
+    if not named:
+        return load_profile()
+    try:
+        return load_profile(named)
+    except ProfileError:  # a file from elsewhere may name a profile that this PC does not have
+        return replace(load_profile(), assumed=True)
+
+
+def _bands(studies: Studies, places: list[tuple[Role, Place]], features: Features) -> tuple[Band, ...]:
+    made = [make_band(studies, role, place, features, calibration()) for role, place in places]
+    listed = [band for band in made if band.confidence >= LEAST_LISTED]
+    return tuple(sorted(listed, key=lambda band: -band.confidence))

@@ -1,0 +1,249 @@
+"""What the disturbances belong to: a place, the harness, ground, reference, the measurement, or nothing.
+
+Each explanation gets features that it alone predicts, physical quantities brought to a scale on which more
+says more, but never without bound. A multinomial logistic model (`analysis.diagnosis.confidence`) weighs
+them against each other; it has few weights, and they are fitted on simulated captures that no reported
+figure uses.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, fields
+
+import numpy as np
+from numpy.typing import NDArray
+
+from analysis.captures.model import Role, Step
+from analysis.diagnosis.measurement_check import Problem
+from analysis.diagnosis.places import Place
+from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
+from analysis.signals.events import Disturbance
+from analysis.signals.facts import TrackSurvey
+from analysis.signals.steadiness import Steadiness
+
+CERTAIN_PLACE = 2.0
+"""Log odds from which a place explains the disturbances in it."""
+
+BESIDE_PERCENT = 1.5
+"""A disturbance this close to a place belongs to it: the path is unsure inside a bad spot."""
+
+LASTING_S = 0.002
+"""Supply disturbances shorter than this are interference, which every probe picks up."""
+
+MOST_ODDS = 12.0
+"""Log odds beyond this say no more: one in 160,000."""
+
+
+@dataclass(frozen=True, slots=True)
+class Features:
+    """What each explanation predicts, one number each; see `Features.of`.
+
+    Parameters
+    ----------
+    measurement : float
+        Strength of the plainest measurement problem, 0 to 1.
+    reference_level, ground_level : float
+        How far the worst slow level lies beyond its limit, in units of 50 mV, -2 to 6.
+    reference_dips, ground_lifts : float
+        Logarithm of volts times milliseconds of lasting disturbances that this wire has alone.
+    place : float
+        Log odds of the most certain place, clipped.
+    place_share : float
+        Share of the crossings of that place that broke up.
+    place_noisy : float
+        Logarithm of how many did.
+    elsewhere : float
+        Logarithm of the weight of disturbances of the signal alone outside all places.
+    elsewhere_deep : float
+        How deep the deepest of them went, in tenths of the feed.
+    at_rest : float
+        Logarithm of the weight of disturbances while the arm was left alone.
+    out_of_range : float
+        Logarithm of the seconds spent resting beyond the valid range.
+    slow : float
+        How far the sampling rate lies below 250 S/s, in octaves.
+    crossings : float
+        Logarithm of the number of strokes.
+    rest_untested : float
+        How far the rest height lies outside the travel tested, in units of 5 % of travel, 0 to 3.
+    unexplained_once : float
+        1 where the most certain place was noisy on one crossing only, else 0.
+    """
+
+    measurement: float
+    reference_level: float
+    reference_dips: float
+    ground_level: float
+    ground_lifts: float
+    place: float
+    place_share: float
+    place_noisy: float
+    elsewhere: float
+    elsewhere_deep: float
+    at_rest: float
+    out_of_range: float
+    slow: float
+    crossings: float
+    rest_untested: float
+    unexplained_once: float
+
+    @classmethod
+    def names(cls) -> tuple[str, ...]:
+        """Names in the order of `vector`."""
+        return tuple(item.name for item in fields(cls))
+
+    @property
+    def vector(self) -> NDArray[np.float64]:
+        """Values, shape (n_features,)."""
+        return np.array([getattr(self, name) for name in self.names()], dtype=np.float64)
+
+
+def weigh(studies: Studies, problems: Sequence[Problem], places: Sequence[tuple[Role, Place]]) -> Features:
+    """Bring what was seen to the scales on which the explanations are compared.
+
+    Parameters
+    ----------
+    studies : Studies
+    problems : sequence of Problem
+        From the measurement check.
+    places : sequence of (Role, Place)
+        Of all tracks, most certain first.
+
+    Returns
+    -------
+    Features
+    """
+    best = places[0][1] if places else None
+    off, deep, rest = _elsewhere(studies, places)
+    reference, dips = _wire(studies, Role.REFERENCE)
+    ground, lifts = _wire(studies, Role.GROUND)
+    noisy = int(best.noisy.sum()) if best is not None else 0
+    return Features(
+        measurement=max((item.strength for item in problems), default=0.0),
+        reference_level=reference,
+        reference_dips=dips,
+        ground_level=ground,
+        ground_lifts=lifts,
+        place=float(np.clip(best.log_odds, -4.0, MOST_ODDS)) if best is not None else -4.0,
+        place_share=noisy / max(int(best.crossed.sum()), 1) if best is not None else 0.0,
+        place_noisy=float(np.log1p(noisy)),
+        elsewhere=float(np.log1p(off)),
+        elsewhere_deep=min(deep / 10.0, 5.0),
+        at_rest=float(np.log1p(rest)),
+        out_of_range=float(np.log1p(_seconds_out_of_range(studies))),
+        slow=_octaves_too_slow(studies),
+        crossings=float(np.log1p(max((len(item.crossings) for item in studies.tracks.values()), default=0))),
+        rest_untested=_rest_untested(studies),
+        unexplained_once=float(noisy == 1 and best is not None and best.log_odds > -2.0),
+    )
+
+
+def explained(travel_percent: float, places: Sequence[tuple[Role, Place]], role: Role) -> bool:
+    """Whether a disturbance of a track at this travel lies in or beside a certain place of it."""
+    return any(
+        place.log_odds >= CERTAIN_PLACE and place.travel.widened(BESIDE_PERCENT).contains(travel_percent)
+        for track, place in places
+        if track is role
+    )
+
+
+def substance(event: Disturbance, item: Study, role: Role) -> float:
+    """Weight of a disturbance, 0 to 1: a lone sample that hardly leaves the floor is next to nothing."""
+    samples = event.cells * item.cells.samples_per_cell
+    lasting = min(1.0, (samples - 1) / 4.0) if event.cells > 1 or item.cells.samples_per_cell == 1 else 0.25
+    floor = item.surveys[role].floor.typical()
+    return lasting * float(np.clip(abs(event.depth) / floor - 1.0, 0.0, 1.0))
+
+
+def _elsewhere(studies: Studies, places: Sequence[tuple[Role, Place]]) -> tuple[float, float, float]:
+    """Weight and depth (%) of disturbances outside all places, and their weight at rest."""
+    off, deep, rest = 0.0, 0.0, 0.0
+    for item in studies.every:
+        for role in item.surveys:
+            for event in item.disturbances(role):
+                weight = substance(event, item, role)
+                if weight <= 0.0 or explained(event.travel_percent, places, role):
+                    continue
+                deep = max(deep, weight * abs(event.depth))
+                if item.record.step in STILL_STEPS and item.record.step is not Step.HOLD:
+                    rest += weight
+                elif item.swept:
+                    off += weight
+    return off, deep, rest
+
+
+def _wire(studies: Studies, role: Role) -> tuple[float, float]:
+    """Level beyond the limit in units of 50 mV, and logarithm of the lasting volt-milliseconds."""
+    other = Role.GROUND if role is Role.REFERENCE else Role.REFERENCE
+    beyond, dose = -2.0, 0.0
+    for item in studies.with_channel(role):
+        if item.record.step is Step.UNPLUGGED:
+            continue
+        beyond = max(beyond, _beyond(item.steady[role], studies, role))
+        dose += _dose(item.steady[role], item.steady.get(other), item.cells.cell_s)
+    return float(np.clip(beyond, -2.0, 6.0)), float(np.log1p(dose))
+
+
+def _beyond(steady: Steadiness, studies: Studies, role: Role) -> float:
+    low, high = (float(value) for value in np.percentile(steady.course_v, [5, 95]))
+    limit = studies.profile.limit("reference_level" if role is Role.REFERENCE else "ground_drop")
+    if limit is None:
+        return -2.0
+    above = (high - limit.upper) / 0.05 if limit.upper is not None else -2.0
+    below = (limit.lower - low) / 0.05 if limit.lower is not None else -2.0
+    return max(above, below)
+
+
+def _dose(steady: Steadiness, other: Steadiness | None, cell_s: float) -> float:
+    """Volts times milliseconds of what this wire did alone, for longer than interference lasts."""
+    alone = steady.departure_v - (other.departure_v if other is not None else np.float32(0.0))
+    marks = (alone > max(steady.threshold_v, 0.04)) & steady.disturbed
+    edges = np.flatnonzero(np.diff(marks.astype(np.int8), prepend=0, append=0)).reshape(-1, 2)
+    kept = edges[(edges[:, 1] - edges[:, 0]) * cell_s >= LASTING_S]
+    total = np.concatenate([[0.0], np.cumsum(np.where(marks, alone, 0.0), dtype=np.float64)])
+    return float((total[kept[:, 1]] - total[kept[:, 0]]).sum()) * cell_s * 1e3
+
+
+def _seconds_out_of_range(studies: Studies) -> float:
+    """Seconds that the arm rested beyond the valid range of the track, in records at rest or all."""
+    seconds = 0.0
+    for item in studies.every:
+        survey, track = item.surveys.get(Role.SIGNAL), studies.profile.tracks.get(Role.SIGNAL)
+        if survey is None or track is None or item.record.step is Step.UNPLUGGED:
+            continue
+        low, high = (
+            100.0 * value / studies.profile.supply_v for value in (track.valid_v.start, track.valid_v.stop)
+        )
+        place = survey.motion.travel_percent
+        outside = ((place < low) | (place > high)) & survey.motion.truthful
+        seconds += float(outside.sum()) * item.cells.cell_s
+    return seconds
+
+
+def _octaves_too_slow(studies: Studies) -> float:
+    rates = [1.0 / item.record.sample_interval_s for item in studies.every if item.surveys]
+    return float(max(0.0, np.log2(250.0 / max(rates)))) if rates else 0.0
+
+
+def rest_travel(studies: Studies) -> float | None:
+    """Where the arm stood while it was left alone, in % of travel; None where no record shows it."""
+    places = [
+        float(np.median(item.surveys[Role.SIGNAL].motion.travel_percent))
+        for item in studies.every
+        if item.record.step in STILL_STEPS - {Step.HOLD, Step.UNPLUGGED} and Role.SIGNAL in item.surveys
+    ]
+    return float(np.median(places)) if places else None
+
+
+def _rest_untested(studies: Studies) -> float:
+    survey: TrackSurvey | None = studies.tracks.get(Role.SIGNAL)
+    rest = rest_travel(studies)
+    if survey is None or not survey.crossings:
+        return 0.0
+    low = min(item.travel.start for item in survey.crossings)
+    high = max(item.travel.stop for item in survey.crossings)
+    if rest is None:
+        rest = 50.0  # a ride-height signal rests mid-travel (common practice, no source)
+        low, high = low - 10.0, high + 10.0
+    return float(np.clip(max(low - rest, rest - high) / 5.0, 0.0, 3.0))

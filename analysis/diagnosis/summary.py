@@ -1,0 +1,100 @@
+"""What the views list beside the verdict: coverage, events in time, and each record's outcome in one line."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+import numpy as np
+
+from analysis.captures.model import Role
+from analysis.diagnosis.evidence import PLAIN, QUIET_WEIGHT, Seen, disturbed_weight
+from analysis.diagnosis.findings import CoverageSpan, Event, RecordOutcome, Result
+from analysis.diagnosis.studies import WATCHED, Studies, Study
+from analysis.intervals import Interval
+from analysis.signals.facts import TrackSurvey
+
+MOST_EVENTS = 500
+"""The deepest events are listed where there are more."""
+
+
+def coverage(survey: TrackSurvey | None) -> tuple[CoverageSpan, ...]:
+    """Stretches of travel with the number of their crossings; empty where nothing was swept."""
+    if survey is None or not survey.crossings:
+        return ()
+    edges = survey.edges_percent
+    counts = np.sum(~np.isnan(survey.breakup_percent), axis=0)
+    cuts = [0, *(np.flatnonzero(np.diff(counts)) + 1).tolist(), len(counts)]
+    return tuple(
+        CoverageSpan(Interval(float(edges[first]), float(edges[last])), int(counts[first]))
+        for first, last in pairwise(cuts)
+        if counts[first] > 0
+    )
+
+
+def events(seen: Seen) -> tuple[Event, ...]:
+    """Disturbances of all records in order, the deepest `MOST_EVENTS` of them."""
+    every = [event for item in seen.studies.every for event in _events_of(seen, item)]
+    if len(every) > MOST_EVENTS:
+        least = sorted((abs(event.depth_v) for event in every), reverse=True)[MOST_EVENTS - 1]
+        every = [event for event in every if abs(event.depth_v) >= least][:MOST_EVENTS]
+    return tuple(sorted(every, key=lambda event: (event.record, event.time.start)))
+
+
+def _events_of(seen: Seen, item: Study) -> list[Event]:
+    feed_v = seen.studies.feed.reference_v - seen.studies.feed.ground_v
+    found = []
+    for role in (*item.surveys, *(role for role in WATCHED if role in item.steady)):
+        scale = feed_v / 100.0 if role in item.surveys else 1.0
+        for event in item.disturbances(role):
+            place = event.travel_percent if np.isfinite(event.travel_percent) else None
+            inside = place is not None and any(
+                band.track is role and band.travel.widened(1.0).contains(place) for band in seen.sure_bands
+            )
+            shape = "spike" if event.cells == 1 and event.shape != "ringing" else event.shape
+            found.append(
+                Event(item.record.name, event.time, (role,), event.depth * scale, place, shape, inside)
+            )
+    return found
+
+
+def record_outcomes(seen: Seen) -> tuple[RecordOutcome, ...]:
+    """One line for each record, in the capture's order; spans of one record share its line."""
+    lines: dict[str, RecordOutcome] = {}
+    for item in seen.studies.every:
+        made = _outcome(seen, item)
+        known = lines.get(made.record)
+        if known is None or (known.result is Result.PASS and made.result is not Result.PASS):
+            lines[made.record] = made
+    return tuple(lines.values())
+
+
+def _outcome(seen: Seen, item: Study) -> RecordOutcome:
+    name = item.record.name
+    plain = next((p for p in seen.problems if p.record == name and p.strength >= PLAIN), None)
+    if plain is not None:
+        return RecordOutcome(name, Result.FAIL, plain.text)
+    failed = [check for check in seen.checks if check.record == name and check.result is Result.FAIL]
+    failed = [
+        check for check in failed if check.code not in ("output_smoothness", "sample_rate", "rest_variation")
+    ]
+    if failed:
+        return RecordOutcome(
+            name, Result.FAIL, f"{failed[0].title.lower()}: {failed[0].value:.3g} {failed[0].unit}"
+        )
+    crossed = sum(c.noisy for band in seen.sure_bands for c in band.crossings if c.record == name)
+    if crossed:
+        return RecordOutcome(name, Result.FAIL, f"breaks up in the band on {crossed} crossings")
+    if item.surveys and disturbed_weight(seen, item) >= QUIET_WEIGHT:
+        return RecordOutcome(name, Result.FAIL, "breaks up")
+    return RecordOutcome(name, Result.PASS, _quiet_line(seen.studies, item))
+
+
+def _quiet_line(studies: Studies, item: Study) -> str:
+    survey = studies.tracks.get(Role.SIGNAL)
+    if item.swept and survey is not None:
+        count = sum(crossing.record == item.record.name for crossing in survey.crossings)
+        return f"{count} crossings, clean"
+    for role in (Role.GROUND, Role.REFERENCE, Role.SIGNAL):
+        if role.value == (item.record.step or "") and role in item.cells.volts:
+            return f"{float(np.nanmedian(item.cells.volts[role].mean)):.3f} V, steady"
+    return "steady"

@@ -1,0 +1,126 @@
+"""One code, one confidence, one plain sentence, and what may lie behind it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from analysis.captures.model import Role
+from analysis.diagnosis.evidence import SURE_BAND, Seen
+from analysis.diagnosis.findings import Band, State, Statement, Verdict, VerdictCode
+from analysis.diagnosis.profile_model import Contact
+
+CAUSES: Mapping[VerdictCode, tuple[str, ...]] = {
+    VerdictCode.WORN_TRACK: (
+        "worn resistive track",
+        "dirt or moisture on the track",
+        "a loom that moves with the arm",
+    ),
+    VerdictCode.SENSOR_OUTPUT_FAULT: (
+        "fault inside the sensor at this position",
+        "a loom that moves with the arm",
+    ),
+    VerdictCode.SIGNAL_WIRING: (
+        "broken strand or loose terminal in the signal wire",
+        "the sensor's own pins",
+    ),
+    VerdictCode.REFERENCE_FAULT: (
+        "wiring of the reference",
+        "another sensor on the same feed",
+        "this sensor pulling it down",
+        "the control unit",
+    ),
+    VerdictCode.GROUND_FAULT: (
+        "ground point or splice",
+        "wiring of the sensor ground",
+        "the control unit's ground",
+    ),
+    VerdictCode.OUT_OF_RANGE: (
+        "the height itself",
+        "a bent or disconnected link",
+        "the wrong sensor or profile",
+    ),
+}
+
+
+def give_verdict(
+    seen: Seen, probabilities: Mapping[VerdictCode, float], evidence: tuple[Statement, ...]
+) -> Verdict:
+    """Choose the likeliest explanation and say it.
+
+    Parameters
+    ----------
+    seen : Seen
+    probabilities : mapping of VerdictCode to float
+        Of the explanations; `WORN_TRACK` stands for any place-locked fault of the sensor.
+    evidence : tuple of Statement
+        The chain, which the sentence may not outrun.
+
+    Returns
+    -------
+    Verdict
+    """
+    code = max(probabilities, key=lambda item: probabilities[item])
+    confidence = probabilities[code]
+    bands = seen.sure_bands
+    if code is VerdictCode.WORN_TRACK and not bands:
+        # The capture as a whole looks place-locked, yet no single band can be pointed at.
+        code, confidence = VerdictCode.INCONCLUSIVE, 1.0 - confidence
+    if code is VerdictCode.NO_FAULT_FOUND and not _may_clear(evidence):
+        code = VerdictCode.INCONCLUSIVE
+        confidence = max(probabilities.get(code, 0.0), 1.0 - confidence)
+    if code is VerdictCode.WORN_TRACK and seen.studies.profile.contact is Contact.CONTACTLESS:
+        code = VerdictCode.SENSOR_OUTPUT_FAULT
+    return Verdict(code, confidence, _summary(code, seen, bands), CAUSES.get(code, ()))
+
+
+def _may_clear(evidence: tuple[Statement, ...]) -> bool:
+    """No fault found is refused where a required part was not tested."""
+    states = {item.code: item.state for item in evidence}
+    return states.get("rest_height_tested") is not State.REFUTED
+
+
+def _summary(code: VerdictCode, seen: Seen, bands: tuple[Band, ...]) -> str:
+    if code in (VerdictCode.WORN_TRACK, VerdictCode.SENSOR_OUTPUT_FAULT):
+        spans = " and ".join(f"{band.travel.start:.1f}-{band.travel.stop:.1f} %" for band in bands[:3])
+        second = " of the second track" if bands and bands[0].track is Role.SECOND_SIGNAL else ""
+        what = "The track is worn" if code is VerdictCode.WORN_TRACK else "The sensor's output breaks up"
+        return f"{what} at {spans} of travel{second}: {_crossed(bands)}."
+    if code is VerdictCode.MEASUREMENT_PROBLEM:
+        text = seen.problems[0].text if seen.problems else "the readings contradict each other"
+        return f"This capture cannot be judged: {text}."
+    if code is VerdictCode.NO_FAULT_FOUND:
+        return f"No fault was seen in {_tested(seen)}."
+    return _SENTENCES[code]
+
+
+_SENTENCES = {
+    VerdictCode.SIGNAL_WIRING: (
+        "The signal breaks up at moments, not at a place: its wire or the sensor's own pins make poor contact."
+    ),
+    VerdictCode.REFERENCE_FAULT: "The reference is not what it should be, and the signal follows it.",
+    VerdictCode.GROUND_FAULT: "The sensor ground is not what it should be, and the signal follows it.",
+    VerdictCode.OUT_OF_RANGE: (
+        "The signal rests outside its valid range without breaking up: the sensor may be telling the truth."
+    ),
+    VerdictCode.INCONCLUSIVE: "This capture does not decide it.",
+}
+
+
+def _crossed(bands: tuple[Band, ...]) -> str:
+    if not bands:
+        return "no crossings"
+    return f"the output broke up on {bands[0].noisy_passes} of {bands[0].passes} crossings"
+
+
+def _tested(seen: Seen) -> str:
+    survey = seen.studies.tracks.get(Role.SIGNAL)
+    if survey is None or not survey.crossings:
+        return "what was recorded"
+    low = min(item.travel.start for item in survey.crossings)
+    high = max(item.travel.stop for item in survey.crossings)
+    return f"{low:.0f}-{high:.0f} % of travel, {len(survey.crossings)} crossings"
+
+
+def is_watch(band: Band) -> bool:
+    """Whether a band is only a possibility: listed, not hidden, and proof of nothing."""
+    return band.confidence < SURE_BAND
