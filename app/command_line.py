@@ -114,7 +114,8 @@ def _add_demo(errands: argparse._SubParsersAction[argparse.ArgumentParser]) -> N
 
 
 def _run(arguments: list[str]) -> int:
-    if not arguments or (arguments[0] not in ERRANDS and not arguments[0].startswith("-")):
+    first = arguments[0] if arguments else "--"
+    if first == "--" or (first not in ERRANDS and not first.startswith("-")):
         return _open_window(arguments)
     call = parser().parse_args(arguments)
     if call.errand == "analyse":
@@ -135,8 +136,8 @@ def _run(arguments: list[str]) -> int:
 
 
 def _open_window(files: list[str]) -> int:
-    wrong = [item for item in files if item.startswith("-") and item != "--"]
-    if wrong:
+    wrong = [item for item in files if item.startswith("-")]
+    if wrong and files[0] != "--":
         parser().error(f"unrecognized arguments: {' '.join(printable(item) for item in wrong)}")
     from app.window import open_workbench
 

@@ -211,14 +211,28 @@ def _draw(capture_path: Path, findings: Findings, picture: Path, answers: object
     """Run in the other process: draw, and answer with a sentence where that fails."""
     from analysis.captures.reading import open_capture
     from app.pictures import review_picture
+    from app.window import application
 
     os.environ["QT_QPA_PLATFORM"] = "offscreen"
     try:
+        application()
+        _silence_qt()
         with open_capture(capture_path) as opened:
             review_picture(opened.completed().capture, findings, picture)
     except (WornbandError, OSError) as error:
         answers.send(str(error))  # type: ignore[attr-defined]
         sys.exit(1)
+
+
+def _silence_qt() -> None:
+    """Qt's remarks about a platform without a screen are of no use to anybody."""
+    from PySide6.QtCore import QMessageLogContext, QtMsgType, qInstallMessageHandler
+
+    def say(kind: QtMsgType, context: QMessageLogContext, message: str | None) -> None:
+        if kind in (QtMsgType.QtCriticalMsg, QtMsgType.QtFatalMsg):
+            print(message, file=sys.stderr)
+
+    qInstallMessageHandler(say)
 
 
 def _tell(made: Made, folder: Path, out: TextIO) -> None:

@@ -102,21 +102,23 @@ def _axes(top: float) -> Iterator[str]:
 
 
 def _lines(survey: TrackSurvey, rows: Sequence[NDArray[np.float64]], top: float) -> Iterator[str]:
-    centres = 0.5 * (survey.edges_percent[1:] + survey.edges_percent[:-1])
+    edges = survey.edges_percent
     for row in rows:
-        yield f'<path d="{_path(centres, row, top)}" fill="none" stroke="{_QUIET}" stroke-opacity="0.4"/>'
+        yield f'<path d="{_path(edges, row, top)}" fill="none" stroke="{_QUIET}" stroke-opacity="0.4"/>'
     table = np.asarray(rows)
     seen = np.isfinite(table).any(axis=0)
-    worst = np.full(centres.shape, np.nan)
+    worst = np.full(table.shape[1], np.nan)
     worst[seen] = np.nanmax(table[:, seen], axis=0)
-    yield f'<path d="{_path(centres, worst, top)}" fill="none" stroke="{_INK}" stroke-width="1.8"/>'
+    yield f'<path d="{_path(edges, worst, top)}" fill="none" stroke="{_INK}" stroke-width="1.8"/>'
 
 
-def _path(centres: NDArray[np.float64], row: NDArray[np.float64], top: float) -> str:
-    """A line that is interrupted where the crossing did not come."""
+def _path(edges_percent: NDArray[np.float64], row: NDArray[np.float64], top: float) -> str:
+    """A step for each bin; interrupted where the crossing did not come."""
     words, down = [], False
-    for travel, level in zip(centres, row, strict=True):
-        if np.isfinite(level):
-            words.append(f"{'L' if down else 'M'}{_x(travel):.1f} {_y(level, top):.1f}")
-        down = bool(np.isfinite(level))
+    for start, stop, level in zip(edges_percent[:-1], edges_percent[1:], row, strict=True):
+        visited = bool(np.isfinite(level))
+        if visited:
+            y = f"{_y(level, top):.1f}"
+            words.append(f"V{y}H{_x(stop):.1f}" if down else f"M{_x(start):.1f} {y}H{_x(stop):.1f}")
+        down = visited
     return "".join(words)

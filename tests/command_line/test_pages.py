@@ -146,7 +146,7 @@ def test_a_gap_in_a_crossing_is_a_gap_in_its_line() -> None:
         if item.get("stroke-width") == "1.8"
     ]
     assert len(lines) == 1
-    assert lines[0].count("M") == 2
+    assert lines[0].count("M") == 2  # one stretch on either side of the gap
 
 
 def test_nothing_is_drawn_where_no_track_was_swept() -> None:
