@@ -241,7 +241,7 @@ def _others_percent(item: Study) -> NDArray[np.float32] | None:
     beside = worst.copy()
     np.maximum(beside[1:], worst[:-1], out=beside[1:])
     np.maximum(beside[:-1], worst[1:], out=beside[:-1])
-    return beside * np.float32(20.0)  # volts on a 5 V feed, in %
+    return np.asarray(beside * np.float32(20.0))  # volts on a 5 V feed, in %
 
 
 def _tracks(studies: Sequence[Study]) -> dict[Role, TrackSurvey]:

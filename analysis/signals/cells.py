@@ -113,7 +113,7 @@ class RecordCells:
     @property
     def time_s(self) -> NDArray[np.float64]:
         """Middle of each cell, in seconds, shape (n_cells,)."""
-        return self.start_s + self.cell_s * (np.arange(len(self)) + 0.5)
+        return self.start_s + self.cell_s * (np.arange(len(self), dtype=np.float64) + 0.5)
 
 
 def samples_per_cell(record: Record) -> int:
@@ -151,7 +151,7 @@ def reduce_record(record: Record, feed: Feed, *, tick: Tick = ignore) -> RecordC
     cells = -(-len(record) // width)
     signals = [role for role in (Role.SIGNAL, Role.SECOND_SIGNAL) if role in channels]
     volts = {role: _empty(cells) for role in channels}
-    travel = {role: _empty(cells) for role in signals}
+    travel: dict[Role, CellSeries] = {role: _empty(cells) for role in signals}
     lost = {role: np.zeros(2, dtype=np.int64) for role in channels}
     for first, block in _blocks(record, channels, width, lost):
         span = slice(first, first + next(iter(block.values())).shape[1])

@@ -35,7 +35,7 @@ class Floor:
     def at(self, travel_percent: NDArray[np.float32]) -> NDArray[np.float32]:
         """Floor at each position, in % of the feed, same shape."""
         floor = self.usual.at(travel_percent) * np.float32(self.ratio) + np.float32(self.margin_percent)
-        return np.maximum(floor, np.float32(self.least_percent))
+        return np.asarray(np.maximum(floor, np.float32(self.least_percent)), dtype=np.float32)
 
     def typical(self) -> float:
         """Floor in the middle of the travel, in % of the feed."""

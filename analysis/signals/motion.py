@@ -164,7 +164,7 @@ def _noise(mean: NDArray[np.float32], step_percent: float) -> UsualLevel:
     """
     bend = np.abs(mean[2:] - 2.0 * mean[1:-1] + mean[:-2])
     known = np.isfinite(bend)
-    scaled = bend[known] / np.float32(np.sqrt(6.0) * 0.6745)
+    scaled = np.asarray(bend[known] / np.float32(np.sqrt(6.0) * 0.6745), dtype=np.float32)
     least = max(LEAST_PERCENT, step_percent / np.sqrt(12.0) * 0.5)
     return usual_level(mean[1:-1][known], scaled, least=least)
 
@@ -278,7 +278,7 @@ def _departures(
     per_node: int,
 ) -> Motion:
     node_s, count = per_node * drawn.cell_s, len(drawn.cells.mean)
-    times = drawn.start_s + node_s * (np.arange(len(nodes)) + 0.5)
+    times = drawn.start_s + node_s * (np.arange(len(nodes), dtype=np.float64) + 0.5)
     middles = drawn.start_s + drawn.cell_s * (np.arange(count) + 0.5)
     position = np.interp(middles, times, nodes).astype(np.float32)
     inside = np.abs(np.gradient(position)) * np.float32(0.5) if count > 1 else np.zeros(1, np.float32)

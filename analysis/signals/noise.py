@@ -92,7 +92,7 @@ def _least_absolute_parabola(
     fitted = np.zeros(3)
     for _ in range(12):
         root = np.sqrt(weight)
-        fitted = np.linalg.lstsq(design * root[:, None], logs * root, rcond=None)[0]
+        fitted[:] = np.linalg.lstsq(design * root[:, None], logs * root, rcond=None)[0]
         weight = 1.0 / np.maximum(np.abs(logs - design @ fitted), 0.02)
     return float(fitted[0]), float(fitted[1]), float(fitted[2])
 
