@@ -64,7 +64,7 @@ class Pieces:
     last: NDArray[np.int64]
 
     def cells(self, chosen: NDArray[np.int64], spared: int, total: int) -> NDArray[np.bool_]:
-        """Cells of the chosen pieces, shape (total,); at a gap, `spared` cells of a long piece are left out."""
+        """Cells of the chosen pieces, shape (total,); at a gap, `spared` cells of a long piece go."""
         first, last = self.first[chosen], self.last[chosen]
         spare = np.where(last - first >= 4 * spared, spared, 0)
         apart = first[1:] - last[:-1] > 1
