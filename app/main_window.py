@@ -147,6 +147,7 @@ class Window(QMainWindow):
     def _connect(self) -> None:
         self.session.capture_changed.connect(self._captured)
         self.session.findings_changed.connect(self._show_enabled)
+        self.session.refused.connect(self.settings.forget_capture)
         self.session.problem.connect(self._complain)
         self.page.trace.problem.connect(self.page.problem_bar.show_problem)
         self.jobs.progressed.connect(self._show_progress)

@@ -117,7 +117,7 @@ class ReviewPage(QWidget):
         column.addWidget(_column([(self.trace, 10), (self.track, 9)]), 1)
         panes = QSplitter(Qt.Orientation.Horizontal)
         for place, (pane, stretch, least) in enumerate(
-            ((self._left, 1, 180), (middle, 5, 420), (self.evidence, 2, 210))
+            ((self._left, 1, 180), (middle, 5, 420), (self.evidence, 2, 260))
         ):
             panes.addWidget(pane)
             panes.setStretchFactor(place, stretch)

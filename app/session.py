@@ -55,11 +55,14 @@ class Session(QObject):
         The examination has ended.
     problem(sentence)
         Something went wrong; one sentence to show.
+    refused(Path)
+        A file could not be opened.
     """
 
     capture_changed = Signal()
     findings_changed = Signal()
     problem = Signal(str)
+    refused = Signal(object)
 
     def __init__(self, tools: Tools, jobs: Jobs, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -88,7 +91,7 @@ class Session(QObject):
             doing,
             lambda tick: self._tools.open_capture(path, tick),
             self._take,
-            partial(self._complain, doing),
+            partial(self._refuse, path, doing),
             discarded=_close,
         )
 
@@ -134,6 +137,10 @@ class Session(QObject):
     def _conclude(self, findings: Findings) -> None:
         self._findings = findings
         self.findings_changed.emit()
+
+    def _refuse(self, path: Path, doing: str, error: Exception) -> None:
+        self.refused.emit(path)
+        self._complain(doing, error)
 
     def _complain(self, doing: str, error: Exception) -> None:
         self.problem.emit(sentence(error, doing))

@@ -26,6 +26,12 @@ class Drawing(pg.GraphicsObject):
         item: pg.GraphicsObject = self
         return QRectF(item.viewRect() or QRectF())
 
+    def pixel_ratio(self) -> float:
+        """Device pixels a logical pixel: 2 at 200 % scaling."""
+        scene = self.scene()
+        views = scene.views() if scene is not None else []
+        return views[0].devicePixelRatioF() if views else 1.0
+
     def plot_box(self) -> GestureBox | None:
         """The plot area that the item is in."""
         item: pg.GraphicsObject = self

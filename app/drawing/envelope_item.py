@@ -117,6 +117,7 @@ class EnvelopeItem(Drawing):
             return
         time, volts = view.shown()
         width_px, height_px = view.size_px()
+        ratio = self.pixel_ratio()
         wanted = (time.start, time.stop, round(width_px), round(height_px))
         thick_v = _LEAST_STROKE_PX * volts.length / height_px
         if wanted == self._drawn:
@@ -125,7 +126,7 @@ class EnvelopeItem(Drawing):
         first = int(np.floor((time.start - self._first_sample_s) / self._interval_s)) - 1
         last = int(np.ceil((time.stop - self._first_sample_s) / self._interval_s)) + 2
         # One column a pixel of what is shown, and one more, so that no pixel is left bare.
-        count = int(width_px * (last - first) * self._interval_s / time.length) + 1
+        count = int(width_px * ratio * (last - first) * self._interval_s / time.length) + 1
         try:
             extremes = columns(self._channel, first, last, count)
         except CaptureError as error:
@@ -133,7 +134,7 @@ class EnvelopeItem(Drawing):
             self._report(error)
         else:
             self._lines = strokes(extremes, self._first_sample_s, self._interval_s, thick_v)
-            self._pen.setWidthF(_JOINED_PX if extremes.single else 1.0)
+            self._pen.setWidthF(_JOINED_PX * ratio if extremes.single else 1.0)
             self._dots = extremes.single and extremes.index.size * 8 < wanted[2]
         self.update()
 

@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QSizePolicy, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QToolButton, QVBoxLayout, QWidget
 
 from analysis.captures.model import Capture
 from analysis.reports.cautions import cautions
 from app.drawing import icons
 from app.drawing.theme import Palette
+from app.views.tall_enough import TallEnough
 
 
-class CautionStrip(QFrame):
+class CautionStrip(TallEnough):
     """The cautions for the sensor at hand."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -21,6 +22,7 @@ class CautionStrip(QFrame):
         self._picture = QLabel()
         title = QLabel(self.tr("Before you connect or sweep"))
         title.setStyleSheet("font-weight: 600;")
+        title.setWordWrap(True)
         self._more = QToolButton()
         self._more.setCheckable(True)
         self._more.setText(self.tr("All"))
@@ -68,3 +70,4 @@ class CautionStrip(QFrame):
     def _show_lines(self, all_of_them: bool) -> None:
         for place, label in enumerate(self._lines):
             label.setVisible(all_of_them or place == 0)
+        self.fit_height()

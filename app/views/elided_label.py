@@ -21,8 +21,9 @@ class ElidedLabel(QLabel):
         self.setToolTip(text)
 
     def minimumSizeHint(self) -> QSize:
-        """A few letters."""
-        return QSize(60, super().minimumSizeHint().height())
+        """A few letters, and no more than the text needs."""
+        needed = super().minimumSizeHint()
+        return QSize(min(60, self.fontMetrics().horizontalAdvance(self.text())), needed.height())
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint what fits."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, Qt, Signal
-from PySide6.QtGui import QEnterEvent, QKeyEvent, QMouseEvent, QResizeEvent
+from PySide6.QtGui import QEnterEvent, QKeyEvent, QMouseEvent
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -25,6 +25,7 @@ from app.drawing.numbers import travel_span, volts_span
 from app.drawing.theme import LIGHT, Palette
 from app.views.caution_strip import CautionStrip
 from app.views.pane import Pane
+from app.views.tall_enough import TallEnough
 
 _STATES = {
     State.PROVED: ("pass", "good"),
@@ -86,17 +87,6 @@ class PressRow(QFrame):
             font = label.font()
             font.setUnderline(on)
             label.setFont(font)
-
-
-class _Body(QWidget):
-    """As high as its wrapped lines need at its width; a scroll area would guess, and scroll into nothing."""
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Take the height that this width asks for."""
-        super().resizeEvent(event)
-        layout = self.layout()
-        if layout is not None:
-            self.setMinimumHeight(layout.heightForWidth(self.width()))
 
 
 class EvidenceView(Pane):
@@ -172,7 +162,7 @@ class EvidenceView(Pane):
             self._fill(self._findings)
 
     def _fill(self, findings: Findings) -> None:
-        body = _Body()
+        body = TallEnough()
         self._layout = QVBoxLayout(body)
         self._layout.setSizeConstraint(QLayout.SizeConstraint.SetNoConstraint)
         self._layout.setContentsMargins(0, 0, 6, 0)

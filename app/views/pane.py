@@ -5,6 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QStackedWidget, QVBoxLayout, QWidget
 
+from app.views.elided_label import ElidedLabel
+
 
 class Pane(QFrame):
     """A titled frame with an empty state.
@@ -21,7 +23,7 @@ class Pane(QFrame):
         self.setAccessibleName(title)
         self._title = QLabel(title)
         self._title.setObjectName("paneTitle")
-        self._note = QLabel()
+        self._note = ElidedLabel()
         self._note.setObjectName("paneNote")
         self._empty = QLabel()
         self._empty.setAlignment(Qt.AlignmentFlag.AlignCenter)

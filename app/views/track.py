@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 from PySide6.QtCore import QPointF, Qt, Signal
-from PySide6.QtGui import QColor
+from PySide6.QtGui import QColor, QResizeEvent
 from PySide6.QtWidgets import QComboBox, QWidget
 
 from analysis.diagnosis.findings import Band, Findings, TrackSurvey
@@ -56,6 +56,7 @@ class TrackView(Pane):
         self._bands: tuple[Band, ...] = ()
         self._chosen_band: int | None = None
         self._span = Interval(0.0, 100.0)
+        self._top_percent = _LEAST_TOP_PERCENT
         self._build()
         self.set_content(self._plots)
         self._choice = QComboBox()
@@ -104,8 +105,8 @@ class TrackView(Pane):
         outline = worst(survey.breakup_percent)
         highest = float(np.nanmax(outline)) if np.isfinite(outline).any() else 0.0
         top = max(1.3 * highest, _LEAST_TOP_PERCENT)
-        # Room below zero, so that the dot stands whole on the track.
-        self._box.show_y(-0.07 * top, top)
+        self._top_percent = top
+        self._show_y()
         most = int(counts.max(initial=1))
         self._count_box.show_y(0.0, 1.15 * most)
         self._count_name.setText(self.tr("crossed\n{count}×").format(count=most))
@@ -114,6 +115,11 @@ class TrackView(Pane):
         self._show_bands()
         self._colour()
         self.show_content()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Keep the dot whole."""
+        super().resizeEvent(event)
+        self._show_y()
 
     def show_span(self, span: Interval) -> None:
         """Show this stretch of travel, inside 0 to 100 % or as far as the survey reaches."""
@@ -208,6 +214,11 @@ class TrackView(Pane):
         self._choice.addItems([role_name(item.role) for item in surveys])
         self._choice.setCurrentIndex(next((i for i, item in enumerate(surveys) if item is self._survey), 0))
         self._choice.setVisible(len(surveys) > 1)
+
+    def _show_y(self) -> None:
+        """Leave room below zero, so that the dot stands whole on the track at every height."""
+        share = min((ArmItem.RADIUS_PX + 3) / self._box.size_px()[1], 0.3)
+        self._box.show_y(-self._top_percent * share / (1 - share), self._top_percent)
 
     def _on_this_track(self) -> list[int]:
         survey = self._survey

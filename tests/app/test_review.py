@@ -204,8 +204,10 @@ def test_a_bad_file_gives_one_sentence_and_leaves_the_open_capture(
     qtbot: QtBot, review: Window, bench: Bench
 ) -> None:
     bench.refuse.add("broken.h5")
+    review.settings.remember_capture(Path("broken.h5"))
     with qtbot.waitSignal(review.session.problem):
         review.open_file(Path("broken.h5"))
+    assert Path("broken.h5") not in review.settings.recent
     assert review.page.problem_bar.text == "Broken.h5 is not a capture; save it from the recorder again."
     assert review.session.findings is not None
     hands.wheel(canvas(review), at_time(review, 3.0), 1)
