@@ -10,7 +10,7 @@ from app.printable import printable
 
 WIDTH = 100
 _GAP = "  "
-_WIDEST_COLUMN = 52
+_NARROWEST = 14
 
 
 def report_text(report: Report, path: str) -> str:
@@ -63,15 +63,21 @@ def _wrapped(text: str, first: str = "", later: str | None = None) -> list[str]:
 def _table_lines(table: Table) -> Iterator[str]:
     """Columns side by side; a cell that is too wide goes on in the lines below."""
     cells = [[printable(cell) for cell in row] for row in (table.heads, *table.rows)]
-    widths = [
-        min(max(len(row[column]) for row in cells), _WIDEST_COLUMN) for column in range(len(table.heads))
-    ]
+    widths = _fitted([max(len(row[column]) for row in cells) for column in range(len(table.heads))])
     for row in cells:
         pieces = [_pieces(cell, width) for cell, width in zip(row, widths, strict=True)]
         for line in range(max(len(piece) for piece in pieces)):
             texts = (piece[line] if line < len(piece) else "" for piece in pieces)
             padded = (text.ljust(width) for text, width in zip(texts, widths, strict=True))
             yield (_GAP + _GAP.join(padded)).rstrip()
+
+
+def _fitted(widths: list[int]) -> list[int]:
+    """Widths of columns that fit a line: the widest gives way first, none below `_NARROWEST`."""
+    widths = list(widths)
+    while sum(widths) + len(_GAP) * len(widths) > WIDTH and max(widths) > _NARROWEST:
+        widths[widths.index(max(widths))] -= 1
+    return widths
 
 
 def _pieces(cell: str, width: int) -> list[str]:

@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from analysis.captures.model import Capture, Role
-from analysis.diagnosis.findings import Band, Findings
+from analysis.diagnosis.findings import Band, CoverageSpan, Findings
+from analysis.intervals import Interval
 from analysis.reports.cautions import cautions
 from analysis.reports.checks import check_reading, check_title, limit_text, result_name, state_name
 from analysis.reports.confidence import in_words
 from analysis.reports.document import Report, Section, Table
-from analysis.reports.quantities import count, number, quantity, travel, volts
+from analysis.reports.quantities import count, names, number, quantity, travel, volts
 from analysis.reports.verdicts import headline, is_watched, not_claimed
 
 _SUBJECT = (
@@ -29,6 +30,12 @@ _SUBJECT = (
     ("Recorder calibrated", "recorder_calibrated"),
 )
 """What a capture may say about the visit (the capture format's own keys), in the order of the report."""
+
+ENOUGH_CROSSINGS = 3
+"""A stretch that was crossed less often says little: one odd moment looks like a place (our own choice)."""
+
+TOUCHING_PERCENT = 0.1
+"""Stretches of travel that lie no further apart are one."""
 
 
 def findings_report(findings: Findings, capture: Capture, *, assumptions: Sequence[str] = ()) -> Report:
@@ -105,17 +112,15 @@ def _track(role: Role) -> str:
 
 
 def _bands(findings: Findings) -> Section:
-    heads = ("% of travel", "Volts", "Track", "Confidence", "Breaks up on", "Worst", "Record")
+    heads = ("% of travel", "Edges ±", "Volts", "Track", "Confidence", "Breaks up on", "Worst", "Record")
     return Section("Bands", table=Table(heads, tuple(_band_row(band) for band in findings.bands)))
 
 
 def _band_row(band: Band) -> tuple[str, ...]:
-    edges = (
-        f"{number(band.travel.start, 1)} ± {number(band.start_uncertainty_percent, 1)} to"
-        f" {number(band.travel.stop, 1)} ± {number(band.stop_uncertainty_percent, 1)}"
-    )
+    spread = (band.start_uncertainty_percent, band.stop_uncertainty_percent)
     return (
-        edges,
+        travel(band.travel).removesuffix(" % of travel"),
+        ", ".join(number(item, 1) for item in spread),
         volts(band.volts),
         _track(band.track),
         in_words(band.confidence) + (", watch" if is_watched(band) else ""),
@@ -126,10 +131,7 @@ def _band_row(band: Band) -> tuple[str, ...]:
 
 
 def _evidence(findings: Findings) -> Section:
-    rows = tuple(
-        (state_name(item.state), item.text, ", ".join(item.records) or "\N{EN DASH}")
-        for item in findings.evidence
-    )
+    rows = tuple((state_name(item.state), item.text, names(item.records)) for item in findings.evidence)
     return Section("Chain of evidence", table=Table(("State", "Statement", "Records"), rows))
 
 
@@ -150,9 +152,7 @@ def _checks(findings: Findings) -> Section:
 
 
 def _tested(findings: Findings) -> Section:
-    items = tuple(
-        f"{travel(span.travel)}: {count(span.passes, 'crossing', 'crossings')}" for span in findings.coverage
-    )
+    items = tuple(coverage_sentence(whole, seldom) for whole, seldom in _joined(findings.coverage))
     floors = tuple(
         f"Break-up below {quantity(survey.floor_percent, '%')} of the applied voltage cannot be seen on the"
         f" {_track(survey.role)} in this capture."
@@ -160,6 +160,48 @@ def _tested(findings: Findings) -> Section:
     )
     none = () if findings.coverage else ("No travel was tested.",)
     return Section("Travel tested", (*none, *floors), items)
+
+
+def coverage_sentence(whole: CoverageSpan, seldom: Sequence[CoverageSpan] = ()) -> str:
+    """A stretch without a gap: its least count of crossings, and where it was crossed too seldom."""
+    least = count(whole.passes, "crossing", "crossings")
+    if not seldom:
+        return f"{travel(whole.travel)}: {least} or more everywhere"
+    places = ", ".join(
+        f"{travel(span.travel).removesuffix(' % of travel')} % ({span.passes})" for span in seldom
+    )
+    return f"{travel(whole.travel)}: {least} or more; fewer than {ENOUGH_CROSSINGS} at {places}"
+
+
+def _joined(
+    coverage: Sequence[CoverageSpan],
+) -> tuple[tuple[CoverageSpan, tuple[CoverageSpan, ...]], ...]:
+    """Stretches that touch as one, with the parts of it that were crossed too seldom."""
+    groups: list[list[CoverageSpan]] = []
+    for span in sorted(coverage, key=lambda item: item.travel):
+        if groups and span.travel.start <= groups[-1][-1].travel.stop + TOUCHING_PERCENT:
+            groups[-1].append(span)
+        else:
+            groups.append([span])
+    return tuple((_whole(group), _seldom(group)) for group in groups)
+
+
+def _whole(group: Sequence[CoverageSpan]) -> CoverageSpan:
+    reach = Interval(group[0].travel.start, max(span.travel.stop for span in group))
+    return CoverageSpan(reach, min(span.passes for span in group))
+
+
+def _seldom(group: Sequence[CoverageSpan]) -> tuple[CoverageSpan, ...]:
+    """Parts below `ENOUGH_CROSSINGS`, neighbours joined under the least of them."""
+    few: list[CoverageSpan] = []
+    for span in group:
+        if span.passes >= ENOUGH_CROSSINGS:
+            continue
+        if few and span.travel.start <= few[-1].travel.stop + TOUCHING_PERCENT:
+            few[-1] = _whole([few[-1], span])
+        else:
+            few.append(span)
+    return tuple(few)
 
 
 def _made_from(findings: Findings) -> tuple[str, ...]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 from analysis.intervals import Interval
 
@@ -62,17 +63,38 @@ def quantity(value: float, unit: str) -> str:
 
 def travel(span: Interval) -> str:
     """A stretch of travel: ``"41.9–47.7 % of travel"``."""
-    return f"{number(span.start, 1)}–{number(span.stop, 1)} % of travel"
+    return f"{_stretch(span, 1)} % of travel"
 
 
 def volts(span: Interval) -> str:
     """A stretch of volts, lower end first: ``"2.09–2.37 V"``."""
-    return f"{number(span.start, 2)}–{number(span.stop, 2)} V"
+    return f"{_stretch(span, 2)} V"
 
 
 def count(how_many: int, one: str, several: str) -> str:
     """``"1 crossing"``, ``"11 crossings"``."""
     return f"{how_many} {one if how_many == 1 else several}"
+
+
+def names(items: Sequence[str]) -> str:
+    """Record names in a row, runs of three and more shortened: ``"001–004, 007"``.
+
+    A dash where there is none. Names that are no numbers stand as they are.
+    """
+    runs: list[list[str]] = []
+    for item in items:
+        if runs and item.isdecimal() and runs[-1][-1].isdecimal() and int(item) == int(runs[-1][-1]) + 1:
+            runs[-1].append(item)
+        else:
+            runs.append([item])
+    texts = (f"{run[0]}–{run[-1]}" if len(run) > 2 else ", ".join(run) for run in runs)
+    return ", ".join(texts) or NO_VALUE
+
+
+def _stretch(span: Interval, digits: int) -> str:
+    """Both ends; a dash would run into the minus sign of a negative one."""
+    between = " to " if min(span.start, span.stop) < 0.0 else "–"
+    return f"{number(span.start, digits)}{between}{number(span.stop, digits)}"
 
 
 def _with_unit(text: str, unit: str) -> str:

@@ -12,6 +12,8 @@ from analysis.reports.quantities import count, number
 WATCH_BELOW = 0.5
 """A band of lower confidence is listed as "possible, watch"."""
 
+_TOUCHING_PERCENT = 0.1  # stretches of travel that lie no further apart are one
+
 _NAMES = {
     VerdictCode.WORN_TRACK: "Sensor track worn",
     VerdictCode.SENSOR_OUTPUT_FAULT: "Sensor output breaks up",
@@ -125,7 +127,7 @@ def _gaps(findings: Findings) -> bool:
     spans = sorted(span.travel for span in findings.coverage)
     reach = spans[0].stop
     for span in spans[1:]:
-        if span.start > reach + 0.1:
+        if span.start > reach + _TOUCHING_PERCENT:
             return True
         reach = max(reach, span.stop)
     return False

@@ -72,7 +72,8 @@ def test_the_text_says_verdict_bands_evidence_checks_and_advice() -> None:
     assert text.startswith("some/capture.h5\nRide height sensor, rear left\n")
     for words in (
         "Sensor track worn: very likely (97 in 100)",
-        "41.9 ± 0.3 to 47.7 ± 0.4",
+        "41.9–47.7",
+        "0.3, 0.4",
         "2.09–2.37 V",
         "very likely (98 in 100)",
         "12.6 ± 3.0 mV",

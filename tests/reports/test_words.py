@@ -226,6 +226,37 @@ def test_parts_without_content_are_left_out_but_no_travel_tested_is_said() -> No
     assert titles["Travel tested"].sentences == ("No travel was tested.",)
 
 
+def _coverage(*spans: tuple[float, float, int]) -> tuple[str, ...]:
+    coverage = tuple(CoverageSpan(Interval(start, stop), passes) for start, stop, passes in spans)
+    report = findings_report(replace(findings(), coverage=coverage), CAPTURE)
+    return next(section.items for section in report.sections if section.title == "Travel tested")
+
+
+def test_stretches_that_touch_are_told_as_one_with_their_least_count() -> None:
+    assert _coverage((40, 95.5, 4), (4, 40, 9)) == ("4.0–95.5 % of travel: 4 crossings or more everywhere",)
+
+
+def test_gaps_part_the_travel_and_what_was_crossed_seldom_is_named() -> None:
+    assert _coverage((-4, 20, 1), (20, 30, 2), (30, 50, 8), (60, 70, 3)) == (
+        "−4.0 to 50.0 % of travel: 1 crossing or more; fewer than 3 at −4.0 to 30.0 % (1)",
+        "60.0–70.0 % of travel: 3 crossings or more everywhere",
+    )
+
+
+@pytest.mark.parametrize(
+    ("items", "text"),
+    [
+        ((), "–"),
+        (("001",), "001"),
+        (("001", "002"), "001, 002"),
+        (("001", "002", "003", "007"), "001–003, 007"),
+        (("004", "a", "005"), "004, a, 005"),
+    ],
+)
+def test_runs_of_records_are_shortened(items: tuple[str, ...], text: str) -> None:
+    assert quantities.names(items) == text
+
+
 def test_the_subject_leaves_out_what_the_capture_does_not_say() -> None:
     assert subject(replace(CAPTURE, attributes={"vehicle": " ", "job": "W1041"})) == (("Job", "W1041"),)
 
