@@ -37,12 +37,15 @@ class Case:
         What a perfect reader would say.
     family : str
         The recipe that it came from.
+    scenario : Scenario
+        What was simulated, for tables broken down by it; the analysis never sees it.
     """
 
     index: int
     capture: Capture
     truth: Truth
     family: str
+    scenario: Scenario
 
 
 def corpus(seed: int, count: int, physics: str = "main") -> Iterator[Case]:
@@ -82,7 +85,7 @@ def case(seed: int, index: int, physics: str = "main") -> Case:
     if physics == "other":
         drawn = otherwise(drawn, rng)
     capture, truth = simulate(drawn, (seed, index, PHYSICS.index(physics), 2))
-    return Case(index, capture, settled(truth), family)
+    return Case(index, capture, settled(truth), family, drawn)
 
 
 def settled(truth: Truth) -> Truth:
