@@ -103,7 +103,7 @@ def _stretch_quantiles(
     stretch = np.floor(travel / BIN_PERCENT).astype(np.int64)
     order = np.argsort(stretch, kind="stable")
     numbers, firsts = np.unique(stretch[order], return_index=True)
-    groups = np.split(values[order], firsts[1:])
+    groups = np.split(values[order], firsts[1:]) if len(firsts) else []
     kept = [
         ((number + 0.5) * BIN_PERCENT, float(np.quantile(group, quantile)))
         for number, group in zip(numbers, groups, strict=True)
