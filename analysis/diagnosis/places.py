@@ -37,11 +37,11 @@ WIDEST_PERCENT = 16.0
 EDGE_REACH_PERCENT = 13.0
 """How far from a found stretch its edges are looked for."""
 
-EDGES_MAY_COST = 1.5
-"""Log odds that better edges may cost: they are found on all visits, the odds on crossings."""
+EDGES_MAY_COST = 0.4
+"""Share of the log odds that better edges may cost: they are found on all visits, the odds on crossings."""
 
 CLEAR_PERCENT = 2.0
-"""A stroke goes right through a stretch where it begins and ends this far outside."""
+"""A stroke goes right through a bad spot where it is clean for this much travel on either side."""
 
 LEAST_ODDS = -4.0
 """Places with log odds below this are not worth listing."""
@@ -142,9 +142,9 @@ def _refined(
     survey: TrackSurvey, onsets: NDArray[np.float64], noisy: NDArray[np.float64], core: _Stretch
 ) -> tuple[_Stretch, tuple[float, float]]:
     """The stretch with its edges found, unless it is then explained worse, and the slack of the edges."""
-    first, last, slack = _edges(_telling(survey, noisy, core.first, core.last), core.first, core.last)
+    first, last, slack = _edges(_telling(noisy, core.first, core.last), core.first, core.last)
     log_odds = float(_odds(survey, onsets, last - first)[first])
-    if log_odds >= core.log_odds - EDGES_MAY_COST:
+    if log_odds >= core.log_odds - max(1.0, EDGES_MAY_COST * core.log_odds):
         return _Stretch(first, last, max(log_odds, core.log_odds)), slack
     half = 0.25 * (core.last - core.first)
     return core, (half, half)
@@ -155,7 +155,7 @@ def _cumulative(values: NDArray[np.float64] | NDArray[np.bool_]) -> NDArray[np.f
 
 
 def _windows(cumulative: NDArray[np.float64], width: int) -> NDArray[np.float64]:
-    return cumulative[:, width:] - cumulative[:, :-width]
+    return np.asarray(cumulative[:, width:] - cumulative[:, :-width])
 
 
 def place_against_time(
@@ -214,20 +214,25 @@ def _log_chance(
     return np.asarray(np.where(noisy, showing, np.where(counted, -expected, 0.0)).sum(axis=0))
 
 
-def _telling(survey: TrackSurvey, noisy: NDArray[np.float64], first: int, last: int) -> NDArray[np.float64]:
-    """Rows that tell the edges best: strokes right through the stretch, where there are two noisy ones.
+def _telling(noisy: NDArray[np.float64], first: int, last: int) -> NDArray[np.float64]:
+    """Rows that tell the edges best: strokes that were clean before and after, where there are two of them.
 
-    Inside a bad spot the signal does not tell where the arm is; an arm that hovers there has edges guessed.
+    Inside a bad spot the signal does not tell where the arm is; an arm that turned back there has edges
+    guessed.
     """
-    low, high = survey.edges_percent[first], survey.edges_percent[last]
-    through = np.array(
-        [
-            item.travel.start < low - CLEAR_PERCENT and item.travel.stop > high + CLEAR_PERCENT
-            for item in survey.crossings
-        ]
-    )
-    showing = through & (np.nansum(noisy[:, first:last], axis=1) > 0)
-    return noisy[through] if int(showing.sum()) >= 2 else noisy
+    reach, clear = round(EDGE_REACH_PERCENT / BIN_PERCENT), round(CLEAR_PERCENT / BIN_PERCENT)
+    near = noisy[:, max(first - reach, 0) : last + reach]
+    visited, bad = ~np.isnan(near), near > 0
+    before = _first(bad) - _first(visited)
+    after = _first(bad[:, ::-1]) - _first(visited[:, ::-1])
+    through = bad.any(axis=1) & (before >= clear) & (after >= clear)
+    clean = ~bad.any(axis=1)
+    return noisy[through | clean] if int(through.sum()) >= 2 else noisy
+
+
+def _first(marks: NDArray[np.bool_]) -> NDArray[np.int64]:
+    """Index of the first mark of each row."""
+    return np.argmax(marks, axis=1)
 
 
 def _edges(noisy: NDArray[np.float64], first: int, last: int) -> tuple[int, int, tuple[float, float]]:

@@ -40,6 +40,17 @@ BRIDGE_S = 0.016
 BRIDGE_WEIGHT = 0.02
 """Weight of the bridge beside that of a node whose cells are all truthful."""
 
+ANCHOR_S = 0.010
+"""A stretch of truthful signal this long says by itself where the arm was."""
+
+LEAST_ANCHORED = 0.5
+"""Share of the truthful signal that must lie in such stretches, or all of it is taken as it is."""
+
+GENTLE_PERCENT_PER_S2 = 1500.0
+"""How hard an arm may be thought to have swerved in a gap, and `MOST_BENT_PERCENT` how far."""
+
+MOST_BENT_PERCENT = 1.5
+
 LEAST_PERCENT = 0.01
 """Noise below this is not told apart from none: half a millivolt on a 5 V feed."""
 
@@ -152,8 +163,42 @@ def follow(drawn: Outline, *, open_level: float | None = None) -> Motion:
     spared = max(1, round(SPARED_S / drawn.cell_s))
     truthful = drawn.cut.pieces.cells(chosen, spared, len(drawn.quiet)) & drawn.quiet
     per_node = max(1, round(NODE_S / drawn.cell_s))
+    truthful = _agreeing(drawn, truthful, per_node)
     nodes, lone_s = _smooth(drawn.cells.mean, truthful, drawn.tolerance, per_node, drawn.cell_s)
     return _departures(drawn, nodes, lone_s, truthful, per_node)
+
+
+def _agreeing(drawn: Outline, truthful: NDArray[np.bool_], per_node: int) -> NDArray[np.bool_]:
+    """Drop the fragments that do not lie where the longer stretches say the arm was.
+
+    In a bad spot the contact closes badly for some milliseconds at a time; what it shows then may be
+    anything, and each fragment alone looks like a possible motion.
+    """
+    anchors = _long_runs(truthful, max(3, round(ANCHOR_S / drawn.cell_s)))
+    if anchors.sum() == truthful.sum() or anchors.sum() < LEAST_ANCHORED * truthful.sum():
+        return truthful
+    nodes, lone_s = _smooth(drawn.cells.mean, anchors, drawn.tolerance, per_node, drawn.cell_s)
+    where = (np.arange(len(truthful)) + 0.5) / per_node - 0.5
+    every = np.arange(len(nodes))
+    away = np.abs(drawn.cells.mean - np.interp(where, every, nodes))
+    bent = np.minimum(0.5 * GENTLE_PERCENT_PER_S2 * np.interp(where, every, lone_s) ** 2, MOST_BENT_PERCENT)
+    return np.asarray(truthful & (anchors | (np.nan_to_num(away, nan=np.inf) <= drawn.tolerance + bent)))
+
+
+def _long_runs(marks: NDArray[np.bool_], least: int) -> NDArray[np.bool_]:
+    """Marks in runs of at least `least` cells; a gap of two cells does not end a run."""
+    padded = np.concatenate([[False], marks, [False]])
+    edges = np.flatnonzero(padded[1:] != padded[:-1]).reshape(-1, 2)
+    if not len(edges):
+        return marks
+    apart = np.flatnonzero(edges[1:, 0] - edges[:-1, 1] > 2) + 1
+    firsts = edges[np.concatenate([[0], apart]), 0]
+    lasts = edges[np.concatenate([apart - 1, [len(edges) - 1]]), 1]
+    kept = lasts - firsts >= least
+    steps = np.zeros(len(marks) + 1, dtype=np.int64)
+    np.add.at(steps, firsts[kept], 1)
+    np.add.at(steps, lasts[kept], -1)
+    return np.asarray(marks & (np.cumsum(steps[:-1]) > 0))
 
 
 def _noise(mean: NDArray[np.float32], step_percent: float) -> UsualLevel:

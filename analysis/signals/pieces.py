@@ -28,6 +28,9 @@ USUAL_PERCENT_PER_S2 = 3000.0
 HARDEST_PERCENT_PER_S2 = 12_000.0
 """Peak acceleration of a minimum-jerk stroke over 80 % of travel in 0.2 s, 5.77 d/T^2 (Flash, Hogan 1985)."""
 
+HARDEST_KNOCK_PERCENT_PER_S = 600.0
+"""Largest change of speed at once: an arm that arrives at 300 % of travel a second and bounces off."""
+
 BRIDGED_S = 0.003
 """Quiet cells no further apart than this may belong to one piece."""
 
@@ -265,6 +268,8 @@ class Ends:
     end_s: NDArray[np.float64]
     begin: NDArray[np.float64]
     end: NDArray[np.float64]
+    first_speed: NDArray[np.float64]
+    last_speed: NDArray[np.float64]
     cell_s: float
 
     @classmethod
@@ -274,6 +279,7 @@ class Ends:
         length = last - first
         spare = np.minimum(max(1, round(SPARED_S / cell_s)), length // 4)
         width = np.maximum(np.minimum(max(1, round(SLOPE_S / cell_s)), length - 2 * spare), 0)
+        near = max(1, round(KINK_S / cell_s))
         place = travel.astype(np.float64)
         head, tail = first + spare, last - spare
         span_s = np.maximum(width, 1) * cell_s
@@ -289,6 +295,8 @@ class Ends:
             end_s=last.astype(np.float64) * cell_s,
             begin=place[first],
             end=place[last],
+            first_speed=(place[np.minimum(first + near, last)] - place[first]) / (near * cell_s),
+            last_speed=(place[last] - place[np.maximum(last - near, first)]) / (near * cell_s),
             cell_s=cell_s,
         )
 
@@ -307,8 +315,13 @@ class Ends:
         return np.where(self._touching(low, index, tolerance_percent), 0.0, strain)
 
     def _touching(self, low: int, index: int, tolerance_percent: float) -> NDArray[np.bool_]:
-        """Pieces that go on without a gap or a jump: an arm that knocks on its stop changes speed at once."""
+        """Pieces that go on without a gap or a jump: an arm that knocks on its stop changes speed at once.
+
+        It does not change it by more than `HARDEST_KNOCK_PERCENT_PER_S`.
+        """
         gap_s = self.begin_s[index] - self.end_s[low:index]
         moved = np.abs(self.begin[index] - self.end[low:index])
         close = moved < tolerance_percent + FASTEST_PERCENT_PER_S * gap_s
-        return np.asarray((gap_s < max(0.0015, 1.5 * self.cell_s)) & close)
+        turned = np.abs(self.first_speed[index] - self.last_speed[low:index])
+        soft = turned < HARDEST_KNOCK_PERCENT_PER_S + tolerance_percent / KINK_S
+        return np.asarray((gap_s < max(0.0015, 1.5 * self.cell_s)) & close & soft)
