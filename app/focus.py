@@ -9,10 +9,12 @@ from dataclasses import dataclass
 from PySide6.QtCore import QObject, Signal
 
 from analysis.captures.model import Capture, Record
-from analysis.diagnosis.findings import CrossingTime, Event, Findings
+from analysis.diagnosis.findings import CrossingTime, Event, Findings, VerdictCode
 from analysis.intervals import Interval
+from analysis.reports.verdicts import WATCH_BELOW
 from app.view_history import View, ViewHistory
 
+_SHALLOW = 0.1
 LEAST_SAMPLES = 8
 """No zoom shows fewer samples than this: there is nothing more to see."""
 
@@ -49,12 +51,22 @@ class Passage:
 
 
 def passages(findings: Findings) -> tuple[Passage, ...]:
-    """Every crossing of every band, then every event outside the bands, in the order of the capture."""
-    crossings = [
-        _crossing(index, item) for index, band in enumerate(findings.bands) for item in band.crossings
-    ]
-    events = [_event(item) for item in findings.events if not item.in_band]
-    return tuple(sorted([*crossings, *events], key=lambda item: (item.record, item.time.start)))
+    """What is worth stepping to, in the order of the capture.
+
+    The crossings of the bands that are more likely there than not. Where there is none, the events
+    outside the bands, and the crossings of what is merely possible. An event less than a tenth as deep
+    as the deepest is left out: nobody steps through a hundred flickers of the last digit. Where no fault
+    was found, what was disturbed bears on nothing; where nothing was measured, there is no track to cross.
+    """
+    likely = [i for i, band in enumerate(findings.bands) if band.confidence >= WATCH_BELOW]
+    measured = findings.verdict.code is not VerdictCode.MEASUREMENT_PROBLEM
+    shown = likely or (range(len(findings.bands)) if measured else ())
+    found = [_crossing(index, item) for index in shown for item in findings.bands[index].crossings]
+    if not likely and findings.verdict.code is not VerdictCode.NO_FAULT_FOUND:
+        apart = [item for item in findings.events if not item.in_band]
+        deepest_v = max((abs(item.depth_v) for item in apart), default=0.0)
+        found += [_event(item) for item in apart if abs(item.depth_v) >= _SHALLOW * deepest_v]
+    return tuple(sorted(found, key=lambda item: (item.record, item.time.start)))
 
 
 class Focus(QObject):
@@ -131,13 +143,16 @@ class Focus(QObject):
         self.target_changed.emit()
 
     def learn(self, findings: Findings) -> None:
-        """Take what can be stepped to; go to the record that shows the likeliest band best."""
+        """Take what can be stepped to; go to the record with the likeliest band, or the deepest event."""
         self._passages = passages(findings)
-        if findings.bands and len(self._history.views) <= 1:
-            first = max(findings.bands, key=lambda band: band.confidence)
-            self.show_record(first.record)
-        elif not findings.bands and self._passages and len(self._history.views) <= 1:
-            self.show_record(self._passages[0].record)
+        untouched = len(self._history.views) <= 1
+        events = [item for item in self._passages if item.band is None]
+        if untouched:
+            self._history = ViewHistory()
+        if untouched and events:
+            self.show_record(max(events, key=lambda item: abs(item.depth_v)).record)
+        elif untouched and findings.bands:
+            self.show_record(max(findings.bands, key=lambda band: band.confidence).record)
         self.target_changed.emit()
 
     def show_record(self, name: str) -> None:

@@ -122,7 +122,7 @@ class ReviewPage(QWidget):
             panes.addWidget(pane)
             panes.setStretchFactor(place, stretch)
             pane.setMinimumWidth(least)
-        panes.setSizes([218, 790, 334])
+        panes.setSizes([226, 782, 334])
         panes.setHandleWidth(_GAP_PX)
         panes.setChildrenCollapsible(False)
         return panes

@@ -11,6 +11,8 @@ from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
 from analysis.intervals import Interval
 from app.drawing.canvas import Drawing
 
+_JOIN_PX = 4.0
+
 
 @dataclass(frozen=True, slots=True)
 class Stretch:
@@ -86,16 +88,28 @@ class BandItem(Drawing):
             painter.setWorldTransform(QTransform())
             painter.setClipRect(view)
             row_end_px: list[float] = []
-            for stretch in self._stretches:
-                box = self._device_box(stretch, to_device, view)
-                if box.right() < view.left() or box.left() > view.right():
-                    continue
+            for stretch, box in self._boxes(to_device, view):
                 if not self._labels:
                     self._shade(painter, stretch, box)
                 elif stretch.label:
                     self._write(painter, stretch, box, view, row_end_px)
         finally:
             painter.restore()
+
+    def _boxes(self, to_device: QTransform, view: QRectF) -> list[tuple[Stretch, QRectF]]:
+        """What is in view, in device pixels; stretches that would run into each other are drawn as one."""
+        boxes: list[tuple[Stretch, QRectF]] = []
+        for stretch in self._stretches:
+            box = self._device_box(stretch, to_device, view)
+            if box.right() < view.left() or box.left() > view.right():
+                continue
+            if boxes and not stretch.label:
+                last, before = boxes[-1]
+                if last.strong == stretch.strong and abs(box.left() - before.right()) <= _JOIN_PX:
+                    before.setRight(max(box.right(), before.right()))
+                    continue
+            boxes.append((stretch, box))
+        return boxes
 
     def _device_box(self, stretch: Stretch, to_device: QTransform, view: QRectF) -> QRectF:
         left = to_device.map(QPointF(stretch.span.start, 0.0)).x()

@@ -89,11 +89,14 @@ class Canvas(pg.GraphicsLayoutWidget):
         """The widget that gets the mouse."""
         return self.viewport()
 
-    def add_plot(self, row: int, box: GestureBox, left: QuietAxis, bottom: QuietAxis) -> QGraphicsItem:
-        """Put a plot into a row; back comes the whole of it, axes included."""
+    def add_plot(
+        self, row: int, box: GestureBox, left: QuietAxis, bottom: QuietAxis, head_px: float = 0.0
+    ) -> QGraphicsItem:
+        """Put a plot into a row, with room for names above it; back comes the whole, axes included."""
         plot = self._ci.addPlot(row=row, col=0, viewBox=box, axisItems={"left": left, "bottom": bottom})
         plot.hideButtons()
         plot.setMenuEnabled(False)
+        plot.layout.setRowFixedHeight(0, head_px)  # pyqtgraph's own title stands in row 0, and is empty
         whole: QGraphicsItem = plot
         return whole
 

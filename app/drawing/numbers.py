@@ -23,8 +23,18 @@ def volts(value_v: float) -> str:
 
 
 def volts_span(span_v: Interval) -> str:
-    """An interval of volts: ``"2.09–2.37 V"``."""
-    return f"{_minus(span_v.start, 2)}–{_minus(span_v.stop, 2)} V"
+    """An interval of volts: ``"2.09–2.37 V"``; "to" where a minus would run into the dash."""
+    pattern = _tr("{start} to {stop} V") if span_v.start < 0 else _tr("{start}–{stop} V")
+    return pattern.format(start=_minus(span_v.start, 2), stop=_minus(span_v.stop, 2))
+
+
+def depth(value_v: float) -> str:
+    """A departure, to two digits: its size matters, not its last millivolt."""
+    if not math.isfinite(value_v):
+        return "–"
+    if abs(value_v) < 0.995:
+        return f"{_minus(value_v * 1e3, 0)} mV"
+    return f"{_minus(value_v, 1)} V"
 
 
 def percent(value: float, digits: int = 1) -> str:
@@ -33,8 +43,9 @@ def percent(value: float, digits: int = 1) -> str:
 
 
 def travel_span(travel: Interval) -> str:
-    """A band's edges: ``"41.9–47.7 % of travel"``, with whole numbers where they are whole."""
-    return _tr("{start}–{stop} % of travel").format(start=f"{travel.start:.1f}", stop=f"{travel.stop:.1f}")
+    """A band's edges: ``"41.9–47.7 % of travel"``; "to" where a minus would run into the dash."""
+    pattern = _tr("{start} to {stop} % of travel") if travel.start < 0 else _tr("{start}–{stop} % of travel")
+    return pattern.format(start=_minus(travel.start, 1), stop=_minus(travel.stop, 1))
 
 
 def seconds(value_s: float, resolution_s: float = 1e-3) -> str:

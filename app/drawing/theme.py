@@ -155,6 +155,7 @@ def style_sheet(palette: Palette) -> str:
                       border-radius: 5px; }}
     QFrame#bandCard {{ background: {p.raised}; border: 1px solid {p.line}; border-left: 5px solid {p.band};
                        border-radius: 5px; }}
+    QFrame#bandCard[watched="true"] {{ border-left: 5px dotted {p.band}; }}
     QFrame#bandCard[chosen="true"] {{ border-color: {p.band}; }}
     QFrame#problem QWidget, QFrame#hint QWidget {{ background: transparent; }}
     QFrame#caution QWidget, QFrame#bandCard QWidget {{ background: transparent; }}

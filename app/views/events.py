@@ -7,7 +7,7 @@ from PySide6.QtGui import QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QListView, QWidget
 
 from analysis.captures.model import Capture
-from app.drawing.numbers import percent, seconds, volts
+from app.drawing.numbers import depth, percent, seconds
 from app.drawing.row_delegate import ROW_ROLE, Row, RowDelegate
 from app.drawing.theme import Palette
 from app.focus import Passage
@@ -105,7 +105,7 @@ def _row(passage: Passage) -> Row:
     title = seconds(passage.time.start, 0.01)
     if passage.band is None:
         name = shape_name(passage.shape)
-        return Row(title, "", f"{name} {volts(passage.depth_v)}", "fail", "bad")
+        return Row(title, "", f"{name} {depth(passage.depth_v)}", "fail", "bad")
     if not passage.noisy:
         return Row(title, "", QCoreApplication.translate("EventsView", "quiet"), "pass", "good")
     return Row(title, "", percent(passage.breakup_percent, 0), "fail", "bad")

@@ -19,7 +19,7 @@ from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Band, Findings, Result, State, Statement, VerdictCode
 from analysis.reports.checks import check_sentence, state_name
 from analysis.reports.confidence import in_words
-from analysis.reports.verdicts import verdict_name
+from analysis.reports.verdicts import is_watched, verdict_name
 from app.drawing import icons
 from app.drawing.numbers import travel_span, volts_span
 from app.drawing.theme import LIGHT, Palette
@@ -191,6 +191,7 @@ class EvidenceView(Pane):
 
     def _band(self, index: int, band: Band) -> QFrame:
         title = travel_span(band.travel)
+        watched = is_watched(band)
         card = PressRow(self.tr("Band {span}").format(span=title))
         card.setObjectName("bandCard")
         card.setToolTip(
@@ -199,7 +200,9 @@ class EvidenceView(Pane):
         layout = QVBoxLayout(card)
         layout.setContentsMargins(9, 5, 6, 6)
         layout.setSpacing(1)
-        head = _text(title, "font-size: 12pt; font-weight: 650;")
+        card.setProperty("watched", watched)
+        shown = self.tr("Watch: {band}").format(band=title) if watched else title
+        head = _text(shown, "font-weight: 600;" if watched else "font-size: 12pt; font-weight: 650;")
         head.setObjectName("pressText")
         layout.addWidget(head)
         lines = [

@@ -9,13 +9,14 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from analysis.captures.model import Channel, Record, Role
 from analysis.errors import CaptureError
-from analysis.intervals import Interval
+from analysis.intervals import Interval, union
 from app.drawing.axes import LEFT_AXIS_PX
 from app.drawing.band_item import Stretch
 from app.drawing.envelopes import columns, extent_v
 from app.drawing.theme import LIGHT, Palette
 
 _GRIP_PX = 6.0
+_JOIN_PX = 3.0
 
 
 class OverviewView(QWidget):
@@ -220,10 +221,13 @@ class OverviewView(QWidget):
         painter.drawText(box, flags, self.tr("Whole record"))
 
     def _paint_stretches(self, painter: QPainter, area: QRectF) -> None:
-        for stretch in self._stretches:
-            left, right = self.x_of(stretch.span.start), self.x_of(stretch.span.stop)
-            box = QRectF(left, area.top() + 1, max(right - left, 2.0), area.height() - 2)
-            painter.fillRect(box, self._palette.shade("band", 0.5 if stretch.strong else 0.25))
+        second_px = area.width() / self._limits().length
+        for strong, opacity in ((False, 0.25), (True, 0.5)):
+            spans = [stretch.span for stretch in self._stretches if stretch.strong is strong]
+            for span in union(spans, gap=_JOIN_PX / second_px):
+                left, right = self.x_of(span.start), self.x_of(span.stop)
+                box = QRectF(left, area.top() + 1, max(right - left, 2.0), area.height() - 2)
+                painter.fillRect(box, self._palette.shade("band", opacity))
 
     def _paint_window(self, painter: QPainter, area: QRectF) -> None:
         left, right = self.x_of(self._window.start), self.x_of(self._window.stop)

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QWidget
 from analysis.captures.model import Channel, Record, Role
 from analysis.errors import CaptureError
 from analysis.intervals import Interval
-from app.drawing.axes import QuietAxis
+from app.drawing.axes import LEFT_AXIS_PX, QuietAxis
 from app.drawing.band_item import BandItem, Stretch
 from app.drawing.canvas import Canvas, UprightLine
 from app.drawing.envelope_item import EnvelopeItem
@@ -24,6 +24,7 @@ from app.trouble import sentence
 from app.views.pane import Pane
 from app.words import channel_name
 
+_NAME_PX = 15.0
 _TRACKS = (Role.SIGNAL, Role.SECOND_SIGNAL)
 
 
@@ -164,7 +165,7 @@ class TraceView(Pane):
     def _lane(self, row: int, record: Record, channels: tuple[Channel, ...], last: bool) -> _Lane:
         box = GestureBox()
         axes = (QuietAxis("left"), QuietAxis("bottom", " s"))
-        self._plots.add_plot(row, box, *axes)
+        whole = self._plots.add_plot(row, box, *axes, head_px=_NAME_PX)
         if not last:
             axes[1].without_figures()
         bands, drag, moment = BandItem(), BandItem(), UprightLine()
@@ -174,16 +175,14 @@ class TraceView(Pane):
         lane = _Lane(box, axes, bands, drag, moment, [], [])
         extents = [extent_v(item) for item in channels]
         low_v, high_v = min(low for low, _ in extents), max(high for _, high in extents)
-        if len(channels) > 1:  # the names stand side by side above the highest of several channels
-            low_v, high_v = low_v - 0.04 * (high_v - low_v), high_v + 0.12 * (high_v - low_v)
         box.show_y(low_v, high_v)
-        left_px = 7.0
+        left_px = LEFT_AXIS_PX + 2.0
         for channel in channels:
             curve = EnvelopeItem(self._complain)
             box.hold(curve)
             curve.show_channel(record, channel, self._palette.role(channel.role), (low_v, high_v))
             lane.curves.append((curve, channel))
-            name = LaneName(f"{channel_name(channel)}  V", box, left_px)
+            name = LaneName(f"{channel_name(channel)}  V", whole, left_px)
             left_px += name.boundingRect().width() + 10
             lane.names.append((name, channel))
         box.zoomed.connect(self.zoomed)
@@ -204,7 +203,7 @@ class TraceView(Pane):
             curve.recolour(palette.role(channel.role))
         for name, channel in lane.names:
             ink = palette.role(channel.role).darker(100 if palette.dark else 125)
-            name.recolour(ink, QColor(palette.paper))
+            name.recolour(ink)
 
     def _hover(self, position: QPointF | None) -> None:
         self.pointed.emit(self.time_under(position) if position is not None else None)

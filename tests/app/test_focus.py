@@ -1,10 +1,14 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from pytestqt.qtbot import QtBot
 
+from analysis.captures.model import Role
+from analysis.diagnosis.findings import Event, VerdictCode
 from analysis.intervals import Interval
-from app.focus import LEAST_SAMPLES, Focus, clipped, whole
+from app.focus import LEAST_SAMPLES, Focus, clipped, passages, whole
 from tests.app.fakes import wiring_findings, worn_capture, worn_findings
 
 
@@ -117,3 +121,32 @@ def test_following_a_moment_turns_the_page_and_leaves_the_history_alone(focus: F
 def test_a_window_that_fits_is_not_changed() -> None:
     record = worn_capture().records[3]
     assert clipped(Interval(2.0, 3.0), record) == Interval(2.0, 3.0)
+
+
+def _events(*depths_v: float) -> tuple[Event, ...]:
+    return tuple(
+        Event("004", Interval(place, place + 0.01), (Role.SIGNAL,), depth_v, None, "drop")
+        for place, depth_v in enumerate(depths_v)
+    )
+
+
+def test_events_far_shallower_than_the_deepest_are_not_stepped_to() -> None:
+    findings = replace(wiring_findings(), events=_events(-1.8, -0.01, 0.02, -0.5))
+    assert [item.depth_v for item in passages(findings)] == [-1.8, -0.5]
+
+
+def test_beside_a_likely_band_only_its_crossings_are_stepped_to() -> None:
+    findings = replace(worn_findings(), events=_events(-1.8))
+    assert len(passages(findings)) == 12
+    assert all(item.band == 0 for item in passages(findings))
+
+
+def test_where_no_fault_was_found_there_is_nothing_to_step_to() -> None:
+    verdict = replace(worn_findings().verdict, code=VerdictCode.NO_FAULT_FOUND)
+    assert passages(replace(wiring_findings(), verdict=verdict)) == ()
+
+
+def test_the_first_look_is_where_the_finding_is_and_not_a_step_to_go_back_from(focus: Focus) -> None:
+    assert focus.record is not None
+    assert focus.record.name == "004"
+    assert not focus.history.can_go_back
