@@ -1,0 +1,170 @@
+"""The path follows an arm and nothing else."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+from numpy.typing import NDArray
+from scipy.signal import butter, sosfiltfilt
+
+from analysis.captures.model import Role
+from analysis.intervals import Interval
+from analysis.signals.cells import Feed, reduce_record
+from analysis.signals.motion import follow, outline
+from analysis.simulation import hand
+from tests.signals.examples import RATE_HZ, Floats, followed, noise, record_of, rest, stroke, strokes
+
+
+def _truth(travel: Floats) -> NDArray[np.float32]:
+    return travel.astype(np.float32)
+
+
+def _tremor(count: int, rms: float, low_hz: float, high_hz: float, seed: int = 0) -> Floats:
+    sections = butter(2, [low_hz, high_hz], btype="band", fs=RATE_HZ, output="sos")
+    made = np.asarray(sosfiltfilt(sections, noise(count, 1.0, seed)), np.float64)
+    return made * rms / float(made.std())
+
+
+@pytest.mark.parametrize("seconds", [0.3, 1.0, 5.0])
+def test_a_clean_stroke_is_followed_to_within_the_noise(seconds: float) -> None:
+    travel = strokes(3, seconds=seconds)
+    made = followed(travel + noise(len(travel), 0.03))
+    assert np.abs(made.travel_percent - travel).max() < 0.12
+    assert made.truthful.all()
+
+
+def test_tremor_is_followed_and_is_no_departure() -> None:
+    travel = strokes(3, seconds=2.0)
+    travel += _tremor(len(travel), 0.3, 8.0, 12.0)  # physiological tremor: 8 to 12 Hz
+    made = followed(travel + noise(len(travel), 0.02))
+    assert np.abs(made.travel_percent - travel).max() < 0.15
+    assert float(made.departure.max()) < 0.3
+
+
+def test_a_slip_and_a_knock_on_the_stop_are_followed() -> None:
+    slip = np.concatenate([stroke(10, 50, 0.5), stroke(50, 56, 0.03), stroke(56, 90, 0.5)])
+    bounce = 2.0 * np.abs(np.sin(np.linspace(0.0, 3 * np.pi, 200))) * np.exp(-np.arange(200) / 80.0)
+    knock = np.concatenate([stroke(10, 90, 0.6), 90.0 - bounce, rest(90.0, 0.3)])
+    assert np.abs(followed(slip).travel_percent - slip).max() < 0.6
+    assert np.abs(followed(knock).travel_percent - knock).max() < 0.6
+
+
+@pytest.mark.parametrize("height", [-40.0, 40.0, -1.5])
+def test_a_spike_of_one_sample_moves_the_path_by_next_to_nothing(height: float) -> None:
+    travel = strokes(3) + noise(len(strokes(3)), 0.02)
+    clean = followed(travel)
+    places = np.random.default_rng(5).integers(200, len(travel) - 200, 12)
+    hit = travel.copy()
+    hit[places] += height
+    made = followed(hit)
+    assert np.abs(made.travel_percent - clean.travel_percent).max() < 0.1
+    side = made.above if height > 0 else made.below
+    np.testing.assert_allclose(side[places], abs(height), atol=0.6)
+
+
+@pytest.mark.parametrize("open_s", [0.002, 0.01, 0.05])
+def test_dropouts_are_bridged_and_stand_out_by_their_whole_depth(open_s: float) -> None:
+    truth = strokes(4)
+    travel = truth + noise(len(truth), 0.02)
+    hit = np.zeros(len(truth), np.bool_)
+    for begin_s in (0.55, 1.65, 2.7, 3.8):
+        first = round(begin_s * RATE_HZ)
+        hit[first : first + round(open_s * RATE_HZ)] = True
+    made = followed(np.where(hit, 1.0, travel))
+    assert np.abs(made.travel_percent - truth)[hit].max() < 1.5
+    np.testing.assert_allclose(made.below[hit], truth[hit] - 1.0, atol=2.0)
+    assert made.above[hit].max() < 2.0
+    far = ~np.convolve(hit, np.ones(41), mode="same").astype(np.bool_)
+    assert made.departure[far].max() < 0.5
+
+
+def test_a_bridge_stays_between_the_piers_it_rests_on() -> None:
+    truth = np.concatenate([rest(20.0, 0.3), stroke(20.0, 80.0, 0.6), rest(80.0, 0.3)])
+    travel = truth.copy()
+    travel[700:1700] = np.nan  # nearly the whole stroke is lost
+    path = followed(travel).path.travel_percent
+    assert path.min() > 20.0 - 0.3
+    assert path.max() < 80.0 + 0.3
+    assert np.all(np.diff(path)[360:840] > -0.02)
+
+
+def test_the_path_is_less_sure_where_nothing_was_seen() -> None:
+    travel = strokes(2) + noise(len(strokes(2)), 0.02)
+    travel[1200:1400] = np.nan
+    path = followed(travel).path
+    lost, seen = path.uncertainty_percent[325], path.uncertainty_percent[100]
+    assert lost > 5.0 * seen
+    off = np.abs(path.travel_percent - np.interp(path.time_s, np.arange(len(travel)) / RATE_HZ, strokes(2)))
+    assert off[300:350].max() < 2.0 * path.uncertainty_percent[300:350].max()
+
+
+@pytest.mark.parametrize("seed", range(6))
+def test_simulated_hands_are_followed_closely(seed: int) -> None:
+    style = hand.HandStyle(tremor_percent=0.2, stall=0.4, slip=0.4, turn_back=0.3, knock_percent=1.5)
+    nodes = hand.sweep(np.random.default_rng(seed), Interval(9.0, 91.0), 3, style)
+    time_s = np.arange(int(len(nodes) / hand.NODE_HZ * RATE_HZ)) / RATE_HZ
+    truth = np.interp(time_s, np.arange(len(nodes)) / hand.NODE_HZ, nodes)
+    made = followed(truth + noise(len(truth), 0.04, seed))
+    off = np.abs(made.travel_percent - truth)
+    assert np.quantile(off, 0.99) < 0.15
+    assert off.max() < 1.5
+    assert made.truthful.mean() > 0.95
+
+
+def test_a_path_run_backwards_is_the_same_path() -> None:
+    travel = strokes(3) + noise(len(strokes(3)), 0.02)
+    travel[2000:2040] = 1.0
+    forward, backward = followed(travel), followed(travel[::-1])
+    assert np.abs(forward.travel_percent - backward.travel_percent[::-1]).max() < 0.1
+
+
+def test_mirrored_travel_is_the_mirrored_path_with_its_sides_swapped() -> None:
+    travel = strokes(3) + noise(len(strokes(3)), 0.02)
+    travel[2000:2040] = 20.0
+    one, other = followed(travel), followed(100.0 - travel)
+    assert np.abs(one.travel_percent + other.travel_percent - 100.0).max() < 0.02
+    np.testing.assert_allclose(other.above, one.below, atol=0.02)
+
+
+def test_more_noise_is_a_larger_departure_and_a_larger_usual_noise() -> None:
+    quiet, loud = (followed(strokes(3) + noise(len(strokes(3)), rms, seed=1)) for rms in (0.05, 0.2))
+    assert float(np.median(loud.departure)) > 2.0 * float(np.median(quiet.departure))
+    assert loud.noise.at([50.0])[0] == pytest.approx(0.2, rel=0.1)
+    assert quiet.noise.at([50.0])[0] == pytest.approx(0.05, rel=0.1)
+
+
+def test_motion_within_a_cell_is_no_departure() -> None:
+    # Ten samples a cell: a fast stroke spreads them by up to 0.15 %, which is the arm's.
+    truth = strokes(4, seconds=0.3, rate_hz=20_000.0)
+    cells = reduce_record(record_of(truth, rate_hz=20_000.0), Feed())
+    drawn = outline(
+        cells.travel[Role.SIGNAL], record="001", start_s=0.0, cell_s=cells.cell_s, step_percent=0.0
+    )
+    assert drawn is not None
+    assert float(cells.travel[Role.SIGNAL].spread.max()) > 0.2
+    assert float(follow(drawn).departure.max()) < 0.1
+
+
+@pytest.mark.parametrize("size", [0, 1, 3])
+def test_next_to_no_samples_cannot_be_followed(size: int) -> None:
+    travel = np.full(50, np.nan)
+    travel[10 : 10 + size] = 40.0
+    cells = reduce_record(record_of(travel), Feed()).travel[Role.SIGNAL]
+    assert outline(cells, record="001", start_s=0.0, cell_s=0.0005, step_percent=0.0) is None
+
+
+@pytest.mark.parametrize("every", [1, 2, 3, 7])
+def test_a_few_scattered_samples_are_followed_or_refused_but_never_fail(every: int) -> None:
+    travel = np.full(60, np.nan)
+    travel[::every] = 40.0
+    made = followed(travel)
+    assert np.abs(made.path.travel_percent - 40.0).max() < 1e-3
+    assert np.isnan(made.departure).sum() == np.isnan(travel).sum()
+
+
+def test_the_path_carries_the_records_own_time() -> None:
+    path = followed(strokes(1)).path
+    assert path.time_s[0] == pytest.approx(0.001)
+    np.testing.assert_allclose(np.diff(path.time_s), 0.002, rtol=1e-9)
+    assert path.at(-5.0) == path.travel_percent[0]
+    assert path.at(1e9) == path.travel_percent[-1]
