@@ -37,7 +37,7 @@ WIDEST_PERCENT = 16.0
 EDGE_REACH_PERCENT = 13.0
 """How far from a found stretch its edges are looked for."""
 
-EDGES_MAY_COST = 0.4
+EDGES_MAY_COST = 0.6
 """Share of the log odds that better edges may cost: they are found on all visits, the odds on crossings."""
 
 CLEAR_PERCENT = 2.0
@@ -143,7 +143,8 @@ def _refined(
 ) -> tuple[_Stretch, tuple[float, float]]:
     """The stretch with its edges found, unless it is then explained worse, and the slack of the edges."""
     first, last, slack = _edges(_telling(noisy, core.first, core.last), core.first, core.last)
-    log_odds = float(_odds(survey, onsets, last - first)[first])
+    near_first, near_last = max(first - 2, 0), min(last + 2, onsets.shape[1])
+    log_odds = float(_odds(survey, onsets, near_last - near_first)[near_first])
     if log_odds >= core.log_odds - max(1.0, EDGES_MAY_COST * core.log_odds):
         return _Stretch(first, last, max(log_odds, core.log_odds)), slack
     half = 0.25 * (core.last - core.first)
