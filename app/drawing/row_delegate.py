@@ -60,7 +60,7 @@ class RowDelegate(QStyledItemDelegate):
         metrics = QFontMetricsF(option.font)
         if not row.detail:
             return QSize(80, round(metrics.height() + 7))
-        width = self._list.viewport().width() - (_MARK_PX if row.mark else _PLAIN_PX) - 12
+        width = self._list.viewport().width() - (_MARK_PX if row.mark else _PLAIN_PX) - 10
         lines = metrics.boundingRect(QRectF(0, 0, max(width, 40), 1e4), _DETAIL_FLAGS, row.detail).height()
         return QSize(80, round(metrics.height() + lines + 8))
 

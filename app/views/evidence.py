@@ -19,9 +19,9 @@ from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Band, Findings, Result, State, Statement, VerdictCode
 from analysis.reports.checks import check_sentence, state_name
 from analysis.reports.confidence import in_words
+from analysis.reports.quantities import travel, volts
 from analysis.reports.verdicts import is_watched, verdict_name
 from app.drawing import icons
-from app.drawing.numbers import travel_span, volts_span
 from app.drawing.theme import LIGHT, Palette
 from app.views.caution_strip import CautionStrip
 from app.views.pane import Pane
@@ -190,7 +190,7 @@ class EvidenceView(Pane):
             self._layout.addWidget(_text(causes, quiet=True))
 
     def _band(self, index: int, band: Band) -> QFrame:
-        title = travel_span(band.travel)
+        title = travel(band.travel)
         watched = is_watched(band)
         card = PressRow(self.tr("Band {span}").format(span=title))
         card.setObjectName("bandCard")
@@ -206,7 +206,7 @@ class EvidenceView(Pane):
         head.setObjectName("pressText")
         layout.addWidget(head)
         lines = [
-            f"{in_words(band.confidence)} · {volts_span(band.volts)}",
+            f"{in_words(band.confidence)} · {volts(band.volts)}",
             self.tr("{noisy} of {passes} crossings break up, up to {worst} %").format(
                 noisy=band.noisy_passes, passes=band.passes, worst=f"{band.output_smoothness_percent:.0f}"
             ),

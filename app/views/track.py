@@ -10,12 +10,12 @@ from PySide6.QtWidgets import QComboBox, QWidget
 from analysis.diagnosis.findings import Band, Findings, TrackSurvey
 from analysis.intervals import Interval
 from analysis.reports.confidence import in_words
+from analysis.reports.quantities import travel
 from app.drawing.axes import QuietAxis
 from app.drawing.band_item import BandItem, Stretch
 from app.drawing.canvas import Canvas, UprightLine
 from app.drawing.gestures import GestureBox
 from app.drawing.lane_name import LaneName
-from app.drawing.numbers import travel_span
 from app.drawing.theme import LIGHT, Palette
 from app.drawing.track_items import ArmItem, BreakupItem, CountItem, worst
 from app.views.pane import Pane
@@ -229,7 +229,7 @@ class TrackView(Pane):
             Stretch(
                 self._bands[i].travel,
                 strong=i == self._chosen_band,
-                label=f"{travel_span(self._bands[i].travel)} · {in_words(self._bands[i].confidence)}",
+                label=f"{travel(self._bands[i].travel)} · {in_words(self._bands[i].confidence)}",
             )
             for i in self._on_this_track()
         )
