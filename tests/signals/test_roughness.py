@@ -35,8 +35,8 @@ def _columns(survey: TrackSurvey, low: float, high: float) -> NDArray[np.bool_]:
     return np.asarray((middles > low) & (middles < high))
 
 
-def _surveyed(travel: Floats, **settings: float) -> TrackSurvey:
-    return survey_track([_record(travel, **settings)], Role.SIGNAL)
+def _surveyed(travel: Floats, *, step_percent: float = 0.0) -> TrackSurvey:
+    return survey_track([_record(travel, step_percent=step_percent)], Role.SIGNAL)
 
 
 def test_a_sound_track_breaks_up_nowhere() -> None:
@@ -117,9 +117,10 @@ def test_more_noise_never_lowers_the_floor(seed: int) -> None:
 
 def test_a_coarser_recorder_has_a_higher_floor() -> None:
     truth = strokes(4) + noise(len(strokes(4)), 0.02)
-    floors = []
-    for step in (0.02, 0.1, 0.4, 1.6):
-        floors.append(_surveyed(np.round(truth / step) * step, step_percent=step).floor_percent)
+    floors = [
+        _surveyed(np.round(truth / step) * step, step_percent=step).floor_percent
+        for step in (0.02, 0.1, 0.4, 1.6)
+    ]
     assert floors == sorted(floors)
     assert floors[-1] >= 1.6
 
