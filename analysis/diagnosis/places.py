@@ -135,7 +135,7 @@ def _odds(survey: TrackSurvey, onsets: NDArray[np.float64], width: int) -> NDArr
     counted = (visited >= FOOTHOLD * width) | (inside > 0)
     dwell = _windows(_cumulative(survey.dwell_s), width)
     odds = place_against_time(counted, inside, dwell, float(onsets.sum()), float(survey.dwell_s.sum()))
-    return odds - np.log(len(WIDTHS_PERCENT) * max(onsets.shape[1] / width, 1.0))
+    return np.asarray(odds - np.log(len(WIDTHS_PERCENT) * max(onsets.shape[1] / width, 1.0)))
 
 
 def _refined(
@@ -233,7 +233,7 @@ def _telling(noisy: NDArray[np.float64], first: int, last: int) -> NDArray[np.fl
 
 def _first(marks: NDArray[np.bool_]) -> NDArray[np.int64]:
     """Index of the first mark of each row."""
-    return np.argmax(marks, axis=1)
+    return np.asarray(np.argmax(marks, axis=1))
 
 
 def _edges(noisy: NDArray[np.float64], first: int, last: int) -> tuple[int, int, tuple[float, float]]:
