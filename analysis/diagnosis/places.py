@@ -46,6 +46,12 @@ CLEAR_PERCENT = 2.0
 LEAST_ODDS = -4.0
 """Places with log odds below this are not worth listing."""
 
+BURST_PERCENT = 2.0
+"""Disturbances closer together on one crossing are one burst: chatter says no more than an opening."""
+
+UNREST = 0.3
+"""Share of the time in a stretch that must be restless for the crossing to count as restless there."""
+
 FOOTHOLD = 0.5
 """A crossing counts where it visited at least this share of a stretch."""
 
@@ -90,63 +96,127 @@ def find_places(survey: TrackSurvey) -> tuple[Place, ...]:
     tuple of Place
         At most `MOST_PLACES`, disjoint.
     """
-    onsets = survey.onsets.copy()
-    noisy = np.where(np.isnan(survey.breakup_percent), np.nan, survey.breakup_percent > 0)
+    left = _Left.of(survey)
     found: list[Place] = []
-    while len(found) < MOST_PLACES and onsets.any():
-        core = _best_stretch(survey, onsets)
+    while len(found) < MOST_PLACES and left.anything():
+        core = _best_stretch(left)
         if core.log_odds < LEAST_ODDS:
             break
-        refined, slack = _refined(survey, onsets, noisy, core)
-        found.append(_place(survey, onsets, refined, slack))
+        refined, slack = _refined(left, core)
+        found.append(_place(left, refined, slack))
         # What lies in or beside the place is explained; the next one is looked for in the rest.
-        explained = slice(max(min(refined.first, core.first) - 2, 0), max(refined.last, core.last) + 2)
-        onsets[:, explained] = 0.0
-        noisy[:, explained] = np.nan
+        left.explain(max(min(refined.first, core.first) - 2, 0), max(refined.last, core.last) + 2)
     return tuple(sorted(found, key=lambda place: -place.log_odds))
 
 
 @dataclass(frozen=True, slots=True)
 class _Stretch:
-    """Bins ``[first, last)`` and the log odds of place against time there."""
+    """Bins ``[first, last)``, the log odds of place against time there, and the sign that gave them."""
 
     first: int
     last: int
     log_odds: float
+    sign: int = 0
 
 
-def _best_stretch(survey: TrackSurvey, onsets: NDArray[np.float64]) -> _Stretch:
-    """The stretch that place explains best."""
-    bins = onsets.shape[1]
-    widths = sorted({min(max(1, round(item / BIN_PERCENT)), bins) for item in WIDTHS_PERCENT})
+@dataclass(frozen=True, slots=True)
+class _Left:
+    """What no place explains yet, and the three signs that are weighed.
+
+    A disturbance that begins is one sign. Where the whole travel is full of lone spikes, only those that
+    last say something. Where the recorder hardly shows the break-up, no single cell stands out, but many
+    restless ones together do.
+    """
+
+    survey: TrackSurvey
+    onsets: tuple[NDArray[np.float64], ...]
+    restless_s: NDArray[np.float64]
+    noisy: NDArray[np.float64]
+    visited: NDArray[np.float64]
+    dwell: NDArray[np.float64]
+
+    @classmethod
+    def of(cls, survey: TrackSurvey) -> _Left:
+        seen = ~np.isnan(survey.breakup_percent)
+        return cls(
+            survey=survey,
+            onsets=(survey.onsets.copy(), survey.lasting.copy()),
+            restless_s=survey.restless_s.copy(),
+            noisy=np.where(seen, np.nan_to_num(survey.breakup_percent) > 0, np.nan),
+            visited=_cumulative(seen),
+            dwell=_cumulative(survey.dwell_s),
+        )
+
+    def anything(self) -> bool:
+        """Whether anything is left to explain."""
+        return bool(self.onsets[0].any() or self.restless_s.any())
+
+    def explain(self, first: int, last: int) -> None:
+        """Take bins ``[first, last)`` as explained."""
+        for matrix in (*self.onsets, self.restless_s):
+            matrix[:, first:last] = 0.0
+        self.noisy[:, first:last] = np.nan
+
+    def odds(self, width: int) -> list[NDArray[np.float64]]:
+        """Log odds by each sign of every stretch of `width` bins, what trying so many buys taken off."""
+        bins = self.onsets[0].shape[1]
+        trials = np.log((len(self.onsets) + 1) * len(WIDTHS_PERCENT) * max(bins / width, 1.0))
+        return [
+            *(self._by_onsets(item, width) - trials for item in self.onsets),
+            self._by_unrest(width) - trials,
+        ]
+
+    def _by_onsets(self, onsets: NDArray[np.float64], width: int) -> NDArray[np.float64]:
+        inside = _windows(_cumulative(onsets), width)
+        counted = (_windows(self.visited, width) >= FOOTHOLD * width) | (inside > 0)
+        apart = _cumulative(_bursts(onsets))
+        outside = apart[:, -1].sum() - _windows(apart, width).sum(axis=0)
+        return place_against_time(
+            counted, inside, _windows(self.dwell, width), outside, float(self.survey.dwell_s.sum())
+        )
+
+    def _by_unrest(self, width: int) -> NDArray[np.float64]:
+        dwell = _windows(self.dwell, width)
+        shaken = _windows(_cumulative(self.restless_s), width)
+        counted = (_windows(self.visited, width) >= FOOTHOLD * width) & (dwell > 0.003)
+        return place_against_share(counted, counted & (shaken >= UNREST * dwell))
+
+
+def _bursts(onsets: NDArray[np.float64]) -> NDArray[np.float64]:
+    """Onsets, those of one burst counted once: the next one of a crossing is `BURST_PERCENT` further on."""
+    apart, begun = round(BURST_PERCENT / BIN_PERCENT), np.full(len(onsets), -(10**6))
+    kept = np.zeros_like(onsets)
+    for column in np.flatnonzero(onsets.any(axis=0)):
+        new = (onsets[:, column] > 0) & (column - begun >= apart)
+        kept[new, column] = 1.0
+        begun[new] = column
+    return kept
+
+
+def _best_stretch(left: _Left) -> _Stretch:
+    """The stretch that place explains best, by whichever sign."""
+    bins = left.noisy.shape[1]
     best = _Stretch(0, 0, -np.inf)
-    for width in widths:
-        odds = _odds(survey, onsets, width)
-        index = int(np.argmax(odds))
-        if odds[index] > best.log_odds:
-            best = _Stretch(index, index + width, float(odds[index]))
+    for width in sorted({min(max(1, round(item / BIN_PERCENT)), bins) for item in WIDTHS_PERCENT}):
+        for sign, odds in enumerate(left.odds(width)):
+            index = int(np.argmax(odds))
+            if odds[index] > best.log_odds:
+                best = _Stretch(index, index + width, float(odds[index]), sign)
     return best
 
 
-def _odds(survey: TrackSurvey, onsets: NDArray[np.float64], width: int) -> NDArray[np.float64]:
-    """Log odds of every stretch of `width` bins, what trying so many stretches buys taken off."""
-    inside = _windows(_cumulative(onsets), width)
-    visited = _windows(_cumulative(~np.isnan(survey.breakup_percent)), width)
-    counted = (visited >= FOOTHOLD * width) | (inside > 0)
-    dwell = _windows(_cumulative(survey.dwell_s), width)
-    odds = place_against_time(counted, inside, dwell, float(onsets.sum()), float(survey.dwell_s.sum()))
-    return np.asarray(odds - np.log(len(WIDTHS_PERCENT) * max(onsets.shape[1] / width, 1.0)))
-
-
-def _refined(
-    survey: TrackSurvey, onsets: NDArray[np.float64], noisy: NDArray[np.float64], core: _Stretch
-) -> tuple[_Stretch, tuple[float, float]]:
+def _refined(left: _Left, core: _Stretch) -> tuple[_Stretch, tuple[float, float]]:
     """The stretch with its edges found, unless it is then explained worse, and the slack of the edges."""
+    noisy = left.noisy
+    if core.sign == len(left.onsets):
+        with np.errstate(invalid="ignore", divide="ignore"):
+            share = left.restless_s / left.survey.dwell_s
+        noisy = np.where(np.isnan(noisy) | np.isnan(share), np.nan, share >= UNREST)
     first, last, slack = _edges(_telling(noisy, core.first, core.last), core.first, core.last)
-    near_first, near_last = max(first - 2, 0), min(last + 2, onsets.shape[1])
-    log_odds = float(_odds(survey, onsets, near_last - near_first)[near_first])
+    near_first, near_last = max(first - 2, 0), min(last + 2, noisy.shape[1])
+    log_odds = float(left.odds(near_last - near_first)[core.sign][near_first])
     if log_odds >= core.log_odds - max(1.0, EDGES_MAY_COST * core.log_odds):
-        return _Stretch(first, last, max(log_odds, core.log_odds)), slack
+        return _Stretch(first, last, max(log_odds, core.log_odds), core.sign), slack
     half = 0.25 * (core.last - core.first)
     return core, (half, half)
 
@@ -156,14 +226,43 @@ def _cumulative(values: NDArray[np.float64] | NDArray[np.bool_]) -> NDArray[np.f
 
 
 def _windows(cumulative: NDArray[np.float64], width: int) -> NDArray[np.float64]:
-    return np.asarray(cumulative[:, width:] - cumulative[:, :-width])
+    return cumulative[:, width:] - cumulative[:, :-width]
+
+
+def place_against_share(counted: NDArray[np.bool_], shaken: NDArray[np.bool_]) -> NDArray[np.float64]:
+    """Log likelihood ratio of "restless here" against "as restless as anywhere", for each stretch.
+
+    Parameters
+    ----------
+    counted : ndarray of bool, shape (n_crossings, n_stretches)
+        Crossings that count.
+    shaken : ndarray of bool, shape (n_crossings, n_stretches)
+        Crossings that were restless there for a fair share of the time.
+
+    Returns
+    -------
+    ndarray, shape (n_stretches,)
+        Natural logarithm; the share elsewhere is counted over all other stretches of the same width.
+    """
+    crossings, showing = counted.sum(axis=0), shaken.sum(axis=0)
+    place = betaln(showing + SHOWING[0], crossings - showing + SHOWING[1]) - betaln(*SHOWING)
+    usual = (shaken.sum() - showing + 1.0) / (counted.sum() - crossings + 50.0)
+    time = logsumexp(
+        [
+            np.log(weight) + showing * np.log(share) + (crossings - showing) * np.log1p(-share)
+            for times, weight in RATE_MIXTURE
+            for share in (np.minimum(times * usual, 0.95),)
+        ],
+        axis=0,
+    )
+    return np.asarray(np.where(showing > usual * crossings, place - time, -np.inf), dtype=np.float64)
 
 
 def place_against_time(
     counted: NDArray[np.bool_],
     events: NDArray[np.float64],
     dwell_s: NDArray[np.float64],
-    events_total: float,
+    events_outside: NDArray[np.float64],
     time_total_s: float,
 ) -> NDArray[np.float64]:
     """Log likelihood ratio of "bad here" against "bad now and then", for each stretch.
@@ -180,8 +279,8 @@ def place_against_time(
         Disturbances that began in the stretch.
     dwell_s : ndarray, shape (n_crossings, n_stretches)
         Seconds that each crossing spent there.
-    events_total : float
-        Disturbances on the whole travel.
+    events_outside : ndarray, shape (n_stretches,)
+        Disturbances on the rest of the travel, those of one burst counted once.
     time_total_s : float
         Seconds on the whole travel.
 
@@ -193,9 +292,8 @@ def place_against_time(
     noisy = (events > 0) & counted
     crossings, showing = counted.sum(axis=0), noisy.sum(axis=0)
     place = betaln(showing + SHOWING[0], crossings - showing + SHOWING[1]) - betaln(*SHOWING)
-    outside = events_total - events.sum(axis=0)
     # One more event than was seen: a rate is never proved to be nought.
-    rate = (outside + 1.0) / np.maximum(time_total_s - dwell_s.sum(axis=0), 1e-3)
+    rate = (events_outside + 1.0) / np.maximum(time_total_s - dwell_s.sum(axis=0), 1e-3)
     expected = rate * np.maximum(dwell_s, 1e-4)
     # The rate is not the same everywhere: noise grows along the travel, an arm shakes more in places.
     time = logsumexp(
@@ -266,12 +364,16 @@ def _log_share(hits: NDArray[np.float64], tries: NDArray[np.float64]) -> NDArray
     return np.asarray(hits * np.log(share) + (tries - hits) * np.log1p(-share))
 
 
-def _place(
-    survey: TrackSurvey, onsets: NDArray[np.float64], stretch: _Stretch, slack: tuple[float, float]
-) -> Place:
-    edges, first, last = survey.edges_percent, stretch.first, stretch.last
+def _place(left: _Left, stretch: _Stretch, slack: tuple[float, float]) -> Place:
+    survey, first, last = left.survey, stretch.first, stretch.last
+    edges, onsets = survey.edges_percent, left.onsets[min(stretch.sign, 1)]
     visited = (~np.isnan(survey.breakup_percent[:, first:last])).sum(axis=1)
-    noisy = np.nanmax(np.nan_to_num(survey.breakup_percent[:, first:last]), axis=1) > 0
+    noisy = np.nan_to_num(survey.breakup_percent[:, first:last]).max(axis=1) > 0
+    if stretch.sign == len(left.onsets):
+        noisy |= left.restless_s[:, first:last].sum(axis=1) >= UNREST * survey.dwell_s[:, first:last].sum(
+            axis=1
+        )
+        noisy &= visited > 0
     outside_s = max(float(survey.dwell_s.sum() - survey.dwell_s[:, first:last].sum()), 1e-3)
     return Place(
         travel=Interval(float(edges[first]), float(edges[last])),

@@ -88,8 +88,10 @@ class TrackSurvey:
         One for each record that was swept.
     dwell_s : ndarray, shape (n_crossings, n_bins)
         Seconds that each crossing spent in each bin.
-    onsets : ndarray, shape (n_crossings, n_bins)
-        Disturbances that began there.
+    onsets, lasting : ndarray, shape (n_crossings, n_bins)
+        Disturbances that began there: all, and those that last longer than a lone spike.
+    restless_s : ndarray, shape (n_crossings, n_bins)
+        Seconds spent there above a lower threshold than that of a disturbance.
     """
 
     role: Role
@@ -100,6 +102,8 @@ class TrackSurvey:
     paths: tuple[ArmPath, ...]
     dwell_s: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
     onsets: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
+    lasting: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
+    restless_s: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
 
     def path(self, record: str) -> ArmPath | None:
         """Path through a record, or None where it was not swept."""

@@ -10,6 +10,9 @@ from numpy.typing import NDArray
 from analysis.signals.motion import Motion
 from analysis.signals.noise import UsualLevel
 
+RESTLESS = 0.6
+"""Share of the floor that normal noise exceeds in some hundredth of the cells: sqrt(ln 100 / ln 1e6)."""
+
 
 @dataclass(frozen=True, slots=True)
 class Floor:
@@ -53,6 +56,9 @@ class RecordSurvey:
     excess_percent : ndarray, shape (n_cells,)
         Departure beyond the floor, in % of the feed; 0 where there is none or the cell is explained by what
         stands on the other probes.
+    restless : ndarray of bool, shape (n_cells,)
+        Cells above `RESTLESS` of the floor that the other probes do not explain: each alone says nothing,
+        many in one place do.
     common : ndarray of bool, shape (n_cells,)
         Cells explained by the other probes.
     cell_s : float
@@ -62,5 +68,6 @@ class RecordSurvey:
     motion: Motion
     floor: Floor
     excess_percent: NDArray[np.float32]
+    restless: NDArray[np.bool_]
     common: NDArray[np.bool_]
     cell_s: float

@@ -16,13 +16,16 @@ from analysis.captures.model import Role
 from analysis.signals.crossings import LEAST_STROKE_PERCENT, find_crossings
 from analysis.signals.events import travel_disturbances
 from analysis.signals.facts import Crossing, TrackSurvey
-from analysis.signals.floor import Floor, RecordSurvey
+from analysis.signals.floor import RESTLESS, Floor, RecordSurvey
 from analysis.signals.motion import Motion
 from analysis.signals.noise import usual_level
 from analysis.signals.steadiness import extreme_level
 
 BIN_PERCENT = 0.25
 """Width of a bin of travel: a third of the narrowest band looked for, 0.8 % of travel."""
+
+LASTING_S = 0.003
+"""Interference and converters make spikes shorter than this; a contact that opens seldom closes sooner."""
 
 LEAST_SEEN = 0.5
 """Share of a crossing's time in which the signal must have told where the arm was, for it to count."""
@@ -53,16 +56,16 @@ def survey_record(
     RecordSurvey
     """
     floor = _floor(motion, step_percent)
-    departure = np.nan_to_num(motion.departure)
-    excess = np.maximum(departure - floor.at(motion.travel_percent), np.float32(0.0))
-    if other_percent is None:
-        common = np.zeros(len(excess), dtype=np.bool_)
-    else:
+    departure, level = np.nan_to_num(motion.departure), floor.at(motion.travel_percent)
+    excess = np.maximum(departure - level, np.float32(0.0))
+    restless = departure > np.float32(RESTLESS) * level
+    common = np.zeros(len(excess), dtype=np.bool_)
+    if other_percent is not None:
         # Cross-talk of a recorder carries a few per cent of a channel into its neighbours; a disturbance of
         # ground or reference moves the signal by no more than itself.
-        common = (excess > 0) & (other_percent > 0.3 * departure)
+        common = restless & (other_percent > 0.3 * departure)
         excess = np.where(common, np.float32(0.0), excess)
-    return RecordSurvey(motion, floor, excess, common, cell_s)
+    return RecordSurvey(motion, floor, excess, restless & ~common, common, cell_s)
 
 
 def _floor(motion: Motion, step_percent: float) -> Floor:
@@ -107,6 +110,8 @@ def survey_track(records: Sequence[RecordSurvey], role: Role) -> TrackSurvey:
         paths=tuple(item.motion.path for item in records),
         dwell_s=np.concatenate([nothing, *(grid.dwell_s() for grid in grids)]),
         onsets=np.concatenate([nothing, *(grid.onsets() for grid in grids)]),
+        lasting=np.concatenate([nothing, *(grid.onsets(least_s=LASTING_S) for grid in grids)]),
+        restless_s=np.concatenate([nothing, *(grid.restless_s() for grid in grids)]),
     )
 
 
@@ -159,12 +164,24 @@ class _Grid:
         """Seconds spent."""
         return self._shaped(self._count(self.flat)) * self.record.cell_s
 
-    def onsets(self) -> NDArray[np.float64]:
-        """Disturbances that began."""
-        begins = np.array([item.first for item in travel_disturbances(self.record)], dtype=np.int64)
+    def onsets(self, *, least_s: float = 0.0) -> NDArray[np.float64]:
+        """Disturbances that began; with `least_s`, those of more than one cell that last so long."""
+        begins = np.array(
+            [
+                item.first
+                for item in travel_disturbances(self.record)
+                if least_s == 0.0 or (item.cells > 1 and item.time.length >= least_s)
+            ],
+            dtype=np.int64,
+        )
         begins = begins[(begins >= self._span.start) & (begins < self._span.stop)]
         counts = self._shaped(self._count(self.flat[begins - self.first_cell]))
         return np.where(self.followed()[:, None], counts, 0.0)
+
+    def restless_s(self) -> NDArray[np.float64]:
+        """Seconds spent above the lower threshold."""
+        counts = self._shaped(self._count(self.flat[self.record.restless[self._span]]))
+        return np.where(self.followed()[:, None], counts, 0.0) * self.record.cell_s
 
     def followed(self) -> NDArray[np.bool_]:
         """Crossings whose path rests on what was seen, not on a bridge, for most of their time."""
