@@ -6,6 +6,7 @@ import io
 import json
 import os
 import shutil
+import signal
 import subprocess
 import sys
 from pathlib import Path
@@ -258,3 +259,21 @@ def test_a_reader_that_goes_away_ends_the_output_without_a_word(sample: Path) ->
     assert process.stderr.read() == b""
     process.stderr.close()
     assert process.wait(120) == 1
+
+
+@pytest.mark.skipif(os.name != "posix", reason="elsewhere an interrupt cannot be sent to one process")
+@pytest.mark.parametrize("jobs", ["1", "2"])
+def test_an_interrupt_from_the_keyboard_stops_every_process_without_a_word(jobs: str, sample: Path) -> None:
+    process = subprocess.Popen(
+        [sys.executable, "-m", "app", "analyse", "--json", "--jobs", jobs, *[str(sample)] * 40],
+        stdout=subprocess.PIPE,
+        stderr=subprocess.PIPE,
+    )
+    assert process.stdout is not None
+    assert process.stderr is not None
+    assert json.loads(process.stdout.readline())["schema"] == "wornband-findings/1"
+    process.send_signal(signal.SIGINT)
+    rest, said = process.communicate(timeout=60)  # ends only when no child holds the pipes any more
+    assert process.returncode == 130
+    assert said == b""
+    assert rest.count(b"\n") < 39
