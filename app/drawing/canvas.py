@@ -6,7 +6,7 @@ from typing import Any
 
 import pyqtgraph as pg
 from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, Qt, Signal
-from PySide6.QtGui import QColor, QNativeGestureEvent
+from PySide6.QtGui import QColor, QMouseEvent, QNativeGestureEvent
 from PySide6.QtWidgets import QGraphicsItem, QWidget
 
 from app.drawing.axes import QuietAxis
@@ -80,8 +80,6 @@ class Canvas(pg.GraphicsLayoutWidget):
         self._ci.setSpacing(spacing)
         self.setAccessibleName(name)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        scene: Any = self.scene()
-        scene.sigMouseMoved.connect(self.hovered)
         self.viewport().installEventFilter(self)
 
     @property
@@ -122,9 +120,12 @@ class Canvas(pg.GraphicsLayoutWidget):
         return QPointF(self.mapFromScene(box.to_scene(x, y)))
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802 - Qt's own name
-        """Say when the pointer has left, and when two fingers pinch."""
+        """Say where the pointer is, when it has left, and when two fingers pinch."""
         if event.type() == QEvent.Type.Leave:
             self.hovered.emit(None)
+        elif isinstance(event, QMouseEvent) and event.type() == QEvent.Type.MouseMove:
+            # Not the scene's own signal: it skips what comes sooner than 10 ms, and so the last place too.
+            self.hovered.emit(QPointF(self.mapToScene(event.position().toPoint())))
         elif isinstance(event, QNativeGestureEvent) and event.gestureType() == _PINCH:
             scene_point = QPointF(self.mapToScene(event.position().toPoint()))
             self.pinched.emit(1.0 / max(1.0 + event.value(), 0.1), scene_point)
