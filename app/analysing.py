@@ -11,10 +11,9 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from typing import TextIO
 
-from analysis.diagnosis.examine import examine
-
 from analysis.captures.model import Capture
 from analysis.captures.reading import open_capture, require_signal
+from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import Findings
 from analysis.diagnosis.profiles import load_profile
 from analysis.diagnosis.serialise import error_object, findings_object, json_line

@@ -72,6 +72,16 @@ def test_the_command_line_loads_no_qt_until_the_window_opens(module: str) -> Non
     assert _in_fresh_interpreter(code).strip() == "[]"
 
 
+def test_analysing_a_capture_loads_no_qt() -> None:
+    code = (
+        "import sys\n"
+        "from app.command_line import main\n"
+        "status = main(['analyse', 'sample_captures/W1041-rear-left-height.h5', '--json'])\n"
+        "print(status, [n for n in sys.modules if n.split('.')[0] in ('PySide6', 'shiboken6', 'pyqtgraph')])"
+    )
+    assert _in_fresh_interpreter(code).splitlines()[-1] == "0 []"
+
+
 def test_analysis_names_neither_qt_nor_the_app_in_any_import() -> None:
     for path in (ROOT / "analysis").rglob("*.py"):
         assert not _imports(path) & {"app", "tests", "PySide6", "pyqtgraph"}, path

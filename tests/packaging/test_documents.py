@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 
 from analysis.diagnosis.findings import VerdictCode
+from app import window
 from app.command_line import ERRANDS, parser
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -68,3 +69,16 @@ def test_the_readme_begins_with_the_job_and_shows_the_window() -> None:
     for word in ("technician", "customer", "worn", "wiring"):
         assert word in first
     assert (ROOT / ".readme" / "review.png").read_bytes().startswith(b"\x89PNG\r\n")
+
+
+def test_readme_program_and_continuous_check_ask_for_the_same_system_libraries() -> None:
+    asked = {*window._QT_PACKAGES.split(), *window._SCREEN_LIBRARIES.values()}
+    readme = " ".join(re.findall(r"^sudo apt install (.*)$", README, re.MULTILINE)).split()
+    assert set(readme) == asked | {"python3-venv"}
+    script = (ROOT / ".ci" / "run").read_text(encoding="utf-8")
+    listed = re.search(r"packages=\(([^)]*)\)", script)
+    assert listed is not None
+    assert set(listed[1].split()) == asked | {"python3-venv", "xvfb"}
+    libraries = re.search(r"libraries=\(([^)]*)\)", script)
+    assert libraries is not None
+    assert set(window._SCREEN_LIBRARIES) <= set(libraries[1].split())
