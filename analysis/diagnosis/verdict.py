@@ -41,6 +41,9 @@ CAUSES: Mapping[VerdictCode, tuple[str, ...]] = {
     ),
 }
 
+CLEARING = ("measured_properly", "ground_good", "reference_good", "rest_height_tested")
+"""Statements of which none may be refuted where no fault is found."""
+
 
 def give_verdict(
     seen: Seen, probabilities: Mapping[VerdictCode, float], evidence: tuple[Statement, ...]
@@ -74,9 +77,9 @@ def give_verdict(
 
 
 def _may_clear(evidence: tuple[Statement, ...]) -> bool:
-    """No fault found is refused where a required part was not tested."""
+    """No fault found is refused where a required part was not tested, or a wire is not good."""
     states = {item.code: item.state for item in evidence}
-    return states.get("rest_height_tested") is not State.REFUTED
+    return not any(states.get(code) is State.REFUTED for code in CLEARING)
 
 
 def _summary(code: VerdictCode, seen: Seen, bands: tuple[Band, ...]) -> str:

@@ -20,6 +20,9 @@ LEAST_V = 0.005
 """Departures below 5 mV, a thousandth of the feed, matter to no reading (output smoothness limit of a new
 track, 0.1 % of the applied voltage: Bourns, "Output Smoothness")."""
 
+LEAST_CAP_V = 0.02
+"""Beyond a step of the recorder and this, the calmer part of a record decides what is a disturbance."""
+
 
 @dataclass(frozen=True, slots=True)
 class Steadiness:
@@ -75,6 +78,9 @@ def steadiness(cells: CellSeries, *, cell_s: float, step_v: float) -> Steadiness
     below = np.nan_to_num(np.maximum(course - cells.minimum, np.float32(0.0)))
     worst = np.maximum(above, below)
     threshold, usual = extreme_level(worst)
+    # A wire that is disturbed for a fifth of the time or more bends the upper quantile, hardly the lower two.
+    lower, _ = extreme_level(worst, quantiles=(0.3, 0.6))
+    threshold = min(threshold, max(2.0 * lower, step_v + LEAST_CAP_V))
     return Steadiness(course, above, below, max(threshold + 0.6 * step_v, LEAST_V), usual)
 
 

@@ -102,3 +102,13 @@ def test_the_extreme_level_is_hardly_moved_by_a_few_disturbances() -> None:
     hit[:400] += 100.0
     assert extreme_level(hit)[0] < 1.2 * extreme_level(calm)[0]
     assert extreme_level(calm[:0]) == (0.0, 0.0)
+
+
+@pytest.mark.parametrize("share", [0.05, 0.2, 0.3])
+def test_a_wire_that_dips_for_a_fifth_of_the_time_is_disturbed_then_and_not_in_between(share: float) -> None:
+    volts = _feed()
+    dip = np.arange(len(volts)) % 800 < share * 800
+    volts[dip] -= 0.5
+    made = _steady(volts)
+    assert made.disturbed[dip].mean() > 0.95
+    assert made.disturbed[~dip].mean() < 0.05
