@@ -72,46 +72,47 @@ class ReviewCircle(QObject):
         focus.moment_changed.connect(self._show_moment)
 
     def _follow_hand(self) -> None:
-        window, focus = self._window, self._window.focus
-        window.page.records.chosen.connect(focus.show_record)
-        window.page.events.chosen.connect(focus.choose_passage)
-        window.page.overview.window_wanted.connect(focus.show_window)
-        window.page.trace.window_wanted.connect(focus.show_window)
-        window.page.trace.zoomed.connect(focus.zoom)
-        window.page.trace.panned.connect(focus.pan)
-        window.page.trace.pointed.connect(self._point)
-        window.page.trace.pressed.connect(self._press_moment)
-        window.page.track.band_chosen.connect(focus.choose_band)
-        window.page.track.band_opened.connect(self._open_band)
-        window.page.track.arm_dragged.connect(window.arm.drag_to)
-        window.page.track.arm_clicked.connect(window.arm.toggle)
-        window.page.track.pointed.connect(self._point_at_place)
-        window.page.track.track_wanted.connect(self._show_track)
-        window.page.evidence.band_chosen.connect(focus.choose_band)
-        window.page.evidence.band_opened.connect(self._open_band)
-        window.page.evidence.record_wanted.connect(focus.show_record)
+        page, focus, arm = self._window.page, self._window.focus, self._window.arm
+        page.records.chosen.connect(focus.show_record)
+        page.events.chosen.connect(focus.choose_passage)
+        page.overview.window_wanted.connect(focus.show_window)
+        page.trace.window_wanted.connect(focus.show_window)
+        page.trace.zoomed.connect(focus.zoom)
+        page.trace.panned.connect(focus.pan)
+        page.trace.pointed.connect(self._point)
+        page.trace.pressed.connect(self._press_moment)
+        page.track.band_chosen.connect(focus.choose_band)
+        page.track.band_opened.connect(self._open_band)
+        page.track.arm_dragged.connect(arm.drag_to)
+        page.track.arm_clicked.connect(arm.toggle)
+        page.track.pointed.connect(self._point_at_place)
+        page.track.track_wanted.connect(self._show_track)
+        page.evidence.band_chosen.connect(focus.choose_band)
+        page.evidence.band_opened.connect(self._open_band)
+        page.evidence.record_wanted.connect(focus.show_record)
 
     def _show_capture(self) -> None:
-        window, capture = self._window, self._window.session.capture
+        page, capture = self._window.page, self._window.session.capture
         self._take_survey()
-        window.page.records.show_capture(capture, None)
-        window.page.fit_records()
-        window.page.events.show_passages((), capture, False)
-        window.page.evidence.show_findings(capture, None)
-        window.page.track.show_findings(None, None)
-        window.focus.start(capture)
+        page.records.show_capture(capture, None)
+        page.fit_records()
+        page.events.show_passages((), capture, False)
+        page.evidence.show_findings(capture, None)
+        page.track.show_findings(None, None)
+        self._window.focus.start(capture)
 
     def _show_findings(self) -> None:
-        window, findings = self._window, self._window.session.findings
+        page, session, focus = self._window.page, self._window.session, self._window.focus
+        findings = session.findings
         if findings is None:
             return
         self._take_survey()
-        window.page.records.show_capture(window.session.capture, findings)
-        window.page.evidence.show_findings(window.session.capture, findings)
-        window.page.track.show_findings(findings, self._survey)
-        window.page.fit_records()
-        window.focus.learn(findings)
-        window.page.events.show_passages(window.focus.passages, window.session.capture, True)
+        page.records.show_capture(session.capture, findings)
+        page.evidence.show_findings(session.capture, findings)
+        page.track.show_findings(findings, self._survey)
+        page.fit_records()
+        focus.learn(findings)
+        page.events.show_passages(focus.passages, session.capture, True)
         self.refresh()
 
     def _take_survey(self) -> None:

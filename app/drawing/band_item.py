@@ -121,11 +121,11 @@ class BandItem(Drawing):
 
     def _shade(self, painter: QPainter, stretch: Stretch, box: QRectF) -> None:
         fill = QColor(self._colour)
-        fill.setAlphaF(0.26 if stretch.strong else 0.13)
+        fill.setAlphaF(0.2 if stretch.strong else 0.12)
         painter.fillRect(box, fill)
         if stretch.hatched and box.width() >= 5:
             hatch = QColor(self._colour)
-            hatch.setAlphaF(0.5 if stretch.strong else 0.28)
+            hatch.setAlphaF(0.38 if stretch.strong else 0.26)
             painter.fillRect(box, QBrush(hatch, Qt.BrushStyle.BDiagPattern))
         edge = QColor(self._colour)
         edge.setAlphaF(0.95 if stretch.strong else 0.4)

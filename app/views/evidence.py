@@ -26,6 +26,7 @@ from app.drawing.theme import LIGHT, Palette
 from app.views.caution_strip import CautionStrip
 from app.views.pane import Pane
 from app.views.tall_enough import TallEnough
+from app.words import record_names
 
 _STATES = {
     State.PROVED: ("pass", "good"),
@@ -225,11 +226,14 @@ class EvidenceView(Pane):
             self._layout.addWidget(self._statement(statement))
 
     def _readings(self, findings: Findings) -> None:
+        names = record_names(self._capture) if self._capture is not None else {}
         if findings.checks:
             self._section(self.tr("Readings"))
         for check in findings.checks:
             mark, tone = _RESULTS[check.result]
-            self._layout.addWidget(self._row(mark, tone, check_sentence(check), check.record, quiet=False))
+            said = check_sentence(check)
+            text = f"{names[check.record]}: {said}" if check.record in names else said
+            self._layout.addWidget(self._row(mark, tone, text, check.record, quiet=False))
 
     def _statement(self, statement: Statement) -> QWidget:
         mark, tone = _STATES[statement.state]
