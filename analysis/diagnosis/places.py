@@ -345,7 +345,8 @@ def _edges(noisy: NDArray[np.float64], first: int, last: int) -> tuple[int, int,
     near = noisy[:, low:high]
     hits = np.concatenate([[0], np.cumsum(np.nansum(near, axis=0))])
     tries = np.concatenate([[0], np.cumsum(np.sum(~np.isnan(near), axis=0))])
-    middle = (first + last) // 2 - low
+    # The bin that breaks up most lies inside; the middle need not, where the stretch overhangs the bad spot.
+    middle = first + int(np.argmax(np.nansum(noisy[:, first:last], axis=0))) - low
     starts = np.arange(0, middle + 1)[:, None]
     stops = np.arange(middle + 1, high - low + 1)[None, :]
     inside_hits, inside_tries = hits[stops] - hits[starts], tries[stops] - tries[starts]

@@ -27,7 +27,18 @@ class Wires:
     common_v: Floats | float = 0.0
 
 
+@dataclass(frozen=True, slots=True)
+class Meter:
+    """The recorder: 12 bits over ±10 V, with its accuracy stated."""
+
+    noise_v: float = 0.002
+    step_v: float = STEP_V
+    gain_error: float | None = 0.001
+    offset_error_v: float | None = 0.002
+
+
 GOOD = Wires()
+METER = Meter()
 
 
 def channel(
@@ -35,22 +46,19 @@ def channel(
     volts: Floats,
     *,
     seed: int = 0,
-    noise_v: float = 0.002,
-    step_v: float = STEP_V,
-    gain_error: float | None = 0.001,
-    offset_error_v: float | None = 0.002,
+    meter: Meter = METER,
     attributes: Mapping[str, str | float] | None = None,
 ) -> Channel:
-    """Counts of a 12-bit recorder over ±10 V."""
-    read = volts + noise(len(volts), noise_v, seed * 31 + len(role.value))
-    top = round(TOP * STEP_V / step_v)
-    counts = np.clip(np.rint(read / step_v), -top, top).astype(np.int16)
+    """What the recorder makes of a voltage."""
+    read = volts + noise(len(volts), meter.noise_v, seed * 31 + len(role.value))
+    top = round(TOP * STEP_V / meter.step_v)
+    counts = np.clip(np.rint(read / meter.step_v), -top, top).astype(np.int16)
     return make_channel(
         role,
         counts,
-        Scaling(step_v, valid_min=-float(top), valid_max=float(top)),
-        gain_error=gain_error,
-        offset_error_v=offset_error_v,
+        Scaling(meter.step_v, valid_min=-float(top), valid_max=float(top)),
+        gain_error=meter.gain_error,
+        offset_error_v=meter.offset_error_v,
         attributes=attributes,
     )
 
@@ -65,7 +73,7 @@ def record(
     opened: Floats | None = None,
     seed: int = 0,
     attributes: Mapping[str, str | float] | None = None,
-    **settings: float,
+    meter: Meter = METER,
 ) -> Record:
     """A record of some wires.
 
@@ -75,8 +83,6 @@ def record(
         Where the arm is, in %.
     opened : ndarray, optional
         1 where the contact is open and the signal falls to ground, 0 where it is sound.
-    settings
-        Of `channel`.
     """
     size = len(travel)
     ground = np.broadcast_to(np.asarray(wires.ground_v, np.float64), (size,))
@@ -88,7 +94,7 @@ def record(
         Role.GROUND: ground,
     }
     channels = [
-        channel(role, volts[role] + wires.common_v, seed=seed + index, **settings)
+        channel(role, volts[role] + wires.common_v, seed=seed + index, meter=meter)
         for index, role in enumerate(roles)
     ]
     return make_record(name, 1.0 / RATE_HZ, channels, step=step, attributes=attributes)
@@ -119,14 +125,14 @@ def sweep(count: int = 8, **settings: float) -> Floats:
 
 
 def standing(
-    *, wires: Wires = GOOD, place: float = 50.0, wiggled: Floats | None = None, **settings: float
+    *, wires: Wires = GOOD, place: float = 50.0, wiggled: Floats | None = None, meter: Meter = METER
 ) -> tuple[Record, ...]:
     """The records with the arm at rest: ground, reference, wiggle."""
     still = rest(place, 2.0, RATE_HZ)
     return (
-        record("001", Step.GROUND, still, wires=wires, seed=11, **settings),
-        record("002", Step.REFERENCE, still, wires=wires, seed=12, **settings),
-        record("003", Step.WIGGLE, still, wires=wires, seed=13, opened=wiggled, **settings),
+        record("001", Step.GROUND, still, wires=wires, seed=11, meter=meter),
+        record("002", Step.REFERENCE, still, wires=wires, seed=12, meter=meter),
+        record("003", Step.WIGGLE, still, wires=wires, seed=13, opened=wiggled, meter=meter),
     )
 
 
@@ -139,7 +145,7 @@ def visit(
     standing_place: float = 50.0,
     attributes: Mapping[str, str | float] | None = None,
     extra: Sequence[Record] = (),
-    **settings: float,
+    meter: Meter = METER,
 ) -> Capture:
     """A whole visit: the standing records, a slow and a brisk sweep, and what else was recorded."""
     paths = (sweep(6), sweep(6, seconds=0.6)) if travel is None else (travel,)
@@ -147,7 +153,7 @@ def visit(
     for index, path in enumerate(paths):
         gone = worn(path, *bands, seed=21 + index) if opened is None else opened[: len(path)]
         swept.append(
-            record(f"00{4 + index}", Step.SWEEP, path, opened=gone, wires=wires, seed=31 + index, **settings)
+            record(f"00{4 + index}", Step.SWEEP, path, opened=gone, wires=wires, seed=31 + index, meter=meter)
         )
-    still = standing(wires=wires, place=standing_place, **settings)
+    still = standing(wires=wires, place=standing_place, meter=meter)
     return make_capture((*still, *swept, *extra), attributes=attributes)

@@ -1,0 +1,179 @@
+"""Was it measured at all: each problem is found on a capture that has it, and on none that has not."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import numpy as np
+import pytest
+
+from analysis.captures.memory import make_capture, make_channel, make_record
+from analysis.captures.model import Capture, Role, Scaling, Step
+from analysis.diagnosis.evidence import PLAIN
+from analysis.diagnosis.examine import examine
+from analysis.diagnosis.findings import State, VerdictCode
+from analysis.diagnosis.measurement_check import Problem, find_problems
+from analysis.diagnosis.profiles import load_profile
+from analysis.diagnosis.studies import study
+from analysis.intervals import Interval
+from tests.diagnosis.examples import RATE_HZ, THREE, Meter, Wires, bursts, channel, record, sweep, visit
+from tests.signals.examples import Floats, noise, rest
+
+SINGLE = (Role.SIGNAL,)
+
+
+def _problems(capture: Capture) -> tuple[Problem, ...]:
+    return find_problems(study(capture, load_profile(capture.text("profile") or None)))
+
+
+def _plain(capture: Capture) -> set[str]:
+    return {item.code for item in _problems(capture) if item.strength >= PLAIN}
+
+
+def _signal_only(volts: Floats, step: Step | None = Step.SWEEP, **attributes: str | float) -> Capture:
+    made = make_record("001", 1.0 / RATE_HZ, [channel(Role.SIGNAL, volts)], step=step, attributes=attributes)
+    return make_capture([made])
+
+
+def _volts() -> Floats:
+    return np.asarray(sweep(6) / 20.0)
+
+
+def _hum(seconds: float, size_v: float = 0.08) -> Floats:
+    time = np.arange(round(seconds * RATE_HZ)) / RATE_HZ
+    return np.asarray(size_v * np.sin(2 * np.pi * 50.0 * time))
+
+
+def _no_samples() -> Capture:
+    counts = np.rint(_volts() / 0.005).astype(np.int16)
+    counts[: int(0.95 * len(counts))] = -32768
+    made = make_channel(Role.SIGNAL, counts, Scaling(0.005, fill_value=-32768.0))
+    return make_capture([make_record("001", 1.0 / RATE_HZ, [made], step=Step.SWEEP)])
+
+
+def _over_range() -> Capture:
+    counts = np.clip(np.rint(_volts() / 0.005), -500, 500).astype(np.int16)  # 2.5 V at most
+    made = make_channel(Role.SIGNAL, counts, Scaling(0.005, valid_min=-500.0, valid_max=500.0))
+    return make_capture([make_record("001", 1.0 / RATE_HZ, [made], step=Step.SWEEP)])
+
+
+def _ac_coupled() -> Capture:
+    volts, kept = _volts(), float(np.exp(-1.0 / (RATE_HZ * 0.3)))
+    out = np.empty_like(volts)
+    out[0] = 0.0
+    for index in range(1, len(volts)):
+        out[index] = kept * (out[index - 1] + volts[index] - volts[index - 1])
+    return _signal_only(out)
+
+
+def _duty_cycle() -> Capture:
+    path = sweep(6)
+    phase = (np.arange(len(path)) / RATE_HZ * 200.0) % 1.0
+    return _signal_only(np.where(phase < 0.13 + 0.7 * path / 100.0, 5.0, 0.05))
+
+
+def _loose_return() -> Capture:
+    path = sweep(6)
+    shift = np.zeros(len(path))
+    for first in range(1000, len(path), 2500):
+        shift[first : first + 500] = 0.8
+    return make_capture([record("001", Step.SWEEP, path, wires=Wires(common_v=shift))])
+
+
+MADE: dict[str, Callable[[], Capture]] = {
+    "no_samples": _no_samples,
+    "over_range": _over_range,
+    "leads_swapped": lambda: _signal_only(-_volts()),
+    "ac_coupling": _ac_coupled,
+    "attenuation": lambda: _signal_only(0.1 * _volts()),
+    "deaf": lambda: _signal_only(rest(50.0, 5.0, RATE_HZ) / 20.0),
+    "unplugged": lambda: _signal_only(_volts(), plugged=0),
+    "asleep": lambda: visit(wires=Wires(reference_v=0.02, ground_v=0.0)),
+    "in_the_air": lambda: _signal_only(_hum(8.0)),
+    "slipped_off": lambda: _signal_only(np.concatenate([_volts(), _hum(3.0)])),
+    "poor_return": _loose_return,
+    "two_level": _duty_cycle,
+}
+
+
+@pytest.mark.parametrize("code", MADE)
+def test_a_problem_is_found_on_a_capture_that_has_it_and_outranks_every_fault(code: str) -> None:
+    capture = MADE[code]()
+    assert code in _plain(capture)
+    found = examine(capture)
+    assert found.verdict.code is VerdictCode.MEASUREMENT_PROBLEM
+    assert found.evidence[0].code == "measured_properly"
+    assert found.evidence[0].state is State.REFUTED
+    assert found.verdict.summary.startswith("This capture cannot be judged: ")
+    assert found.advice
+
+
+def _wide() -> Capture:
+    return make_capture([record("001", Step.SWEEP, sweep(6), roles=SINGLE, meter=Meter(step_v=0.039))])
+
+
+SOUND: dict[str, Callable[[], Capture]] = {
+    "a whole visit": visit,
+    "one channel": lambda: make_capture([record("001", Step.SWEEP, sweep(6), roles=SINGLE)]),
+    "no step told": lambda: make_capture([record("001", None, sweep(6))]),
+    "eight bits": _wide,
+    "a sweep from stop to stop": lambda: visit(travel=sweep(6, low=1.0, high=99.0)),
+    "a worn track": lambda: visit(bands=[Interval(42.0, 48.0)]),
+    "a wire that opens": lambda: visit(opened=bursts(len(sweep(6)), seed=3)),
+    "a lifted ground": lambda: visit(wires=Wires(ground_v=0.3)),
+    "a low reference": lambda: visit(wires=Wires(reference_v=4.4)),
+    "a feed of 3.3 V": lambda: make_capture(
+        [record("001", Step.SWEEP, sweep(6), wires=Wires(reference_v=3.3), roles=THREE)]
+    ),
+    "sparks on all probes": lambda: make_capture(
+        [record("001", Step.SWEEP, sweep(6), wires=Wires(common_v=_sparks()))]
+    ),
+}
+
+
+def _sparks() -> Floats:
+    sparks = noise(len(sweep(6)), 0.001)
+    sparks[::997] += 0.5
+    return sparks
+
+
+@pytest.mark.parametrize("name", [pytest.param(name, id=name.replace(" ", "-")) for name in SOUND])
+def test_no_problem_is_held_against_a_capture_that_was_measured_properly(name: str) -> None:
+    capture = SOUND[name]()
+    assert _plain(capture) == set()
+    assert examine(capture).verdict.code is not VerdictCode.MEASUREMENT_PROBLEM
+
+
+def test_a_reading_ten_times_too_large_is_a_wrong_attenuation_too() -> None:
+    counts = np.rint(_volts() / 0.005).astype(np.int16)
+    made = make_channel(Role.SIGNAL, counts, Scaling(0.05))
+    assert "attenuation" in _plain(make_capture([make_record("001", 1.0 / RATE_HZ, [made], step=Step.SWEEP)]))
+
+
+def test_the_battery_on_a_supply_channel_is_no_wrong_attenuation() -> None:
+    path = sweep(4)
+    made = [channel(Role.SIGNAL, path / 20.0), channel(Role.SUPPLY, np.full(len(path), 9.6))]
+    capture = make_capture([make_record("001", 1.0 / RATE_HZ, made, step=Step.SWEEP)])
+    assert "attenuation" not in _plain(capture)
+
+
+def test_the_slip_is_told_with_its_time() -> None:
+    (problem,) = (item for item in _problems(MADE["slipped_off"]()) if item.code == "slipped_off")
+    assert f"{len(_volts()) / RATE_HZ:.1f} s" in problem.text
+
+
+def test_an_arm_that_was_not_said_to_move_may_stand_still() -> None:
+    assert "deaf" not in _plain(_signal_only(rest(50.0, 5.0, RATE_HZ) / 20.0, Step.HOLD))
+    assert "deaf" not in _plain(_signal_only(rest(50.0, 5.0, RATE_HZ) / 20.0, None))
+
+
+def test_the_unplugged_step_is_no_problem_of_measurement() -> None:
+    capture = visit(extra=[record("009", Step.UNPLUGGED, rest(99.0, 2.0, RATE_HZ))])
+    assert _plain(capture) == set()
+
+
+def test_problems_come_plainest_first() -> None:
+    strengths = [item.strength for item in _problems(_signal_only(0.1 * _volts(), plugged=0))]
+    assert strengths == sorted(strengths, reverse=True)
+    assert len(strengths) >= 2
+    assert all(0.0 < item <= 1.0 for item in strengths)
