@@ -140,7 +140,9 @@ def _open_window(files: list[str]) -> int:
     if wrong and files[0] != "--":
         parser().error(f"unrecognized arguments: {' '.join(printable(item) for item in wrong)}")
     from app.window import open_workbench
+    from app.x_display import require_answer
 
+    require_answer(os.environ, sys.platform)
     return open_workbench([Path(item) for item in files if item != "--"])
 
 

@@ -27,6 +27,7 @@ from app.resources import sample_captures
 from app.text_report import report_text, section_lines
 from app.track_picture import track_svg
 from app.window import NoWindowError, open_workbench, require_screen
+from app.x_display import require_answer
 
 SAMPLE = "W1041-rear-left-height.h5"
 """A worn ride-height sensor with ground, reference, wiggle, sweeps and a hold."""
@@ -112,6 +113,7 @@ def screen_here(environment: Mapping[str, str], platform: str = sys.platform) ->
         return False
     try:
         require_screen(environment, platform)
+        require_answer(environment, platform)
     except NoWindowError:
         return False
     return True

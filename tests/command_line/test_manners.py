@@ -7,6 +7,7 @@ import json
 import os
 import shutil
 import signal
+import socket
 import subprocess
 import sys
 from pathlib import Path
@@ -20,6 +21,7 @@ from app import command_line
 from app.command_line import main
 from app.progress_line import ProgressLine
 from app.window import NoWindowError
+from app.x_display import answers
 
 Out = pytest.CaptureFixture[str]
 
@@ -117,6 +119,7 @@ def test_the_version_is_printed(capsys: Out) -> None:
 
 
 def test_files_and_nothing_open_the_workbench(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("QT_QPA_PLATFORM", "offscreen")
     opened: list[list[Path]] = []
 
     def stand_in(paths: list[Path]) -> int:
@@ -245,6 +248,24 @@ def test_without_a_screen_the_workbench_is_refused_in_one_line() -> None:
     assert done.returncode == 1
     assert len(done.stderr.splitlines()) == 1
     assert "no screen" in done.stderr
+
+
+@pytest.mark.skipif(not sys.platform.startswith("linux"), reason="X displays are looked for on Linux alone")
+def test_a_display_that_does_not_answer_is_one_line_and_no_crash() -> None:
+    done = _call(DISPLAY=":7779")
+    assert done.returncode == 1
+    assert done.stderr.count("\n") == 1
+    assert "':7779'" in done.stderr
+
+
+def test_a_display_is_asked_where_its_name_says() -> None:
+    with socket.create_server(("127.0.0.1", 0)) as server:
+        port = server.getsockname()[1]
+        assert port >= 6000  # X(7): display N listens on port 6000 + N
+        assert answers(f"127.0.0.1:{port - 6000}.0")
+    assert not answers(f"127.0.0.1:{port - 6000}.0")
+    assert not answers("127.0.0.1:99999")
+    assert answers("/private/tmp/of.another.kind")
 
 
 def test_a_reader_that_goes_away_ends_the_output_without_a_word(sample: Path) -> None:

@@ -139,13 +139,15 @@ def test_a_demonstration_that_cannot_be_written_is_one_line(tmp_path: Path) -> N
         ({"DISPLAY": ":0", "QT_QPA_PLATFORM": "offscreen"}, False),
         ({}, False),
         ({"DISPLAY": ":0", "CI": "false"}, True),
+        ({"DISPLAY": ":7", "CI": "false"}, False),
         ({"WAYLAND_DISPLAY": "wayland-0"}, True),
     ],
 )
 def test_the_window_opens_only_where_somebody_sees_it(
     environment: dict[str, str], seen: bool, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    from app import demonstration, window
+    from app import demonstration, window, x_display
 
     monkeypatch.setattr(window, "_loads", lambda library: True)
+    monkeypatch.setattr(x_display, "answers", lambda display: display == ":0")
     assert demonstration.screen_here(environment, "linux") is seen
