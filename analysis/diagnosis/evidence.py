@@ -16,6 +16,7 @@ from analysis.diagnosis.hypotheses import explained, rest_travel, substance
 from analysis.diagnosis.measurement_check import Problem
 from analysis.diagnosis.places import Place
 from analysis.diagnosis.studies import Studies, Study
+from analysis.signals.facts import TrackSurvey
 
 PLAIN = 0.5
 """A measurement problem weaker than this is not held against a capture."""
@@ -140,17 +141,28 @@ def _both_directions(seen: Seen) -> Statement | None:
     if not seen.sure_bands:
         return None
     band = max(seen.sure_bands, key=lambda item: item.confidence)
-    survey = seen.studies.tracks[band.track]
-    ways = set()
-    for item in band.crossings:
-        for crossing in survey.crossings:
-            same = crossing.record == item.record and crossing.time.overlap(item.time.widened(1e-3)) > 0
-            if item.noisy and same:
-                ways.add(crossing.direction)
+    ways = _noisy_ways(band, seen.studies.tracks[band.track])
     if ways == {Direction.UP, Direction.DOWN}:
         text = "It breaks up in both directions."
         return Statement("both_directions", State.PROVED, (band.record,), text)
     return Statement("both_directions", State.NOT_SHOWN, (band.record,), "It was seen in one direction only.")
+
+
+def _noisy_ways(band: Band, survey: TrackSurvey) -> set[Direction]:
+    """Directions of the crossings on which a band broke up."""
+    starts = np.array([crossing.time.start for crossing in survey.crossings])
+    stops = np.array([crossing.time.stop for crossing in survey.crossings])
+    ways: set[Direction] = set()
+    for item in band.crossings:
+        if not item.noisy:
+            continue
+        near = item.time.widened(1e-3)
+        for index in np.flatnonzero(np.minimum(stops, near.stop) > np.maximum(starts, near.start)):
+            if survey.crossings[index].record == item.record:
+                ways.add(survey.crossings[index].direction)
+        if len(ways) == len(Direction):
+            break
+    return ways
 
 
 def _hands_off(seen: Seen) -> Statement | None:

@@ -14,6 +14,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.lib.stride_tricks import sliding_window_view
 from numpy.typing import NDArray
+from scipy.signal import medfilt
 
 from analysis.captures.model import Capture, Record, Role, Step
 from analysis.diagnosis.findings import VerdictCode
@@ -127,7 +128,8 @@ def _windows(records: Sequence[Record], role: Role, feed: tuple[float, float]) -
         level = window - window.mean(axis=1, keepdims=True)
         slope = level @ along / (along @ along)
         deviations.append((level - slope[:, None] * along).std(axis=1))
-        places.append(np.median(window, axis=1))
+        # Where a window has fallen to a rail, its neighbours tell better where the arm is.
+        places.append(medfilt(np.median(window, axis=1), 5))
     return np.concatenate(places), np.concatenate(deviations)
 
 
