@@ -163,12 +163,24 @@ class Cut:
     ) -> Cut:
         """Cut a signal; see `cut_at_edges`."""
         pieces = cut_at_edges(travel, quiet, tolerance, cell_s)
+        bridged = _bridged_over(travel, quiet)
         return cls(
             pieces,
-            Ends.of(travel, pieces, cell_s),
-            _worth(travel, pieces, cell_s),
+            Ends.of(bridged, pieces, cell_s),
+            _worth(bridged, pieces, cell_s),
             float(np.median(tolerance)),
         )
+
+
+def _bridged_over(travel: NDArray[np.float32], quiet: NDArray[np.bool_]) -> NDArray[np.float32]:
+    """Travel with straight lines over the cells that are not quiet: a piece may hold one or two of them."""
+    cells = np.flatnonzero(quiet)
+    if not len(cells):
+        return travel
+    gone = np.flatnonzero(~quiet)
+    bridged = travel.copy()
+    bridged[gone] = np.interp(gone, cells, travel[cells])
+    return bridged
 
 
 def truthful_chain(cut: Cut, *, open_level: float | None) -> NDArray[np.int64]:

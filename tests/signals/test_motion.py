@@ -168,3 +168,14 @@ def test_the_path_carries_the_records_own_time() -> None:
     np.testing.assert_allclose(np.diff(path.time_s), 0.002, rtol=1e-9)
     assert path.at(-5.0) == path.travel_percent[0]
     assert path.at(1e9) == path.travel_percent[-1]
+
+
+@pytest.mark.parametrize("width", [2.0, 6.0])
+@pytest.mark.parametrize(("seconds", "seed"), [(0.4, 8), (0.6, 1), (0.6, 9), (1.0, 0), (1.0, 4)])
+def test_no_stroke_is_lost_beyond_a_stretch_of_chatter(seconds: float, seed: int, width: float) -> None:
+    # A single open cell at the beginning of a piece must not be taken for the arm's place or speed.
+    truth = strokes(6, seconds=seconds)
+    chatter = np.repeat(np.random.default_rng(seed).random(len(truth) // 4 + 1) < 0.5, 4)[: len(truth)]
+    opened = chatter & (truth >= 37.0) & (truth < 37.0 + width)
+    made = followed(np.where(opened, 0.0, truth) + noise(len(truth), 0.05, seed))
+    assert np.abs(made.travel_percent - truth).max() < 3.0
