@@ -38,6 +38,8 @@ class Calibration:
         Explanations that are weighed; `WORN_TRACK` stands for any place-locked fault of the sensor.
     verdict_weights : ndarray, shape (n_verdicts, n_features + 1)
         Weight of each feature and, last, the intercept.
+    measurement_weights : ndarray, shape (2,)
+        Weight of the plainest measurement problem, and the intercept.
     band_weights : ndarray, shape (n_band_features + 1,)
         The same for "there is a band here".
     """
@@ -45,6 +47,7 @@ class Calibration:
     origin: Mapping[str, object]
     verdicts: tuple[VerdictCode, ...]
     verdict_weights: NDArray[np.float64]
+    measurement_weights: NDArray[np.float64]
     band_weights: NDArray[np.float64]
 
 
@@ -57,27 +60,38 @@ def calibration() -> Calibration:
         origin=stored["origin"],
         verdicts=tuple(VerdictCode(code) for code in stored["verdicts"]),
         verdict_weights=np.array(stored["verdict_weights"], dtype=np.float64),
+        measurement_weights=np.array(stored["measurement_weights"], dtype=np.float64),
         band_weights=np.array(stored["band_weights"], dtype=np.float64),
     )
 
 
-def verdict_probabilities(features: Features, weights: Calibration) -> dict[VerdictCode, float]:
+def verdict_probabilities(
+    features: Features, weights: Calibration, *, impossible: frozenset[VerdictCode] = frozenset()
+) -> dict[VerdictCode, float]:
     """Probability of each explanation.
+
+    A measurement problem comes first, since it outranks every fault of the vehicle: what a probe in the air
+    shows is evidence of nothing else. The others share what is left.
 
     Parameters
     ----------
     features : Features
     weights : Calibration
+    impossible : frozenset of VerdictCode
+        Explanations that this capture cannot show, since the wire was never probed.
 
     Returns
     -------
     dict of VerdictCode to float
         Adds up to 1.
     """
+    unmeasured = float(expit(weights.measurement_weights @ np.array([features.measurement, 1.0])))
     scores = weights.verdict_weights @ np.append(features.vector, 1.0)
-    shares = softmax(scores)
-    shares = TEMPERED * shares + (1.0 - TEMPERED) / len(shares)
-    return {code: float(share) for code, share in zip(weights.verdicts, shares, strict=True)}
+    scores = np.where([code in impossible for code in weights.verdicts], -np.inf, scores)
+    shares = softmax(scores) * (1.0 - unmeasured)
+    every = dict(zip(weights.verdicts, shares.tolist(), strict=True))
+    every[VerdictCode.MEASUREMENT_PROBLEM] = unmeasured
+    return {code: TEMPERED * share + (1.0 - TEMPERED) / len(every) for code, share in every.items()}
 
 
 def band_features(place: Place, survey: TrackSurvey, features: Features) -> NDArray[np.float64]:

@@ -13,7 +13,7 @@ from analysis.diagnosis.checks import run_checks
 from analysis.diagnosis.confidence import calibration, on_any_track, verdict_probabilities
 from analysis.diagnosis.evidence import Seen, chain_of_evidence
 from analysis.diagnosis.findings import Band, Findings
-from analysis.diagnosis.hypotheses import Features, weigh
+from analysis.diagnosis.hypotheses import Features, impossible, weigh
 from analysis.diagnosis.measurement_check import find_problems
 from analysis.diagnosis.places import Place, find_places
 from analysis.diagnosis.profile_model import SensorProfile
@@ -63,7 +63,8 @@ def examine(
     bands = _bands(studies, places, features)
     seen = Seen(studies, problems, run_checks(studies), bands, tuple(places))
     evidence = chain_of_evidence(seen)
-    verdict = give_verdict(seen, verdict_probabilities(features, calibration()), evidence)
+    shares = verdict_probabilities(features, calibration(), impossible=impossible(studies))
+    verdict = give_verdict(seen, shares, evidence)
     tick(1.0)
     return Findings(
         path=str(capture.path or ""),

@@ -15,6 +15,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.captures.model import Role, Step
+from analysis.diagnosis.findings import VerdictCode
 from analysis.diagnosis.measurement_check import Problem
 from analysis.diagnosis.places import Place
 from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
@@ -69,6 +70,8 @@ class Features:
         How far the rest height lies outside the travel tested, in units of 5 % of travel, 0 to 3.
     unexplained_once : float
         1 where the most certain place was noisy on one crossing only, else 0.
+    narrow : float
+        1 where no travel was tested, 0 from 20 % of travel.
     """
 
     measurement: float
@@ -87,6 +90,7 @@ class Features:
     crossings: float
     rest_untested: float
     unexplained_once: float
+    narrow: float
 
     @classmethod
     def names(cls) -> tuple[str, ...]:
@@ -136,6 +140,7 @@ def weigh(studies: Studies, problems: Sequence[Problem], places: Sequence[tuple[
         crossings=float(np.log1p(max((len(item.crossings) for item in studies.tracks.values()), default=0))),
         rest_untested=_rest_untested(studies),
         unexplained_once=float(noisy == 1 and best is not None and best.log_odds > -2.0),
+        narrow=_narrow(studies),
     )
 
 
@@ -152,8 +157,17 @@ def substance(event: Disturbance, item: Study, role: Role) -> float:
     """Weight of a disturbance, 0 to 1: a lone sample that hardly leaves the floor is next to nothing."""
     samples = event.cells * item.cells.samples_per_cell
     lasting = min(1.0, (samples - 1) / 4.0) if event.cells > 1 or item.cells.samples_per_cell == 1 else 0.25
+    lasting *= min(1.0, event.time.length / LASTING_S)
+    # An open contact pulls towards one rail; what goes both ways is picked up from outside.
+    one_way = 0.3 if event.shape == "ringing" else 1.0
     floor = item.surveys[role].floor.typical()
-    return lasting * float(np.clip(abs(event.depth) / floor - 1.0, 0.0, 1.0))
+    return one_way * lasting * float(np.clip(abs(event.depth) / floor - 1.0, 0.0, 1.0))
+
+
+def impossible(studies: Studies) -> frozenset[VerdictCode]:
+    """Explanations that a capture cannot show, since it never probed the wire."""
+    unwatched = {Role.REFERENCE: VerdictCode.REFERENCE_FAULT, Role.GROUND: VerdictCode.GROUND_FAULT}
+    return frozenset(code for role, code in unwatched.items() if role not in studies.feed_measured)
 
 
 def _elsewhere(studies: Studies, places: Sequence[tuple[Role, Place]]) -> tuple[float, float, float]:
@@ -234,6 +248,16 @@ def rest_travel(studies: Studies) -> float | None:
         if item.record.step in STILL_STEPS - {Step.HOLD, Step.UNPLUGGED} and Role.SIGNAL in item.surveys
     ]
     return float(np.median(places)) if places else None
+
+
+def _narrow(studies: Studies) -> float:
+    spans = [
+        max(item.travel.stop for item in survey.crossings)
+        - min(item.travel.start for item in survey.crossings)
+        for survey in studies.tracks.values()
+        if survey.crossings
+    ]
+    return float(np.clip(1.0 - max(spans, default=0.0) / 20.0, 0.0, 1.0))
 
 
 def _rest_untested(studies: Studies) -> float:

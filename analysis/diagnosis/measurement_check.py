@@ -22,6 +22,9 @@ ASLEEP_V = 0.6
 AIR_V = 0.35
 """A probe in the air reads about nought, with hum of some tenths of a volt at most into 1 M."""
 
+STILL_SHARE = 0.012
+"""A signal that moves by less than this share of the supply, 60 mV of 5 V, does not follow a sweep."""
+
 HUM_V = 0.012
 """Hum of a probe in the air is larger than this from peak to peak; a wire to ground is quieter."""
 
@@ -168,7 +171,7 @@ def _deaf(item: Study, studies: Studies) -> Outcome:
         return NOTHING
     volts = _signal_v(item)
     reach = 0.0 if volts is None else float(np.ptp(np.percentile(volts, [1, 99])))
-    strength = _ramp(0.04 - reach / studies.profile.supply_v, 0.0, 0.02)
+    strength = _ramp(STILL_SHARE - reach / studies.profile.supply_v, 0.0, 0.5 * STILL_SHARE)
     action = "check that the plug is on, the probe sits on the signal wire and the arm really moves"
     return strength, "the signal does not change while the arm is said to move", action
 
@@ -240,14 +243,13 @@ def _poor_return(item: Study, studies: Studies) -> Outcome:
     ground, reference = item.steady.get(Role.GROUND), item.steady.get(Role.REFERENCE)
     if ground is None or reference is None:
         return NOTHING
-    up = np.minimum(ground.above_v, reference.above_v)
-    down = np.minimum(ground.below_v, reference.below_v)
     level = _offset_together(item)
-    shared = np.maximum(up, down) > max(2.0 * max(ground.threshold_v, reference.threshold_v), 0.08)
-    apart = np.abs(ground.departure_v - reference.departure_v) < 0.3 * np.maximum(
-        ground.departure_v, reference.departure_v
-    )
-    lasting = _lasting(shared & apart, max(1, round(0.008 / item.cells.cell_s)))
+    least = max(2.0 * max(ground.threshold_v, reference.threshold_v), 0.08)
+    together = np.zeros(len(item.cells), dtype=np.bool_)
+    for one, other in ((ground.above_v, reference.above_v), (ground.below_v, reference.below_v)):
+        # A recorder of one polarity cuts the ground off at nought; upwards it shows both.
+        together |= (np.minimum(one, other) > least) & (np.abs(one - other) < 0.3 * np.maximum(one, other))
+    lasting = _lasting(together, max(1, round(0.004 / item.cells.cell_s)))
     strength = max(_ramp(float(np.mean(lasting)), 0.005, 0.03), level)
     text = "all channels move by the same volts: the return clip is poor"
     return strength, text, "clip the return to clean metal and repeat"
@@ -269,6 +271,16 @@ def _lasting(marks: NDArray[np.bool_], least: int) -> NDArray[np.bool_]:
         if stop - start >= least:
             kept[start:stop] = True
     return kept
+
+
+def _contradiction(item: Study, studies: Studies) -> Outcome:
+    signal, reference = item.cells.volts.get(Role.SIGNAL), item.cells.volts.get(Role.REFERENCE)
+    if signal is None or reference is None or item.record.step is Step.UNPLUGGED:
+        return NOTHING
+    above = np.nan_to_num(signal.mean - reference.mean, nan=0.0) > 0.08 * studies.profile.supply_v
+    lasting = _lasting(above, max(1, round(0.05 / item.cells.cell_s)))
+    text = "the signal stands above the reference, which no sensor can do: a probe sits on the wrong wire or none"
+    return _ramp(float(np.mean(lasting)), 0.02, 0.08), text, "check which wire each probe touches, and repeat"
 
 
 def _two_level(item: Study, studies: Studies) -> Outcome:
@@ -294,5 +306,6 @@ _TESTS: tuple[Callable[[Study, Studies], Outcome], ...] = (
     _in_the_air,
     _slipped_off,
     _poor_return,
+    _contradiction,
     _two_level,
 )

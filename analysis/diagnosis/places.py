@@ -15,7 +15,7 @@ from numpy.typing import NDArray
 from scipy.special import betaln, logsumexp
 
 from analysis.intervals import Interval
-from analysis.signals.facts import TrackSurvey
+from analysis.signals.facts import Direction, TrackSurvey
 from analysis.signals.roughness import BIN_PERCENT
 
 WIDTHS_PERCENT = (0.75, 1.25, 2.0, 3.0, 4.5, 6.5, 9.0, 12.0)
@@ -51,6 +51,9 @@ BURST_PERCENT = 2.0
 
 UNREST = 0.3
 """Share of the time in a stretch that must be restless for the crossing to count as restless there."""
+
+NEIGHBOURHOOD_PERCENT = 2.0
+"""An arm that turns round within this of a stretch has not left it."""
 
 FOOTHOLD = 0.5
 """A crossing counts where it visited at least this share of a stretch."""
@@ -134,6 +137,7 @@ class _Left:
     noisy: NDArray[np.float64]
     visited: NDArray[np.float64]
     dwell: NDArray[np.float64]
+    turns: NDArray[np.float64]
 
     @classmethod
     def of(cls, survey: TrackSurvey) -> _Left:
@@ -145,6 +149,7 @@ class _Left:
             noisy=np.where(seen, np.nan_to_num(survey.breakup_percent) > 0, np.nan),
             visited=_cumulative(seen),
             dwell=_cumulative(survey.dwell_s),
+            turns=_turns(survey),
         )
 
     def anything(self) -> bool:
@@ -159,27 +164,72 @@ class _Left:
 
     def odds(self, width: int) -> list[NDArray[np.float64]]:
         """Log odds by each sign of every stretch of `width` bins, what trying so many buys taken off."""
-        bins = self.onsets[0].shape[1]
+        bins = self.noisy.shape[1]
         trials = np.log((len(self.onsets) + 1) * len(WIDTHS_PERCENT) * max(bins / width, 1.0))
-        return [
-            *(self._by_onsets(item, width) - trials for item in self.onsets),
-            self._by_unrest(width) - trials,
-        ]
+        visits = _Visits.of(self.turns, self.survey.edges_percent[: bins - width + 1], width)
+        signs = [self._by_onsets(item, width, visits) for item in self.onsets]
+        return [sign - trials for sign in (*signs, self._by_unrest(width, visits))]
 
-    def _by_onsets(self, onsets: NDArray[np.float64], width: int) -> NDArray[np.float64]:
+    def _by_onsets(self, onsets: NDArray[np.float64], width: int, visits: _Visits) -> NDArray[np.float64]:
         inside = _windows(_cumulative(onsets), width)
         counted = (_windows(self.visited, width) >= FOOTHOLD * width) | (inside > 0)
         apart = _cumulative(_bursts(onsets))
         outside = apart[:, -1].sum() - _windows(apart, width).sum(axis=0)
         return place_against_time(
-            counted, inside, _windows(self.dwell, width), outside, float(self.survey.dwell_s.sum())
+            visits.joined(counted) > 0,
+            visits.joined(inside),
+            visits.joined(_windows(self.dwell, width)),
+            outside,
+            float(self.survey.dwell_s.sum()),
         )
 
-    def _by_unrest(self, width: int) -> NDArray[np.float64]:
+    def _by_unrest(self, width: int, visits: _Visits) -> NDArray[np.float64]:
         dwell = _windows(self.dwell, width)
         shaken = _windows(_cumulative(self.restless_s), width)
         counted = (_windows(self.visited, width) >= FOOTHOLD * width) & (dwell > 0.003)
-        return place_against_share(counted, counted & (shaken >= UNREST * dwell))
+        noisy = counted & (shaken >= UNREST * dwell)
+        return place_against_share(visits.joined(counted) > 0, visits.joined(noisy) > 0)
+
+
+@dataclass(frozen=True, slots=True)
+class _Visits:
+    """Crossings between which the arm did not leave the neighbourhood of a stretch, joined.
+
+    A hand that rests in the spot trembles to and fro over it; that is one visit, not twenty crossings.
+
+    Parameters
+    ----------
+    flat : ndarray of int, shape (n_crossings, n_stretches)
+        Position, in a matrix of the same shape, of the visit that each crossing belongs to.
+    """
+
+    flat: NDArray[np.int64]
+
+    @classmethod
+    def of(cls, turns: NDArray[np.float64], starts_percent: NDArray[np.float64], width: int) -> _Visits:
+        """Visits of all stretches of `width` bins that begin at `starts_percent`."""
+        low = starts_percent - NEIGHBOURHOOD_PERCENT
+        high = starts_percent + width * BIN_PERCENT + NEIGHBOURHOOD_PERCENT
+        same = (turns[:, None] >= low) & (turns[:, None] <= high)
+        same[:1] = False
+        visit = np.cumsum(~same, axis=0) - 1
+        return cls(visit * len(starts_percent) + np.arange(len(starts_percent)))
+
+    def joined(self, values: NDArray[np.float64] | NDArray[np.bool_]) -> NDArray[np.float64]:
+        """Sums over the crossings of each visit, same shape; rows without a visit are 0."""
+        total = np.bincount(self.flat.ravel(), values.ravel().astype(np.float64), minlength=self.flat.size)
+        return total.reshape(self.flat.shape)
+
+
+def _turns(survey: TrackSurvey) -> NDArray[np.float64]:
+    """Where each crossing began, in % of travel; NaN where the one before is of another record."""
+    begun = [
+        crossing.travel.start if crossing.direction is Direction.UP else crossing.travel.stop
+        for crossing in survey.crossings
+    ]
+    names = [crossing.record for crossing in survey.crossings]
+    follows = [index > 0 and names[index] == names[index - 1] for index in range(len(names))]
+    return np.where(follows, begun, np.nan) if begun else np.empty(0)
 
 
 def _bursts(onsets: NDArray[np.float64]) -> NDArray[np.float64]:
@@ -369,19 +419,33 @@ def _place(left: _Left, stretch: _Stretch, slack: tuple[float, float]) -> Place:
     survey, first, last = left.survey, stretch.first, stretch.last
     edges, onsets = survey.edges_percent, left.onsets[min(stretch.sign, 1)]
     visited = (~np.isnan(survey.breakup_percent[:, first:last])).sum(axis=1)
+    dwell_s = survey.dwell_s[:, first:last].sum(axis=1)
     noisy = np.nan_to_num(survey.breakup_percent[:, first:last]).max(axis=1) > 0
     if stretch.sign == len(left.onsets):
-        noisy |= left.restless_s[:, first:last].sum(axis=1) >= UNREST * survey.dwell_s[:, first:last].sum(
-            axis=1
-        )
-        noisy &= visited > 0
-    outside_s = max(float(survey.dwell_s.sum() - survey.dwell_s[:, first:last].sum()), 1e-3)
+        noisy |= (visited > 0) & (left.restless_s[:, first:last].sum(axis=1) >= UNREST * dwell_s)
+    crossed = (visited >= FOOTHOLD * (last - first)) | noisy
+    crossed, noisy = _joined(left, stretch, crossed, noisy)
+    outside_s = max(float(survey.dwell_s.sum() - dwell_s.sum()), 1e-3)
     return Place(
         travel=Interval(float(edges[first]), float(edges[last])),
         start_uncertainty_percent=BIN_PERCENT * (slack[0] + 0.5),
         stop_uncertainty_percent=BIN_PERCENT * (slack[1] + 0.5),
         log_odds=stretch.log_odds,
-        crossed=(visited >= FOOTHOLD * (last - first)) | noisy,
+        crossed=crossed,
         noisy=noisy,
-        elsewhere_per_s=float(onsets.sum() - onsets[:, first:last].sum()) / outside_s,
+        elsewhere_per_s=float(_bursts(onsets).sum() - _bursts(onsets)[:, first:last].sum()) / outside_s,
     )
+
+
+def _joined(
+    left: _Left, stretch: _Stretch, crossed: NDArray[np.bool_], noisy: NDArray[np.bool_]
+) -> tuple[NDArray[np.bool_], NDArray[np.bool_]]:
+    """Crossings with the visits joined: the last of each visit stands for it."""
+    low = left.survey.edges_percent[stretch.first] - NEIGHBOURHOOD_PERCENT
+    high = left.survey.edges_percent[stretch.last] + NEIGHBOURHOOD_PERCENT
+    crossed, noisy = crossed.copy(), noisy.copy()
+    for row in np.flatnonzero((left.turns >= low) & (left.turns <= high)):
+        crossed[row] |= crossed[row - 1]
+        noisy[row] |= noisy[row - 1]
+        crossed[row - 1] = noisy[row - 1] = False
+    return crossed, noisy

@@ -30,6 +30,8 @@ CELLS_OF_FINEST = 1_000_000
 BLOCK_SAMPLES = 1 << 16
 """Samples read at a time: three float32 channels of this length stay in the processor's cache."""
 
+ABSURD_V = 1000.0
+
 LEAST_FEED_V = 1.0
 """Below this, reference minus ground is no feed to divide by; the travel is then unknown."""
 
@@ -264,7 +266,10 @@ def _blocks(
 def _volts32(raw: NDArray[Any], channel: Channel) -> Floats:
     """As `Scaling.volts`, in single precision: 24 bits hold more than any recorder's counts carry."""
     if raw.dtype.kind == "f" or raw.dtype.itemsize > 2 or channel.scaling.fill_value is not None:
-        return channel.scaling.volts(raw).astype(np.float32)
+        with np.errstate(over="ignore", invalid="ignore"):
+            volts = channel.scaling.volts(raw)
+        # No sensor circuit reads a thousand volts: infinite and absurd samples are missing ones.
+        return np.where(np.abs(volts) < ABSURD_V, volts, np.nan).astype(np.float32)
     voltage_v = raw.astype(np.float32)
     voltage_v *= np.float32(channel.scaling.scale_factor)
     if channel.scaling.add_offset:

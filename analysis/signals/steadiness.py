@@ -16,6 +16,9 @@ than half a second stands out from it, the sag of a battery does not."""
 
 COURSE_BLOCKS = 21
 
+MOST_V = 0.2
+"""Departures beyond this are disturbances however often they come: a contact may chatter all the time."""
+
 LEAST_V = 0.005
 """Departures below 5 mV, a thousandth of the feed, matter to no reading (output smoothness limit of a new
 track, 0.1 % of the applied voltage: Bourns, "Output Smoothness")."""
@@ -81,7 +84,8 @@ def steadiness(cells: CellSeries, *, cell_s: float, step_v: float) -> Steadiness
     # A wire that is disturbed for a fifth of the time or more bends the upper quantile, hardly the lower two.
     lower, _ = extreme_level(worst, quantiles=(0.3, 0.6))
     threshold = min(threshold, max(2.0 * lower, step_v + LEAST_CAP_V))
-    return Steadiness(course, above, below, max(threshold + 0.6 * step_v, LEAST_V), usual)
+    threshold = min(max(threshold + 0.6 * step_v, LEAST_V), MOST_V + step_v)
+    return Steadiness(course, above, below, threshold, usual)
 
 
 def extreme_level(

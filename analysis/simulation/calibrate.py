@@ -85,6 +85,7 @@ def fit_verdicts(examples: Sequence[Example]) -> tuple[tuple[VerdictCode, ...], 
     weights : ndarray, shape (n_verdicts, n_features + 1)
         For features as they are, the intercept last.
     """
+    examples = [item for item in examples if item.truth.code is not VerdictCode.MEASUREMENT_PROBLEM]
     matrix = np.array([item.features.vector for item in examples])
     codes = [family(item.truth.code) for item in examples]
     verdicts = tuple(code for code in VerdictCode if code in codes)
@@ -108,6 +109,14 @@ def fit_verdicts(examples: Sequence[Example]) -> tuple[tuple[VerdictCode, ...], 
     standard = solved.x.reshape(len(verdicts), -1)
     weights = standard[:, :-1] / spread
     return verdicts, np.column_stack([weights, standard[:, -1] - weights @ middle])
+
+
+def fit_measurement(examples: Sequence[Example]) -> NDArray[np.float64]:
+    """Logistic regression of "no measurement" on the plainest problem, shape (2,), the intercept last."""
+    strengths = np.array([item.features.measurement for item in examples])
+    outcomes = np.array([item.truth.code is VerdictCode.MEASUREMENT_PROBLEM for item in examples])
+    fit = fit_logistic(strengths, outcomes, ridge=0.01)
+    return np.array([*fit.weights, fit.intercept])
 
 
 def band_outcomes(item: Example) -> list[bool | None]:
@@ -163,6 +172,7 @@ def main() -> None:
         "features": list(Features.names()),
         "verdicts": [code.value for code in verdicts],
         "verdict_weights": [[round(float(value), 5) for value in row] for row in weights],
+        "measurement_weights": [round(float(value), 5) for value in fit_measurement(examples)],
         "band_weights": [round(float(value), 5) for value in fit_bands(examples)],
     }
     TARGET.write_text(json.dumps(stored, indent=1) + "\n", encoding="utf-8")
