@@ -285,7 +285,7 @@ def _contradiction(item: Study, studies: Studies) -> Outcome:
 
 def _two_level(item: Study, studies: Studies) -> Outcome:
     channel = item.record.channel(Role.SIGNAL)
-    if channel is None or not item.swept:
+    if channel is None or item.record.step in STILL_STEPS:
         return NOTHING
     start = max(0, (len(channel) - TWO_LEVEL_SAMPLES) // 2)
     volts = channel.volts(start, start + TWO_LEVEL_SAMPLES)

@@ -218,7 +218,7 @@ class _Visits:
     def joined(self, values: NDArray[np.float64] | NDArray[np.bool_]) -> NDArray[np.float64]:
         """Sums over the crossings of each visit, same shape; rows without a visit are 0."""
         total = np.bincount(self.flat.ravel(), values.ravel().astype(np.float64), minlength=self.flat.size)
-        return total.reshape(self.flat.shape)
+        return np.asarray(total.reshape(self.flat.shape), dtype=np.float64)
 
 
 def _turns(survey: TrackSurvey) -> NDArray[np.float64]:
