@@ -122,6 +122,14 @@ def test_what_stands_on_all_probes_alike_is_gone_from_the_travel() -> None:
     assert alone.travel[Role.SIGNAL].spread.max() > 1.0  # the same ripple on the signal alone stays
 
 
+def test_what_stands_on_all_probes_within_a_cell_leaves_its_extremes_too() -> None:
+    travel = strokes(2, rate_hz=FAST_HZ)
+    ripple = 0.2 * np.sin(2 * np.pi * 7_000.0 * np.arange(len(travel)) / FAST_HZ)
+    record = record_of(travel, reference_v=5.0 + ripple, ground_v=0.1 + ripple, rate_hz=FAST_HZ)
+    spread = reduce_record(record, Feed()).travel[Role.SIGNAL].spread
+    assert spread.max() < 0.15  # a brisk stroke moves by 0.08 % within a cell; the ripple would be 8 %
+
+
 def test_noise_of_the_other_probes_is_kept_out_of_the_travel() -> None:
     travel = strokes(2, rate_hz=FAST_HZ)
     clean = reduce_record(record_of(travel, reference_v=5.0, ground_v=0.0, rate_hz=FAST_HZ), Feed())

@@ -88,6 +88,23 @@ def test_a_bridge_stays_between_the_piers_it_rests_on() -> None:
     assert np.all(np.diff(path)[360:840] > -0.02)
 
 
+def test_a_bridge_does_not_swing_on_at_the_speed_at_which_the_arm_was_lost() -> None:
+    truth = np.concatenate([stroke(20.0, 80.0, 1.0), rest(80.0, 0.1), stroke(80.0, 20.0, 1.0)])
+    travel = truth.copy()
+    travel[1000:3200] = np.nan  # lost at 50 % on the way up, seen again there on the way down
+    path = followed(travel).path.travel_percent[240:810]
+    assert path.min() > 40.0
+    assert path.max() < 55.0
+
+
+@pytest.mark.parametrize("height", [-0.5, 0.5])
+def test_a_spike_that_an_arm_could_nearly_make_is_not_taken_for_the_arm(height: float) -> None:
+    travel = strokes(3) + noise(len(strokes(3)), 0.02)
+    places = np.arange(500, 6000, 487)
+    travel[places] += height
+    assert not followed(travel).truthful[places].any()
+
+
 def test_the_path_is_less_sure_where_nothing_was_seen() -> None:
     travel = strokes(2) + noise(len(strokes(2)), 0.02)
     travel[1200:1400] = np.nan
