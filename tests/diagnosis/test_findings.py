@@ -140,7 +140,7 @@ def test_probabilities_of_the_explanations_add_up_to_one_and_none_is_certain() -
         ("reference_dips", (0.0, 2.0, 6.0), VerdictCode.REFERENCE_FAULT),
         ("ground_lifts", (0.0, 2.0, 6.0), VerdictCode.GROUND_FAULT),
         ("place", (-4.0, 2.0, 12.0), VerdictCode.WORN_TRACK),
-        ("elsewhere_deep", (0.0, 2.0, 5.0), VerdictCode.SIGNAL_WIRING),
+        ("at_rest", (0.0, 1.0, 3.0), VerdictCode.SIGNAL_WIRING),
         ("out_of_range", (0.0, 1.0, 3.0), VerdictCode.OUT_OF_RANGE),
     ],
 )
