@@ -129,7 +129,8 @@ def _windows(records: Sequence[Record], role: Role, feed: tuple[float, float]) -
         slope = level @ along / (along @ along)
         deviations.append((level - slope[:, None] * along).std(axis=1))
         # Where a window has fallen to a rail, its neighbours tell better where the arm is.
-        places.append(medfilt(np.median(window, axis=1), 5))
+        middle = np.median(window, axis=1)
+        places.append(medfilt(middle, 5) if middle.size >= 5 else middle)
     return np.concatenate(places), np.concatenate(deviations)
 
 

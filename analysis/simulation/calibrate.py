@@ -30,6 +30,7 @@ from analysis.diagnosis.studies import study
 from analysis.intervals import Interval
 from analysis.signals.calibration import fit_logistic
 from analysis.simulation.corpus import PHYSICS, case
+from analysis.simulation.scoring import band_outcomes, family
 from analysis.simulation.truth import Truth
 
 FITTED_SEEDS = (101, 102)
@@ -69,11 +70,6 @@ def example(request: tuple[int, int, str]) -> Example:
         (role, place.travel, band_features(place, studies.tracks[role], features)) for role, place in places
     )
     return Example(features, bands, made.truth)
-
-
-def family(code: VerdictCode) -> VerdictCode:
-    """The explanation that a verdict belongs to: a contactless output fault is place-locked too."""
-    return VerdictCode.WORN_TRACK if code is VerdictCode.SENSOR_OUTPUT_FAULT else code
 
 
 def fit_verdicts(examples: Sequence[Example]) -> tuple[tuple[VerdictCode, ...], NDArray[np.float64]]:
@@ -119,29 +115,12 @@ def fit_measurement(examples: Sequence[Example]) -> NDArray[np.float64]:
     return np.array([*fit.weights, fit.intercept])
 
 
-def band_outcomes(item: Example) -> list[bool | None]:
-    """Whether each place is a true band; None where it is one that showed too rarely to be asked for."""
-    left = [band for band in item.truth.bands if band.shown >= 2]
-    outcomes: list[bool | None] = []
-    for role, travel, _ in item.bands:
-        hit = next((band for band in left if band.track is role and meets(band.travel, travel)), None)
-        near = any(band.travel.widened(2.0).overlap(travel) > 0 for band in item.truth.bands)
-        outcomes.append(True if hit is not None else None if near else False)
-        if hit is not None:
-            left.remove(hit)
-    return outcomes
-
-
-def meets(true: Interval, found: Interval) -> bool:
-    """Whether a found band is the true one: they share a third of the narrower."""
-    return true.overlap(found) >= min(true.length, found.length) / 3.0
-
-
 def fit_bands(examples: Sequence[Example]) -> NDArray[np.float64]:
     """Logistic regression of "there is a band here", shape (n_band_features + 1,), the intercept last."""
     rows, outcomes = [], []
     for item in examples:
-        for (_, _, features), outcome in zip(item.bands, band_outcomes(item), strict=True):
+        true_bands = band_outcomes([(role, travel) for role, travel, _ in item.bands], item.truth)
+        for (_, _, features), outcome in zip(item.bands, true_bands, strict=True):
             if outcome is not None:
                 rows.append(features)
                 outcomes.append(outcome)

@@ -23,6 +23,9 @@ FAULTY = frozenset(VerdictCode) - {
 SURE = 0.5
 """A band below this confidence is called possible, and nobody pays for it."""
 
+BESIDE_PERCENT = 2.0
+"""A find this near to a band may be a part of it."""
+
 
 @dataclass(frozen=True, slots=True)
 class FoundBand:
@@ -108,6 +111,8 @@ class BandFigures:
         Of these, found with confidence `SURE` or more, and found at all.
     false_sure : int
         Bands found with confidence `SURE` or more where there is none.
+    beside_sure : int
+        Of these, the ones within 2 % of travel of a band that is there: a second find of it, or a wrong part.
     precision : float
         Average precision over all found bands; NaN where none was asked for.
     edge_error_percent : tuple of (float, float)
@@ -119,6 +124,7 @@ class BandFigures:
     recalled_sure: int
     recalled: int
     false_sure: int
+    beside_sure: int
     precision: float
     edge_error_percent: tuple[tuple[float, float], ...]
 
@@ -147,7 +153,9 @@ def match_bands(bands: Sequence[tuple[Role, Interval]], truth: Truth) -> tuple[M
         hit = max(met, key=lambda band: band.travel.overlap(travel), default=None)
         if hit is not None:
             left.remove(hit)
-        unasked = any(band.track is track and band.travel.widened(2.0).overlap(travel) > 0 for band in hidden)
+        unasked = any(
+            band.track is track and band.travel.widened(BESIDE_PERCENT).overlap(travel) > 0 for band in hidden
+        )
         matches.append(Match(number, hit, hit is not None or not unasked))
     return tuple(matches)
 
@@ -178,7 +186,7 @@ def verdict_figures(items: Sequence[Judged]) -> VerdictFigures:
 def band_figures(items: Sequence[Judged], within_percent: Interval | None = None) -> BandFigures:
     """Count bands; `within_percent` keeps true bands of that width only, and false ones all the same."""
     stated, outcomes, errors = [], [], []
-    asked = sure = 0
+    asked = sure = beside = 0
     for item in items:
         asked += sum(_wanted(band, within_percent) for band in item.truth.shown_bands)
         for match in matches_of(item):
@@ -190,12 +198,15 @@ def band_figures(items: Sequence[Judged], within_percent: Interval | None = None
             if match.true is not None:
                 sure += found.confidence >= SURE
                 errors.append(edge_errors(match.true.travel, found.travel))
+            elif found.confidence >= SURE:
+                beside += _beside(found, item.truth)
     surely = np.array(stated) >= SURE
     return BandFigures(
         asked=asked,
         recalled_sure=sure,
         recalled=len(errors),
         false_sure=int((surely & ~np.array(outcomes, dtype=np.bool_)).sum()),
+        beside_sure=beside,
         precision=average_precision(stated, outcomes, positives=asked),
         edge_error_percent=tuple(errors),
     )
@@ -224,6 +235,13 @@ def stated_bands(items: Sequence[Judged]) -> tuple[list[float], list[bool]]:
                 stated.append(item.answer.bands[match.found].confidence)
                 outcomes.append(match.true is not None)
     return stated, outcomes
+
+
+def _beside(found: FoundBand, truth: Truth) -> bool:
+    return any(
+        band.track is found.track and band.travel.widened(BESIDE_PERCENT).overlap(found.travel) > 0
+        for band in truth.bands
+    )
 
 
 def _wanted(band: BandTruth, within_percent: Interval | None) -> bool:

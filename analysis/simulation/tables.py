@@ -97,6 +97,7 @@ def _band_rows(items: Sequence[Judged]) -> dict[str, str]:
         f"precision of bands at {SURE:g} or more": share(
             counts.recalled_sure, counts.recalled_sure + counts.false_sure
         ),
+        f"false bands at {SURE:g} or more; beside a true one": f"{counts.false_sure}; {counts.beside_sure}",
         "average precision of bands": number(counts.precision),
         **_edge_rows(counts),
         "both edges against where it broke up, median, % of travel": number(_broken_error(items), 2),

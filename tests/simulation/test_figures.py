@@ -67,6 +67,8 @@ def pairs(item: Judged) -> list[tuple[Role, Interval]]:
 def test_a_band_found_twice_is_right_once() -> None:
     item = worn((true_band(40, 46),), found(40, 46), found(41, 44))
     assert band_outcomes(pairs(item), item.truth) == [True, False]
+    counts = band_figures([item])
+    assert (counts.false_sure, counts.beside_sure) == (1, 1)
 
 
 def test_a_band_that_showed_once_is_neither_right_nor_wrong() -> None:
