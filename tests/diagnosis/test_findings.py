@@ -147,7 +147,7 @@ def test_probabilities_of_the_explanations_add_up_to_one_and_none_is_certain() -
 def test_more_of_what_an_explanation_predicts_makes_it_likelier(
     feature: str, values: tuple[float, ...], code: VerdictCode
 ) -> None:
-    base = replace(NOTHING, crossings=2.0, reference_level=-2.0, ground_level=-2.0, place=-4.0)
+    base = replace(NOTHING, reference_level=-2.0, ground_level=-2.0, place=-4.0)
     shares = [
         verdict_probabilities(replace(base, **{feature: value}), calibration())[code] for value in values
     ]
