@@ -29,8 +29,16 @@ CERTAIN_PLACE = 2.0
 BESIDE_PERCENT = 1.5
 """A disturbance this close to a place belongs to it: the path is unsure inside a bad spot."""
 
+DEEP_PERCENT = 3.0
+"""A contact that opens seldom moves the signal by less than this share of the feed."""
+
 LASTING_S = 0.002
 """Supply disturbances shorter than this are interference, which every probe picks up."""
+
+MOST_LOG = 2.5
+"""Counts beyond eleven say no more, and `MOST_DOSE` the same for 150 volt-milliseconds."""
+
+MOST_DOSE = 5.0
 
 MOST_ODDS = 12.0
 """Log odds beyond this say no more: one in 160,000."""
@@ -51,9 +59,9 @@ class Features:
     place : float
         Log odds of the most certain place, clipped.
     place_share : float
-        Share of the crossings of that place that broke up.
+        Share of the crossings of that place that broke up, fading out where its odds are even.
     place_noisy : float
-        Logarithm of how many did.
+        Logarithm of how many did, fading out likewise.
     elsewhere : float
         Logarithm of the weight of disturbances of the signal alone outside all places.
     elsewhere_deep : float
@@ -64,8 +72,8 @@ class Features:
         Logarithm of the seconds spent resting beyond the valid range.
     slow : float
         How far the sampling rate lies below 250 S/s, in octaves.
-    crossings : float
-        Logarithm of the number of strokes.
+    few : float
+        How few strokes there are: 2 for none, 0 from six on.
     rest_untested : float
         How far the rest height lies outside the travel tested, in units of 5 % of travel, 0 to 3.
     unexplained_once : float
@@ -87,7 +95,7 @@ class Features:
     at_rest: float
     out_of_range: float
     slow: float
-    crossings: float
+    few: float
     rest_untested: float
     unexplained_once: float
     narrow: float
@@ -123,6 +131,8 @@ def weigh(studies: Studies, problems: Sequence[Problem], places: Sequence[tuple[
     reference, dips = _wire(studies, Role.REFERENCE)
     ground, lifts = _wire(studies, Role.GROUND)
     noisy = int(best.noisy.sum()) if best is not None else 0
+    # How many crossings broke up says something only where the place is more than chance.
+    trusted = float(np.clip(best.log_odds / 4.0, 0.0, 1.0)) if best is not None else 0.0
     return Features(
         measurement=max((item.strength for item in problems), default=0.0),
         reference_level=reference,
@@ -130,14 +140,14 @@ def weigh(studies: Studies, problems: Sequence[Problem], places: Sequence[tuple[
         ground_level=ground,
         ground_lifts=lifts,
         place=float(np.clip(best.log_odds, -4.0, MOST_ODDS)) if best is not None else -4.0,
-        place_share=noisy / max(int(best.crossed.sum()), 1) if best is not None else 0.0,
-        place_noisy=float(np.log1p(noisy)),
-        elsewhere=float(np.log1p(off)),
+        place_share=trusted * noisy / max(int(best.crossed.sum()), 1) if best is not None else 0.0,
+        place_noisy=trusted * min(float(np.log1p(noisy)), MOST_LOG),
+        elsewhere=min(float(np.log1p(off)), MOST_LOG),
         elsewhere_deep=min(deep / 10.0, 5.0),
-        at_rest=float(np.log1p(rest)),
-        out_of_range=float(np.log1p(_seconds_out_of_range(studies))),
+        at_rest=min(float(np.log1p(rest)), MOST_LOG),
+        out_of_range=min(float(np.log1p(_seconds_out_of_range(studies))), MOST_LOG),
         slow=_octaves_too_slow(studies),
-        crossings=float(np.log1p(max((len(item.crossings) for item in studies.tracks.values()), default=0))),
+        few=_few(studies),
         rest_untested=_rest_untested(studies),
         unexplained_once=float(noisy == 1 and best is not None and best.log_odds > -2.0),
         narrow=_narrow(studies),
@@ -161,7 +171,10 @@ def substance(event: Disturbance, item: Study, role: Role) -> float:
     # An open contact pulls towards one rail; what goes both ways is picked up from outside.
     one_way = 0.3 if event.shape == "ringing" else 1.0
     floor = item.surveys[role].floor.typical()
-    return one_way * lasting * float(np.clip(abs(event.depth) / floor - 1.0, 0.0, 1.0))
+    plain = float(np.clip(abs(event.depth) / floor - 1.0, 0.0, 1.0)) * min(
+        1.0, abs(event.depth) / DEEP_PERCENT
+    )
+    return one_way * lasting * plain
 
 
 def impossible(studies: Studies) -> frozenset[VerdictCode]:
@@ -196,7 +209,7 @@ def _wire(studies: Studies, role: Role) -> tuple[float, float]:
             continue
         beyond = max(beyond, _beyond(item.steady[role], studies, role))
         dose += _dose(item.steady[role], item.steady.get(other), item.cells.cell_s)
-    return float(np.clip(beyond, -2.0, 6.0)), float(np.log1p(dose))
+    return float(np.clip(beyond, -2.0, 6.0)), min(float(np.log1p(dose)), MOST_DOSE)
 
 
 def _beyond(steady: Steadiness, studies: Studies, role: Role) -> float:
@@ -248,6 +261,11 @@ def rest_travel(studies: Studies) -> float | None:
         if item.record.step in STILL_STEPS - {Step.HOLD, Step.UNPLUGGED} and Role.SIGNAL in item.surveys
     ]
     return float(np.median(places)) if places else None
+
+
+def _few(studies: Studies) -> float:
+    strokes = max((len(item.crossings) for item in studies.tracks.values()), default=0)
+    return float(max(0.0, 2.0 - np.log1p(strokes)))
 
 
 def _narrow(studies: Studies) -> float:

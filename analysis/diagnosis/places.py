@@ -28,6 +28,9 @@ some. Its mean is 0.74."""
 RATE_MIXTURE = ((1.0, 0.5), (2.0, 0.3), (4.0, 0.15), (10.0, 0.05))
 """How many times the rate elsewhere the rate at one stretch may be by chance, and how likely that is."""
 
+MOST_EXPECTED = 3.0
+"""Disturbances that a quiet crossing may be said to have missed."""
+
 MOST_PLACES = 4
 """Places looked for on one track; a track that breaks up in more has no good part to compare with."""
 
@@ -175,20 +178,23 @@ class _Left:
         counted = (_windows(self.visited, width) >= FOOTHOLD * width) | (inside > 0)
         apart = _cumulative(_bursts(onsets))
         outside = apart[:, -1].sum() - _windows(apart, width).sum(axis=0)
-        return place_against_time(
-            visits.joined(counted) > 0,
-            visits.joined(inside),
+        crossed, events = visits.joined(counted) > 0, visits.joined(inside)
+        by_time = place_against_time(
+            crossed,
+            events,
             visits.joined(_windows(self.dwell, width)),
             outside,
             float(self.survey.dwell_s.sum()),
         )
+        # The better of the two explanations that need no place: at any time, or on any stretch alike.
+        return np.minimum(by_time, place_against_share(crossed, events > 0, width))
 
     def _by_unrest(self, width: int, visits: _Visits) -> NDArray[np.float64]:
         dwell = _windows(self.dwell, width)
         shaken = _windows(_cumulative(self.restless_s), width)
         counted = (_windows(self.visited, width) >= FOOTHOLD * width) & (dwell > 0.003)
         noisy = counted & (shaken >= UNREST * dwell)
-        return place_against_share(visits.joined(counted) > 0, visits.joined(noisy) > 0)
+        return place_against_share(visits.joined(counted) > 0, visits.joined(noisy) > 0, width)
 
 
 @dataclass(frozen=True, slots=True)
@@ -279,33 +285,45 @@ def _windows(cumulative: NDArray[np.float64], width: int) -> NDArray[np.float64]
     return cumulative[:, width:] - cumulative[:, :-width]
 
 
-def place_against_share(counted: NDArray[np.bool_], shaken: NDArray[np.bool_]) -> NDArray[np.float64]:
-    """Log likelihood ratio of "restless here" against "as restless as anywhere", for each stretch.
+def place_against_share(
+    counted: NDArray[np.bool_], showing: NDArray[np.bool_], width: int
+) -> NDArray[np.float64]:
+    """Log likelihood ratio of "bad here" against "as bad as anywhere", for each stretch.
 
     Parameters
     ----------
     counted : ndarray of bool, shape (n_crossings, n_stretches)
         Crossings that count.
-    shaken : ndarray of bool, shape (n_crossings, n_stretches)
-        Crossings that were restless there for a fair share of the time.
+    showing : ndarray of bool, shape (n_crossings, n_stretches)
+        Crossings that broke up, or were restless, there.
+    width : int
+        Bins of a stretch; neighbouring stretches are one bin apart.
 
     Returns
     -------
     ndarray, shape (n_stretches,)
-        Natural logarithm; the share elsewhere is counted over all other stretches of the same width.
+        Natural logarithm; the share elsewhere is counted over all stretches that do not overlap.
     """
-    crossings, showing = counted.sum(axis=0), shaken.sum(axis=0)
-    place = betaln(showing + SHOWING[0], crossings - showing + SHOWING[1]) - betaln(*SHOWING)
-    usual = (shaken.sum() - showing + 1.0) / (counted.sum() - crossings + 50.0)
-    time = logsumexp(
+    crossings, hits = counted.sum(axis=0), (showing & counted).sum(axis=0)
+    place = betaln(hits + SHOWING[0], crossings - hits + SHOWING[1]) - betaln(*SHOWING)
+    usual = (_elsewhere(hits, width) + 1.0) / (_elsewhere(crossings, width) + 50.0)
+    anywhere = logsumexp(
         [
-            np.log(weight) + showing * np.log(share) + (crossings - showing) * np.log1p(-share)
+            np.log(weight) + hits * np.log(share) + (crossings - hits) * np.log1p(-share)
             for times, weight in RATE_MIXTURE
             for share in (np.minimum(times * usual, 0.95),)
         ],
         axis=0,
     )
-    return np.asarray(np.where(showing > usual * crossings, place - time, -np.inf), dtype=np.float64)
+    return np.asarray(np.where(hits > usual * crossings, place - anywhere, -np.inf), dtype=np.float64)
+
+
+def _elsewhere(counts: NDArray[np.int64], width: int) -> NDArray[np.int64]:
+    """Sum of the counts of all stretches that do not overlap each one."""
+    total = np.concatenate([[0], np.cumsum(counts)])
+    every = np.arange(len(counts))
+    low, high = np.maximum(every - width + 1, 0), np.minimum(every + width, len(counts))
+    return np.asarray(total[-1] - (total[high] - total[low]))
 
 
 def place_against_time(
@@ -358,9 +376,13 @@ def place_against_time(
 def _log_chance(
     noisy: NDArray[np.bool_], counted: NDArray[np.bool_], expected: NDArray[np.float64]
 ) -> NDArray[np.float64]:
-    """Log probability of just these noisy crossings, if disturbances come at random in time."""
+    """Log probability of just these noisy crossings, if disturbances come at random in time.
+
+    A long rest without a disturbance is no sign of a bad spot elsewhere; it counts `MOST_EXPECTED` at most.
+    """
     showing = np.log(-np.expm1(-expected))
-    return np.asarray(np.where(noisy, showing, np.where(counted, -expected, 0.0)).sum(axis=0))
+    quiet = -np.minimum(expected, MOST_EXPECTED)
+    return np.asarray(np.where(noisy, showing, np.where(counted, quiet, 0.0)).sum(axis=0))
 
 
 def _telling(noisy: NDArray[np.float64], first: int, last: int) -> NDArray[np.float64]:

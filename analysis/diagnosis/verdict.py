@@ -62,18 +62,33 @@ def give_verdict(
     -------
     Verdict
     """
-    code = max(probabilities, key=lambda item: probabilities[item])
-    confidence = probabilities[code]
+    shares = _no_surer_than_its_band(probabilities, seen)
+    code = max(shares, key=lambda item: shares[item])
+    confidence = shares[code]
     bands = seen.sure_bands
     if code is VerdictCode.WORN_TRACK and not bands:
-        # The capture as a whole looks place-locked, yet no single band can be pointed at.
-        code, confidence = VerdictCode.INCONCLUSIVE, 1.0 - confidence
+        code, confidence = VerdictCode.INCONCLUSIVE, max(shares[VerdictCode.INCONCLUSIVE], 1.0 - confidence)
     if code is VerdictCode.NO_FAULT_FOUND and not _may_clear(evidence):
         code = VerdictCode.INCONCLUSIVE
-        confidence = max(probabilities.get(code, 0.0), 1.0 - confidence)
+        confidence = max(shares[code], 1.0 - confidence)
     if code is VerdictCode.WORN_TRACK and seen.studies.profile.contact is Contact.CONTACTLESS:
         code = VerdictCode.SENSOR_OUTPUT_FAULT
     return Verdict(code, confidence, _summary(code, seen, bands), CAUSES.get(code, ()))
+
+
+def _no_surer_than_its_band(
+    probabilities: Mapping[VerdictCode, float], seen: Seen
+) -> dict[VerdictCode, float]:
+    """Shares in which a worn track is no surer than the surest band, the rest made up to 1."""
+    shares = dict(probabilities)
+    surest = max((band.confidence for band in seen.bands), default=0.0)
+    worn = shares[VerdictCode.WORN_TRACK]
+    if worn <= surest:
+        return shares
+    rest = (1.0 - surest) / max(1.0 - worn, 1e-9)
+    return {
+        code: surest if code is VerdictCode.WORN_TRACK else share * rest for code, share in shares.items()
+    }
 
 
 def _may_clear(evidence: tuple[Statement, ...]) -> bool:
@@ -98,7 +113,7 @@ def _summary(code: VerdictCode, seen: Seen, bands: tuple[Band, ...]) -> str:
 
 _SENTENCES = {
     VerdictCode.SIGNAL_WIRING: (
-        "The signal breaks up at moments, not at a place: its wire or the sensor's own pins make poor contact."
+        "The signal breaks up at moments, not at a place: its wire or the sensor's pins make poor contact."
     ),
     VerdictCode.REFERENCE_FAULT: "The reference is not what it should be, and the signal follows it.",
     VerdictCode.GROUND_FAULT: "The sensor ground is not what it should be, and the signal follows it.",

@@ -21,10 +21,10 @@ from analysis.progress import Tick, ignore
 CELL_S = 0.0005
 """Shortest cell: a wiper at 1000 % of travel a second, faster than a hand moves it, covers 0.5 % in it."""
 
-LONGEST_CELL_S = 0.002
-"""Longest cell, used for records of half an hour and more, to hold memory down."""
+LONGEST_CELL_S = 0.01
+"""Longest cell, used for records of hours, to hold memory and time down; a spike still shows in it."""
 
-CELLS_OF_FINEST = 1_000_000
+CELLS_OF_FINEST = 500_000
 """Up to this many cells a record keeps the shortest cell."""
 
 BLOCK_SAMPLES = 1 << 16

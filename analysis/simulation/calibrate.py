@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import argparse
 import json
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from concurrent.futures import ProcessPoolExecutor
 from dataclasses import dataclass
 from pathlib import Path
@@ -72,8 +72,24 @@ def example(request: tuple[int, int, str]) -> Example:
     return Example(features, bands, made.truth)
 
 
+SUPPORTS: Mapping[VerdictCode, str] = {
+    VerdictCode.WORN_TRACK: "+place +place_share +place_noisy -elsewhere -at_rest "
+    "-reference_level -ground_level -reference_dips -ground_lifts",
+    VerdictCode.SIGNAL_WIRING: "+elsewhere +elsewhere_deep +at_rest -place -place_share",
+    VerdictCode.REFERENCE_FAULT: "+reference_level +reference_dips -ground_lifts",
+    VerdictCode.GROUND_FAULT: "+ground_level +ground_lifts -reference_dips",
+    VerdictCode.OUT_OF_RANGE: "+out_of_range -elsewhere -place",
+    VerdictCode.INCONCLUSIVE: "+slow +few +rest_untested +narrow +unexplained_once +elsewhere_deep",
+    VerdictCode.NO_FAULT_FOUND: "",
+}
+"""What speaks for (+) and against (-) each explanation; nothing else has a weight."""
+
+BAND_SIGNS = (1, 1, 1, 1, -1, 1, 0, -1, -1, -1, -1)
+"""Signs of the band features, in the order of `band_features`; 0 leaves a sign free."""
+
+
 def fit_verdicts(examples: Sequence[Example]) -> tuple[tuple[VerdictCode, ...], NDArray[np.float64]]:
-    """Multinomial logistic regression with a ridge, on standardised features.
+    """Multinomial logistic regression with a ridge, each weight of the sign that physics gives it.
 
     Returns
     -------
@@ -84,13 +100,33 @@ def fit_verdicts(examples: Sequence[Example]) -> tuple[tuple[VerdictCode, ...], 
     examples = [item for item in examples if item.truth.code is not VerdictCode.MEASUREMENT_PROBLEM]
     matrix = np.array([item.features.vector for item in examples])
     codes = [family(item.truth.code) for item in examples]
-    verdicts = tuple(code for code in VerdictCode if code in codes)
+    verdicts = tuple(SUPPORTS)
     target = np.array([verdicts.index(code) for code in codes])
-    middle, spread = matrix.mean(axis=0), np.where(matrix.std(axis=0) > 0, matrix.std(axis=0), 1.0)
-    design = np.column_stack([(matrix - middle) / spread, np.ones(len(matrix))])
+    bounds: list[tuple[float | None, float | None]] = []
+    for code in verdicts:
+        bounds += [_bound(name, SUPPORTS[code].split()) for name in Features.names()]
+        bounds.append((None, None))
+    return verdicts, _softmax_fit(matrix, target, bounds)
+
+
+def _bound(name: str, signs: Sequence[str]) -> tuple[float | None, float | None]:
+    if f"+{name}" in signs:
+        return 0.0, None
+    return (None, 0.0) if f"-{name}" in signs else (0.0, 0.0)
+
+
+def _softmax_fit(
+    matrix: NDArray[np.float64],
+    target: NDArray[np.int64],
+    bounds: Sequence[tuple[float | None, float | None]],
+) -> NDArray[np.float64]:
+    """Weights of shape (n_classes, n_features + 1), within bounds given class by class, intercept last."""
+    spread = np.where(matrix.std(axis=0) > 0, matrix.std(axis=0), 1.0)
+    design = np.column_stack([matrix / spread, np.ones(len(matrix))])
+    classes = len(bounds) // design.shape[1]
 
     def loss(flat: NDArray[np.float64]) -> tuple[float, NDArray[np.float64]]:
-        weights = flat.reshape(len(verdicts), -1)
+        weights = flat.reshape(classes, -1)
         scores = design @ weights.T
         logs = scores - logsumexp(scores, axis=1, keepdims=True)
         penalty = 0.5 * RIDGE * float((weights[:, :-1] ** 2).sum())
@@ -100,11 +136,11 @@ def fit_verdicts(examples: Sequence[Example]) -> tuple[tuple[VerdictCode, ...], 
         gradient[:, :-1] += RIDGE * weights[:, :-1]
         return float(-logs[np.arange(len(target)), target].sum()) + penalty, gradient.ravel()
 
-    start = np.zeros(len(verdicts) * design.shape[1])
-    solved = minimize(loss, start, jac=True, method="L-BFGS-B", options={"maxiter": 5000})
-    standard = solved.x.reshape(len(verdicts), -1)
-    weights = standard[:, :-1] / spread
-    return verdicts, np.column_stack([weights, standard[:, -1] - weights @ middle])
+    solved = minimize(
+        loss, np.zeros(len(bounds)), jac=True, method="L-BFGS-B", bounds=bounds, options={"maxiter": 5000}
+    )
+    standard = solved.x.reshape(classes, -1)
+    return np.asarray(np.column_stack([standard[:, :-1] / spread, standard[:, -1]]))
 
 
 def fit_measurement(examples: Sequence[Example]) -> NDArray[np.float64]:
@@ -124,8 +160,11 @@ def fit_bands(examples: Sequence[Example]) -> NDArray[np.float64]:
             if outcome is not None:
                 rows.append(features)
                 outcomes.append(outcome)
-    fit = fit_logistic(np.array(rows), np.array(outcomes), ridge=0.1)
-    return np.array([*fit.weights, fit.intercept])
+    signs = {1: (0.0, None), -1: (None, 0.0), 0: (None, None)}
+    own: list[tuple[float | None, float | None]] = [*(signs[sign] for sign in BAND_SIGNS), (None, None)]
+    fixed: list[tuple[float | None, float | None]] = [(0.0, 0.0)] * len(own)
+    weights = _softmax_fit(np.array(rows), np.array(outcomes, dtype=np.int64), [*fixed, *own])
+    return np.asarray(weights[1])
 
 
 def main() -> None:
