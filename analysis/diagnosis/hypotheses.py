@@ -29,6 +29,9 @@ CERTAIN_PLACE = 2.0
 BESIDE_PERCENT = 1.5
 """A disturbance this close to a place belongs to it: the path is unsure inside a bad spot."""
 
+SPARK_S = 0.001
+"""An ignition spark is over in this time; a contact that opens seldom closes sooner."""
+
 DEEP_PERCENT = 3.0
 """A contact that opens seldom moves the signal by less than this share of the feed."""
 
@@ -167,14 +170,12 @@ def substance(event: Disturbance, item: Study, role: Role) -> float:
     """Weight of a disturbance, 0 to 1: a lone sample that hardly leaves the floor is next to nothing."""
     samples = event.cells * item.cells.samples_per_cell
     lasting = min(1.0, (samples - 1) / 4.0) if event.cells > 1 or item.cells.samples_per_cell == 1 else 0.25
-    lasting *= min(1.0, event.time.length / LASTING_S)
+    lasting *= float(np.clip((event.cells * item.cells.cell_s - SPARK_S) / LASTING_S, 0.0, 1.0))
     # An open contact pulls towards one rail; what goes both ways is picked up from outside.
     one_way = 0.3 if event.shape == "ringing" else 1.0
     floor = item.surveys[role].floor.typical()
-    plain = float(np.clip(abs(event.depth) / floor - 1.0, 0.0, 1.0)) * min(
-        1.0, abs(event.depth) / DEEP_PERCENT
-    )
-    return one_way * lasting * plain
+    plain = float(np.clip(abs(event.depth) / floor - 1.0, 0.0, 1.0))
+    return one_way * lasting * plain * min(1.0, abs(event.depth) / DEEP_PERCENT) ** 2
 
 
 def impossible(studies: Studies) -> frozenset[VerdictCode]:

@@ -40,6 +40,14 @@ BRIDGE_S = 0.016
 BRIDGE_WEIGHT = 0.02
 """Weight of the bridge beside that of a node whose cells are all truthful."""
 
+HELD_S = 0.008
+"""A sample repeated for this long, and at least `LEAST_HELD_CELLS` times, is no sample..."""
+
+LEAST_HELD_CELLS = 4
+
+MOST_HELD = 0.05
+"""...unless more than this share of all neighbours read alike."""
+
 ANCHOR_S = 0.010
 """A stretch of truthful signal this long says by itself where the arm was."""
 
@@ -136,6 +144,7 @@ def outline(
     Outline or None
         None where fewer than four cells hold a sample: nothing can be followed.
     """
+    cells = _without_held(cells, cell_s)
     if int(np.isfinite(cells.mean).sum()) < 4:
         return None
     noise = _noise(cells.mean, step_percent)
@@ -199,6 +208,25 @@ def _long_runs(marks: NDArray[np.bool_], least: int) -> NDArray[np.bool_]:
     np.add.at(steps, firsts[kept], 1)
     np.add.at(steps, lasts[kept], -1)
     return np.asarray(marks & (np.cumsum(steps[:-1]) > 0))
+
+
+def _without_held(cells: CellSeries, cell_s: float) -> CellSeries:
+    """Cells with the stretches blanked in which a recorder repeated its last sample for want of a new one.
+
+    A signal with noise never reads the same to the last digit for long; where it often does, nothing is
+    blanked, since then the recorder's step hides the noise.
+    """
+    same = (np.diff(cells.mean) == 0.0) & (cells.spread[1:] == 0.0)
+    if not same.any() or np.mean(same) > MOST_HELD:
+        return cells
+    runs = np.flatnonzero(np.diff(np.concatenate([[False], same, [False]]).astype(np.int8))).reshape(-1, 2)
+    least = max(LEAST_HELD_CELLS, round(HELD_S / cell_s))
+    held = np.zeros(len(cells.mean), dtype=np.bool_)
+    for first, last in runs[runs[:, 1] - runs[:, 0] >= least]:
+        held[first : last + 1] = True
+    blank = np.float32(np.nan)
+    series = (cells.mean, cells.minimum, cells.maximum)
+    return CellSeries(*(np.where(held, blank, item) for item in series)) if held.any() else cells
 
 
 def _noise(mean: NDArray[np.float32], step_percent: float) -> UsualLevel:
