@@ -29,6 +29,9 @@ CERTAIN_PLACE = 2.0
 BESIDE_PERCENT = 1.5
 """A disturbance this close to a place belongs to it: the path is unsure inside a bad spot."""
 
+NARROW_PERCENT = 8.0
+"""Less travel than this is not a test of a sensor: half of what a wheel moves on a smooth road."""
+
 SPARK_S = 0.001
 """An ignition spark is over in this time; a contact that opens seldom closes sooner."""
 
@@ -82,7 +85,7 @@ class Features:
     unexplained_once : float
         1 where the most certain place was noisy on one crossing only, else 0.
     narrow : float
-        1 where no travel was tested, 0 from 20 % of travel.
+        1 where no travel was tested, 0 from `NARROW_PERCENT` on.
     """
 
     measurement: float
@@ -276,7 +279,7 @@ def _narrow(studies: Studies) -> float:
         for survey in studies.tracks.values()
         if survey.crossings
     ]
-    return float(np.clip(1.0 - max(spans, default=0.0) / 20.0, 0.0, 1.0))
+    return float(np.clip(1.0 - max(spans, default=0.0) / NARROW_PERCENT, 0.0, 1.0))
 
 
 def _rest_untested(studies: Studies) -> float:

@@ -143,7 +143,7 @@ def _attenuation(item: Study, studies: Studies) -> Outcome:
     if volts is None or not item.cells.travel or not _meant_to_move(item):
         return NOTHING
     low, high = (float(value) for value in np.percentile(volts, [1, 99]))
-    moving = _ramp(high - low, 0.02 * supply / 5, 0.06 * supply / 5) * _smooth_share(item)
+    moving = _ramp(high - low, 0.03 * supply, 0.055 * supply) * _smooth_share(item)
     small = _ramp(0.16 * supply - high, 0.0, 0.03 * supply) * _ramp(low, 0.0, 0.01)
     return moving * small, text.format("small"), action
 
@@ -161,6 +161,17 @@ def _smooth_share(item: Study) -> float:
     return _ramp(slow / max(slow + fast, 1e-6), 0.5, 0.8)
 
 
+def _slow_reach_v(item: Study) -> float:
+    """Range of the medians of twentieths of a second, in volts: what moved, disturbances left out."""
+    known = _signal_v(item)
+    if known is None:
+        return 0.0
+    block = max(1, round(0.05 / item.cells.cell_s))
+    whole = max(len(known) // block, 1)
+    medians = [float(np.median(part)) for part in np.array_split(known, whole)]
+    return float(np.ptp(np.percentile(medians, [2, 98])))
+
+
 def _meant_to_move(item: Study) -> bool:
     moved = str(item.record.attributes.get("moved", ""))
     return item.record.step in (Step.SWEEP, Step.ROAD) or moved in ("by hand", "suspension", "road")
@@ -169,8 +180,7 @@ def _meant_to_move(item: Study) -> bool:
 def _deaf(item: Study, studies: Studies) -> Outcome:
     if Role.SIGNAL not in item.cells.volts or not _meant_to_move(item) or item.record.step in STILL_STEPS:
         return NOTHING
-    volts = _signal_v(item)
-    reach = 0.0 if volts is None else float(np.ptp(np.percentile(volts, [1, 99])))
+    reach = _slow_reach_v(item)
     strength = _ramp(STILL_SHARE - reach / studies.profile.supply_v, 0.0, 0.5 * STILL_SHARE)
     action = "check that the plug is on, the probe sits on the signal wire and the arm really moves"
     return strength, "the signal does not change while the arm is said to move", action
@@ -231,10 +241,12 @@ def _hum_v(item: Study, span: slice) -> float:
     if not whole:
         return 0.0
     blocks = mean[: whole * block].reshape(whole, block)
+    slope = np.linspace(-1.0, 1.0, block)
     about = blocks - blocks.mean(axis=1, keepdims=True)
+    about -= (about @ slope)[:, None] * (slope / (slope @ slope))  # a moving arm drifts, hum swings
     power = (about**2).sum(axis=1)
     alike = (about[:, 1:] * about[:, :-1]).sum(axis=1) / np.maximum(power, 1e-12)
-    swing = np.ptp(blocks, axis=1) * np.clip((alike - 0.3) / 0.3, 0.0, 1.0)
+    swing = np.ptp(about, axis=1) * np.clip((alike - 0.3) / 0.3, 0.0, 1.0)
     step = item.record.channel(Role.SIGNAL)
     return float(np.median(swing)) - (step.step_v if step is not None else 0.0)
 

@@ -30,6 +30,9 @@ STEADY_V = 0.15
 JUMP_V = 0.8
 """A probe that is taken from a feed jumps further than this from one cell to the next but one."""
 
+SHAKEN_SHARE = 0.15
+"""Share of a plateau left out at either end."""
+
 HUM_V = 0.015
 """A probe in the air swings by more than this within a stretch; a wire to ground is quieter."""
 
@@ -70,8 +73,11 @@ def split_by_wire(record: Record, cells: CellSeries, cell_s: float) -> tuple[Rec
     if not above or not _is_feed(above[0], cells.mean, block) or above[0].last > 0.8 * whole:
         return (record,)
     begin = _signal_start(cells.mean, block, above[0].last)
-    grounds = [item for item in plateaus if item.last <= above[0].first and _is_ground(item)]
-    spans = [(item, Role.GROUND, Step.GROUND) for item in grounds[-1:]]
+    hum_v = HUM_V + 2.0 * record.channels[0].step_v
+    grounds = [item for item in plateaus if item.last <= above[0].first and _is_ground(item, hum_v)]
+    # The air before and after hums, if little; the wire itself is the quietest.
+    quietest = min(grounds, key=lambda item: item.reach_v, default=None)
+    spans = [(quietest, Role.GROUND, Step.GROUND)] if quietest is not None else []
     spans += [(above[0], Role.REFERENCE, Step.REFERENCE)]
     per_block = block * cell_s / record.sample_interval_s
 
@@ -79,8 +85,8 @@ def split_by_wire(record: Record, cells: CellSeries, cell_s: float) -> tuple[Rec
         stop = min(round(last * per_block), len(record))
         return span_of(record, round(first * per_block), stop, step=step, role=role)
 
-    held = [cut(item.first + 1, item.last - 1, role, step) for item, role, step in spans]
-    return (*held, cut(begin, len(record), Role.SIGNAL, Step.SWEEP))
+    held = [cut(*_within(item), role, step) for item, role, step in spans]
+    return (*held, cut(begin, len(record), Role.SIGNAL, record.step or Step.SWEEP))
 
 
 def _plateaus(mean: NDArray[np.float32], block: int, least: int) -> list[_Plateau]:
@@ -104,6 +110,12 @@ def _plateaus(mean: NDArray[np.float32], block: int, least: int) -> list[_Platea
     ]
 
 
+def _within(item: _Plateau) -> tuple[float, float]:
+    """The inner part of a plateau, in blocks: putting the probe on and taking it off shake it."""
+    margin = max(1.0, SHAKEN_SHARE * (item.last - item.first))
+    return item.first + margin, item.last - margin
+
+
 def _is_feed(item: _Plateau, mean: NDArray[np.float32], block: int) -> bool:
     low, high = FEED_V
     entered = item.first == 0 or _jumps(mean, (item.first - 1) * block, (item.first + 1) * block)
@@ -111,8 +123,8 @@ def _is_feed(item: _Plateau, mean: NDArray[np.float32], block: int) -> bool:
     return low < item.level_v < high and entered and left
 
 
-def _is_ground(item: _Plateau) -> bool:
-    humming = abs(item.level_v) < 0.35 and item.reach_v > HUM_V
+def _is_ground(item: _Plateau, hum_v: float) -> bool:
+    humming = abs(item.level_v) < 0.35 and item.reach_v > hum_v
     return -0.5 < item.level_v < GROUND_V and not humming
 
 

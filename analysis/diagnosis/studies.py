@@ -146,7 +146,11 @@ def study(capture: Capture, profile: SensorProfile, *, tick: Tick = ignore) -> S
 
 def _split(records: Sequence[Record]) -> list[Record]:
     """Records, a lone one of one channel split by the wire that the probe was held to."""
-    if len(records) != 1 or len(records[0].channels) != 1 or records[0].step not in (None, Step.SWEEP):
+    if (
+        len(records) != 1
+        or len(records[0].channels) != 1
+        or records[0].step not in (None, Step.SWEEP, Step.ROAD)
+    ):
         return list(records)
     record = records[0]
     if record.channels[0].role is not Role.SIGNAL or not len(record):
