@@ -14,7 +14,8 @@ confidence (Clopper and Pearson, one-sided)."""
 
 NEXT_STEP = {
     VerdictCode.SIGNAL_WIRING: (
-        "Probe the signal at both ends at once and wiggle the harness section by section; look at the sensor's pins."
+        "Probe the signal at both ends at once and wiggle the harness section by section; "
+        "look at the sensor's pins."
     ),
     VerdictCode.REFERENCE_FAULT: (
         "Unplug this sensor, then each other one on the same feed: does the reference return?"
@@ -23,8 +24,12 @@ NEXT_STEP = {
         "Measure the drop from sensor ground to battery negative with the consumers on, "
         "then unplug this sensor: does it go?"
     ),
-    VerdictCode.OUT_OF_RANGE: "Measure the real height, look at the link, and check that the profile is the right one.",
-    VerdictCode.WORN_TRACK: "Capture the new sensor in the same way and compare; calibrate the height by the maker's method.",
+    VerdictCode.OUT_OF_RANGE: (
+        "Measure the real height, look at the link, and check that the profile is the right one."
+    ),
+    VerdictCode.WORN_TRACK: (
+        "Capture the new sensor in the same way and compare; calibrate the height by the maker's method."
+    ),
     VerdictCode.SENSOR_OUTPUT_FAULT: "Capture the new sensor in the same way and compare.",
 }
 
@@ -57,7 +62,8 @@ def _sentences(seen: Seen, verdict: Verdict, evidence: tuple[Statement, ...]) ->
     for band in seen.bands:
         yield from _more_crossings(band)
     if seen.sure_bands and open_points.get("not_the_loom") is State.NOT_SHOWN:
-        yield f"Hold the arm still at {seen.sure_bands[0].travel.centre:.0f} % for ten seconds, hands off, and record it."
+        place = seen.sure_bands[0].travel.centre
+        yield f"Hold the arm still at {place:.0f} % for ten seconds, hands off, and record it."
     if open_points.get("rest_height_tested") is State.REFUTED:
         yield "Sweep through the height at which the car stands."
     if open_points.get("wiring_quiet") is State.NOT_SHOWN:

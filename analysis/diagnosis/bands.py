@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import numpy as np
 from numpy.typing import NDArray
 
@@ -21,7 +23,15 @@ ONE_SIDED = 3.0
 """The signal falls to one side where it goes this many times further that way."""
 
 
-def make_band(studies: Studies, role: Role, place: Place, features: Features, weights: Calibration) -> Band:
+def make_band(
+    studies: Studies,
+    role: Role,
+    place: Place,
+    features: Features,
+    weights: Calibration,
+    *,
+    others: Sequence[Place] = (),
+) -> Band:
     """Describe a place as a band.
 
     Parameters
@@ -33,6 +43,8 @@ def make_band(studies: Studies, role: Role, place: Place, features: Features, we
     features : Features
         Of the whole capture.
     weights : Calibration
+    others : sequence of Place
+        All places of that track.
 
     Returns
     -------
@@ -46,7 +58,7 @@ def make_band(studies: Studies, role: Role, place: Place, features: Features, we
         volts=Interval(place.travel.start * feed_v / 100.0, place.travel.stop * feed_v / 100.0),
         start_uncertainty_percent=place.start_uncertainty_percent,
         stop_uncertainty_percent=place.stop_uncertainty_percent,
-        confidence=band_confidence(place, survey, features, weights),
+        confidence=band_confidence(place, survey, features, weights, others=others),
         passes=len(crossings),
         noisy_passes=sum(item.noisy for item in crossings),
         output_smoothness_percent=max((item.breakup_percent for item in crossings), default=0.0),

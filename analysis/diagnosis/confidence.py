@@ -7,7 +7,7 @@ simulated captures; the reliability of the result is reported on other captures 
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
 from importlib import resources
@@ -21,6 +21,9 @@ from analysis.diagnosis.findings import VerdictCode
 from analysis.diagnosis.hypotheses import MOST_ODDS, Features
 from analysis.diagnosis.places import Place
 from analysis.signals.facts import TrackSurvey
+
+ASTRAY_PERCENT = 8.0
+"""How far from a bad spot the path may be led astray by what the open contact shows."""
 
 TEMPERED = 0.995
 """No finding is surer than this: what the model leaves out happens more often than once in two hundred."""
@@ -94,7 +97,9 @@ def verdict_probabilities(
     return {code: TEMPERED * share + (1.0 - TEMPERED) / len(every) for code, share in every.items()}
 
 
-def band_features(place: Place, survey: TrackSurvey, features: Features) -> NDArray[np.float64]:
+def band_features(
+    place: Place, survey: TrackSurvey, features: Features, *, others: Sequence[Place] = ()
+) -> NDArray[np.float64]:
     """What speaks for and against one band, shape (n_band_features,).
 
     Parameters
@@ -102,6 +107,8 @@ def band_features(place: Place, survey: TrackSurvey, features: Features) -> NDAr
     place : Place
     survey : TrackSurvey
         Of the track that it lies on.
+    others : sequence of Place
+        All places of that track: beside a surer one the path may have been led astray.
     features : Features
         Of the whole capture: on a capture that was not measured properly there is no band.
     """
@@ -119,13 +126,26 @@ def band_features(place: Place, survey: TrackSurvey, features: Features) -> NDAr
             max(features.reference_level, features.ground_level, 0.0),
             max(features.reference_dips, features.ground_lifts),
             float(place.travel.start < 1.0 or place.travel.stop > 99.0),
+            float(any(_beside(place, other) for other in others)),
         ]
     )
 
 
-def band_confidence(place: Place, survey: TrackSurvey, features: Features, weights: Calibration) -> float:
+def _beside(place: Place, other: Place) -> bool:
+    apart = max(other.travel.start - place.travel.stop, place.travel.start - other.travel.stop)
+    return other.log_odds > place.log_odds and apart < ASTRAY_PERCENT
+
+
+def band_confidence(
+    place: Place,
+    survey: TrackSurvey,
+    features: Features,
+    weights: Calibration,
+    *,
+    others: Sequence[Place] = (),
+) -> float:
     """Probability that the band is there."""
-    score = weights.band_weights @ np.append(band_features(place, survey, features), 1.0)
+    score = weights.band_weights @ np.append(band_features(place, survey, features, others=others), 1.0)
     return float(TEMPERED * expit(score) + 0.5 * (1.0 - TEMPERED))
 
 

@@ -130,8 +130,8 @@ def _same_place(seen: Seen) -> Statement | None:
     band = max(bands, key=lambda item: item.confidence)
     records = tuple(dict.fromkeys(item.record for item in band.crossings))
     text = (
-        f"The output breaks up at the same spot every time: {band.travel.start:.1f}-{band.travel.stop:.1f} % of "
-        f"travel, on {band.noisy_passes} of {band.passes} crossings."
+        f"The output breaks up at the same spot every time: {band.travel.start:.1f}–{band.travel.stop:.1f} % "
+        f"of travel, on {band.noisy_passes} of {band.passes} crossings."
     )
     shown = band.noisy_passes >= 3 and band.noisy_passes >= 0.5 * band.passes
     return Statement("place_locked", State.PROVED if shown else State.NOT_SHOWN, records, text)
@@ -175,7 +175,7 @@ def _hands_off(seen: Seen) -> Statement | None:
         if item.record.step is Step.HOLD and band.track in item.surveys and _rests_in(item, band)
     ]
     if not held:
-        text = "Nobody held the arm still in the spot: a probe or a loom that moves with the arm is not ruled out."
+        text = "The arm was not held still in the spot: a probe or loom that moves with it is not ruled out."
         return Statement("not_the_loom", State.NOT_SHOWN, (), text)
     if any(item.disturbances(band.track) for item in held):
         text = "At rest in the spot the reading wanders by itself, hands off."
@@ -269,8 +269,8 @@ def _floor(seen: Seen) -> Statement | None:
         text = f"This recorder sees break-up down to {floor:.2f} % of the reference."
         return Statement("recorder_floor", State.PROVED, names, text)
     text = (
-        f"Break-up below {floor:.1f} % of the reference cannot be seen in this capture; a new track stays within "
-        f"{limit} %. It cannot prove a track as new."
+        f"Break-up below {floor:.1f} % of the reference cannot be seen in this capture; "
+        f"a new track stays within {limit} %. It cannot prove a track as new."
     )
     return Statement("recorder_floor", State.NOT_SHOWN, names, text)
 

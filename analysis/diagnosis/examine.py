@@ -111,6 +111,16 @@ def _profile(capture: Capture, wanted: SensorProfile | str | Path | None) -> Sen
 
 
 def _bands(studies: Studies, places: list[tuple[Role, Place]], features: Features) -> tuple[Band, ...]:
-    made = [make_band(studies, role, place, features, calibration()) for role, place in places]
+    made = [
+        make_band(
+            studies,
+            role,
+            place,
+            features,
+            calibration(),
+            others=[other for track, other in places if track is role],
+        )
+        for role, place in places
+    ]
     listed = [band for band in made if band.confidence >= LEAST_LISTED]
     return tuple(sorted(listed, key=lambda band: -band.confidence))

@@ -41,8 +41,8 @@ DEEP_PERCENT = 3.0
 LASTING_S = 0.002
 """Supply disturbances shorter than this are interference, which every probe picks up."""
 
-MOST_LOG = 2.5
-"""Counts beyond eleven say no more, and `MOST_DOSE` the same for 150 volt-milliseconds."""
+MOST_LOG = 3.0
+"""Counts beyond nineteen say no more, and `MOST_DOSE` the same for 150 volt-milliseconds."""
 
 MOST_DOSE = 5.0
 
@@ -71,7 +71,7 @@ class Features:
     elsewhere : float
         Logarithm of the weight of disturbances of the signal alone outside all places.
     elsewhere_deep : float
-        How deep the deepest of them went, in tenths of the feed.
+        How deep the deepest of them went, in tenths of the feed, 2 at most.
     at_rest : float
         Logarithm of the weight of disturbances while the arm was left alone.
     out_of_range : float
@@ -149,7 +149,7 @@ def weigh(studies: Studies, problems: Sequence[Problem], places: Sequence[tuple[
         place_share=trusted * noisy / max(int(best.crossed.sum()), 1) if best is not None else 0.0,
         place_noisy=trusted * min(float(np.log1p(noisy)), MOST_LOG),
         elsewhere=min(float(np.log1p(off)), MOST_LOG),
-        elsewhere_deep=min(deep / 10.0, 5.0),
+        elsewhere_deep=min(deep / 10.0, 2.0),
         at_rest=min(float(np.log1p(rest)), MOST_LOG),
         out_of_range=min(float(np.log1p(_seconds_out_of_range(studies))), MOST_LOG),
         slow=_octaves_too_slow(studies),

@@ -291,7 +291,7 @@ def _contradiction(item: Study, studies: Studies) -> Outcome:
         return NOTHING
     above = np.nan_to_num(signal.mean - reference.mean, nan=0.0) > 0.08 * studies.profile.supply_v
     lasting = _lasting(above, max(1, round(0.05 / item.cells.cell_s)))
-    text = "the signal stands above the reference, which no sensor can do: a probe sits on the wrong wire or none"
+    text = "the signal stands above the reference, which no sensor can do: a probe is on the wrong wire"
     return _ramp(float(np.mean(lasting)), 0.02, 0.08), text, "check which wire each probe touches, and repeat"
 
 

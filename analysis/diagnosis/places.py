@@ -8,12 +8,13 @@ dwells on the spot, or a burst of openings, weighs no more than a passage.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
-from scipy.special import betaln, logsumexp
 
+from analysis.diagnosis.place_edges import WIDEST_PERCENT, find_edges, telling_rows
+from analysis.diagnosis.place_odds import place_against_share, place_against_time
 from analysis.intervals import Interval
 from analysis.signals.facts import Direction, TrackSurvey
 from analysis.signals.roughness import BIN_PERCENT
@@ -21,30 +22,11 @@ from analysis.signals.roughness import BIN_PERCENT
 WIDTHS_PERCENT = (0.75, 1.25, 2.0, 3.0, 4.5, 6.5, 9.0, 12.0)
 """Widths of the stretches that are tried: the bands looked for are 0.8 to 12 % of travel wide."""
 
-SHOWING = (2.0, 0.7)
-"""Beta prior of the share of crossings on which a bad spot shows: most of them, but slow recorders miss
-some. Its mean is 0.74."""
-
-RATE_MIXTURE = ((1.0, 0.5), (2.0, 0.3), (4.0, 0.15), (10.0, 0.05))
-"""How many times the rate elsewhere the rate at one stretch may be by chance, and how likely that is."""
-
-MOST_EXPECTED = 3.0
-"""Disturbances that a quiet crossing may be said to have missed."""
-
 MOST_PLACES = 4
 """Places looked for on one track; a track that breaks up in more has no good part to compare with."""
 
-WIDEST_PERCENT = 16.0
-"""No wider band is reported as one."""
-
-EDGE_REACH_PERCENT = 13.0
-"""How far from a found stretch its edges are looked for."""
-
 EDGES_MAY_COST = 0.6
 """Share of the log odds that better edges may cost: they are found on all visits, the odds on crossings."""
-
-CLEAR_PERCENT = 2.0
-"""A stroke goes right through a bad spot where it is clean for this much travel on either side."""
 
 LEAST_ODDS = -4.0
 """Places with log odds below this are not worth listing."""
@@ -54,6 +36,12 @@ BURST_PERCENT = 2.0
 
 UNREST = 0.3
 """Share of the time in a stretch that must be restless for the crossing to count as restless there."""
+
+SIDE_BY_SIDE_PERCENT = 1.0
+"""Places no further apart than this are one."""
+
+CERTAIN = 4.0
+"""Log odds from which a piece beside another one is part of the spot."""
 
 NEIGHBOURHOOD_PERCENT = 2.0
 """An arm that turns round within this of a stretch has not left it."""
@@ -112,7 +100,33 @@ def find_places(survey: TrackSurvey) -> tuple[Place, ...]:
         found.append(_place(left, refined, slack))
         # What lies in or beside the place is explained; the next one is looked for in the rest.
         left.explain(max(min(refined.first, core.first) - 2, 0), max(refined.last, core.last) + 2)
-    return tuple(sorted(found, key=lambda place: -place.log_odds))
+    return tuple(sorted(_merged(found), key=lambda place: -place.log_odds))
+
+
+def _merged(found: list[Place]) -> list[Place]:
+    """Places with those joined that lie side by side: one spot that was found in pieces.
+
+    What is no more than likely beside a certain one is its blurred edge, and goes.
+    """
+    merged: list[Place] = []
+    for place in sorted(found, key=lambda item: item.travel.start):
+        last = merged[-1] if merged else None
+        if last is None or place.travel.start - last.travel.stop > SIDE_BY_SIDE_PERCENT:
+            merged.append(place)
+            continue
+        surer, other = (last, place) if last.log_odds >= place.log_odds else (place, last)
+        if other.log_odds < CERTAIN or place.travel.stop - last.travel.start > WIDEST_PERCENT:
+            merged[-1] = surer
+            continue
+        merged[-1] = replace(
+            surer,
+            travel=Interval(last.travel.start, max(last.travel.stop, place.travel.stop)),
+            start_uncertainty_percent=last.start_uncertainty_percent,
+            stop_uncertainty_percent=place.stop_uncertainty_percent,
+            crossed=last.crossed | place.crossed,
+            noisy=last.noisy | place.noisy,
+        )
+    return merged
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,11 +141,11 @@ class _Stretch:
 
 @dataclass(frozen=True, slots=True)
 class _Left:
-    """What no place explains yet, and the three signs that are weighed.
+    """What no place explains yet, and the four signs that are weighed.
 
     A disturbance that begins is one sign. Where the whole travel is full of lone spikes, only those that
-    last say something. Where the recorder hardly shows the break-up, no single cell stands out, but many
-    restless ones together do.
+    last, or those that go deep, say something. Where the recorder hardly shows the break-up, no single cell
+    stands out, but many restless ones together do.
     """
 
     survey: TrackSurvey
@@ -147,7 +161,7 @@ class _Left:
         seen = ~np.isnan(survey.breakup_percent)
         return cls(
             survey=survey,
-            onsets=(survey.onsets.copy(), survey.lasting.copy()),
+            onsets=tuple(item.copy() for item in (survey.onsets, survey.lasting, survey.deep)),
             restless_s=survey.restless_s.copy(),
             noisy=np.where(seen, np.nan_to_num(survey.breakup_percent) > 0, np.nan),
             visited=_cumulative(seen),
@@ -268,7 +282,7 @@ def _refined(left: _Left, core: _Stretch) -> tuple[_Stretch, tuple[float, float]
         with np.errstate(invalid="ignore", divide="ignore"):
             share = left.restless_s / left.survey.dwell_s
         noisy = np.where(np.isnan(noisy) | np.isnan(share), np.nan, share >= UNREST)
-    first, last, slack = _edges(_telling(noisy, core.first, core.last), core.first, core.last)
+    first, last, slack = find_edges(telling_rows(noisy, core.first, core.last), core.first, core.last)
     near_first, near_last = max(first - 2, 0), min(last + 2, noisy.shape[1])
     log_odds = float(left.odds(near_last - near_first)[core.sign][near_first])
     if log_odds >= core.log_odds - max(1.0, EDGES_MAY_COST * core.log_odds):
@@ -285,161 +299,9 @@ def _windows(cumulative: NDArray[np.float64], width: int) -> NDArray[np.float64]
     return cumulative[:, width:] - cumulative[:, :-width]
 
 
-def place_against_share(
-    counted: NDArray[np.bool_], showing: NDArray[np.bool_], width: int
-) -> NDArray[np.float64]:
-    """Log likelihood ratio of "bad here" against "as bad as anywhere", for each stretch.
-
-    Parameters
-    ----------
-    counted : ndarray of bool, shape (n_crossings, n_stretches)
-        Crossings that count.
-    showing : ndarray of bool, shape (n_crossings, n_stretches)
-        Crossings that broke up, or were restless, there.
-    width : int
-        Bins of a stretch; neighbouring stretches are one bin apart.
-
-    Returns
-    -------
-    ndarray, shape (n_stretches,)
-        Natural logarithm; the share elsewhere is counted over all stretches that do not overlap.
-    """
-    crossings, hits = counted.sum(axis=0), (showing & counted).sum(axis=0)
-    place = betaln(hits + SHOWING[0], crossings - hits + SHOWING[1]) - betaln(*SHOWING)
-    usual = (_elsewhere(hits, width) + 1.0) / (_elsewhere(crossings, width) + 50.0)
-    anywhere = logsumexp(
-        [
-            np.log(weight) + hits * np.log(share) + (crossings - hits) * np.log1p(-share)
-            for times, weight in RATE_MIXTURE
-            for share in (np.minimum(times * usual, 0.95),)
-        ],
-        axis=0,
-    )
-    return np.asarray(np.where(hits > usual * crossings, place - anywhere, -np.inf), dtype=np.float64)
-
-
-def _elsewhere(counts: NDArray[np.int64], width: int) -> NDArray[np.int64]:
-    """Sum of the counts of all stretches that do not overlap each one."""
-    total = np.concatenate([[0], np.cumsum(counts)])
-    every = np.arange(len(counts))
-    low, high = np.maximum(every - width + 1, 0), np.minimum(every + width, len(counts))
-    return np.asarray(total[-1] - (total[high] - total[low]))
-
-
-def place_against_time(
-    counted: NDArray[np.bool_],
-    events: NDArray[np.float64],
-    dwell_s: NDArray[np.float64],
-    events_outside: NDArray[np.float64],
-    time_total_s: float,
-) -> NDArray[np.float64]:
-    """Log likelihood ratio of "bad here" against "bad now and then", for each stretch.
-
-    Under *place* the number of noisy crossings is beta-binomial with the prior `SHOWING`; under *time*
-    disturbances come as a Poisson process at the rate seen outside the stretch, so a crossing of duration
-    T shows one with probability ``1 - exp(-rate T)``.
-
-    Parameters
-    ----------
-    counted : ndarray of bool, shape (n_crossings, n_stretches)
-        Crossings that count.
-    events : ndarray, shape (n_crossings, n_stretches)
-        Disturbances that began in the stretch.
-    dwell_s : ndarray, shape (n_crossings, n_stretches)
-        Seconds that each crossing spent there.
-    events_outside : ndarray, shape (n_stretches,)
-        Disturbances on the rest of the travel, those of one burst counted once.
-    time_total_s : float
-        Seconds on the whole travel.
-
-    Returns
-    -------
-    ndarray, shape (n_stretches,)
-        Natural logarithm; positive favours place.
-    """
-    noisy = (events > 0) & counted
-    crossings, showing = counted.sum(axis=0), noisy.sum(axis=0)
-    place = betaln(showing + SHOWING[0], crossings - showing + SHOWING[1]) - betaln(*SHOWING)
-    # One more event than was seen: a rate is never proved to be nought.
-    rate = (events_outside + 1.0) / np.maximum(time_total_s - dwell_s.sum(axis=0), 1e-3)
-    expected = rate * np.maximum(dwell_s, 1e-4)
-    # The rate is not the same everywhere: noise grows along the travel, an arm shakes more in places.
-    time = logsumexp(
-        [np.log(weight) + _log_chance(noisy, counted, times * expected) for times, weight in RATE_MIXTURE],
-        axis=0,
-    )
-    # Fewer break-ups than chance would have is no sign of a bad spot, however unlikely.
-    worse = showing > np.where(counted, -np.expm1(-expected), 0.0).sum(axis=0)
-    return np.asarray(np.where(worse, place - time, -np.inf), dtype=np.float64)
-
-
-def _log_chance(
-    noisy: NDArray[np.bool_], counted: NDArray[np.bool_], expected: NDArray[np.float64]
-) -> NDArray[np.float64]:
-    """Log probability of just these noisy crossings, if disturbances come at random in time.
-
-    A long rest without a disturbance is no sign of a bad spot elsewhere; it counts `MOST_EXPECTED` at most.
-    """
-    showing = np.log(-np.expm1(-expected))
-    quiet = -np.minimum(expected, MOST_EXPECTED)
-    return np.asarray(np.where(noisy, showing, np.where(counted, quiet, 0.0)).sum(axis=0))
-
-
-def _telling(noisy: NDArray[np.float64], first: int, last: int) -> NDArray[np.float64]:
-    """Rows that tell the edges best: strokes that were clean before and after, where there are two of them.
-
-    Inside a bad spot the signal does not tell where the arm is; an arm that turned back there has edges
-    guessed.
-    """
-    reach, clear = round(EDGE_REACH_PERCENT / BIN_PERCENT), round(CLEAR_PERCENT / BIN_PERCENT)
-    near = noisy[:, max(first - reach, 0) : last + reach]
-    visited, bad = ~np.isnan(near), near > 0
-    before = _first(bad) - _first(visited)
-    after = _first(bad[:, ::-1]) - _first(visited[:, ::-1])
-    through = bad.any(axis=1) & (before >= clear) & (after >= clear)
-    clean = ~bad.any(axis=1)
-    return noisy[through | clean] if int(through.sum()) >= 2 else noisy
-
-
-def _first(marks: NDArray[np.bool_]) -> NDArray[np.int64]:
-    """Index of the first mark of each row."""
-    return np.asarray(np.argmax(marks, axis=1))
-
-
-def _edges(noisy: NDArray[np.float64], first: int, last: int) -> tuple[int, int, tuple[float, float]]:
-    """Edges by maximum likelihood of the share of noisy visits inside and outside, and their slack in bins.
-
-    Each visit of a crossing to a bin is noisy or not (`noisy` is 1, 0, or NaN for no visit); the edges are
-    the two changes of that share that explain the visits best.
-    """
-    reach = round(EDGE_REACH_PERCENT / BIN_PERCENT)
-    low, high = max(first - reach, 0), min(last + reach, noisy.shape[1])
-    near = noisy[:, low:high]
-    hits = np.concatenate([[0], np.cumsum(np.nansum(near, axis=0))])
-    tries = np.concatenate([[0], np.cumsum(np.sum(~np.isnan(near), axis=0))])
-    # The bin that breaks up most lies inside; the middle need not, where the stretch overhangs the bad spot.
-    middle = first + int(np.argmax(np.nansum(noisy[:, first:last], axis=0))) - low
-    starts = np.arange(0, middle + 1)[:, None]
-    stops = np.arange(middle + 1, high - low + 1)[None, :]
-    inside_hits, inside_tries = hits[stops] - hits[starts], tries[stops] - tries[starts]
-    fit = _log_share(inside_hits, inside_tries) + _log_share(hits[-1] - inside_hits, tries[-1] - inside_tries)
-    fit = np.where(stops - starts <= round(WIDEST_PERCENT / BIN_PERCENT), fit, -np.inf)
-    start, stop = np.unravel_index(int(np.argmax(fit)), fit.shape)
-    # Two units of log likelihood are two standard deviations (Wilks 1938).
-    alike = fit >= fit[start, stop] - 2.0
-    slack = (0.5 * np.ptp(np.flatnonzero(alike[:, stop])), 0.5 * np.ptp(np.flatnonzero(alike[start])))
-    return int(start) + low, int(stop) + middle + 1 + low, (float(slack[0]), float(slack[1]))
-
-
-def _log_share(hits: NDArray[np.float64], tries: NDArray[np.float64]) -> NDArray[np.float64]:
-    """Log likelihood of `hits` in `tries` at their own share, half a hit and half a miss added."""
-    share = (hits + 0.5) / (tries + 1.0)
-    return np.asarray(hits * np.log(share) + (tries - hits) * np.log1p(-share))
-
-
 def _place(left: _Left, stretch: _Stretch, slack: tuple[float, float]) -> Place:
     survey, first, last = left.survey, stretch.first, stretch.last
-    edges, onsets = survey.edges_percent, left.onsets[min(stretch.sign, 1)]
+    edges, onsets = survey.edges_percent, left.onsets[min(stretch.sign, len(left.onsets) - 1)]
     visited = (~np.isnan(survey.breakup_percent[:, first:last])).sum(axis=1)
     dwell_s = survey.dwell_s[:, first:last].sum(axis=1)
     noisy = np.nan_to_num(survey.breakup_percent[:, first:last]).max(axis=1) > 0

@@ -88,8 +88,9 @@ class TrackSurvey:
         One for each record that was swept.
     dwell_s : ndarray, shape (n_crossings, n_bins)
         Seconds that each crossing spent in each bin.
-    onsets, lasting : ndarray, shape (n_crossings, n_bins)
-        Disturbances that began there: all, and those that last longer than a lone spike.
+    onsets, lasting, deep : ndarray, shape (n_crossings, n_bins)
+        Disturbances that began there: all, those that last longer than a lone spike, and those that go far
+        beyond the floor.
     restless_s : ndarray, shape (n_crossings, n_bins)
         Seconds spent there above a lower threshold than that of a disturbance.
     """
@@ -103,6 +104,7 @@ class TrackSurvey:
     dwell_s: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
     onsets: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
     lasting: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
+    deep: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
     restless_s: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
 
     def path(self, record: str) -> ArmPath | None:

@@ -27,6 +27,9 @@ BIN_PERCENT = 0.25
 LASTING_S = 0.003
 """Interference and converters make spikes shorter than this; a contact that opens seldom closes sooner."""
 
+DEEP_FLOORS = 6.0
+"""An open contact goes this many floors and more, where interference seldom does."""
+
 LEAST_SEEN = 0.5
 """Share of a crossing's time in which the signal must have told where the arm was, for it to count."""
 
@@ -111,6 +114,7 @@ def survey_track(records: Sequence[RecordSurvey], role: Role) -> TrackSurvey:
         dwell_s=np.concatenate([nothing, *(grid.dwell_s() for grid in grids)]),
         onsets=np.concatenate([nothing, *(grid.onsets() for grid in grids)]),
         lasting=np.concatenate([nothing, *(grid.onsets(least_s=LASTING_S) for grid in grids)]),
+        deep=np.concatenate([nothing, *(grid.onsets(least_floors=DEEP_FLOORS) for grid in grids)]),
         restless_s=np.concatenate([nothing, *(grid.restless_s() for grid in grids)]),
     )
 
@@ -164,13 +168,15 @@ class _Grid:
         """Seconds spent."""
         return self._shaped(self._count(self.flat)) * self.record.cell_s
 
-    def onsets(self, *, least_s: float = 0.0) -> NDArray[np.float64]:
-        """Disturbances that began; with `least_s`, those of more than one cell that last so long."""
+    def onsets(self, *, least_s: float = 0.0, least_floors: float = 0.0) -> NDArray[np.float64]:
+        """Disturbances that began: all, or those of more than one cell that last or go as far as said."""
+        floor = self.record.floor.typical()
         begins = np.array(
             [
                 item.first
                 for item in travel_disturbances(self.record)
-                if least_s == 0.0 or (item.cells > 1 and item.time.length >= least_s)
+                if (least_s == 0.0 or (item.cells > 1 and item.time.length >= least_s))
+                and abs(item.depth) >= least_floors * floor
             ],
             dtype=np.int64,
         )

@@ -24,9 +24,9 @@ from analysis.diagnosis.confidence import band_features, on_any_track
 from analysis.diagnosis.findings import VerdictCode
 from analysis.diagnosis.hypotheses import Features, weigh
 from analysis.diagnosis.measurement_check import find_problems
-from analysis.diagnosis.places import find_places
+from analysis.diagnosis.places import Place, find_places
 from analysis.diagnosis.profiles import load_profile
-from analysis.diagnosis.studies import study
+from analysis.diagnosis.studies import Studies, study
 from analysis.intervals import Interval
 from analysis.signals.calibration import fit_logistic
 from analysis.simulation.corpus import PHYSICS, case
@@ -67,7 +67,7 @@ def example(request: tuple[int, int, str]) -> Example:
     places = on_any_track({role: find_places(survey) for role, survey in studies.tracks.items()})
     features = weigh(studies, find_problems(studies), places)
     bands = tuple(
-        (role, place.travel, band_features(place, studies.tracks[role], features)) for role, place in places
+        (role, place.travel, _features_of(role, place, places, studies, features)) for role, place in places
     )
     return Example(features, bands, made.truth)
 
@@ -84,8 +84,15 @@ SUPPORTS: Mapping[VerdictCode, str] = {
 }
 """What speaks for (+) and against (-) each explanation; nothing else has a weight."""
 
-BAND_SIGNS = (1, 1, 1, 1, -1, 1, 0, -1, -1, -1, -1)
+BAND_SIGNS = (1, 1, 1, 1, -1, 1, 0, -1, -1, -1, -1, -1)
 """Signs of the band features, in the order of `band_features`; 0 leaves a sign free."""
+
+
+def _features_of(
+    role: Role, place: Place, places: Sequence[tuple[Role, Place]], studies: Studies, features: Features
+) -> NDArray[np.float64]:
+    others = [other for track, other in places if track is role]
+    return band_features(place, studies.tracks[role], features, others=others)
 
 
 def fit_verdicts(examples: Sequence[Example]) -> tuple[tuple[VerdictCode, ...], NDArray[np.float64]]:

@@ -2,172 +2,29 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
-import numpy as np
-
-from analysis.captures.model import Role, Step
+from analysis.captures.model import Role
 from analysis.diagnosis.findings import VerdictCode
 from analysis.intervals import Interval
-from analysis.simulation import hand
-from analysis.simulation.circuit import Circuit, Floats
+from analysis.simulation.circuit import Circuit
 from analysis.simulation.disturbances import Interference, SupplyFault, WireFault
 from analysis.simulation.measurement_faults import ProbeFault, ProbeFaultKind
-from analysis.simulation.recorder import Recorder
-from analysis.simulation.scenario import THREE, RecordPlan, Scenario, SecondTrack, without_bands
+from analysis.simulation.sample_workshop import (
+    BENCH,
+    CALM,
+    CLUMSY,
+    FAST,
+    HEIGHT,
+    HEIGHT_CIRCUIT,
+    POCKET,
+    TERN,
+    Sample,
+    scenario,
+    visit,
+)
+from analysis.simulation.scenario import Scenario, SecondTrack, without_bands
 from analysis.simulation.track import Sensor, WornBand
-
-Attributes = Mapping[str, str | float]
-CALM = hand.HandStyle(stroke_s=2.0, spread=0.2, tremor_percent=0.06, stall=0.05, slip=0.0, turn_back=0.0)
-FAST = replace(CALM, stroke_s=0.7, pause_s=0.15)
-CLUMSY = hand.HandStyle(
-    stroke_s=1.2,
-    spread=0.5,
-    tremor_percent=0.3,
-    stall=0.5,
-    slip=0.4,
-    turn_back=0.4,
-    partial=0.3,
-    knock_percent=2.0,
-    catch_percent=47.0,
-)
-BENCH = Recorder(rate_hz=5_000.0, bits=12, range_v=10.0, noise_v=0.002, gain_error=0.0012, offset_v=0.002)
-POCKET = Recorder(
-    rate_hz=2_000.0,
-    bits=10,
-    range_v=8.0,
-    noise_v=0.004,
-    spikes_per_s=0.05,
-    spike_v=0.3,
-    gain_error=-0.003,
-    offset_v=-0.004,
-    stated_gain_error=0.01,
-    stated_offset_error_v=0.02,
-)
-BENCH_TEXT: Attributes = {
-    "recorder": "Lindqvist L4, four channels, 12 bit",
-    "recorder_serial": "L4-00871",
-    "recorder_calibrated": "2026-03-11",
-}
-POCKET_TEXT: Attributes = {
-    "recorder": "Sundby Pocket, one channel, 10 bit",
-    "recorder_serial": "SP1-5520",
-    "recorder_calibrated": "2025-09-02",
-}
-TERN: Attributes = {
-    "vehicle": "Halvorsen Tern 4",
-    "registration": "HT 4 1187",
-    "odometer_km": 148_220,
-    "job": "W1041",
-    "profile": "ride-height",
-    "sensor": "ride height sensor",
-    "part_number": "HV 7714 203",
-}
-
-
-@dataclass(frozen=True, slots=True)
-class Sample:
-    """One sample: file name, seed, date of the visit, and what happens."""
-
-    file: str
-    seed: int
-    created: str
-    scenario: Scenario
-
-
-def _wires(connector: str, colours: tuple[str, str, str]) -> dict[Role, Attributes]:
-    """Pins 1 to 3 of a plug: ground, reference, signal."""
-    roles = (Role.GROUND, Role.REFERENCE, Role.SIGNAL)
-    return {
-        role: {
-            "connector": connector,
-            "pin": str(pin),
-            "wire_colour": colour,
-            "long_name": f"sensor {role.value}",
-        }
-        for pin, (role, colour) in enumerate(zip(roles, colours, strict=True), 1)
-    }
-
-
-PROBED: Attributes = {
-    "probe_point": "control-unit end",
-    "return_point": "battery negative",
-    "attenuation": 1.0,
-    "coupling": "DC",
-}
-HEIGHT = Sensor(5_000.0, 90.0, Interval(10.4, 89.8), 52.5, (), 0.02)
-HEIGHT_CIRCUIT = Circuit(pull_ohm=330e3, pull_up=False, filter_f=22e-9, series_ohm=220.0)
-
-
-def _plan(step: Step, label: str, path: Floats, roles: tuple[Role, ...], moved: str = "") -> RecordPlan:
-    attributes: dict[str, str | float] = {"engine": "off", "temperature": 21.0}
-    if moved:
-        attributes["moved"] = moved
-    return RecordPlan(step, path, roles, label, attributes)
-
-
-def _visit(
-    seed: int,
-    sensor: Sensor,
-    *,
-    roles: tuple[Role, ...] = THREE,
-    alone: bool = False,
-    styles: tuple[tuple[str, int, hand.HandStyle], ...] = (("slowly", 4, CALM), ("quickly", 6, FAST)),
-    hold_at: float | None = None,
-    bounce_percent: float = 0.0,
-    swept: str = "link off, arm swept",
-) -> tuple[RecordPlan, ...]:
-    """The usual round: ground, reference, wiggle, sweeps, and where asked a hold and the car bounced."""
-    rng = np.random.default_rng((seed, 77))
-    rest = sensor.rest_percent
-    standing = (
-        (Step.GROUND, "ground, ignition on", Role.GROUND, 2.0),
-        (Step.REFERENCE, "reference, plugged in", Role.REFERENCE, 2.0),
-        (Step.WIGGLE, "wiggling the harness from plug to sill", Role.SIGNAL, 6.0),
-    )
-    taken = [
-        _plan(step, label, hand.hold(rng, rest, seconds, None, sensor.stops), (role,) if alone else roles)
-        for step, label, role, seconds in standing
-    ]
-    for pace, strokes, style in styles:
-        path = hand.sweep(rng, sensor.stops, strokes, style, start=rest)
-        taken.append(_plan(Step.SWEEP, f"{swept} {pace}".strip(), path, roles, "by hand"))
-    if hold_at is not None:
-        path = hand.hold(rng, hold_at, 6.0, None, sensor.stops)
-        taken.append(_plan(Step.HOLD, "clamped, hands off", path, roles))
-    if bounce_percent:
-        path = hand.bounced(rng, rest, bounce_percent, 6, sensor.stops)
-        taken.append(_plan(Step.ROAD, "link on, car bounced at the corner", path, roles, "suspension"))
-    return tuple(taken)
-
-
-def _scenario(
-    sensor: Sensor,
-    circuit: Circuit,
-    recorder: Recorder,
-    plans: tuple[RecordPlan, ...],
-    code: VerdictCode,
-    story: str,
-    attributes: Attributes,
-    title: str,
-    colours: tuple[str, str, str] = ("brown/black", "yellow/grey", "green/white"),
-) -> Scenario:
-    text = POCKET_TEXT if recorder is POCKET else BENCH_TEXT
-    return Scenario(
-        sensor,
-        circuit,
-        recorder,
-        plans,
-        code,
-        reference_v=5.02,
-        ground_v=0.012,
-        attributes={**attributes, **text},
-        channel_attributes=PROBED,
-        wires=_wires(str(attributes.get("connector", "X31")), colours),
-        title=title,
-        story=story,
-    )
 
 
 def _rear_left() -> Scenario:
@@ -175,11 +32,11 @@ def _rear_left() -> Scenario:
         Interval(42.6, 48.9), severity=0.6, soft_percent=0.6, grain_percent=0.09, lean_percent=0.06
     )
     sensor = replace(HEIGHT, bands=(band,))
-    return _scenario(
+    return scenario(
         sensor,
         HEIGHT_CIRCUIT,
         BENCH,
-        _visit(1041, sensor, hold_at=45.8, bounce_percent=13.0),
+        visit(1041, sensor, hold_at=45.8, bounce_percent=13.0),
         VerdictCode.WORN_TRACK,
         "The track is worn where the wiper stands with a loaded boot.",
         {
@@ -197,7 +54,7 @@ def _rear_left_after() -> Scenario:
     before = without_bands(_rear_left())
     return replace(
         before,
-        plans=_visit(1042, HEIGHT, hold_at=45.8, bounce_percent=13.0),
+        plans=visit(1042, HEIGHT, hold_at=45.8, bounce_percent=13.0),
         code=VerdictCode.NO_FAULT_FOUND,
         story="The same position with a new sensor.",
         title="Ride height sensor rear left, new sensor fitted",
@@ -212,11 +69,11 @@ def _rear_left_after() -> Scenario:
 
 def _rear_right() -> Scenario:
     sensor = replace(HEIGHT, stops=Interval(10.2, 89.6), rest_percent=47.5, track_ohm=4_900.0)
-    return _scenario(
+    return scenario(
         sensor,
         HEIGHT_CIRCUIT,
         BENCH,
-        _visit(1043, sensor, bounce_percent=-13.0),
+        visit(1043, sensor, bounce_percent=-13.0),
         VerdictCode.NO_FAULT_FOUND,
         "The other side of the axle, sound; its arm points the other way, so it falls as the body rises.",
         {**TERN, "mounting": "rear right", "complaint": "taken to compare with the left side"},
@@ -226,11 +83,11 @@ def _rear_right() -> Scenario:
 
 def _front_right() -> Scenario:
     circuit = replace(HEIGHT_CIRCUIT, pull_ohm=220e3, pull_up=True, filter_f=10e-9)
-    made = _scenario(
+    made = scenario(
         HEIGHT,
         circuit,
         BENCH,
-        _visit(1057, HEIGHT),
+        visit(1057, HEIGHT),
         VerdictCode.SIGNAL_WIRING,
         "A strand of the signal wire is broken near the plug: it opens when the harness or the arm moves.",
         {
@@ -250,11 +107,11 @@ def _front_right() -> Scenario:
 
 
 def _rear_right_other() -> Scenario:
-    made = _scenario(
+    made = scenario(
         HEIGHT,
         HEIGHT_CIRCUIT,
         BENCH,
-        _visit(1063, HEIGHT),
+        visit(1063, HEIGHT),
         VerdictCode.GROUND_FAULT,
         "The ground point behind the trim is rusty: sensor ground lifts with the current of other consumers.",
         {
@@ -275,11 +132,11 @@ def _rear_right_other() -> Scenario:
 
 def _throttle() -> Scenario:
     sensor = Sensor(3_000.0, 70.0, Interval(10.0, 88.0), 10.6, (), 0.02)
-    made = _scenario(
+    made = scenario(
         sensor,
         Circuit(pull_ohm=470e3, pull_up=False, filter_f=4.7e-9, series_ohm=100.0),
         BENCH,
-        _visit(1068, sensor, swept="throttle opened and closed"),
+        visit(1068, sensor, swept="throttle opened and closed"),
         VerdictCode.REFERENCE_FAULT,
         "Another sensor on the same feed pulls the reference down now and then.",
         {
@@ -306,11 +163,11 @@ def _front_left() -> Scenario:
     sensor = replace(HEIGHT, track_ohm=2_000.0, stops=Interval(9.7, 90.2), rest_percent=49.0, bands=(band,))
     circuit = Circuit(pull_ohm=100e3, pull_up=True, filter_f=47e-9)
     styles = (("slowly", 4, CALM), ("quickly", 6, FAST), ("once more, slowly", 4, CALM))
-    return _scenario(
+    return scenario(
         sensor,
         circuit,
         POCKET,
-        _visit(1072, sensor, roles=(Role.SIGNAL,), alone=True, styles=styles, hold_at=62.0),
+        visit(1072, sensor, roles=(Role.SIGNAL,), alone=True, styles=styles, hold_at=62.0),
         VerdictCode.WORN_TRACK,
         "A recorder of one channel went from wire to wire; the track is worn.",
         {
@@ -332,11 +189,11 @@ def _front_left() -> Scenario:
 def _rear_left_clumsy() -> Scenario:
     sensor = replace(HEIGHT, rest_percent=50.5)
     styles = (("", 6, CLUMSY), ("again", 5, replace(CLUMSY, stroke_s=0.8)))
-    made = _scenario(
+    made = scenario(
         sensor,
         HEIGHT_CIRCUIT,
         replace(BENCH, bits=8, noise_v=0.006, noise_growth=1.5, spikes_per_s=0.2, spike_v=0.8),
-        _visit(1080, sensor, styles=styles),
+        visit(1080, sensor, styles=styles),
         VerdictCode.NO_FAULT_FOUND,
         "A sound sensor, swept by an unsteady hand with a link that catches; sparks stand on every probe.",
         {
@@ -362,11 +219,11 @@ def _pedal() -> Scenario:
     other = Sensor(2_500.0, 80.0, Interval(8.0, 45.5), 8.1, (), 0.02)
     roles = (Role.SIGNAL, Role.SECOND_SIGNAL, Role.REFERENCE, Role.GROUND)
     styles = (("slowly", 6, CALM), ("quickly", 6, FAST))
-    made = _scenario(
+    made = scenario(
         sensor,
         Circuit(pull_ohm=200e3, pull_up=False, filter_f=10e-9, series_ohm=470.0),
         BENCH,
-        _visit(1083, sensor, roles=roles, styles=styles, hold_at=29.8, swept="pedal pressed and released"),
+        visit(1083, sensor, roles=roles, styles=styles, hold_at=29.8, swept="pedal pressed and released"),
         VerdictCode.WORN_TRACK,
         "The first of two tracks is worn at light pedal; the second, at half the voltage, is sound.",
         {
@@ -389,11 +246,11 @@ def _pedal() -> Scenario:
 
 
 def _front_right_slipped() -> Scenario:
-    plans = list(_visit(1091, HEIGHT))
+    plans = list(visit(1091, HEIGHT))
     slipped = ProbeFault(ProbeFaultKind.SLIPPED_OFF, Role.SIGNAL, 0.55)
     gone = ProbeFault(ProbeFaultKind.SLIPPED_OFF, Role.SIGNAL, 0.0)
     plans[3], plans[4] = replace(plans[3], probe=slipped), replace(plans[4], probe=gone)
-    return _scenario(
+    return scenario(
         HEIGHT,
         HEIGHT_CIRCUIT,
         BENCH,

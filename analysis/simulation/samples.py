@@ -17,7 +17,8 @@ from analysis.captures.model import Capture
 from analysis.captures.writing import write_capture
 from analysis.simulation.bench import simulate
 from analysis.simulation.registry import TRUTHS_NAME, SampleTruth, truths_text
-from analysis.simulation.sample_visits import SAMPLES, Sample
+from analysis.simulation.sample_visits import SAMPLES
+from analysis.simulation.sample_workshop import Sample
 from analysis.simulation.truth import Truth
 
 BETWEEN_RECORDS_S = 50  # to put the probes where they go next

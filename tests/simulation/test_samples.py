@@ -12,7 +12,8 @@ from analysis.captures.reading import open_capture
 from analysis.captures.writing import write_capture
 from analysis.diagnosis.findings import VerdictCode
 from analysis.simulation.registry import TRUTHS_NAME, SampleTruth, read_truths, truths_text
-from analysis.simulation.sample_visits import SAMPLES, Sample
+from analysis.simulation.sample_visits import SAMPLES
+from analysis.simulation.sample_workshop import Sample
 from analysis.simulation.samples import FOLDER, made
 
 TRUTHS = {truth.file: truth for truth in read_truths(FOLDER / TRUTHS_NAME)}
