@@ -64,6 +64,8 @@ def _sentences(seen: Seen, verdict: Verdict, evidence: tuple[Statement, ...]) ->
     if seen.sure_bands and open_points.get("not_the_loom") is State.NOT_SHOWN:
         place = seen.sure_bands[0].travel.centre
         yield f"Hold the arm still at {place:.0f} % for ten seconds, hands off, and record it."
+    if open_points.get("all_tracks_recorded") is State.REFUTED:
+        yield "Record the second track in the same sweeps."
     if open_points.get("rest_height_tested") is State.REFUTED:
         yield "Sweep through the height at which the car stands."
     if open_points.get("wiring_quiet") is State.NOT_SHOWN:

@@ -24,6 +24,9 @@ STEADY_LIMIT_V = 0.1
 SLOWEST_HZ = 250.0
 """Four samples in the 16 ms that a fast stroke takes over a band of 3 % of travel."""
 
+AT_REST = STILL_STEPS - {Step.UNPLUGGED, Step.HOLD}
+"""Steps in which the arm stands where it usually does; a hold may be in the bad spot."""
+
 OURS = "this program"
 
 
@@ -145,7 +148,11 @@ def _rest_variation(studies: Studies) -> Iterator[Check]:
     limit = studies.profile.limit("rest_variation")
     for item in studies.every:
         channel = item.record.channel(Role.SIGNAL)
-        if limit is None or channel is None or item.record.step not in STILL_STEPS - {Step.UNPLUGGED}:
+        if (
+            limit is None
+            or channel is None
+            or item.record.step not in STILL_STEPS - {Step.UNPLUGGED, Step.HOLD}
+        ):
             continue
         series = item.cells.volts[Role.SIGNAL]
         middle = float(np.nanmedian(series.mean))

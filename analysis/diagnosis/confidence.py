@@ -59,6 +59,8 @@ def calibration() -> Calibration:
     """The calibration that ships with this version."""
     text = resources.files("analysis.diagnosis").joinpath("calibration.json").read_text("utf-8")
     stored = json.loads(text)
+    if tuple(stored["features"]) != Features.names():
+        raise RuntimeError("calibration.json was fitted on other features; run analysis.simulation.calibrate")
     return Calibration(
         origin=stored["origin"],
         verdicts=tuple(VerdictCode(code) for code in stored["verdicts"]),
@@ -123,7 +125,6 @@ def band_features(
             _depth(place, survey),
             float(np.log(place.travel.length)),
             features.measurement,
-            max(features.reference_level, features.ground_level, 0.0),
             max(features.reference_dips, features.ground_lifts),
             float(place.travel.start < 1.0 or place.travel.stop > 99.0),
             float(any(_beside(place, other) for other in others)),

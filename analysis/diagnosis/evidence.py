@@ -226,6 +226,16 @@ def _tracks_agree(seen: Seen) -> Statement | None:
     return Statement("tracks_agree", state, (check.record,), text)
 
 
+def _all_tracks(seen: Seen) -> Statement | None:
+    if Role.SECOND_SIGNAL not in seen.studies.profile.tracks:
+        return None
+    holding = _names(seen.studies.with_channel(Role.SECOND_SIGNAL))
+    if holding:
+        return Statement("all_tracks_recorded", State.PROVED, holding, "Both tracks were recorded.")
+    text = f"{seen.studies.profile.title} has two tracks; only one was recorded."
+    return Statement("all_tracks_recorded", State.REFUTED, (), text)
+
+
 def _rest_tested(seen: Seen) -> Statement | None:
     survey = seen.studies.tracks.get(Role.SIGNAL)
     if survey is None or not survey.crossings:
@@ -293,6 +303,7 @@ STATEMENTS: tuple[Callable[[Seen], Statement | None], ...] = (
     _improved,
     _elsewhere,
     _tracks_agree,
+    _all_tracks,
     _rest_tested,
     _far_end,
     _floor,

@@ -35,6 +35,9 @@ NARROW_PERCENT = 8.0
 SPARK_S = 0.001
 """An ignition spark is over in this time; a contact that opens seldom closes sooner."""
 
+LEAST_DIRECTED = 6
+"""Disturbances from which on their directions say something together."""
+
 DEEP_PERCENT = 3.0
 """A contact that opens seldom moves the signal by less than this share of the feed."""
 
@@ -189,19 +192,45 @@ def impossible(studies: Studies) -> frozenset[VerdictCode]:
 
 def _elsewhere(studies: Studies, places: Sequence[tuple[Role, Place]]) -> tuple[float, float, float]:
     """Weight and depth (%) of disturbances outside all places, and their weight at rest."""
-    off, deep, rest = 0.0, 0.0, 0.0
+    off, rest = _Openings(), _Openings()
     for item in studies.every:
+        still = item.record.step in STILL_STEPS and item.record.step is not Step.HOLD
+        if not still and not item.swept:
+            continue
         for role in item.surveys:
             for event in item.disturbances(role):
                 weight = substance(event, item, role)
-                if weight <= 0.0 or explained(event.travel_percent, places, role):
-                    continue
-                deep = max(deep, weight * abs(event.depth))
-                if item.record.step in STILL_STEPS and item.record.step is not Step.HOLD:
-                    rest += weight
-                elif item.swept:
-                    off += weight
-    return off, deep, rest
+                if weight > 0.0 and not explained(event.travel_percent, places, role):
+                    (rest if still else off).add(event, weight)
+    return off.weight(), max(off.deepest, rest.deepest), rest.weight()
+
+
+class _Openings:
+    """Disturbances of one kind of record, and whether they pull to one level as an open contact does."""
+
+    def __init__(self) -> None:
+        self.rows: list[tuple[float, float, float]] = []
+        self.deepest = 0.0
+
+    def add(self, event: Disturbance, weight: float) -> None:
+        self.rows.append((event.travel_percent, float(np.sign(event.depth)), weight))
+        self.deepest = max(self.deepest, weight * abs(event.depth))
+
+    def weight(self) -> float:
+        """Sum of the weights, less where the directions agree with no level of an open contact.
+
+        From above its open level the signal drops, from below it rises; interference does either anywhere.
+        """
+        if len(self.rows) < LEAST_DIRECTED:
+            return sum(row[2] for row in self.rows)
+        _, sign, weight = np.array(sorted(self.rows)).T
+        rising, falling = np.where(sign > 0, weight, 0.0), np.where(sign < 0, weight, 0.0)
+        total = float(weight.sum())
+        # Rising below the level and falling above it, for a level before, between and behind all places.
+        agreeing = np.concatenate([[0.0], np.cumsum(rising)]) + falling.sum()
+        agreeing -= np.concatenate([[0.0], np.cumsum(falling)])
+        share = float(agreeing.max()) / total
+        return total * float(np.clip((share - 0.6) / 0.3, 0.1, 1.0))
 
 
 def _wire(studies: Studies, role: Role) -> tuple[float, float]:

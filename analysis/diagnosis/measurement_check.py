@@ -255,7 +255,7 @@ def _poor_return(item: Study, studies: Studies) -> Outcome:
     ground, reference = item.steady.get(Role.GROUND), item.steady.get(Role.REFERENCE)
     if ground is None or reference is None:
         return NOTHING
-    level = _offset_together(item)
+    level = _offset_together(item, studies.profile.supply_v)
     least = max(2.0 * max(ground.threshold_v, reference.threshold_v), 0.08)
     together = np.zeros(len(item.cells), dtype=np.bool_)
     for one, other in ((ground.above_v, reference.above_v), (ground.below_v, reference.below_v)):
@@ -267,11 +267,11 @@ def _poor_return(item: Study, studies: Studies) -> Outcome:
     return strength, text, "clip the return to clean metal and repeat"
 
 
-def _offset_together(item: Study) -> float:
+def _offset_together(item: Study, supply_v: float) -> float:
     """How plainly ground and reference stand off by the same volts throughout."""
     ground = float(np.median(item.steady[Role.GROUND].course_v))
     reference = float(np.median(item.steady[Role.REFERENCE].course_v))
-    alike = abs((reference - 5.0) - ground)
+    alike = abs((reference - supply_v) - ground)
     return _ramp(abs(ground), 0.25, 0.4) * _ramp(0.5 * abs(ground) - alike, 0.0, 0.1 * abs(ground) + 1e-6)
 
 

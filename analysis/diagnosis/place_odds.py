@@ -10,8 +10,14 @@ SHOWING = (2.0, 0.7)
 """Beta prior of the share of crossings on which a bad spot shows: most of them, but slow recorders miss
 some. Its mean is 0.74."""
 
-RATE_MIXTURE = ((1.0, 0.5), (2.0, 0.3), (4.0, 0.15), (10.0, 0.05))
+RATE_MIXTURE = ((1.0, 0.5), (2.0, 0.35), (4.0, 0.15))
 """How many times the rate elsewhere the rate at one stretch may be by chance, and how likely that is."""
+
+SHARE_MIXTURE = ((1.0, 0.6), (2.0, 0.3), (4.0, 0.1))
+"""The same for the share of noisy crossings, which is counted over many stretches and so is surer."""
+
+AWAY_BINS = 24
+"""Stretches nearer than this, 6 % of travel at bins of 0.25 %, may belong to the same bad spot."""
 
 MOST_EXPECTED = 3.0
 """Disturbances that a quiet crossing may be said to have missed."""
@@ -34,7 +40,7 @@ def place_against_share(
     Returns
     -------
     ndarray, shape (n_stretches,)
-        Natural logarithm; the share elsewhere is counted over all stretches that do not overlap.
+        Natural logarithm; the share elsewhere is counted over all stretches well away.
     """
     crossings, hits = counted.sum(axis=0), (showing & counted).sum(axis=0)
     place = betaln(hits + SHOWING[0], crossings - hits + SHOWING[1]) - betaln(*SHOWING)
@@ -42,7 +48,7 @@ def place_against_share(
     anywhere = logsumexp(
         [
             np.log(weight) + hits * np.log(share) + (crossings - hits) * np.log1p(-share)
-            for times, weight in RATE_MIXTURE
+            for times, weight in SHARE_MIXTURE
             for share in (np.minimum(times * usual, 0.95),)
         ],
         axis=0,
@@ -51,10 +57,10 @@ def place_against_share(
 
 
 def _elsewhere(counts: NDArray[np.int64], width: int) -> NDArray[np.int64]:
-    """Sum of the counts of all stretches that do not overlap each one."""
+    """Sum of the counts of all stretches well away from each one: what is beside may be the same."""
     total = np.concatenate([[0], np.cumsum(counts)])
-    every = np.arange(len(counts))
-    low, high = np.maximum(every - width + 1, 0), np.minimum(every + width, len(counts))
+    every, away = np.arange(len(counts)), width + AWAY_BINS
+    low, high = np.maximum(every - away + 1, 0), np.minimum(every + away, len(counts))
     return np.asarray(total[-1] - (total[high] - total[low]))
 
 

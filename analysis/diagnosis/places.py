@@ -25,7 +25,7 @@ WIDTHS_PERCENT = (0.75, 1.25, 2.0, 3.0, 4.5, 6.5, 9.0, 12.0)
 MOST_PLACES = 4
 """Places looked for on one track; a track that breaks up in more has no good part to compare with."""
 
-EDGES_MAY_COST = 0.6
+EDGES_MAY_COST = 0.7
 """Share of the log odds that better edges may cost: they are found on all visits, the odds on crossings."""
 
 LEAST_ODDS = -4.0
@@ -161,8 +161,8 @@ class _Left:
         seen = ~np.isnan(survey.breakup_percent)
         return cls(
             survey=survey,
-            onsets=tuple(item.copy() for item in (survey.onsets, survey.lasting, survey.deep)),
-            restless_s=survey.restless_s.copy(),
+            onsets=tuple(_or_none(item, seen) for item in (survey.onsets, survey.lasting, survey.deep)),
+            restless_s=_or_none(survey.restless_s, seen),
             noisy=np.where(seen, np.nan_to_num(survey.breakup_percent) > 0, np.nan),
             visited=_cumulative(seen),
             dwell=_cumulative(survey.dwell_s),
@@ -239,6 +239,11 @@ class _Visits:
         """Sums over the crossings of each visit, same shape; rows without a visit are 0."""
         total = np.bincount(self.flat.ravel(), values.ravel().astype(np.float64), minlength=self.flat.size)
         return np.asarray(total.reshape(self.flat.shape), dtype=np.float64)
+
+
+def _or_none(counts: NDArray[np.float64], like: NDArray[np.bool_]) -> NDArray[np.float64]:
+    """A copy of a survey's counts; noughts where the survey was made without them."""
+    return counts.copy() if counts.shape == like.shape else np.zeros(like.shape)
 
 
 def _turns(survey: TrackSurvey) -> NDArray[np.float64]:

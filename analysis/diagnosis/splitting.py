@@ -66,7 +66,9 @@ def split_by_wire(record: Record, cells: CellSeries, cell_s: float) -> tuple[Rec
         another wire, or where nothing follows.
     """
     block = max(1, round(BLOCK_S / cell_s))
-    plateaus = _plateaus(np.nan_to_num(cells.mean), block, max(1, round(LEAST_SPAN_S / (block * cell_s))))
+    steady_v = STEADY_V + 2.0 * record.channels[0].step_v
+    least = max(1, round(LEAST_SPAN_S / (block * cell_s)))
+    plateaus = _plateaus(np.nan_to_num(cells.mean), block, least, steady_v)
     # The feed is probed before the arm is moved: what stands before it is a ground or the air.
     above = [item for item in plateaus if item.level_v > FEED_V[0]][:1]
     whole = len(cells.mean) // block
@@ -89,16 +91,19 @@ def split_by_wire(record: Record, cells: CellSeries, cell_s: float) -> tuple[Rec
     return (*held, cut(begin, len(record), Role.SIGNAL, record.step or Step.SWEEP))
 
 
-def _plateaus(mean: NDArray[np.float32], block: int, least: int) -> list[_Plateau]:
+def _plateaus(
+    mean: NDArray[np.float32], block: int, least: int, steady_v: float = STEADY_V
+) -> list[_Plateau]:
     """Stretches of at least `least` blocks that stand at one level."""
     whole = len(mean) // block
     blocks = mean[: whole * block].reshape(whole, block)
-    level, reach = np.median(blocks, axis=1), np.ptp(blocks, axis=1)
-    broken = (reach[1:] > STEADY_V) | (reach[:-1] > STEADY_V) | (np.abs(np.diff(level)) > 0.5 * STEADY_V)
+    level = np.median(blocks, axis=1)
+    reach = np.ptp(np.percentile(blocks, [4.0, 96.0], axis=1), axis=0)  # a lone spike ends no plateau
+    broken = (reach[1:] > steady_v) | (reach[:-1] > steady_v) | (np.abs(np.diff(level)) > 0.5 * steady_v)
     cuts = [0, *(np.flatnonzero(broken) + 1).tolist(), whole]
     runs: list[tuple[int, int]] = []
     for first, last in pairwise(cuts):
-        again = runs and first - runs[-1][1] <= 2 and abs(level[first] - level[runs[-1][1] - 1]) < STEADY_V
+        again = runs and first - runs[-1][1] <= 2 and abs(level[first] - level[runs[-1][1] - 1]) < steady_v
         if again and last - first >= 2:  # a short disturbance does not end a plateau
             runs[-1] = (runs[-1][0], last)
         else:
@@ -118,8 +123,9 @@ def _within(item: _Plateau) -> tuple[float, float]:
 
 def _is_feed(item: _Plateau, mean: NDArray[np.float32], block: int) -> bool:
     low, high = FEED_V
-    entered = item.first == 0 or _jumps(mean, (item.first - 1) * block, (item.first + 1) * block)
-    left = _jumps(mean, (item.last - 1) * block, (item.last + 1) * block)
+    # A spike may cut the plateau short of the jump by a stretch or two.
+    entered = item.first == 0 or _jumps(mean, (item.first - 3) * block, (item.first + 1) * block)
+    left = _jumps(mean, (item.last - 1) * block, (item.last + 3) * block)
     return low < item.level_v < high and entered and left
 
 

@@ -12,7 +12,7 @@ from analysis.captures.model import Capture, Record, Role, Step
 from analysis.diagnosis.profile_model import SensorProfile
 from analysis.diagnosis.splitting import split_by_wire
 from analysis.progress import Tick, ignore, part
-from analysis.signals.cells import Feed, RecordCells, reduce_record
+from analysis.signals.cells import LEAST_FEED_V, Feed, RecordCells, reduce_record
 from analysis.signals.events import Disturbance, channel_disturbances, travel_disturbances
 from analysis.signals.facts import TrackSurvey
 from analysis.signals.floor import RecordSurvey
@@ -139,7 +139,7 @@ def study(capture: Capture, profile: SensorProfile, *, tick: Tick = ignore) -> S
         done += len(record)
     studies = tuple(_steadied(record, cells) for record, cells in reduced)
     for role in TRACKS:
-        studies = _followed(studies, role)
+        studies = _followed(studies, role, feed)
     tick(1.0)
     return Studies(capture, profile, feed, studies, _tracks(studies), measured)
 
@@ -191,7 +191,7 @@ def _steadied(record: Record, cells: RecordCells) -> Study:
     return Study(record, cells, steady)
 
 
-def _followed(studies: tuple[Study, ...], role: Role) -> tuple[Study, ...]:
+def _followed(studies: tuple[Study, ...], role: Role, feed: Feed) -> tuple[Study, ...]:
     """Follow one track through all records, with the open level that they share."""
     outlines = [_outline(item, role) for item in studies]
     moving = [
@@ -201,7 +201,7 @@ def _followed(studies: tuple[Study, ...], role: Role) -> tuple[Study, ...]:
     ]
     open_level = find_open_level(moving)
     return tuple(
-        item if drawn is None else _surveyed(item, drawn, role, open_level)
+        item if drawn is None else _surveyed(item, drawn, role, open_level, feed)
         for item, drawn in zip(studies, outlines, strict=True)
     )
 
@@ -218,13 +218,13 @@ def _outline(item: Study, role: Role) -> Outline | None:
     )
 
 
-def _surveyed(item: Study, drawn: Outline, role: Role, open_level: float | None) -> Study:
+def _surveyed(item: Study, drawn: Outline, role: Role, open_level: float | None, feed: Feed) -> Study:
     motion = follow(drawn, open_level=open_level)
     survey = survey_record(
         motion,
         cell_s=item.cells.cell_s,
         step_percent=item.cells.step_percent[role],
-        other_percent=_others_percent(item),
+        other_percent=_others_percent(item, feed),
     )
     reach = motion.travel_percent[motion.truthful]
     moved = bool(len(reach)) and float(np.ptp(np.quantile(reach, [0.005, 0.995]))) >= LEAST_SWEEP_PERCENT
@@ -232,7 +232,7 @@ def _surveyed(item: Study, drawn: Outline, role: Role, open_level: float | None)
     return Study(item.record, item.cells, item.steady, {**item.surveys, role: survey}, swept)
 
 
-def _others_percent(item: Study) -> NDArray[np.float32] | None:
+def _others_percent(item: Study, feed: Feed) -> NDArray[np.float32] | None:
     """Largest disturbance of ground and reference in or beside each cell, in % of the feed."""
     levels = [
         np.where(steady.disturbed, steady.departure_v, np.float32(0.0))
@@ -245,7 +245,8 @@ def _others_percent(item: Study) -> NDArray[np.float32] | None:
     beside = worst.copy()
     np.maximum(beside[1:], worst[:-1], out=beside[1:])
     np.maximum(beside[:-1], worst[1:], out=beside[:-1])
-    return np.asarray(beside * np.float32(20.0))  # volts on a 5 V feed, in %
+    span_v = max(feed.reference_v - feed.ground_v, LEAST_FEED_V)
+    return np.asarray(beside * np.float32(100.0 / span_v))
 
 
 def _tracks(studies: Sequence[Study]) -> dict[Role, TrackSurvey]:

@@ -8,7 +8,8 @@ import numpy as np
 
 from analysis.captures.model import Role
 from analysis.diagnosis.evidence import PLAIN, QUIET_WEIGHT, Seen, disturbed_weight
-from analysis.diagnosis.findings import CoverageSpan, Event, RecordOutcome, Result
+from analysis.diagnosis.findings import Check, CoverageSpan, Event, RecordOutcome, Result
+from analysis.diagnosis.hypotheses import substance
 from analysis.diagnosis.studies import WATCHED, Studies, Study
 from analysis.intervals import Interval
 from analysis.signals.facts import TrackSurvey
@@ -46,6 +47,8 @@ def _events_of(seen: Seen, item: Study) -> list[Event]:
     for role in (*item.surveys, *(role for role in WATCHED if role in item.steady)):
         scale = feed_v / 100.0 if role in item.surveys else 1.0
         for event in item.disturbances(role):
+            if role in item.surveys and substance(event, item, role) <= 0.0:
+                continue  # a lone sample that hardly leaves the floor is nobody's event
             place = event.travel_percent if np.isfinite(event.travel_percent) else None
             inside = place is not None and any(
                 band.track is role and band.travel.widened(1.0).contains(place) for band in seen.sure_bands
@@ -78,15 +81,29 @@ def _outcome(seen: Seen, item: Study) -> RecordOutcome:
         check for check in failed if check.code not in ("output_smoothness", "sample_rate", "rest_variation")
     ]
     if failed:
-        return RecordOutcome(
-            name, Result.FAIL, f"{failed[0].title.lower()}: {failed[0].value:.3g} {failed[0].unit}"
-        )
+        return RecordOutcome(name, Result.FAIL, f"{_failed_words(failed[0])} {_reading(failed[0].value)}")
     crossed = sum(c.noisy for band in seen.sure_bands for c in band.crossings if c.record == name)
     if crossed:
         return RecordOutcome(name, Result.FAIL, f"breaks up in the band on {crossed} crossings")
     if item.surveys and disturbed_weight(seen, item) >= QUIET_WEIGHT:
         return RecordOutcome(name, Result.FAIL, "breaks up")
     return RecordOutcome(name, Result.PASS, _quiet_line(seen.studies, item))
+
+
+def _failed_words(check: Check) -> str:
+    """What is wrong, before the number; the title of a check says what should be right."""
+    return {
+        "ground_drop": "ground stands at",
+        "ground_steadiness": "ground moves by",
+        "reference_level": "reference stands at",
+        "reference_steadiness": "reference moves by",
+        "signal_range": "signal reaches",
+        "track_agreement": "the tracks differ by",
+    }.get(check.code, check.title.lower())
+
+
+def _reading(voltage_v: float) -> str:
+    return f"{voltage_v * 1e3:.0f} mV" if abs(voltage_v) < 0.1 else f"{voltage_v:.2f} V"
 
 
 def _quiet_line(studies: Studies, item: Study) -> str:
@@ -96,5 +113,5 @@ def _quiet_line(studies: Studies, item: Study) -> str:
         return f"{count} crossings, clean"
     for role in (Role.GROUND, Role.REFERENCE, Role.SIGNAL):
         if role.value == (item.record.step or "") and role in item.cells.volts:
-            return f"{float(np.nanmedian(item.cells.volts[role].mean)):.3f} V, steady"
+            return f"{_reading(float(np.nanmedian(item.cells.volts[role].mean)))}, steady"
     return "steady"

@@ -41,7 +41,7 @@ CAUSES: Mapping[VerdictCode, tuple[str, ...]] = {
     ),
 }
 
-CLEARING = ("measured_properly", "ground_good", "reference_good", "rest_height_tested")
+CLEARING = ("measured_properly", "ground_good", "reference_good", "rest_height_tested", "all_tracks_recorded")
 """Statements of which none may be refuted where no fault is found."""
 
 
@@ -67,10 +67,13 @@ def give_verdict(
     confidence = shares[code]
     bands = seen.sure_bands
     if code is VerdictCode.WORN_TRACK and not bands:
-        code, confidence = VerdictCode.INCONCLUSIVE, max(shares[VerdictCode.INCONCLUSIVE], 1.0 - confidence)
+        code, confidence = (
+            VerdictCode.INCONCLUSIVE,
+            max(shares.get(VerdictCode.INCONCLUSIVE, 0.0), 1.0 - confidence),
+        )
     if code is VerdictCode.NO_FAULT_FOUND and not _may_clear(evidence):
         code = VerdictCode.INCONCLUSIVE
-        confidence = max(shares[code], 1.0 - confidence)
+        confidence = max(shares.get(code, 0.0), 1.0 - confidence)
     if code is VerdictCode.WORN_TRACK and seen.studies.profile.contact is Contact.CONTACTLESS:
         code = VerdictCode.SENSOR_OUTPUT_FAULT
     return Verdict(code, confidence, _summary(code, seen, bands), CAUSES.get(code, ()))
@@ -79,16 +82,14 @@ def give_verdict(
 def _no_surer_than_its_band(
     probabilities: Mapping[VerdictCode, float], seen: Seen
 ) -> dict[VerdictCode, float]:
-    """Shares in which a worn track is no surer than the surest band, the rest made up to 1."""
+    """Shares in which a worn track is no surer than the surest band; what is left over decides nothing."""
     shares = dict(probabilities)
     surest = max((band.confidence for band in seen.bands), default=0.0)
-    worn = shares[VerdictCode.WORN_TRACK]
+    worn = shares.get(VerdictCode.WORN_TRACK, 0.0)
     if worn <= surest:
         return shares
-    rest = (1.0 - surest) / max(1.0 - worn, 1e-9)
-    return {
-        code: surest if code is VerdictCode.WORN_TRACK else share * rest for code, share in shares.items()
-    }
+    undecided = shares.get(VerdictCode.INCONCLUSIVE, 0.0) + worn - surest
+    return {**shares, VerdictCode.WORN_TRACK: surest, VerdictCode.INCONCLUSIVE: undecided}
 
 
 def _may_clear(evidence: tuple[Statement, ...]) -> bool:

@@ -27,6 +27,9 @@ LONGEST_CELL_S = 0.01
 CELLS_OF_FINEST = 500_000
 """Up to this many cells a record keeps the shortest cell."""
 
+LEAST_CELLS = 16
+"""A record is never reduced to fewer cells than this, whatever sample interval it claims."""
+
 BLOCK_SAMPLES = 1 << 16
 """Samples read at a time: three float32 channels of this length stay in the processor's cache."""
 
@@ -121,7 +124,7 @@ class RecordCells:
 def samples_per_cell(record: Record) -> int:
     """Samples that make a cell of this record; at least 1."""
     wanted_s = min(max(record.duration_s / CELLS_OF_FINEST, CELL_S), LONGEST_CELL_S)
-    return max(1, round(wanted_s / record.sample_interval_s))
+    return max(1, min(round(wanted_s / record.sample_interval_s), len(record) // LEAST_CELLS))
 
 
 def reduce_record(record: Record, feed: Feed, *, tick: Tick = ignore) -> RecordCells:

@@ -222,8 +222,12 @@ def _without_held(cells: CellSeries, cell_s: float) -> CellSeries:
     runs = np.flatnonzero(np.diff(np.concatenate([[False], same, [False]]).astype(np.int8))).reshape(-1, 2)
     least = max(LEAST_HELD_CELLS, round(HELD_S / cell_s))
     held = np.zeros(len(cells.mean), dtype=np.bool_)
+    moved = np.abs(np.diff(cells.mean))
+    usual = 12.0 * float(np.median(moved[np.isfinite(moved)])) + LEAST_PERCENT
     for first, last in runs[runs[:, 1] - runs[:, 0] >= least]:
-        held[first : last + 1] = True
+        # A repeated sample goes on from the one before; what is reached by a jump is a contact on its rail.
+        if first == 0 or moved[first - 1] <= usual:
+            held[first : last + 1] = True
     blank = np.float32(np.nan)
     series = (cells.mean, cells.minimum, cells.maximum)
     return CellSeries(*(np.where(held, blank, item) for item in series)) if held.any() else cells

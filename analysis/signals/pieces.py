@@ -31,6 +31,9 @@ HARDEST_PERCENT_PER_S2 = 12_000.0
 HARDEST_KNOCK_PERCENT_PER_S = 600.0
 """Largest change of speed at once: an arm that arrives at 300 % of travel a second and bounces off."""
 
+HARD_KINK = 0.03
+"""Strain of a harder change of speed between two long smooth pieces: a wheel in a pothole may do it."""
+
 BRIDGED_S = 0.003
 """Quiet cells no further apart than this may belong to one piece."""
 
@@ -324,16 +327,20 @@ class Ends:
         # Within what is allowed a move costs nothing: a short true piece is not left out for its noise.
         beyond = np.maximum(np.abs(moved - speed * gap_s) / allowed - 1.0, 0.0)
         strain = np.minimum(1.0, (0.5 * beyond) ** 2)
-        return np.where(self._touching(low, index, tolerance_percent), 0.0, strain)
+        touching, soft = self._touching(low, index, tolerance_percent)
+        strain = np.where(touching & known, np.minimum(strain, HARD_KINK), strain)
+        return np.where(touching & soft, 0.0, strain)
 
-    def _touching(self, low: int, index: int, tolerance_percent: float) -> NDArray[np.bool_]:
-        """Pieces that go on without a gap or a jump: an arm that knocks on its stop changes speed at once.
+    def _touching(
+        self, low: int, index: int, tolerance_percent: float
+    ) -> tuple[NDArray[np.bool_], NDArray[np.bool_]]:
+        """Pieces that go on without a gap or a jump, and those that do so as an arm can.
 
-        It does not change it by more than `HARDEST_KNOCK_PERCENT_PER_S`.
+        An arm that knocks on its stop changes speed at once, by no more than `HARDEST_KNOCK_PERCENT_PER_S`.
         """
         gap_s = self.begin_s[index] - self.end_s[low:index]
         moved = np.abs(self.begin[index] - self.end[low:index])
         close = moved < tolerance_percent + FASTEST_PERCENT_PER_S * gap_s
         turned = np.abs(self.first_speed[index] - self.last_speed[low:index])
         soft = turned < HARDEST_KNOCK_PERCENT_PER_S + tolerance_percent / KINK_S
-        return np.asarray((gap_s < max(0.0015, 1.5 * self.cell_s)) & close & soft)
+        return np.asarray((gap_s < max(0.0015, 1.5 * self.cell_s)) & close), np.asarray(soft)

@@ -61,7 +61,8 @@ def survey_record(
     floor = _floor(motion, step_percent)
     departure, level = np.nan_to_num(motion.departure), floor.at(motion.travel_percent)
     excess = np.maximum(departure - level, np.float32(0.0))
-    restless = departure > np.float32(RESTLESS) * level
+    # A flicker of one step of the recorder is not unrest.
+    restless = departure > np.maximum(np.float32(RESTLESS) * level, np.float32(0.95 * floor.least_percent))
     common = np.zeros(len(excess), dtype=np.bool_)
     if other_percent is not None:
         # Cross-talk of a recorder carries a few per cent of a channel into its neighbours; a disturbance of

@@ -84,7 +84,7 @@ SUPPORTS: Mapping[VerdictCode, str] = {
 }
 """What speaks for (+) and against (-) each explanation; nothing else has a weight."""
 
-BAND_SIGNS = (1, 1, 1, 1, -1, 1, 0, -1, -1, -1, -1, -1)
+BAND_SIGNS = (1, 1, 1, 1, -1, 1, 0, -1, -1, -1, -1)
 """Signs of the band features, in the order of `band_features`; 0 leaves a sign free."""
 
 
@@ -177,7 +177,7 @@ def fit_bands(examples: Sequence[Example]) -> NDArray[np.float64]:
 def main() -> None:
     """Fit and write ``calibration.json``."""
     parser = argparse.ArgumentParser(description=main.__doc__)
-    parser.add_argument("--count", type=int, default=1200, help="cases of each physics and seed")
+    parser.add_argument("--count", type=int, default=400, help="cases of each physics and seed")
     parser.add_argument("--jobs", type=int, default=2)
     chosen = parser.parse_args()
     requests = [
@@ -185,14 +185,20 @@ def main() -> None:
     ]
     with ProcessPoolExecutor(chosen.jobs) as pool:
         examples = list(pool.map(example, requests, chunksize=16))
+    store(examples)
+    print(f"{TARGET.name}: {len(examples)} captures, {sum(len(item.bands) for item in examples)} places")
+
+
+def store(examples: Sequence[Example]) -> None:
+    """Fit all weights and write ``calibration.json``."""
     verdicts, weights = fit_verdicts(examples)
     stored = {
         "origin": {
-            "command": "python -m analysis.simulation.calibrate",
+            "command": f"python -m analysis.simulation.calibrate --count {_count(examples)}",
             "analysis_version": analysis.__version__,
             "seeds": list(FITTED_SEEDS),
             "physics": list(PHYSICS),
-            "cases": len(requests),
+            "cases": len(examples),
         },
         "features": list(Features.names()),
         "verdicts": [code.value for code in verdicts],
@@ -201,7 +207,10 @@ def main() -> None:
         "band_weights": [round(float(value), 5) for value in fit_bands(examples)],
     }
     TARGET.write_text(json.dumps(stored, indent=1) + "\n", encoding="utf-8")
-    print(f"{TARGET.name}: {len(examples)} captures, {sum(len(item.bands) for item in examples)} places")
+
+
+def _count(examples: Sequence[Example]) -> int:
+    return len(examples) // (len(FITTED_SEEDS) * len(PHYSICS))
 
 
 if __name__ == "__main__":

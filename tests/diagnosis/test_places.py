@@ -195,9 +195,15 @@ def test_the_order_of_the_crossings_changes_nothing(seed: int) -> None:
     sheet = _together(_bad_spot(9, Interval(42.0, 46.0), shown=7), _random(9, 25, seed))
     order = np.random.default_rng(seed).permutation(9)
     shuffled = Sheet(sheet.breakup[order], sheet.onsets[order], sheet.dwell_s[order])
-    one, other = find_places(sheet.survey()), find_places(shuffled.survey())
+    one, other = find_places(_apart(sheet.survey())), find_places(_apart(shuffled.survey()))
     assert [_summary(item) for item in one] == [_summary(item) for item in other]
     np.testing.assert_array_equal(one[0].noisy[order], other[0].noisy)
+
+
+def _apart(survey: TrackSurvey) -> TrackSurvey:
+    """The same survey, each crossing from a record of its own: none goes on where another turned round."""
+    crossings = tuple(replace(item, record=str(index)) for index, item in enumerate(survey.crossings))
+    return replace(survey, crossings=crossings)
 
 
 def test_a_mirrored_track_has_the_mirrored_place() -> None:
@@ -239,6 +245,6 @@ def test_place_against_time_is_the_ratio_of_two_closed_forms() -> None:
     ones = np.ones((3, 1))
     found = place_against_time(ones > 0, ones, ones, np.zeros(1), 100.0)
     place = 24.0 / (2.7 * 3.7 * 4.7)
-    mixture = ((1.0, 0.5), (2.0, 0.3), (4.0, 0.15), (10.0, 0.05))
+    mixture = ((1.0, 0.5), (2.0, 0.35), (4.0, 0.15))
     time = sum(weight * (1.0 - np.exp(-times / 97.0)) ** 3 for times, weight in mixture)
     assert found[0] == pytest.approx(np.log(place / time), rel=1e-9)

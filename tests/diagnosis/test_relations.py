@@ -85,7 +85,6 @@ def test_a_feed_of_four_and_a_half_volts_leaves_travel_and_bands_alone() -> None
     assert smooth[1] == pytest.approx(smooth[0], rel=0.02)  # a share of the applied voltage (Bourns)
 
 
-@pytest.mark.xfail(strict=True, reason="a reference beyond its limit takes the band's confidence away")
 def test_a_worn_track_on_a_low_reference_is_called_by_one_of_its_two_faults() -> None:
     found = examine(visit(bands=[BAND], wires=Wires(reference_v=4.5)))
     assert found.verdict.code in (VerdictCode.REFERENCE_FAULT, VerdictCode.WORN_TRACK)
