@@ -84,4 +84,4 @@ def _more_crossings(band: Band) -> Iterator[str]:
     if band.passes < ENOUGH_CROSSINGS or (band.confidence < 0.5 and band.noisy_passes < 3):
         low, high = max(band.travel.start - 8.0, 0.0), min(band.travel.stop + 8.0, 100.0)
         missing = max(ENOUGH_CROSSINGS - band.passes, 2)
-        yield f"Sweep past {low:.0f}-{high:.0f} % {missing} more times, slowly, hands off the harness."
+        yield f"Sweep past {low:.0f}–{high:.0f} % {missing} more times, slowly, hands off the harness."

@@ -244,12 +244,12 @@ def _rest_tested(seen: Seen) -> Statement | None:
     low = min(item.travel.start for item in survey.crossings)
     high = max(item.travel.stop for item in survey.crossings)
     if rest is None:
-        text = f"The travel tested is {low:.0f}-{high:.0f} %; where the arm normally rests was not recorded."
+        text = f"The travel tested is {low:.0f}–{high:.0f} %; where the arm normally rests was not recorded."
         return Statement("rest_height_tested", State.NOT_SHOWN, _names(seen.studies.swept), text)
     if low - 1.0 <= rest <= high + 1.0:
-        text = f"The travel tested, {low:.0f}-{high:.0f} %, includes where the arm rests, {rest:.0f} %."
+        text = f"The travel tested, {low:.0f}–{high:.0f} %, includes where the arm rests, {rest:.0f} %."
         return Statement("rest_height_tested", State.PROVED, _names(seen.studies.swept), text)
-    text = f"The travel tested, {low:.0f}-{high:.0f} %, leaves out where the arm rests, {rest:.0f} %."
+    text = f"The travel tested, {low:.0f}–{high:.0f} %, leaves out where the arm rests, {rest:.0f} %."
     return Statement("rest_height_tested", State.REFUTED, _names(seen.studies.swept), text)
 
 

@@ -100,7 +100,7 @@ def _may_clear(evidence: tuple[Statement, ...]) -> bool:
 
 def _summary(code: VerdictCode, seen: Seen, bands: tuple[Band, ...]) -> str:
     if code in (VerdictCode.WORN_TRACK, VerdictCode.SENSOR_OUTPUT_FAULT):
-        spans = " and ".join(f"{band.travel.start:.1f}-{band.travel.stop:.1f} %" for band in bands[:3])
+        spans = " and ".join(f"{band.travel.start:.1f}–{band.travel.stop:.1f} %" for band in bands[:3])
         second = " of the second track" if bands and bands[0].track is Role.SECOND_SIGNAL else ""
         what = "The track is worn" if code is VerdictCode.WORN_TRACK else "The sensor's output breaks up"
         return f"{what} at {spans} of travel{second}: {_crossed(bands)}."
@@ -137,7 +137,7 @@ def _tested(seen: Seen) -> str:
         return "what was recorded"
     low = min(item.travel.start for item in survey.crossings)
     high = max(item.travel.stop for item in survey.crossings)
-    return f"{low:.0f}-{high:.0f} % of travel, {len(survey.crossings)} crossings"
+    return f"{low:.0f}–{high:.0f} % of travel, {len(survey.crossings)} crossings"
 
 
 def is_watch(band: Band) -> bool:
