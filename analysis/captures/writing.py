@@ -3,10 +3,7 @@
 from __future__ import annotations
 
 import os
-import sys
-import uuid
-from collections.abc import Iterator, Mapping
-from contextlib import contextmanager
+from collections.abc import Mapping
 from datetime import datetime
 from pathlib import Path
 from typing import Any
@@ -18,6 +15,7 @@ from analysis.captures import layout
 from analysis.captures.fingerprint import ContentDigest
 from analysis.captures.model import Capture, Channel, Record
 from analysis.captures.overview import OverviewBuilder, stretches, write_levels
+from analysis.captures.replacing import replaced_at_the_end
 from analysis.captures.strict import Value
 from analysis.errors import CaptureError
 from analysis.progress import Tick, ignore, part
@@ -60,53 +58,8 @@ def write_capture(
     if target.exists() and not replace:
         raise CaptureError("a file of that name exists already", "choose another name")
     _check_names(capture)
-    with _replaced_at_the_end(target) as temporary, h5py.File(temporary, "w") as file:
+    with replaced_at_the_end(target) as temporary, h5py.File(temporary, "w") as file:
         return _write(file, capture, tick)
-
-
-@contextmanager
-def _replaced_at_the_end(target: Path) -> Iterator[Path]:
-    """A temporary path beside `target` that takes its place when all went well."""
-    temporary = target.with_name(f".{target.name}.{uuid.uuid4().hex}.part")
-    try:
-        try:
-            yield temporary
-            _sync(temporary)
-            temporary.replace(target)
-            _sync_folder(target.parent)
-        except (OSError, RuntimeError) as error:
-            raise _writing_error(target, error) from error
-    finally:
-        temporary.unlink(missing_ok=True)
-
-
-def _writing_error(target: Path, error: Exception) -> CaptureError:
-    if not target.parent.is_dir():
-        return CaptureError("there is no such folder to write to", "create it, or choose another")
-    if isinstance(error, PermissionError):
-        return CaptureError("you have no right to write there", "choose another folder")
-    if target.is_dir():
-        return CaptureError("a folder of that name exists already", "choose another name")
-    return CaptureError("the file could not be written", "check the free space and the drive")
-
-
-def _sync(path: Path) -> None:
-    handle = os.open(path, os.O_RDWR)
-    try:
-        os.fsync(handle)
-    finally:
-        os.close(handle)
-
-
-def _sync_folder(folder: Path) -> None:
-    """Make the rename durable; Windows does so by itself and opens no folders."""
-    if sys.platform == "win32":
-        return
-    handle = os.open(folder, os.O_RDONLY)
-    try:
-        os.fsync(handle)
-    finally:
-        os.close(handle)
 
 
 def _check_names(capture: Capture) -> None:

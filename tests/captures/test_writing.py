@@ -7,7 +7,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from analysis.captures import writing
+from analysis.captures import replacing
 from analysis.captures.memory import make_capture, make_channel, make_record
 from analysis.captures.model import Capture, Role, Scaling
 from analysis.captures.reading import open_capture
@@ -57,7 +57,7 @@ def test_a_failing_drive_leaves_nothing_behind_and_the_old_file_whole(
     def fail(path: Path) -> None:
         raise OSError(28, "No space left on device")
 
-    monkeypatch.setattr(writing, "_sync", fail)
+    monkeypatch.setattr(replacing, "_sync", fail)
     with pytest.raises(CaptureError, match="free space"):
         write_capture(small_capture(500), tmp_path / "a.h5", replace=True)
     assert [item.name for item in tmp_path.iterdir()] == ["a.h5"]
@@ -68,14 +68,14 @@ def test_the_file_and_its_folder_are_flushed_to_the_disk(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     heard: list[str] = []
-    real = writing._sync
+    real = replacing._sync
 
     def listen(path: Path) -> None:
         heard.append(path.name)
         real(path)
 
-    monkeypatch.setattr(writing, "_sync", listen)
-    monkeypatch.setattr(writing, "_sync_folder", lambda path: heard.append(str(path)))
+    monkeypatch.setattr(replacing, "_sync", listen)
+    monkeypatch.setattr(replacing, "_sync_folder", lambda path: heard.append(str(path)))
     write_capture(small_capture(), tmp_path / "a.h5")
     assert heard[0].startswith(".a.h5.")
     assert heard[1] == str(tmp_path)

@@ -1,0 +1,75 @@
+"""Files that are there whole or not at all: written beside, flushed to the disk, and renamed."""
+
+from __future__ import annotations
+
+import os
+import sys
+import uuid
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+from analysis.errors import CaptureError, WornbandError
+
+
+@contextmanager
+def replaced_at_the_end(target: Path, error_type: type[WornbandError] = CaptureError) -> Iterator[Path]:
+    """A temporary path beside `target` that takes its place when all went well.
+
+    Parameters
+    ----------
+    target : Path
+        What is to be replaced, or made.
+    error_type : type of WornbandError
+        What a failure of the disk is raised as.
+
+    Yields
+    ------
+    Path
+        Where to write; nothing is left there after a failure.
+
+    Raises
+    ------
+    WornbandError
+        Of `error_type`, where it cannot be written.
+    """
+    temporary = target.with_name(f".{target.name}.{uuid.uuid4().hex}.part")
+    try:
+        try:
+            yield temporary
+            _sync(temporary)
+            temporary.replace(target)
+            _sync_folder(target.parent)
+        except (OSError, RuntimeError) as error:  # h5py raises the second where a disk is full
+            raise error_type(*_reason(target, error)) from error
+    finally:
+        temporary.unlink(missing_ok=True)
+
+
+def _reason(target: Path, error: Exception) -> tuple[str, str]:
+    if not target.parent.is_dir():
+        return "there is no such folder to write to", "create it, or choose another"
+    if isinstance(error, PermissionError):
+        return "you have no right to write there", "choose another folder"
+    if target.is_dir():
+        return "a folder of that name exists already", "choose another name"
+    return "the file could not be written", "check the free space and the drive"
+
+
+def _sync(path: Path) -> None:
+    handle = os.open(path, os.O_RDWR)
+    try:
+        os.fsync(handle)
+    finally:
+        os.close(handle)
+
+
+def _sync_folder(folder: Path) -> None:
+    """Make the rename durable; Windows does so by itself and opens no folders."""
+    if sys.platform == "win32":
+        return
+    handle = os.open(folder, os.O_RDONLY)
+    try:
+        os.fsync(handle)
+    finally:
+        os.close(handle)

@@ -1,0 +1,209 @@
+"""The review's file beside the capture: read, replaced as a whole, and never written over somebody else's.
+
+What cannot be taken over (damaged, of a later version, of another capture) stays where it is until there is
+something to write; then it is renamed, so that looking at a capture changes nothing in its folder.
+"""
+
+from __future__ import annotations
+
+import hashlib
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from analysis.captures import layout
+from analysis.captures.fingerprint import file_sha256
+from analysis.captures.replacing import replaced_at_the_end
+from analysis.captures.stored import read_stored
+from analysis.captures.strict import open_file
+from analysis.errors import ReviewError
+from analysis.progress import Tick, ignore
+from analysis.review.model import Review
+from analysis.review.stored import parse_review, review_text
+
+_MOST_BYTES = 16 * 1024 * 1024  # a hundred thousand markers; nothing that a technician made is longer
+_MOST_KEPT = 1000
+
+
+class ChangedReviewError(ReviewError):
+    """Another program wrote the review since it was read here."""
+
+
+@dataclass(frozen=True, slots=True)
+class Sidecar:
+    """What is known of a review's file.
+
+    Parameters
+    ----------
+    path : Path
+        Where it lies or will lie.
+    review : Review
+        What it says; of the capture alone where there is none, or none that can be used.
+    digest : str
+        SHA-256 of its bytes as they were read or written; empty where there was no file.
+    trouble : str
+        Why the file cannot be used, and what happens to it; empty where it can.
+    """
+
+    path: Path
+    review: Review
+    digest: str = ""
+    trouble: str = ""
+
+
+def read_sidecar(capture_path: Path, tick: Tick = ignore) -> Sidecar:
+    """Read the review of a capture file.
+
+    Parameters
+    ----------
+    capture_path : Path
+        The capture; it is hashed, to know whether the review speaks of it.
+    tick : Tick
+        Progress.
+
+    Returns
+    -------
+    Sidecar
+        Also where there is no review, or none that can be used.
+
+    Raises
+    ------
+    CaptureError
+        Where the capture cannot be read any more.
+    """
+    fresh = _fresh(capture_path, tick)
+    path = layout.review_path(capture_path)
+    try:
+        raw = _bytes(path)
+    except OSError:
+        problem = "the review beside this capture cannot be opened"
+        return Sidecar(path, fresh, "", f"{problem}; it is left as it is, and a new one begins in memory")
+    if raw is None:
+        return Sidecar(path, fresh)
+    digest = _digest(raw)
+    try:
+        found = _parsed(raw)
+        _check_same_capture(found, fresh)
+    except ReviewError as error:
+        aside = "a new one begins, and this one is kept under another name when the new one is saved"
+        return Sidecar(path, fresh, digest, f"{error.problem}; {aside}")
+    # A file that was packed anew has other bytes: from now on the review speaks of these.
+    own = replace(
+        found,
+        capture_id=fresh.capture_id,
+        sha256=fresh.sha256,
+        content_sha256=fresh.content_sha256 or found.content_sha256,
+    )
+    return Sidecar(path, own, digest)
+
+
+def write_sidecar(sidecar: Sidecar, review: Review, *, over_changes: bool = False) -> Sidecar:
+    """Put a review in the place of its file.
+
+    Parameters
+    ----------
+    sidecar : Sidecar
+        As it was read, or written before.
+    review : Review
+        What to write.
+    over_changes : bool
+        Write although another program changed the file; what that wrote is kept under another name.
+
+    Returns
+    -------
+    Sidecar
+        As it is now.
+
+    Raises
+    ------
+    ChangedReviewError
+        Where another program changed the file since; nothing is written.
+    ReviewError
+        Where it cannot be written.
+    """
+    raw = review_text(review).encode()
+    try:
+        present = _bytes(sidecar.path)
+    except OSError as error:
+        raise ReviewError(
+            "the review beside this capture cannot be opened", "check who may read it"
+        ) from error
+    changed = _digest(present) != sidecar.digest
+    if changed and present != raw and not over_changes:
+        raise ChangedReviewError(
+            "another program changed the review of this capture since it was opened here",
+            "take its review, or keep this one; neither is lost",
+        )
+    if present is not None and present != raw and (changed or sidecar.trouble):
+        _keep_aside(sidecar.path)
+    with replaced_at_the_end(sidecar.path, ReviewError) as temporary:
+        temporary.write_bytes(raw)
+    return Sidecar(sidecar.path, review, _digest(raw))
+
+
+def write_aside(sidecar: Sidecar, review: Review) -> Path:
+    """Write a review under another name, where its own place is taken; raises ReviewError as above."""
+    target = _free_name(sidecar.path)
+    with replaced_at_the_end(target, ReviewError) as temporary:
+        temporary.write_text(review_text(review), encoding="utf-8")
+    return target
+
+
+def _fresh(capture_path: Path, tick: Tick) -> Review:
+    """A review of nothing but the capture."""
+    with open_file(capture_path) as file:
+        words = read_stored(file, capture_path).words
+        # Taken at its word: computing it means reading every sample, and `wornband verify` does that.
+        capture_id, content = words.text(layout.ID_KEY), words.text(layout.CONTENT_KEY)
+    return Review(capture_id, file_sha256(capture_path, tick), content)
+
+
+def _bytes(path: Path) -> bytes | None:
+    """A file's bytes, or None where there is none; of one that is too long, as many as say so."""
+    try:
+        with path.open("rb") as file:
+            return file.read(_MOST_BYTES + 1)
+    except FileNotFoundError:
+        return None
+
+
+def _digest(raw: bytes | None) -> str:
+    return hashlib.sha256(raw).hexdigest() if raw is not None else ""
+
+
+def _parsed(raw: bytes) -> Review:
+    if len(raw) > _MOST_BYTES:
+        raise ReviewError("the file of the review is far too long", "look what it is")
+    try:
+        return parse_review(raw.decode("utf-8"))
+    except UnicodeDecodeError as error:
+        raise ReviewError("the review is damaged: it is no text", "begin a new one") from error
+
+
+def _check_same_capture(found: Review, own: Review) -> None:
+    """As `analysis.captures.verification`: the same bytes, or else the same content, or nothing claimed."""
+    if found.sha256 == own.sha256 or (found.content_sha256 and found.content_sha256 == own.content_sha256):
+        return
+    if found.sha256 or found.content_sha256:
+        raise ReviewError(
+            "the review beside this capture was made from another one, or the capture was changed since",
+            "begin a new one",
+        )
+
+
+def _keep_aside(path: Path) -> None:
+    try:
+        path.rename(_free_name(path))
+    except OSError as error:
+        raise ReviewError(
+            "the review that lies there cannot be renamed", "see who may write there"
+        ) from error
+
+
+def _free_name(path: Path) -> Path:
+    """``<name>.review.kept-1.json``, or the first number that is free."""
+    stem = path.name.removesuffix(".json")
+    for number in range(1, _MOST_KEPT):
+        target = path.with_name(f"{stem}.kept-{number}.json")
+        if not target.exists():
+            return target
+    raise ReviewError("a thousand reviews are kept aside in this folder", "move some of them away")

@@ -1,0 +1,270 @@
+"""The review file's text, schema ``wornband-review/1``: every key of it, written down once.
+
+::
+
+    {"schema": "wornband-review/1",
+     "capture": {"capture_id", "sha256", "content_sha256"},
+     "markers": [{"kind": "point",  "id", "label", "note", "record", "time_s"},
+                 {"kind": "span",   "id", "label", "note", "record", "start_s", "stop_s"},
+                 {"kind": "travel", "id", "label", "note", "track", "start_percent", "stop_percent"}],
+     "decisions": [{"track", "choice", "reason", "adjusted_percent": [start, stop],
+                    "found": {"start_percent", "stop_percent", "confidence", "analysis_version"}}]}
+
+Keys and kinds of markers that are not known here are kept and written again. Another number behind the
+stroke is another schema, and is refused.
+"""
+
+from __future__ import annotations
+
+import json
+import math
+import re
+from collections.abc import Callable, Mapping
+from typing import Any, NoReturn
+
+from analysis.captures.model import Role
+from analysis.errors import ReviewError
+from analysis.intervals import Interval
+from analysis.review.model import Choice, Decision, Kept, Marker, PointMarker, Review, SpanMarker, TravelSpan
+
+SCHEMA = "wornband-review/1"
+_DAMAGED = "begin a new review; the file is kept aside"
+
+
+class NewerReviewError(ReviewError):
+    """The review was written by a later version."""
+
+
+def review_text(review: Review) -> str:
+    """The file's text; the same review gives the same text."""
+    claims = {"capture_id": review.capture_id, "sha256": review.sha256}
+    if review.content_sha256:
+        claims["content_sha256"] = review.content_sha256
+    stored = {
+        **review.kept,
+        "schema": SCHEMA,
+        "capture": {**review.kept_of_capture, **claims},
+        "markers": [*(_marker_object(item) for item in review.markers), *review.unknown_markers],
+        "decisions": [_decision_object(item) for item in review.decisions],
+    }
+    return json.dumps(stored, allow_nan=False, indent=1) + "\n"
+
+
+def parse_review(text: str) -> Review:
+    """Read the file's text.
+
+    Raises
+    ------
+    NewerReviewError
+        Where a later version wrote it.
+    ReviewError
+        Where it is damaged: one sentence that says where.
+    """
+    try:
+        stored = json.loads(text, parse_constant=_no_number, parse_float=_finite)
+    except RecursionError as error:
+        raise ReviewError("the review is nested too deeply", _DAMAGED) from error
+    except json.JSONDecodeError as error:
+        raise ReviewError(f"the review is damaged at line {error.lineno}", _DAMAGED) from error
+    except ValueError as error:
+        raise ReviewError("the review holds a number that is none", _DAMAGED) from error
+    top = _Object(stored, "the review")
+    _check_schema(top.text("schema"))
+    capture = _Object(top.take("capture"), "the capture of the review")
+    known, unknown = _markers(top.list("markers"))
+    decisions = tuple(
+        _decision(_Object(item, f"decision {number}")) for number, item in enumerate(top.list("decisions"), 1)
+    )
+    return Review(
+        capture_id=capture.text("capture_id", ""),
+        sha256=capture.text("sha256", ""),
+        content_sha256=capture.text("content_sha256", ""),
+        markers=known,
+        decisions=decisions,
+        unknown_markers=unknown,
+        kept=top.rest(),
+        kept_of_capture=capture.rest(),
+    )
+
+
+class _Object:
+    """A JSON object that is emptied key by key; what is left at the end is unknown, and kept."""
+
+    def __init__(self, stored: object, where: str) -> None:
+        if not isinstance(stored, dict):
+            raise ReviewError(f"{where} is no object", _DAMAGED)
+        self._left: dict[str, Any] = dict(stored)
+        self._where = where
+
+    def take(self, key: str) -> Any:
+        """A value that must be there."""
+        if key not in self._left:
+            raise ReviewError(f"{self._where} lacks {key!r}", _DAMAGED)
+        return self._left.pop(key)
+
+    def text(self, key: str, default: str | None = None) -> str:
+        """A text; the default where it is absent and there is one."""
+        if default is not None and key not in self._left:
+            return default
+        value = self.take(key)
+        if not isinstance(value, str):
+            self.refuse(key, "a text")
+        return value
+
+    def number(self, key: str) -> float:
+        """A finite number."""
+        return self.as_number(key, self.take(key))
+
+    def as_number(self, key: str, value: object) -> float:
+        """A value as a finite number."""
+        if isinstance(value, bool) or not isinstance(value, int | float) or abs(value) > 1e15:
+            self.refuse(key, "a number")
+        return float(value)
+
+    def interval(self, first: str, last: str) -> Interval:
+        """Two numbers in order."""
+        start, stop = self.number(first), self.number(last)
+        if start > stop:
+            self.refuse(last, f"at or after {first!r}")
+        return Interval(start, stop)
+
+    def list(self, key: str) -> list[Any]:
+        """A list; empty where it is absent."""
+        value = self._left.pop(key, [])
+        if not isinstance(value, list):
+            self.refuse(key, "a list")
+        return value
+
+    def rest(self) -> Kept:
+        """What nobody took."""
+        return self._left
+
+    def refuse(self, key: str, wanted: str) -> NoReturn:
+        """Say that a key holds something else than it must."""
+        raise ReviewError(f"{key!r} of {self._where} is not {wanted}", _DAMAGED)
+
+
+def _no_number(text: str) -> NoReturn:
+    raise ValueError(text)
+
+
+def _finite(text: str) -> float:
+    value = float(text)
+    if not math.isfinite(value):
+        raise ValueError(text)
+    return value
+
+
+def _check_schema(schema: str) -> None:
+    name, _, version = schema.partition("/")
+    if name != SCHEMA.partition("/")[0] or not re.fullmatch(r"[0-9]{1,6}", version):
+        raise ReviewError("the file is no review of Wornband's", _DAMAGED)
+    if schema != SCHEMA:
+        raise NewerReviewError(
+            f"the review was written by a later version (schema {version})", "open it with that version"
+        )
+
+
+def _markers(stored: list[Any]) -> tuple[tuple[Marker, ...], tuple[Kept, ...]]:
+    known: list[Marker] = []
+    unknown: list[Kept] = []
+    for number, item in enumerate(stored, 1):
+        taken = _Object(item, f"marker {number}")
+        read = _KINDS.get(taken.text("kind"))
+        if read is None:
+            unknown.append(item)
+            continue
+        marker = read(taken)
+        if any(other.marker_id == marker.marker_id for other in known):
+            taken.refuse("id", "its own")
+        known.append(marker)
+    return tuple(known), tuple(unknown)
+
+
+def _point(item: _Object) -> PointMarker:
+    return PointMarker(
+        item.text("id"), item.text("record"), item.number("time_s"), *_words(item), kept=item.rest()
+    )
+
+
+def _span(item: _Object) -> SpanMarker:
+    time = item.interval("start_s", "stop_s")
+    return SpanMarker(item.text("id"), item.text("record"), time, *_words(item), kept=item.rest())
+
+
+def _travel(item: _Object) -> TravelSpan:
+    travel = item.interval("start_percent", "stop_percent")
+    return TravelSpan(item.text("id"), _role(item), travel, *_words(item), kept=item.rest())
+
+
+_KINDS: dict[str, Callable[[_Object], Marker]] = {"point": _point, "span": _span, "travel": _travel}
+
+
+def _words(item: _Object) -> tuple[str, str]:
+    return item.text("label", ""), item.text("note", "")
+
+
+def _role(item: _Object) -> Role:
+    word = item.text("track")
+    if word not in (Role.SIGNAL, Role.SECOND_SIGNAL):
+        item.refuse("track", "a track")
+    return Role(word)
+
+
+def _decision(item: _Object) -> Decision:
+    word = item.text("choice")
+    if word not in tuple(Choice):
+        item.refuse("choice", "a decision")
+    choice = Choice(word)
+    found = _Object(item.take("found"), "what was found")
+    edges = item.list("adjusted_percent")
+    adjusted = None
+    if choice is Choice.ADJUSTED:
+        if len(edges) != 2:
+            item.refuse("adjusted_percent", "two edges")
+        start, stop = (item.as_number("adjusted_percent", edge) for edge in edges)
+        if start > stop:
+            item.refuse("adjusted_percent", "two edges in order")
+        adjusted = Interval(start, stop)
+    return Decision(
+        track=_role(item),
+        found=found.interval("start_percent", "stop_percent"),
+        confidence=found.number("confidence"),
+        analysis_version=found.text("analysis_version", ""),
+        choice=choice,
+        adjusted=adjusted,
+        reason=item.text("reason", ""),
+        kept={**item.rest(), **({"found": found.rest()} if found.rest() else {})},
+    )
+
+
+def _marker_object(marker: Marker) -> Mapping[str, Any]:
+    words = {"id": marker.marker_id, "label": marker.label, "note": marker.note}
+    if isinstance(marker, PointMarker):
+        own: dict[str, Any] = {"kind": "point", "record": marker.record, "time_s": marker.time_s}
+    elif isinstance(marker, SpanMarker):
+        own = {"kind": "span", "record": marker.record}
+        own |= {"start_s": marker.time.start, "stop_s": marker.time.stop}
+    else:
+        own = {"kind": "travel", "track": str(marker.track)}
+        own |= {"start_percent": marker.travel.start, "stop_percent": marker.travel.stop}
+    return {**marker.kept, **own, **words}
+
+
+def _decision_object(decision: Decision) -> Mapping[str, Any]:
+    stored: dict[str, Any] = {
+        **decision.kept,
+        "track": str(decision.track),
+        "choice": str(decision.choice),
+        "reason": decision.reason,
+        "found": {
+            **decision.kept.get("found", {}),
+            "start_percent": decision.found.start,
+            "stop_percent": decision.found.stop,
+            "confidence": decision.confidence,
+            "analysis_version": decision.analysis_version,
+        },
+    }
+    if decision.adjusted is not None:
+        stored["adjusted_percent"] = [decision.adjusted.start, decision.adjusted.stop]
+    return stored
