@@ -1,0 +1,77 @@
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QTimer
+from pytestqt.qtbot import QtBot
+
+from analysis.captures import layout
+from analysis.captures.writing import write_capture
+from analysis.review.model import PointMarker, Review, with_marker
+from analysis.review.sidecar import read_sidecar, write_sidecar
+from app.review_keeper import ReviewKeeper
+from tests.app.fakes import worn_capture
+
+POINT = PointMarker("a", "004", 1.25)
+
+
+@pytest.fixture
+def path(tmp_path: Path) -> Path:
+    write_capture(worn_capture(), tmp_path / "worn.h5")
+    return tmp_path / "worn.h5"
+
+
+@pytest.fixture
+def keeper(qtbot: QtBot, path: Path) -> Iterator[ReviewKeeper]:
+    made = ReviewKeeper()
+    made.take(read_sidecar(path))
+    yield made
+    made.close()
+    assert not any(timer.isActive() for timer in made.findChildren(QTimer))
+
+
+def test_a_change_is_in_the_file_within_two_seconds(qtbot: QtBot, keeper: ReviewKeeper, path: Path) -> None:
+    keeper.change("place a marker", with_marker(keeper.review, POINT))
+    qtbot.waitUntil(lambda: not keeper.unsaved, timeout=2000)
+    assert read_sidecar(path).review.markers == (POINT,)
+
+
+def test_opening_and_closing_writes_nothing(keeper: ReviewKeeper, path: Path) -> None:
+    keeper.close()
+    assert not layout.review_path(path).exists()
+
+
+def test_a_change_is_undone_and_done_again_and_saved_on_closing(keeper: ReviewKeeper, path: Path) -> None:
+    keeper.change("place a marker", with_marker(keeper.review, POINT))
+    keeper.stack.undo()
+    assert keeper.review.markers == ()
+    keeper.stack.redo()
+    keeper.close()
+    assert read_sidecar(path).review.markers == (POINT,)
+
+
+def test_where_another_program_wrote_it_is_told_once_and_nothing_is_lost(
+    keeper: ReviewKeeper, path: Path
+) -> None:
+    told: list[str] = []
+    keeper.problem.connect(told.append)
+    other = read_sidecar(path)
+    write_sidecar(other, with_marker(other.review, PointMarker("b", "004", 2.0)))
+    keeper.change("place a marker", with_marker(keeper.review, POINT))
+    keeper.save()
+    keeper.save()
+    assert len(told) == 1
+    assert "nother program" in told[0]
+    keeper.close()
+    assert read_sidecar(path).review.markers[0].marker_id == "b"
+    assert '"a"' in (path.parent / "worn.review.kept-1.json").read_text("utf-8")
+
+
+def test_without_a_file_the_review_is_kept_in_memory(keeper: ReviewKeeper) -> None:
+    keeper.take(None)
+    assert keeper.review == Review()
+    keeper.change("place a marker", with_marker(keeper.review, POINT))
+    keeper.save()
+    assert keeper.review.markers == (POINT,)
