@@ -21,6 +21,9 @@ from analysis.signals.uncertainty import combined, expanded, resolution_uncertai
 STEADY_LIMIT_V = 0.1
 """A wiggled ground or reference may move by this much; common practice, no source."""
 
+LASTING_S = 0.004
+"""A spark with all its ringing is over in this time (common practice, no source)."""
+
 SLOWEST_HZ = 250.0
 """Four samples in the 16 ms that a fast stroke takes over a band of 3 % of travel."""
 
@@ -135,9 +138,15 @@ def _steadiness(studies: Studies) -> Iterator[Check]:
 
 
 def _largest_lasting(item: Study, role: Role) -> float:
-    """Largest departure that lasts two milliseconds or more, in volts: shorter ones are interference."""
-    cells = max(1, round(0.002 / item.cells.cell_s))
+    """Largest departure of this wire alone that lasts `LASTING_S`, in volts.
+
+    Shorter ones are interference, and what ground and reference do together is no fault of either.
+    """
+    other = item.steady.get(Role.REFERENCE if role is Role.GROUND else Role.GROUND)
     departure = item.steady[role].departure_v
+    if other is not None:
+        departure = np.maximum(departure - other.departure_v, np.float32(0.0))
+    cells = max(2, round(LASTING_S / item.cells.cell_s))
     if len(departure) < cells:
         return float(departure.max(initial=0.0))
     lasting = np.minimum.reduce([departure[k : len(departure) - cells + 1 + k] for k in range(cells)])

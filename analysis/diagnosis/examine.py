@@ -12,7 +12,7 @@ from analysis.diagnosis.bands import LEAST_LISTED, make_band
 from analysis.diagnosis.checks import run_checks
 from analysis.diagnosis.confidence import calibration, on_any_track, verdict_probabilities
 from analysis.diagnosis.evidence import Seen, chain_of_evidence
-from analysis.diagnosis.findings import Band, Findings
+from analysis.diagnosis.findings import Band, Findings, VerdictCode
 from analysis.diagnosis.hypotheses import Features, impossible, weigh
 from analysis.diagnosis.measurement_check import find_problems
 from analysis.diagnosis.places import Place, find_places
@@ -60,10 +60,10 @@ def examine(
     places = on_any_track({role: find_places(survey) for role, survey in studies.tracks.items()})
     features = weigh(studies, problems, places)
     tick(0.95)
-    bands = _bands(studies, places, features)
+    shares = verdict_probabilities(features, calibration(), impossible=impossible(studies))
+    bands = _reconciled(_bands(studies, places, features), shares[VerdictCode.WORN_TRACK])
     seen = Seen(studies, problems, run_checks(studies), bands, tuple(places))
     evidence = chain_of_evidence(seen)
-    shares = verdict_probabilities(features, calibration(), impossible=impossible(studies))
     verdict = give_verdict(seen, shares, evidence)
     tick(1.0)
     return Findings(
@@ -108,6 +108,17 @@ def _profile(capture: Capture, wanted: SensorProfile | str | Path | None) -> Sen
         return load_profile(named)
     except ProfileError:  # a file from elsewhere may name a profile that this PC does not have
         return replace(load_profile(), assumed=True)
+
+
+def _reconciled(bands: tuple[Band, ...], worn: float) -> tuple[Band, ...]:
+    """Bands whose surest takes up what the capture as a whole says.
+
+    "A track is worn" and "there is a band here" are weighed by two models on one evidence; where the first is
+    surer than the second, the surest band gets the mean of both.
+    """
+    if not bands or worn <= bands[0].confidence:
+        return bands
+    return (replace(bands[0], confidence=0.5 * (bands[0].confidence + worn)), *bands[1:])
 
 
 def _bands(studies: Studies, places: list[tuple[Role, Place]], features: Features) -> tuple[Band, ...]:

@@ -75,6 +75,8 @@ def split_by_wire(record: Record, cells: CellSeries, cell_s: float) -> tuple[Rec
     if not above or not _is_feed(above[0], cells.mean, block) or above[0].last > 0.8 * whole:
         return (record,)
     begin = _signal_start(cells.mean, block, above[0].last)
+    if begin >= whole:
+        return (record,)
     hum_v = HUM_V + 2.0 * record.channels[0].step_v
     grounds = [item for item in plateaus if item.last <= above[0].first and _is_ground(item, hum_v)]
     # The air before and after hums, if little; the wire itself is the quietest.
@@ -85,7 +87,7 @@ def split_by_wire(record: Record, cells: CellSeries, cell_s: float) -> tuple[Rec
 
     def cut(first: float, last: float, role: Role, step: Step) -> Record:
         stop = min(round(last * per_block), len(record))
-        return span_of(record, round(first * per_block), stop, step=step, role=role)
+        return span_of(record, min(round(first * per_block), stop), stop, step=step, role=role)
 
     held = [cut(*_within(item), role, step) for item, role, step in spans]
     return (*held, cut(begin, len(record), Role.SIGNAL, record.step or Step.SWEEP))
