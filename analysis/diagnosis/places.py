@@ -316,7 +316,10 @@ def _place(left: _Left, stretch: _Stretch, slack: tuple[float, float]) -> Place:
     crossed, noisy = _joined(left, stretch, crossed, noisy)
     outside_s = max(float(survey.dwell_s.sum() - dwell_s.sum()), 1e-3)
     return Place(
-        travel=Interval(float(edges[first]), float(edges[last])),
+        # The break-up begins somewhere within the outermost bin: half way, for want of better knowledge.
+        travel=Interval(float(edges[first]), float(edges[last])).widened(
+            -0.5 * BIN_PERCENT if last - first > 1 else 0.0
+        ),
         start_uncertainty_percent=BIN_PERCENT * (slack[0] + 0.5),
         stop_uncertainty_percent=BIN_PERCENT * (slack[1] + 0.5),
         log_odds=stretch.log_odds,
