@@ -9,6 +9,7 @@ dwells on the spot, or a burst of openings, weighs no more than a passage.
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
@@ -42,6 +43,9 @@ SIDE_BY_SIDE_PERCENT = 1.0
 
 CERTAIN = 4.0
 """Log odds from which a piece beside another one is part of the spot."""
+
+MOST_CROSSINGS = 600
+"""Crossings among which places are looked for; all of them are counted once one is found."""
 
 NEIGHBOURHOOD_PERCENT = 2.0
 """An arm that turns round within this of a stretch has not left it."""
@@ -90,17 +94,27 @@ def find_places(survey: TrackSurvey) -> tuple[Place, ...]:
     tuple of Place
         At most `MOST_PLACES`, disjoint.
     """
-    left = _Left.of(survey)
+    whole = _Left.of(survey)
+    left = _Left.of(_some_crossings(survey)) if len(survey.crossings) > MOST_CROSSINGS else whole
     found: list[Place] = []
     while len(found) < MOST_PLACES and left.anything():
         core = _best_stretch(left)
         if core.log_odds < LEAST_ODDS:
             break
         refined, slack = _refined(left, core)
-        found.append(_place(left, refined, slack))
+        found.append(_place(whole, refined, slack))
         # What lies in or beside the place is explained; the next one is looked for in the rest.
-        left.explain(max(min(refined.first, core.first) - 2, 0), max(refined.last, core.last) + 2)
+        for sheet in {id(left): left, id(whole): whole}.values():
+            sheet.explain(max(min(refined.first, core.first) - 2, 0), max(refined.last, core.last) + 2)
     return tuple(sorted(_merged(found), key=lambda place: -place.log_odds))
+
+
+def _some_crossings(survey: TrackSurvey) -> TrackSurvey:
+    """Every nth crossing of a long survey: hundreds show a place as surely as thousands, and sooner."""
+    kept = np.arange(0, len(survey.crossings), -(-len(survey.crossings) // MOST_CROSSINGS))
+    matrices = ("breakup_percent", "dwell_s", "onsets", "lasting", "deep", "restless_s")
+    rows = {name: getattr(survey, name)[kept] for name in matrices if len(getattr(survey, name))}
+    return replace(survey, crossings=tuple(survey.crossings[index] for index in kept), **rows)
 
 
 def _merged(found: list[Place]) -> list[Place]:
@@ -252,8 +266,9 @@ def _turns(survey: TrackSurvey) -> NDArray[np.float64]:
         crossing.travel.start if crossing.direction is Direction.UP else crossing.travel.stop
         for crossing in survey.crossings
     ]
-    names = [crossing.record for crossing in survey.crossings]
-    follows = [index > 0 and names[index] == names[index - 1] for index in range(len(names))]
+    pairs = pairwise(survey.crossings)
+    # A crossing goes on where the one before turned round, unless that one is of another record or left out.
+    follows = [False, *(one.record == two.record and one.time.stop == two.time.start for one, two in pairs)]
     return np.where(follows, begun, np.nan) if begun else np.empty(0)
 
 

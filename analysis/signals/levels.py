@@ -8,6 +8,9 @@ from itertools import pairwise
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+LEAST_NEAR = 0.6
+"""Share of the samples near one of two states: a recorder's input filter rounds the edges of a duty cycle."""
+
 
 @dataclass(frozen=True, slots=True)
 class StateLevels:
@@ -173,7 +176,7 @@ def is_two_level(
     Returns
     -------
     bool
-        True where 90 % of the samples lie within 8 % of the amplitude from one of two states, both are
+        True where most samples lie within 8 % of the amplitude from one of two states, both are
         taken for at least 5 % of the time, and they alternate throughout. False for too little to tell.
     """
     samples = np.asarray(voltage_v, dtype=np.float64).ravel()
@@ -183,7 +186,7 @@ def is_two_level(
         return False
     near = 0.08 * levels.amplitude_v
     shares = [float(np.mean(np.abs(samples - level) <= near)) for level in (levels.low_v, levels.high_v)]
-    if sum(shares) < 0.9 or min(shares) < 0.05:
+    if sum(shares) < LEAST_NEAR or min(shares) < 0.05:
         return False
     edges = np.flatnonzero(np.diff(samples >= levels.reference_v(0.5)))
     if edges.size < least_edges:
