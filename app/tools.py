@@ -5,12 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 from pathlib import Path
 
-from analysis.diagnosis.examine import examine
-
 from analysis.captures.fingerprint import with_sha256
 from analysis.captures.model import Capture
 from analysis.captures.overview import with_overviews
 from analysis.captures.reading import OpenCapture, open_capture
+from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import Findings
 from analysis.progress import Tick, part
 from app.session import Tools

@@ -186,7 +186,7 @@ def _agreeing(drawn: Outline, truthful: NDArray[np.bool_], per_node: int) -> NDA
     anchors = _long_runs(truthful, max(3, round(ANCHOR_S / drawn.cell_s)))
     if anchors.sum() == truthful.sum() or anchors.sum() < LEAST_ANCHORED * truthful.sum():
         return truthful
-    nodes, lone_s = _smooth(drawn.cells.mean, anchors, drawn.tolerance, per_node, drawn.cell_s)
+    nodes, lone_s = _smooth(drawn.cells.mean, anchors, drawn.tolerance, per_node, drawn.cell_s, rounds=0)
     where = (np.arange(len(truthful)) + 0.5) / per_node - 0.5
     every = np.arange(len(nodes))
     away = np.abs(drawn.cells.mean - np.interp(where, every, nodes))
@@ -269,8 +269,13 @@ def _smooth(
     tolerance: NDArray[np.float32],
     per_node: int,
     cell_s: float,
+    *,
+    rounds: int = 2,
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
-    """Nodes of the path in %, and how long ago or ahead the nearest truthful cell of each is, in s."""
+    """Nodes of the path in %, and how long ago or ahead the nearest truthful cell of each is, in s.
+
+    In `rounds` more solutions what strays from the path weighs less.
+    """
     weight = truthful.astype(np.float32)
     value = np.where(truthful, mean, np.float32(0.0))
     count, total = _per_node(weight, per_node), _per_node(value, per_node)
@@ -285,7 +290,7 @@ def _smooth(
     level = _bridged(count, total, per_node * cell_s)
     share = np.maximum(count / per_node, BRIDGE_WEIGHT)
     nodes = _minimum_jerk(level, share, per_node * cell_s)
-    for _ in range(2):
+    for _ in range(rounds):
         stray = np.abs(nodes - level) / float(np.median(tolerance))
         nodes = _minimum_jerk(level, share / (1.0 + stray**2), per_node * cell_s)
     before = np.maximum.accumulate(np.where(count > 0, every, -1))

@@ -9,7 +9,8 @@ import numpy as np
 import pytest
 
 from analysis.captures.model import Role
-from analysis.diagnosis.places import MOST_PLACES, Place, find_places, place_against_time
+from analysis.diagnosis.place_odds import place_against_time
+from analysis.diagnosis.places import MOST_PLACES, Place, find_places
 from analysis.intervals import Interval
 from analysis.signals.facts import Crossing, Direction, TrackSurvey
 from analysis.signals.roughness import BIN_PERCENT
