@@ -28,7 +28,7 @@ NEXT_STEP = {
         "Measure the real height, look at the link, and check that the profile is the right one."
     ),
     VerdictCode.WORN_TRACK: (
-        "Capture the new sensor in the same way and compare; calibrate the height by the maker's method."
+        "Capture the new sensor in the same way and compare; calibrate it by the maker's method."
     ),
     VerdictCode.SENSOR_OUTPUT_FAULT: "Capture the new sensor in the same way and compare.",
 }

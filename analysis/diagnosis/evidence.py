@@ -241,8 +241,9 @@ def _rest_tested(seen: Seen) -> Statement | None:
     if survey is None or not survey.crossings:
         return Statement("rest_height_tested", State.NOT_SHOWN, (), "No sweep of the arm was recorded.")
     rest = rest_travel(seen.studies)
-    low = min(item.travel.start for item in survey.crossings)
-    high = max(item.travel.stop for item in survey.crossings)
+    # The path may overshoot the ends of the track by its uncertainty; nobody tests -2 % of travel.
+    low = max(min(item.travel.start for item in survey.crossings), 0.0)
+    high = min(max(item.travel.stop for item in survey.crossings), 100.0)
     if rest is None:
         text = f"The travel tested is {low:.0f}–{high:.0f} %; where the arm normally rests was not recorded."
         return Statement("rest_height_tested", State.NOT_SHOWN, _names(seen.studies.swept), text)
