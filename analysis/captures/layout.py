@@ -21,8 +21,6 @@ from pathlib import Path
 FORMAT = "wornband-capture"
 FORMAT_VERSION = 1
 CONVENTIONS = "CF-1.11"
-SUFFIX = ".h5"
-
 RECORDS_GROUP = "records"
 OVERVIEW_GROUP = "overview"
 DIMENSION_NAME = "sample"

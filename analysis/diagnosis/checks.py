@@ -157,11 +157,7 @@ def _rest_variation(studies: Studies) -> Iterator[Check]:
     limit = studies.profile.limit("rest_variation")
     for item in studies.every:
         channel = item.record.channel(Role.SIGNAL)
-        if (
-            limit is None
-            or channel is None
-            or item.record.step not in STILL_STEPS - {Step.UNPLUGGED, Step.HOLD}
-        ):
+        if limit is None or channel is None or item.record.step not in AT_REST:
             continue
         series = item.cells.volts[Role.SIGNAL]
         middle = float(np.nanmedian(series.mean))

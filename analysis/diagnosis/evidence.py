@@ -289,7 +289,7 @@ def _floor(seen: Seen) -> Statement | None:
 def _profile(seen: Seen) -> Statement | None:
     if not seen.studies.profile.assumed:
         return None
-    text = "No sensor profile was named: a potentiometer with a contact track on 5 V is assumed."
+    text = "No known sensor profile was named: a potentiometer with a contact track on 5 V is assumed."
     return Statement("profile_assumed", State.NOT_SHOWN, (), text)
 
 

@@ -13,7 +13,7 @@ from analysis.diagnosis.profile_model import SensorProfile
 from analysis.diagnosis.splitting import split_by_wire
 from analysis.progress import Tick, ignore, part
 from analysis.signals.cells import LEAST_FEED_V, Feed, RecordCells, reduce_record
-from analysis.signals.events import Disturbance, channel_disturbances, travel_disturbances
+from analysis.signals.events import Disturbance, channel_disturbances
 from analysis.signals.facts import TrackSurvey
 from analysis.signals.floor import RecordSurvey
 from analysis.signals.motion import Outline, follow, outline
@@ -58,7 +58,7 @@ class Study:
     def disturbances(self, role: Role) -> tuple[Disturbance, ...]:
         """Disturbances of a channel (volts) or of a track (%), in order of time."""
         if role in self.surveys:
-            return travel_disturbances(self.surveys[role])
+            return self.surveys[role].disturbances
         if role not in self.steady:
             return ()
         signal = self.surveys.get(Role.SIGNAL)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from analysis.captures.model import Role
-from analysis.diagnosis.evidence import SURE_BAND, Seen
+from analysis.diagnosis.evidence import Seen
 from analysis.diagnosis.findings import Band, State, Statement, Verdict, VerdictCode
 from analysis.diagnosis.profile_model import Contact
 
@@ -116,8 +116,8 @@ _SENTENCES = {
     VerdictCode.SIGNAL_WIRING: (
         "The signal breaks up at moments, not at a place: its wire or the sensor's pins make poor contact."
     ),
-    VerdictCode.REFERENCE_FAULT: "The reference is not what it should be, and the signal follows it.",
-    VerdictCode.GROUND_FAULT: "The sensor ground is not what it should be, and the signal follows it.",
+    VerdictCode.REFERENCE_FAULT: "The reference is not what it should be, and the signal is a share of it.",
+    VerdictCode.GROUND_FAULT: "Sensor ground is not what it should be, and the signal is read against it.",
     VerdictCode.OUT_OF_RANGE: (
         "The signal rests outside its valid range without breaking up: the sensor may be telling the truth."
     ),
@@ -138,8 +138,3 @@ def _tested(seen: Seen) -> str:
     low = min(item.travel.start for item in survey.crossings)
     high = max(item.travel.stop for item in survey.crossings)
     return f"{low:.0f}–{high:.0f} % of travel, {len(survey.crossings)} crossings"
-
-
-def is_watch(band: Band) -> bool:
-    """Whether a band is only a possibility: listed, not hidden, and proof of nothing."""
-    return band.confidence < SURE_BAND

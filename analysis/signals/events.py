@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.intervals import Interval
-from analysis.signals.floor import RecordSurvey
+from analysis.signals.motion import Motion
 from analysis.signals.steadiness import Steadiness
 
 JOINED_S = 0.005
@@ -54,13 +54,26 @@ class Disturbance:
         return "rise" if self.above > self.below else "drop"
 
 
-def travel_disturbances(survey: RecordSurvey) -> tuple[Disturbance, ...]:
-    """Break-ups of one record, wherever the arm was, in order of time."""
-    motion = survey.motion
+def travel_disturbances(
+    motion: Motion, excess_percent: NDArray[np.float32], *, cell_s: float
+) -> tuple[Disturbance, ...]:
+    """Break-ups of one record, wherever the arm was, in order of time.
+
+    Parameters
+    ----------
+    motion : Motion
+    excess_percent : ndarray, shape (n_cells,)
+        Departure beyond the floor, in % of the feed.
+    cell_s : float
+        Length of a cell, in seconds.
+
+    Returns
+    -------
+    tuple of Disturbance
+        In % of the feed.
+    """
     start_s = float(motion.path.time_s[0]) - 0.5 * _node_s(motion.path.time_s)
-    return _group(
-        survey.excess_percent > 0, motion.above, motion.below, survey.cell_s, start_s, motion.travel_percent
-    )
+    return _group(excess_percent > 0, motion.above, motion.below, cell_s, start_s, motion.travel_percent)
 
 
 def channel_disturbances(

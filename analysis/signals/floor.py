@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from analysis.signals.events import Disturbance
 from analysis.signals.motion import Motion
 from analysis.signals.noise import UsualLevel
 
@@ -61,6 +62,8 @@ class RecordSurvey:
         many in one place do.
     common : ndarray of bool, shape (n_cells,)
         Cells explained by the other probes.
+    disturbances : tuple of Disturbance
+        Its break-ups in order of time, in % of the feed.
     cell_s : float
         Length of a cell, in seconds.
     """
@@ -70,4 +73,5 @@ class RecordSurvey:
     excess_percent: NDArray[np.float32]
     restless: NDArray[np.bool_]
     common: NDArray[np.bool_]
+    disturbances: tuple[Disturbance, ...]
     cell_s: float

@@ -69,7 +69,8 @@ def survey_record(
         # ground or reference moves the signal by no more than itself.
         common = restless & (other_percent > 0.3 * departure)
         excess = np.where(common, np.float32(0.0), excess)
-    return RecordSurvey(motion, floor, excess, restless & ~common, common, cell_s)
+    events = travel_disturbances(motion, excess, cell_s=cell_s)
+    return RecordSurvey(motion, floor, excess, restless & ~common, common, events, cell_s)
 
 
 def _floor(motion: Motion, step_percent: float) -> Floor:
@@ -175,7 +176,7 @@ class _Grid:
         begins = np.array(
             [
                 item.first
-                for item in travel_disturbances(self.record)
+                for item in self.record.disturbances
                 if (least_s == 0.0 or (item.cells > 1 and item.time.length >= least_s))
                 and abs(item.depth) >= least_floors * floor
             ],

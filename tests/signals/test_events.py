@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 
 from analysis.signals.cells import CellSeries
-from analysis.signals.events import Disturbance, channel_disturbances, travel_disturbances
+from analysis.signals.events import Disturbance, channel_disturbances
 from analysis.signals.roughness import survey_record
 from analysis.signals.steadiness import steadiness
 from tests.signals.examples import Floats, followed, noise, strokes
@@ -15,9 +15,7 @@ CELL_S = 0.0005
 
 
 def _of_travel(travel: Floats) -> tuple[Disturbance, ...]:
-    return travel_disturbances(
-        survey_record(followed(travel), cell_s=CELL_S, step_percent=0.0, other_percent=None)
-    )
+    return survey_record(followed(travel), cell_s=CELL_S, step_percent=0.0, other_percent=None).disturbances
 
 
 def _of_wire(volts: Floats, start_s: float = 0.0) -> tuple[Disturbance, ...]:
