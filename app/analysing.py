@@ -22,6 +22,7 @@ from analysis.progress import Tick, ignore, part
 from analysis.reports.cautions import cautions
 from analysis.reports.document import Section
 from analysis.reports.findings_report import findings_report
+from app.interrupts import Interrupts
 from app.printable import error_line
 from app.progress_line import ProgressLine
 from app.text_report import report_text, section_lines
@@ -171,9 +172,17 @@ def _answers(paths: Sequence[str], request: Request, jobs: int, progress: Progre
     if min(jobs, len(paths)) > 1:
         yield from _answers_of_processes(paths, request, min(jobs, len(paths)), progress)
         return
-    for path in paths:
-        progress.begin(path)
-        yield answer(path, request, progress.tick)
+    with Interrupts() as interrupts:
+
+        def tick(done: float) -> None:
+            interrupts.check()
+            progress.tick(done)
+
+        for path in paths:
+            interrupts.check()
+            progress.begin(path)
+            yield answer(path, request, tick)
+        interrupts.check()
 
 
 def _answers_of_processes(
