@@ -24,25 +24,25 @@ MOST_EXPECTED = 3.0
 
 
 def place_against_share(
-    counted: NDArray[np.bool_], showing: NDArray[np.bool_], width: int
+    crossings: NDArray[np.int64], hits: NDArray[np.int64], width: int
 ) -> NDArray[np.float64]:
     """Log likelihood ratio of "bad here" against "as bad as anywhere", for each stretch.
 
     Parameters
     ----------
-    counted : ndarray of bool, shape (n_crossings, n_stretches)
+    crossings : ndarray of int, shape (n_stretches,)
         Crossings that count.
-    showing : ndarray of bool, shape (n_crossings, n_stretches)
-        Crossings that broke up, or were restless, there.
+    hits : ndarray of int, shape (n_stretches,)
+        Those of them that broke up, or were restless, there.
     width : int
         Bins of a stretch; neighbouring stretches are one bin apart.
 
     Returns
     -------
     ndarray, shape (n_stretches,)
-        Natural logarithm; the share elsewhere is counted over all stretches well away.
+        Natural logarithm; the share elsewhere is counted over all stretches well away. Minus infinity where
+        there are no more hits than the share elsewhere would have.
     """
-    crossings, hits = counted.sum(axis=0), (showing & counted).sum(axis=0)
     place = betaln(hits + SHOWING[0], crossings - hits + SHOWING[1]) - betaln(*SHOWING)
     usual = (_elsewhere(hits, width) + 1.0) / (_elsewhere(crossings, width) + 50.0)
     anywhere = logsumexp(
@@ -103,7 +103,10 @@ def place_against_time(
     expected = rate * np.maximum(dwell_s, 1e-4)
     # The rate is not the same everywhere: noise grows along the travel, an arm shakes more in places.
     time = logsumexp(
-        [np.log(weight) + _log_chance(noisy, counted, times * expected) for times, weight in RATE_MIXTURE],
+        [
+            np.log(weight) + _log_chance(noisy, counted & ~noisy, times * expected)
+            for times, weight in RATE_MIXTURE
+        ],
         axis=0,
     )
     # Fewer break-ups than chance would have is no sign of a bad spot, however unlikely.
@@ -112,12 +115,11 @@ def place_against_time(
 
 
 def _log_chance(
-    noisy: NDArray[np.bool_], counted: NDArray[np.bool_], expected: NDArray[np.float64]
+    noisy: NDArray[np.bool_], quiet: NDArray[np.bool_], expected: NDArray[np.float64]
 ) -> NDArray[np.float64]:
-    """Log probability of just these noisy crossings, if disturbances come at random in time.
+    """Log probability of just these noisy and quiet crossings, if disturbances come at random in time.
 
     A long rest without a disturbance is no sign of a bad spot elsewhere; it counts `MOST_EXPECTED` at most.
     """
-    showing = np.log(-np.expm1(-expected))
-    quiet = -np.minimum(expected, MOST_EXPECTED)
-    return np.asarray(np.where(noisy, showing, np.where(counted, quiet, 0.0)).sum(axis=0))
+    showing = np.bincount(np.nonzero(noisy)[1], np.log(-np.expm1(-expected[noisy])), minlength=noisy.shape[1])
+    return np.asarray(showing - np.where(quiet, np.minimum(expected, MOST_EXPECTED), 0.0).sum(axis=0))

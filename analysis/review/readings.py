@@ -9,7 +9,7 @@ from numpy.typing import NDArray
 
 from analysis.captures.model import Capture, Channel, Record
 from analysis.diagnosis.findings import Direction, Findings, TrackSurvey
-from analysis.diagnosis.places import FOOTHOLD, NEIGHBOURHOOD_PERCENT
+from analysis.diagnosis.place_signs import FOOTHOLD, NEIGHBOURHOOD_PERCENT
 from analysis.intervals import Interval
 from analysis.progress import Tick, ignore
 from analysis.review.model import Marker, PointMarker, SpanMarker

@@ -43,6 +43,9 @@ IMPOSSIBLE_S = 1.0
 LOOK_BACK = 48
 """Earlier pieces among which the predecessor is looked for: a chatter of two dozen openings."""
 
+BLOCK_PIECES = 512
+"""Pieces whose moves are judged at a time: the arrays of a block stay in the processor's cache."""
+
 MOST_PIECES = 20_000
 """The longest pieces are kept where there are more, so that a ruined record costs no more than seconds."""
 
@@ -149,12 +152,15 @@ class Cut:
         Seconds that each piece explains.
     tolerance_percent : float
         Typical effect of noise and of the recorder's step on a move.
+    strain : ndarray, shape (n_pieces, LOOK_BACK)
+        How impossible the move to each piece from each of the `LOOK_BACK` before it is, the nearest last.
     """
 
     pieces: Pieces
     ends: Ends
     worth: NDArray[np.float64]
     tolerance_percent: float
+    strain: NDArray[np.float64]
 
     @classmethod
     def of(
@@ -167,12 +173,8 @@ class Cut:
         """Cut a signal; see `cut_at_edges`."""
         pieces = cut_at_edges(travel, quiet, tolerance, cell_s)
         bridged = _bridged_over(travel, quiet)
-        return cls(
-            pieces,
-            Ends.of(bridged, pieces, cell_s),
-            _worth(bridged, pieces, cell_s),
-            float(np.median(tolerance)),
-        )
+        ends, typical = Ends.of(bridged, pieces, cell_s), float(np.median(tolerance))
+        return cls(pieces, ends, _worth(bridged, pieces, cell_s), typical, _strains(ends, typical))
 
 
 def _bridged_over(travel: NDArray[np.float32], quiet: NDArray[np.bool_]) -> NDArray[np.float32]:
@@ -184,6 +186,18 @@ def _bridged_over(travel: NDArray[np.float32], quiet: NDArray[np.bool_]) -> NDAr
     bridged = travel.copy()
     bridged[gone] = np.interp(gone, cells, travel[cells])
     return bridged
+
+
+def _strains(ends: Ends, tolerance_percent: float) -> NDArray[np.float64]:
+    """`Ends.strain` of each piece after each of the `LOOK_BACK` before it; infinite where there is none."""
+    count = len(ends.start)
+    strains = np.full((count, LOOK_BACK), np.inf)
+    for start in range(0, count, BLOCK_PIECES):
+        later = np.arange(start, min(start + BLOCK_PIECES, count))[:, None]
+        earlier = later + np.arange(-LOOK_BACK, 0)
+        strain = ends.strain(np.maximum(earlier, 0), later, tolerance_percent)
+        strains[start : start + BLOCK_PIECES] = np.where(earlier >= 0, strain, np.inf)
+    return strains
 
 
 def truthful_chain(cut: Cut, *, open_level: float | None) -> NDArray[np.int64]:
@@ -211,7 +225,7 @@ def truthful_chain(cut: Cut, *, open_level: float | None) -> NDArray[np.int64]:
     before = np.full(len(worth), -1)
     for index in range(1, len(worth)):
         low = max(0, index - LOOK_BACK)
-        gain = score[low:index] - IMPOSSIBLE_S * cut.ends.strain(low, index, cut.tolerance_percent)
+        gain = score[low:index] - IMPOSSIBLE_S * cut.strain[index, low - index :]
         best = int(np.argmax(gain))
         if gain[best] > 0.0:
             score[index] = worth[index] + gain[best]
@@ -315,32 +329,37 @@ class Ends:
             cell_s=cell_s,
         )
 
-    def strain(self, low: int, index: int, tolerance_percent: float) -> NDArray[np.float64]:
-        """How impossible the moves from pieces ``low..index - 1`` to piece `index` are, 0 to 1 each."""
-        gap_s = self.start_s[index] - self.stop_s[low:index]
-        moved = self.start[index] - self.stop[low:index]
-        known = self.certain[low:index] & self.certain[index]
-        speed = np.where(known, 0.5 * (self.stop_speed[low:index] + self.start_speed[index]), 0.0)
+    def strain(
+        self, earlier: NDArray[np.int64], later: NDArray[np.int64], tolerance_percent: float
+    ) -> NDArray[np.float64]:
+        """How impossible the moves from pieces `earlier` to pieces `later` are, 0 to 1 each.
+
+        Indices of shapes that broadcast; the strain has the shape that they broadcast to.
+        """
+        gap_s = self.start_s[later] - self.stop_s[earlier]
+        moved = self.start[later] - self.stop[earlier]
+        known = self.certain[earlier] & self.certain[later]
+        speed = np.where(known, 0.5 * (self.stop_speed[earlier] + self.start_speed[later]), 0.0)
         bend = 0.25 * USUAL_PERCENT_PER_S2 * gap_s**2
         allowed = tolerance_percent + np.minimum(bend, np.where(known, 40.0, 60.0))
         allowed += np.where(known, 60.0, USUAL_PERCENT_PER_S) * np.minimum(gap_s, 0.015)
         # Within what is allowed a move costs nothing: a short true piece is not left out for its noise.
         beyond = np.maximum(np.abs(moved - speed * gap_s) / allowed - 1.0, 0.0)
         strain = np.minimum(1.0, (0.5 * beyond) ** 2)
-        touching, soft = self._touching(low, index, tolerance_percent)
+        touching, soft = self._touching(earlier, later, tolerance_percent)
         strain = np.where(touching & known, np.minimum(strain, HARD_KINK), strain)
         return np.where(touching & soft, 0.0, strain)
 
     def _touching(
-        self, low: int, index: int, tolerance_percent: float
+        self, earlier: NDArray[np.int64], later: NDArray[np.int64], tolerance_percent: float
     ) -> tuple[NDArray[np.bool_], NDArray[np.bool_]]:
         """Pieces that go on without a gap or a jump, and those that do so as an arm can.
 
         An arm that knocks on its stop changes speed at once, by no more than `HARDEST_KNOCK_PERCENT_PER_S`.
         """
-        gap_s = self.begin_s[index] - self.end_s[low:index]
-        moved = np.abs(self.begin[index] - self.end[low:index])
+        gap_s = self.begin_s[later] - self.end_s[earlier]
+        moved = np.abs(self.begin[later] - self.end[earlier])
         close = moved < tolerance_percent + FASTEST_PERCENT_PER_S * gap_s
-        turned = np.abs(self.first_speed[index] - self.last_speed[low:index])
+        turned = np.abs(self.first_speed[later] - self.last_speed[earlier])
         soft = turned < HARDEST_KNOCK_PERCENT_PER_S + tolerance_percent / KINK_S
         return np.asarray((gap_s < max(0.0015, 1.5 * self.cell_s)) & close), np.asarray(soft)

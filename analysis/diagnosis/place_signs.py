@@ -1,0 +1,269 @@
+"""What may show that a stretch of travel is bad: four signs, counted on visits, for all stretches at once."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from itertools import pairwise
+
+import numpy as np
+from numpy.typing import NDArray
+
+from analysis.diagnosis.place_odds import place_against_share, place_against_time
+from analysis.signals.facts import Direction, TrackSurvey
+from analysis.signals.roughness import BIN_PERCENT
+
+ONSETS = ("onsets", "lasting", "deep")
+"""Counts of a survey that are signs of a bad spot; the time spent restless is the fourth."""
+
+WIDTHS_PERCENT = (0.75, 1.25, 2.0, 3.0, 4.5, 6.5, 9.0, 12.0)
+"""Widths of the stretches that are tried: the bands looked for are 0.8 to 12 % of travel wide."""
+
+BURST_PERCENT = 2.0
+"""Disturbances closer together on one crossing are one burst: chatter says no more than an opening."""
+
+UNREST = 0.3
+"""Share of the time in a stretch that must be restless for the crossing to count as restless there."""
+
+NEIGHBOURHOOD_PERCENT = 2.0
+"""An arm that turns round within this of a stretch has not left it."""
+
+FOOTHOLD = 0.5
+"""A crossing counts where it visited at least this share of a stretch."""
+
+
+@dataclass(frozen=True, slots=True)
+class Sign:
+    """One sign of a break-up, counted in each bin of each crossing, and sums over the bins before each.
+
+    Parameters
+    ----------
+    counts : ndarray, shape (n_crossings, n_bins)
+    before : ndarray, shape (n_crossings, n_bins + 1)
+    bursts_before : ndarray, shape (n_bins + 1,)
+        Of all crossings, the counts of one burst counted once.
+    bins_before : ndarray, shape (n_bins + 1,)
+        Bins with a count on any crossing.
+    """
+
+    counts: NDArray[np.float64]
+    before: NDArray[np.float64]
+    bursts_before: NDArray[np.float64]
+    bins_before: NDArray[np.float64]
+
+    @classmethod
+    def of(cls, counts: NDArray[np.float64]) -> Sign:
+        """Of the counts of a survey."""
+        bursts, some = bursts_of(counts).sum(axis=0), np.asarray(counts.any(axis=0))
+        return cls(counts, _cumulative(counts), _cumulative(bursts), _cumulative(some))
+
+    def without(self, span: slice) -> Sign:
+        """With nothing in these bins."""
+        return Sign.of(_emptied(self.counts, span, 0.0))
+
+
+@dataclass(frozen=True, slots=True)
+class Left:
+    """What no place explains yet, and the four signs that are weighed.
+
+    A disturbance that begins is one sign. Where the whole travel is full of lone spikes, only those that
+    last, or those that go deep, say something. Where the recorder hardly shows the break-up, no single cell
+    stands out, but many restless ones together do.
+    """
+
+    survey: TrackSurvey
+    onsets: tuple[Sign, ...]
+    restless_s: NDArray[np.float64]
+    shaken: NDArray[np.float64]
+    noisy: NDArray[np.float64]
+    visited: NDArray[np.float64]
+    dwell: NDArray[np.float64]
+    turns: NDArray[np.float64]
+
+    @classmethod
+    def of(cls, survey: TrackSurvey) -> Left:
+        """Everything that a survey shows."""
+        seen = ~np.isnan(survey.breakup_percent)
+        restless_s = or_none(survey.restless_s, seen)
+        return cls(
+            survey=survey,
+            onsets=tuple(Sign.of(or_none(getattr(survey, name), seen)) for name in ONSETS),
+            restless_s=restless_s,
+            shaken=_cumulative(restless_s),
+            noisy=np.where(seen, np.nan_to_num(survey.breakup_percent) > 0, np.nan),
+            visited=_cumulative(seen),
+            dwell=_cumulative(survey.dwell_s),
+            turns=turns_of(survey),
+        )
+
+    def anything(self) -> bool:
+        """Whether anything is left to explain."""
+        return bool(self.onsets[0].counts.any() or self.restless_s.any())
+
+    def without(self, span: slice) -> Left:
+        """With these bins explained."""
+        restless_s = _emptied(self.restless_s, span, 0.0)
+        return replace(
+            self,
+            onsets=tuple(sign.without(span) for sign in self.onsets),
+            restless_s=restless_s,
+            shaken=_cumulative(restless_s),
+            noisy=_emptied(self.noisy, span, np.nan),
+        )
+
+    def odds(self, width: int) -> list[NDArray[np.float64]]:
+        """Log odds by each sign of every stretch of `width` bins, what trying so many buys taken off."""
+        bins = self.noisy.shape[1]
+        trials = np.log((len(self.onsets) + 1) * len(WIDTHS_PERCENT) * max(bins / width, 1.0))
+        stretches = Stretches.of(self, width)
+        signs = [stretches.by_onsets(item) for item in self.onsets]
+        return [sign - trials for sign in (*signs, stretches.by_unrest(self.shaken))]
+
+
+@dataclass(frozen=True, slots=True)
+class Stretches:
+    """All stretches of `width` bins, as arrays of shape (n_crossings, n_stretches).
+
+    Parameters
+    ----------
+    visited : ndarray of bool
+        Crossings that visited enough of a stretch to count there.
+    visitors : ndarray of int, shape (n_stretches,)
+        Visits with such a crossing.
+    dwell_s : ndarray
+        Seconds that each crossing spent in each.
+    total_s : float
+        Seconds on the whole travel.
+    """
+
+    width: int
+    visits: Visits
+    visited: NDArray[np.bool_]
+    visitors: NDArray[np.int64]
+    dwell_s: NDArray[np.float64]
+    total_s: float
+
+    @classmethod
+    def of(cls, left: Left, width: int) -> Stretches:
+        """Stretches that begin at every bin."""
+        starts_percent = left.survey.edges_percent[: left.noisy.shape[1] - width + 1]
+        visits = Visits.of(left.turns, starts_percent, width)
+        visited = _windows(left.visited, width) >= FOOTHOLD * width
+        dwell_s, total_s = _windows(left.dwell, width), float(left.survey.dwell_s.sum())
+        return cls(width, visits, visited, visits.counted(visited), dwell_s, total_s)
+
+    def by_onsets(self, sign: Sign) -> NDArray[np.float64]:
+        """Log odds of every stretch by the disturbances that begin; minus infinity where none does."""
+        odds = np.full(self.visited.shape[1], -np.inf)
+        some = np.flatnonzero(_windows(sign.bins_before, self.width))
+        if not len(some):
+            return odds
+        inside = sign.before[:, some + self.width] - sign.before[:, some]
+        visits = self.visits.at(some)
+        crossed = visits.joined(self.visited[:, some] | (inside > 0)) > 0
+        events = visits.joined(inside)
+        outside = sign.bursts_before[-1] - _windows(sign.bursts_before, self.width)[some]
+        dwell_s = visits.joined(self.dwell_s[:, some])
+        by_time = place_against_time(crossed, events, dwell_s, outside, self.total_s)
+        # The better of the two explanations that need no place: at any time, or on any stretch alike.
+        crossings, hits = self.visitors.copy(), np.zeros(len(odds), dtype=np.int64)
+        crossings[some], hits[some] = crossed.sum(axis=0), ((events > 0) & crossed).sum(axis=0)
+        odds[some] = np.minimum(by_time, place_against_share(crossings, hits, self.width)[some])
+        return odds
+
+    def by_unrest(self, shaken: NDArray[np.float64]) -> NDArray[np.float64]:
+        """Log odds of every stretch by the share of the time that was restless."""
+        counted = self.visited & (self.dwell_s > 0.003)
+        noisy = counted & (_windows(shaken, self.width) >= UNREST * self.dwell_s)
+        return place_against_share(self.visits.counted(counted), self.visits.counted(noisy), self.width)
+
+
+@dataclass(frozen=True, slots=True)
+class Visits:
+    """Crossings between which the arm did not leave the neighbourhood of a stretch, joined.
+
+    A hand that rests in the spot trembles to and fro over it; that is one visit, not twenty crossings.
+
+    Parameters
+    ----------
+    goes_on : ndarray of bool, shape (n_crossings, n_stretches)
+        Whether a crossing belongs to the visit of the one before.
+    """
+
+    goes_on: NDArray[np.bool_]
+
+    @classmethod
+    def of(cls, turns: NDArray[np.float64], starts_percent: NDArray[np.float64], width: int) -> Visits:
+        """Visits of all stretches of `width` bins that begin at `starts_percent`."""
+        low = starts_percent - NEIGHBOURHOOD_PERCENT
+        high = starts_percent + width * BIN_PERCENT + NEIGHBOURHOOD_PERCENT
+        goes_on = (turns[:, None] >= low) & (turns[:, None] <= high)
+        goes_on[:1] = False
+        return cls(goes_on)
+
+    def at(self, stretches: NDArray[np.int64]) -> Visits:
+        """Visits of these stretches only."""
+        return Visits(self.goes_on[:, stretches])
+
+    def joined(self, values: NDArray[np.float64] | NDArray[np.bool_]) -> NDArray[np.float64]:
+        """Sums over the crossings of each visit, same shape; rows without a visit are 0."""
+        total = values.astype(np.float64)
+        joining = np.flatnonzero(self.goes_on.any(axis=0))
+        if len(joining):
+            row = np.cumsum(~self.goes_on[:, joining], axis=0) - 1
+            flat = row * len(joining) + np.arange(len(joining))
+            sums = np.bincount(flat.ravel(), total[:, joining].ravel(), minlength=flat.size)
+            total[:, joining] = sums.reshape(flat.shape)
+        return total
+
+    def counted(self, marks: NDArray[np.bool_]) -> NDArray[np.int64]:
+        """Number of visits of each stretch that are marked on any crossing, shape (n_stretches,)."""
+        counts = np.asarray(marks.sum(axis=0), dtype=np.int64)
+        joining = np.flatnonzero(self.goes_on.any(axis=0) & (counts > 0))
+        if len(joining):
+            counts[joining] = (self.at(joining).joined(marks[:, joining]) > 0).sum(axis=0)
+        return counts
+
+
+def _emptied(matrix: NDArray[np.float64], span: slice, value: float) -> NDArray[np.float64]:
+    emptied = matrix.copy()
+    emptied[:, span] = value
+    return emptied
+
+
+def or_none(counts: NDArray[np.float64], like: NDArray[np.bool_]) -> NDArray[np.float64]:
+    """A copy of a survey's counts; noughts where the survey was made without them."""
+    return counts.copy() if counts.shape == like.shape else np.zeros(like.shape)
+
+
+def turns_of(survey: TrackSurvey) -> NDArray[np.float64]:
+    """Where each crossing began, in % of travel; NaN where the one before is of another record."""
+    begun = [
+        crossing.travel.start if crossing.direction is Direction.UP else crossing.travel.stop
+        for crossing in survey.crossings
+    ]
+    pairs = pairwise(survey.crossings)
+    # A crossing goes on where the one before turned round, unless that one is of another record or left out.
+    follows = [False, *(one.record == two.record and one.time.stop == two.time.start for one, two in pairs)]
+    return np.where(follows, begun, np.nan) if begun else np.empty(0)
+
+
+def bursts_of(onsets: NDArray[np.float64]) -> NDArray[np.float64]:
+    """Onsets, those of one burst counted once: the next one of a crossing is `BURST_PERCENT` further on."""
+    apart, begun = round(BURST_PERCENT / BIN_PERCENT), np.full(len(onsets), -(10**6))
+    kept = np.zeros_like(onsets)
+    for column in np.flatnonzero(onsets.any(axis=0)):
+        new = (onsets[:, column] > 0) & (column - begun >= apart)
+        kept[new, column] = 1.0
+        begun[new] = column
+    return kept
+
+
+def _cumulative(values: NDArray[np.float64] | NDArray[np.bool_]) -> NDArray[np.float64]:
+    """Sums of what is before each bin, and of all, along the last axis."""
+    sums = np.zeros((*values.shape[:-1], values.shape[-1] + 1))
+    np.cumsum(values, axis=-1, out=sums[..., 1:])
+    return sums
+
+
+def _windows(cumulative: NDArray[np.float64], width: int) -> NDArray[np.float64]:
+    return cumulative[..., width:] - cumulative[..., :-width]
