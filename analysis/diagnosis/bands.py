@@ -76,32 +76,40 @@ def _inside(survey: TrackSurvey, travel: Interval) -> NDArray[np.bool_]:
 
 def _crossing_times(survey: TrackSurvey, place: Place) -> tuple[CrossingTime, ...]:
     worst = np.nan_to_num(survey.breakup_percent[:, _inside(survey, place.travel)]).max(axis=1)
+    crossed = np.flatnonzero(place.crossed)
+    times = _times_within(survey, [survey.crossings[index] for index in crossed], place.travel)
     return tuple(
         CrossingTime(
-            record=crossing.record,
-            time=_time_within(survey, crossing, place.travel),
+            record=survey.crossings[index].record,
+            time=time,
             noisy=bool(place.noisy[index]),
             breakup_percent=float(worst[index]),
         )
-        for index, crossing in enumerate(survey.crossings)
-        if place.crossed[index]
+        for index, time in zip(crossed, times, strict=True)
     )
 
 
-def _time_within(survey: TrackSurvey, crossing: Crossing, travel: Interval) -> Interval:
-    """When a crossing was within the band: from its first node inside to its last."""
-    path = survey.path(crossing.record)
-    if path is None:
-        return crossing.time
-    first, last = np.searchsorted(path.time_s, [crossing.time.start, crossing.time.stop])
-    inside = np.flatnonzero(
-        (path.travel_percent[first : last + 1] >= travel.start)
-        & (path.travel_percent[first : last + 1] < travel.stop)
-    )
-    if not len(inside):
-        middle = _nearest_time(crossing, travel)
-        return Interval(middle, middle)
-    return Interval(float(path.time_s[first + inside[0]]), float(path.time_s[first + inside[-1]]))
+def _times_within(survey: TrackSurvey, crossings: Sequence[Crossing], travel: Interval) -> list[Interval]:
+    """When each crossing was within the band: from its first node inside to its last."""
+    times = [item.time for item in crossings]
+    for record in dict.fromkeys(item.record for item in crossings):
+        path = survey.path(record)
+        if path is None:
+            continue
+        place = path.travel_percent
+        nodes = np.flatnonzero((place >= travel.start) & (place < travel.stop))
+        own = [index for index, item in enumerate(crossings) if item.record == record]
+        # Nodes of a crossing: from the one at its beginning to the one at its end.
+        begun = np.searchsorted(path.time_s, [times[index].start for index in own])
+        ended = np.searchsorted(path.time_s, [times[index].stop for index in own])
+        firsts, lasts = np.searchsorted(nodes, begun), np.searchsorted(nodes, ended, side="right") - 1
+        for index, first, last in zip(own, firsts.tolist(), lasts.tolist(), strict=True):
+            if last < first:
+                middle = _nearest_time(crossings[index], travel)
+                times[index] = Interval(middle, middle)
+            else:
+                times[index] = Interval(float(path.time_s[nodes[first]]), float(path.time_s[nodes[last]]))
+    return times
 
 
 def _nearest_time(crossing: Crossing, travel: Interval) -> float:
@@ -120,11 +128,12 @@ def _clearest_record(crossings: tuple[CrossingTime, ...]) -> str:
 
 def _falls_towards(studies: Studies, role: Role, place: Place) -> str:
     up = down = 0.0
+    beside = place.travel.widened(1.0)
     for item in studies.swept:
         if role not in item.surveys:
             continue
         for event in item.disturbances(role):
-            if place.travel.widened(1.0).contains(event.travel_percent):
+            if beside.contains(event.travel_percent):
                 up, down = up + event.above, down + event.below
     if down > ONE_SIDED * up:
         return "ground"

@@ -176,12 +176,17 @@ def substance(event: Disturbance, item: Study, role: Role) -> float:
     """Weight of a disturbance, 0 to 1: a lone sample that hardly leaves the floor is next to nothing."""
     samples = event.cells * item.cells.samples_per_cell
     lasting = min(1.0, (samples - 1) / 4.0) if event.cells > 1 or item.cells.samples_per_cell == 1 else 0.25
-    lasting *= float(np.clip((event.cells * item.cells.cell_s - SPARK_S) / LASTING_S, 0.0, 1.0))
+    lasting *= _share((event.cells * item.cells.cell_s - SPARK_S) / LASTING_S)
     # An open contact pulls towards one rail; what goes both ways is picked up from outside.
     one_way = 0.3 if event.shape == "ringing" else 1.0
     floor = item.surveys[role].floor.typical()
-    plain = float(np.clip(abs(event.depth) / floor - 1.0, 0.0, 1.0))
+    plain = _share(abs(event.depth) / floor - 1.0)
     return one_way * lasting * plain * min(1.0, abs(event.depth) / DEEP_PERCENT) ** 2
+
+
+def _share(value: float) -> float:
+    """Between 0 and 1."""
+    return min(max(value, 0.0), 1.0)
 
 
 def impossible(studies: Studies) -> frozenset[VerdictCode]:

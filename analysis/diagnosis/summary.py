@@ -44,6 +44,7 @@ def events(seen: Seen) -> tuple[Event, ...]:
 def _events_of(seen: Seen, item: Study) -> list[Event]:
     feed_v = seen.studies.feed.reference_v - seen.studies.feed.ground_v
     found = []
+    sure = [(band.track, band.travel.widened(1.0)) for band in seen.sure_bands]
     for role in (*item.surveys, *(role for role in WATCHED if role in item.steady)):
         scale = feed_v / 100.0 if role in item.surveys else 1.0
         for event in item.disturbances(role):
@@ -51,7 +52,7 @@ def _events_of(seen: Seen, item: Study) -> list[Event]:
                 continue  # a lone sample that hardly leaves the floor is nobody's event
             place = event.travel_percent if np.isfinite(event.travel_percent) else None
             inside = place is not None and any(
-                band.track is role and band.travel.widened(1.0).contains(place) for band in seen.sure_bands
+                track is role and travel.contains(place) for track, travel in sure
             )
             shape = "spike" if event.cells == 1 and event.shape != "ringing" else event.shape
             found.append(

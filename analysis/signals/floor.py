@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 from numpy.typing import NDArray
@@ -43,7 +44,12 @@ class Floor:
 
     def typical(self) -> float:
         """Floor in the middle of the travel, in % of the feed."""
-        return float(self.at(np.array([self.usual.centre], np.float32))[0])
+        return _typical(self)
+
+
+@lru_cache(maxsize=64)  # asked for every disturbance of a record
+def _typical(floor: Floor) -> float:
+    return float(floor.at(np.array([floor.usual.centre], np.float32))[0])
 
 
 @dataclass(frozen=True, slots=True)
