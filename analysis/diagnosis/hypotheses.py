@@ -22,6 +22,7 @@ from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
 from analysis.signals.events import Disturbance
 from analysis.signals.facts import TrackSurvey
 from analysis.signals.steadiness import Steadiness
+from analysis.signals.thinning import thinned
 
 CERTAIN_PLACE = 2.0
 """Log odds from which a place explains the disturbances in it."""
@@ -251,7 +252,7 @@ def _wire(studies: Studies, role: Role) -> tuple[float, float]:
 
 
 def _beyond(steady: Steadiness, studies: Studies, role: Role) -> float:
-    low, high = (float(value) for value in np.percentile(steady.course_v, [5, 95]))
+    low, high = (float(value) for value in np.percentile(thinned(steady.course_v), [5, 95]))
     limit = studies.profile.limit("reference_level" if role is Role.REFERENCE else "ground_drop")
     if limit is None:
         return -2.0

@@ -14,7 +14,9 @@ from numpy.typing import NDArray
 
 from analysis.captures.model import Role, Step
 from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
+from analysis.signals.cells import CellSeries
 from analysis.signals.levels import is_two_level
+from analysis.signals.thinning import thinned
 
 ASLEEP_V = 0.6
 """A reference below this is not fed: ignition off or module asleep (common practice, no source)."""
@@ -91,8 +93,14 @@ def _signal_v(item: Study) -> NDArray[np.float32] | None:
     series = item.cells.volts.get(Role.SIGNAL)
     if series is None:
         return None
-    known = series.mean[np.isfinite(series.mean)]
+    known = _known_v(series)
     return known if len(known) else None
+
+
+def _known_v(series: CellSeries) -> NDArray[np.float32]:
+    """Means of cells that hold a sample; a fair part of a long series."""
+    mean = thinned(series.mean)
+    return mean[np.isfinite(mean)]
 
 
 def _ramp(value: float, low: float, high: float) -> float:
@@ -112,8 +120,8 @@ def _over_range(item: Study, studies: Studies) -> Outcome:
 
 
 def _leads_swapped(item: Study, studies: Studies) -> Outcome:
-    volts = [series.mean for role, series in item.cells.volts.items() if role is not Role.GROUND]
-    levels = [np.nanpercentile(mean, [2, 50]) for mean in volts if np.isfinite(mean).any()]
+    volts = [_known_v(series) for role, series in item.cells.volts.items() if role is not Role.GROUND]
+    levels = [np.percentile(known, [2, 50]) for known in volts if len(known)]
     strength = max((_ramp(-middle, 0.1, 0.3) for _, middle in levels), default=0.0)
     if strength and _ac_coupling(item, studies)[0] > strength:
         return NOTHING
@@ -132,10 +140,8 @@ def _ac_coupling(item: Study, studies: Studies) -> Outcome:
 
 def _attenuation(item: Study, studies: Studies) -> Outcome:
     supply = studies.profile.supply_v
-    highest = max(
-        (float(np.nanpercentile(s.mean, 98)) for s in item.cells.volts.values() if np.isfinite(s.mean).any()),
-        default=0.0,
-    )
+    every = [_known_v(series) for series in item.cells.volts.values()]
+    highest = max((float(np.percentile(known, 98)) for known in every if len(known)), default=0.0)
     text, action = "the readings are ten times too {}", "set the probe's attenuation to what the probe is"
     if Role.SUPPLY not in item.cells.volts and highest > 1.8 * supply:
         return _ramp(highest / supply, 1.8, 2.5), text.format("large"), action
@@ -143,8 +149,10 @@ def _attenuation(item: Study, studies: Studies) -> Outcome:
     if volts is None or not item.cells.travel or not _meant_to_move(item):
         return NOTHING
     low, high = (float(value) for value in np.percentile(volts, [1, 99]))
-    moving = _ramp(high - low, 0.03 * supply, 0.055 * supply) * _smooth_share(item)
     small = _ramp(0.16 * supply - high, 0.0, 0.03 * supply) * _ramp(low, 0.0, 0.01)
+    if not small:
+        return NOTHING
+    moving = _ramp(high - low, 0.03 * supply, 0.055 * supply) * _smooth_share(item)
     return moving * small, text.format("small"), action
 
 
@@ -197,9 +205,9 @@ def _unplugged(item: Study, studies: Studies) -> Outcome:
 
 def _asleep(item: Study, studies: Studies) -> Outcome:
     series = item.cells.volts.get(Role.REFERENCE)
-    if series is None or item.record.step is Step.UNPLUGGED or not np.isfinite(series.mean).any():
+    if series is None or item.record.step is Step.UNPLUGGED or not len(known := _known_v(series)):
         return NOTHING
-    level = float(np.nanmedian(series.mean))
+    level = float(np.median(known))
     strength = _ramp(ASLEEP_V - abs(level), 0.0, 0.2)
     return strength, f"the reference reads {level:.2f} V: no feed", "switch the ignition on, wake the module"
 
@@ -208,10 +216,12 @@ def _in_the_air(item: Study, studies: Studies) -> Outcome:
     volts = _signal_v(item)
     if volts is None:
         return NOTHING
-    near = float(np.mean(np.abs(volts) < AIR_V))
+    near = _ramp(float(np.mean(np.abs(volts) < AIR_V)), 0.8, 0.95)
+    if not near:
+        return NOTHING
     # A record with the arm at rest is not what the verdict rests on; the sweep is.
     weight = 0.5 if item.record.step in STILL_STEPS else 1.0
-    strength = weight * _ramp(near, 0.8, 0.95) * _ramp(_hum_v(item, slice(None)), HUM_V, 2 * HUM_V)
+    strength = weight * near * _ramp(_hum_v(item, slice(None)), HUM_V, 2 * HUM_V)
     return strength, "the signal probe hums about nought: it hung in the air", "put the probe back and repeat"
 
 

@@ -20,6 +20,7 @@ from analysis.signals.motion import Outline, follow, outline
 from analysis.signals.pieces import find_open_level
 from analysis.signals.roughness import survey_record, survey_track
 from analysis.signals.steadiness import Steadiness, steadiness
+from analysis.signals.thinning import thinned
 
 STILL_STEPS = frozenset(Step) - {Step.SWEEP, Step.ROAD}
 """Steps during which the arm is left alone."""
@@ -226,7 +227,7 @@ def _surveyed(item: Study, drawn: Outline, role: Role, open_level: float | None,
         step_percent=item.cells.step_percent[role],
         other_percent=_others_percent(item, feed),
     )
-    reach = motion.travel_percent[motion.truthful]
+    reach = thinned(motion.travel_percent)[thinned(motion.truthful)]
     moved = bool(len(reach)) and float(np.ptp(np.quantile(reach, [0.005, 0.995]))) >= LEAST_SWEEP_PERCENT
     swept = item.swept or (item.record.step not in STILL_STEPS and moved)
     return Study(item.record, item.cells, item.steady, {**item.surveys, role: survey}, swept)

@@ -26,6 +26,7 @@ from analysis.signals.pieces import (
     Cut,
     truthful_chain,
 )
+from analysis.signals.thinning import thinned
 
 NODE_S = 0.002
 """Spacing of the path's nodes."""
@@ -239,11 +240,11 @@ def _noise(mean: NDArray[np.float32], step_percent: float) -> UsualLevel:
     The second difference of a straight motion vanishes; of white noise its standard deviation is sqrt(6)
     times that of the noise, and the median absolute value 0.6745 of that.
     """
-    bend = np.abs(mean[2:] - 2.0 * mean[1:-1] + mean[:-2])
+    bend = thinned(np.abs(mean[2:] - 2.0 * mean[1:-1] + mean[:-2]))
     known = np.isfinite(bend)
     scaled = np.asarray(bend[known] / np.float32(np.sqrt(6.0) * 0.6745), dtype=np.float32)
     least = max(LEAST_PERCENT, step_percent / np.sqrt(12.0) * 0.5)
-    return usual_level(mean[1:-1][known], scaled, least=least)
+    return usual_level(thinned(mean[1:-1])[known], scaled, least=least)
 
 
 def _filled(travel: NDArray[np.float32]) -> NDArray[np.float32]:
@@ -254,7 +255,8 @@ def _quiet(cells: CellSeries, tolerance: NDArray[np.float32], cell_s: float) -> 
     """Cells whose samples stay together as noise and motion allow."""
     spread = cells.spread
     known = np.isfinite(spread)
-    usual = usual_level(cells.mean[known], spread[known], least=LEAST_PERCENT)
+    some, shown = thinned(spread), thinned(known)
+    usual = usual_level(thinned(cells.mean)[shown], some[shown], least=LEAST_PERCENT)
     allowed = 2.5 * usual.at(_filled(cells.mean)) + 0.5 * tolerance
     together = spread <= allowed + np.float32(FASTEST_PERCENT_PER_S * cell_s)
     # A cell or two that stand apart from both neighbours are a spike; a steady motion is its own median.
@@ -291,7 +293,7 @@ def _smooth(
     share = np.maximum(count / per_node, BRIDGE_WEIGHT)
     nodes = _minimum_jerk(level, share, per_node * cell_s)
     for _ in range(rounds):
-        stray = np.abs(nodes - level) / float(np.median(tolerance))
+        stray = np.abs(nodes - level) / float(np.median(thinned(tolerance)))
         nodes = _minimum_jerk(level, share / (1.0 + stray**2), per_node * cell_s)
     before = np.maximum.accumulate(np.where(count > 0, every, -1))
     after = np.minimum.accumulate(np.where(count > 0, every, len(every) * 2)[::-1])[::-1]

@@ -13,6 +13,8 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from analysis.signals.thinning import thinned
+
 BIN_PERCENT = 4.0
 """Width of the stretches of travel over which a median is taken: a fifth of them may be worn."""
 
@@ -62,7 +64,7 @@ def usual_level(
     Parameters
     ----------
     travel_percent, values : ndarray, shape (n,)
-        Position and a non-negative quantity; both finite. May be empty.
+        Position and a non-negative quantity; both finite. May be empty; of long ones a part is looked at.
     least : float
         Level below which nothing can be told, in the unit of `values`; positive.
     quantile : float
@@ -73,6 +75,7 @@ def usual_level(
     UsualLevel
         Constant where fewer than six stretches of travel were visited.
     """
+    travel_percent, values = thinned(travel_percent), thinned(values)
     centres, levels = _stretch_quantiles(travel_percent, values, quantile)
     if len(levels) < 6:
         level = float(np.quantile(values, quantile)) if len(values) else least

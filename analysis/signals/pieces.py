@@ -16,6 +16,8 @@ import numpy as np
 from numpy.typing import NDArray
 from scipy.ndimage import maximum_filter1d
 
+from analysis.signals.thinning import thinned
+
 FASTEST_PERCENT_PER_S = 1200.0
 """Full stroke in a twelfth of a second: faster than a hand or a wheel moves the arm (common practice)."""
 
@@ -173,7 +175,7 @@ class Cut:
         """Cut a signal; see `cut_at_edges`."""
         pieces = cut_at_edges(travel, quiet, tolerance, cell_s)
         bridged = _bridged_over(travel, quiet)
-        ends, typical = Ends.of(bridged, pieces, cell_s), float(np.median(tolerance))
+        ends, typical = Ends.of(bridged, pieces, cell_s), float(np.median(thinned(tolerance)))
         return cls(pieces, ends, _worth(bridged, pieces, cell_s), typical, _strains(ends, typical))
 
 

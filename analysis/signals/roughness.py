@@ -20,6 +20,7 @@ from analysis.signals.floor import RESTLESS, Floor, RecordSurvey
 from analysis.signals.motion import Motion
 from analysis.signals.noise import usual_level
 from analysis.signals.steadiness import extreme_level
+from analysis.signals.thinning import thinned
 
 BIN_PERCENT = 0.25
 """Width of a bin of travel: a third of the narrowest band looked for, 0.8 % of travel."""
@@ -74,10 +75,13 @@ def survey_record(
 
 
 def _floor(motion: Motion, step_percent: float) -> Floor:
-    fit = motion.truthful & np.isfinite(motion.departure)
-    departures, places = motion.departure[fit], motion.travel_percent[fit]
+    departure = np.fmax(thinned(motion.above), thinned(motion.below))
+    fit = thinned(motion.truthful) & np.isfinite(departure)
+    departures, places = departure[fit], thinned(motion.travel_percent)[fit]
     usual = usual_level(places, departures, least=0.01, quantile=0.9)
-    extreme, _ = extreme_level(departures / usual.at(places), quantiles=(0.75, 0.97))
+    among = round(len(departures) * len(motion.truthful) / max(len(departure), 1))
+    shares = np.asarray(departures / usual.at(places), dtype=np.float32)
+    extreme, _ = extreme_level(shares, quantiles=(0.75, 0.97), among=among)
     least = 1.2 * step_percent + LEAST_BREAKUP_PERCENT
     return Floor(usual, max(extreme, 1.0), LEAST_BREAKUP_PERCENT, least)
 
@@ -123,7 +127,7 @@ def survey_track(records: Sequence[RecordSurvey], role: Role) -> TrackSurvey:
 
 def _least_stroke(record: RecordSurvey) -> float:
     """Strokes shorter than this are noise of the path: six times the usual noise of a cell."""
-    place = record.motion.path.travel_percent
+    place = thinned(record.motion.path.travel_percent)
     return max(LEAST_STROKE_PERCENT, 6.0 * float(np.median(record.motion.noise.at(place))))
 
 

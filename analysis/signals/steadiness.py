@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 from scipy.ndimage import median_filter
 
 from analysis.signals.cells import CellSeries
+from analysis.signals.thinning import thinned
 
 COURSE_BLOCK_S = 0.05
 """The slow course is a running median over `COURSE_BLOCKS` medians of blocks of this length: a dip shorter
@@ -89,7 +90,10 @@ def steadiness(cells: CellSeries, *, cell_s: float, step_v: float) -> Steadiness
 
 
 def extreme_level(
-    departures: NDArray[np.float32], *, quantiles: tuple[float, float] = (0.5, 0.9)
+    departures: NDArray[np.float32],
+    *,
+    quantiles: tuple[float, float] = (0.5, 0.9),
+    among: int | None = None,
 ) -> tuple[float, float]:
     """Level that noise alone would exceed in one of ten such records, and the median.
 
@@ -102,6 +106,8 @@ def extreme_level(
         Non-negative, finite; may be empty.
     quantiles : pair of float
         The two to extrapolate from, ascending.
+    among : int or None
+        Length of the series of which `departures` is a part; None where it is all of it.
 
     Returns
     -------
@@ -111,9 +117,10 @@ def extreme_level(
     if not len(departures):
         return 0.0, 0.0
     low, high = quantiles
-    middle, at_low, at_high = (float(value) for value in np.quantile(departures, [0.5, low, high]))
+    shown = np.quantile(thinned(departures), [0.5, low, high])
+    middle, at_low, at_high = (float(value) for value in shown)
     reach_low, reach_high = np.sqrt(-2.0 * np.log([1.0 - low, 1.0 - high]))
-    reach = np.sqrt(2.0 * np.log(10.0 * len(departures)))
+    reach = np.sqrt(2.0 * np.log(10.0 * (among or len(departures))))
     growth = (at_high - at_low) / (reach_high - reach_low)
     return float(at_high + growth * max(reach - reach_high, 0.0)), middle
 
