@@ -13,7 +13,6 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 from scipy.interpolate import PchipInterpolator
-from scipy.linalg import solveh_banded
 from scipy.ndimage import median_filter
 
 from analysis.signals.cells import CellSeries
@@ -26,6 +25,7 @@ from analysis.signals.pieces import (
     Cut,
     truthful_chain,
 )
+from analysis.signals.smoothing import smoothest_course
 from analysis.signals.thinning import thinned
 
 NODE_S = 0.002
@@ -188,11 +188,13 @@ def _agreeing(drawn: Outline, truthful: NDArray[np.bool_], per_node: int) -> NDA
     if anchors.sum() == truthful.sum() or anchors.sum() < LEAST_ANCHORED * truthful.sum():
         return truthful
     nodes, lone_s = _smooth(drawn.cells.mean, anchors, drawn.tolerance, per_node, drawn.cell_s, rounds=0)
-    where = (np.arange(len(truthful)) + 0.5) / per_node - 0.5
+    loose = np.flatnonzero(truthful & ~anchors)
+    where = (loose + 0.5) / per_node - 0.5
     every = np.arange(len(nodes))
-    away = np.abs(drawn.cells.mean - np.interp(where, every, nodes))
+    away = np.abs(drawn.cells.mean[loose] - np.interp(where, every, nodes))
     bent = np.minimum(0.5 * GENTLE_PERCENT_PER_S2 * np.interp(where, every, lone_s) ** 2, MOST_BENT_PERCENT)
-    return np.asarray(truthful & (anchors | (np.nan_to_num(away, nan=np.inf) <= drawn.tolerance + bent)))
+    anchors[loose] = np.nan_to_num(away, nan=np.inf) <= drawn.tolerance[loose] + bent
+    return anchors
 
 
 def _long_runs(marks: NDArray[np.bool_], least: int) -> NDArray[np.bool_]:
@@ -278,80 +280,71 @@ def _smooth(
 
     In `rounds` more solutions what strays from the path weighs less.
     """
-    weight = truthful.astype(np.float32)
-    value = np.where(truthful, mean, np.float32(0.0))
-    count, total = _per_node(weight, per_node), _per_node(value, per_node)
-    seen = np.flatnonzero(count)
-    if not len(seen):
-        count, total = (
-            _per_node(np.isfinite(mean).astype(np.float32), per_node),
-            _per_node(_filled(mean), per_node),
-        )
-        seen = np.flatnonzero(count)
-    every = np.arange(len(count))
-    level = _bridged(count, total, per_node * cell_s)
+    seen = truthful if truthful.any() else np.isfinite(mean)
+    count = _per_node(seen.astype(np.float32), per_node)
+    total = _per_node(np.where(seen, mean, np.float32(0.0)), per_node)
+    node_s, gaps = per_node * cell_s, np.flatnonzero(count == 0.0)
+    level = _bridged(count, total, gaps, node_s)
     share = np.maximum(count / per_node, BRIDGE_WEIGHT)
-    nodes = _minimum_jerk(level, share, per_node * cell_s)
+    nodes = _minimum_jerk(level, share, node_s)
     for _ in range(rounds):
-        stray = np.abs(nodes - level) / float(np.median(thinned(tolerance)))
-        nodes = _minimum_jerk(level, share / (1.0 + stray**2), per_node * cell_s)
-    before = np.maximum.accumulate(np.where(count > 0, every, -1))
-    after = np.minimum.accumulate(np.where(count > 0, every, len(every) * 2)[::-1])[::-1]
-    lone = np.sqrt(np.maximum(every - before, 0.0) * np.maximum(np.minimum(after, len(every)) - every, 0.0))
-    return nodes, lone * per_node * cell_s
+        doubt = nodes - level
+        doubt /= float(np.median(thinned(tolerance)))
+        doubt *= doubt
+        doubt += 1.0
+        nodes = _minimum_jerk(level, np.divide(share, doubt, out=doubt), node_s)
+    return nodes, _lone_nodes(count, gaps) * node_s
 
 
-def _bridged(count: NDArray[np.float64], total: NDArray[np.float64], node_s: float) -> NDArray[np.float64]:
+def _lone_nodes(count: NDArray[np.float64], gaps: NDArray[np.int64]) -> NDArray[np.float64]:
+    """Geometric mean of the distances to the nearest seen node before and after; 0 where one is seen."""
+    seen = np.concatenate([[-1], np.flatnonzero(count), [len(count)]])
+    after = np.searchsorted(seen, gaps)
+    lone = np.zeros(len(count))
+    lone[gaps] = np.sqrt((gaps - seen[after - 1]).astype(np.float64) * (seen[after] - gaps))
+    return lone
+
+
+def _bridged(
+    count: NDArray[np.float64], total: NDArray[np.float64], gaps: NDArray[np.int64], node_s: float
+) -> NDArray[np.float64]:
     """Mean of the truthful cells of each node; where there is none, a bridge that never overshoots.
 
     The bridge is the monotone cubic of Fritsch and Carlson (1980) through means of `BRIDGE_S`, long enough
     that noise does not give it a slope. A hand that is lost in mid-stroke comes out on the other side; it
     does not swing.
     """
-    every = np.arange(len(count))
-    group = every // max(1, round(BRIDGE_S / node_s))
-    weight = np.bincount(group, count)
+    level = total / np.maximum(count, 1.0)
+    if not len(gaps):
+        return level
+    piers = np.arange(0, len(count), max(1, round(BRIDGE_S / node_s)))
+    weight = np.add.reduceat(count, piers)
     kept = weight > 0
-    place = np.bincount(group, total)[kept] / weight[kept]
-    when = np.bincount(group, every * count)[kept] / weight[kept]
+    place = np.add.reduceat(total, piers)[kept] / weight[kept]
+    when = np.add.reduceat(np.arange(len(count)) * count, piers)[kept] / weight[kept]
     if len(place) < 2:
-        return np.full(len(count), place[0])
-    bridge = PchipInterpolator(when, place, extrapolate=False)(every)
-    bridge = np.where(every < when[0], place[0], np.where(every > when[-1], place[-1], bridge))
-    return np.asarray(np.where(count > 0, total / np.maximum(count, 1.0), bridge))
+        return np.where(count > 0, level, place[0])
+    # Two piers on either side of a gap settle its bridge; the others are left alone.
+    beside = np.searchsorted(when, gaps)[:, None] + np.arange(-2, 2)
+    near = np.unique(np.clip(beside, 0, len(when) - 1))
+    bridge = PchipInterpolator(when[near], place[near], extrapolate=False)(gaps)
+    bridge = np.where(gaps < when[0], place[0], np.where(gaps > when[-1], place[-1], bridge))
+    level[gaps] = bridge
+    return level
 
 
 def _per_node(values: NDArray[np.float32], per_node: int) -> NDArray[np.float64]:
+    if per_node == 1:
+        return values.astype(np.float64)
     return np.add.reduceat(values, np.arange(0, len(values), per_node), dtype=np.float64)
 
 
 def _minimum_jerk(
     level: NDArray[np.float64], weight: NDArray[np.float64], node_s: float
 ) -> NDArray[np.float64]:
-    """Minimise ``sum w (x - level)^2 + penalty * sum (third difference of x)^2``.
-
-    The penalty puts the half-way frequency of the equivalent low-pass at `FOLLOWED_HZ` (Whittaker 1923;
-    Eilers 2003): the gain is ``1 / (1 + penalty * (2 sin(pi f h))^6)``.
-    """
-    size = len(level)
-    if size < 4:
-        return level
+    """The smoothest course, with the half-way frequency of the equivalent low-pass at `FOLLOWED_HZ`."""
     corner = min(FOLLOWED_HZ, 0.2 / node_s)
-    penalty = (2.0 * np.sin(np.pi * corner * node_s)) ** -6
-    bands = _third_difference_bands(size) * penalty
-    bands[3] += weight
-    return np.asarray(solveh_banded(bands, weight * level, overwrite_ab=True, check_finite=False))
-
-
-def _third_difference_bands(size: int) -> NDArray[np.float64]:
-    """Upper bands of D'D for the third difference D, shape (4, size), as `solveh_banded` wants them."""
-    bands = np.zeros((4, size))
-    coefficients = (-1.0, 3.0, -3.0, 1.0)
-    for row, left in enumerate(coefficients):
-        for column in range(row, 4):
-            right = coefficients[column]
-            bands[3 - (column - row), column : size - 3 + column] += left * right
-    return bands
+    return smoothest_course(level, weight, penalty=(2.0 * np.sin(np.pi * corner * node_s)) ** -6)
 
 
 def _departures(
@@ -364,7 +357,7 @@ def _departures(
     node_s, count = per_node * drawn.cell_s, len(drawn.cells.mean)
     times = drawn.start_s + node_s * (np.arange(len(nodes), dtype=np.float64) + 0.5)
     middles = drawn.start_s + drawn.cell_s * (np.arange(count) + 0.5)
-    position = np.interp(middles, times, nodes).astype(np.float32)
+    position = (nodes if per_node == 1 else np.interp(middles, times, nodes)).astype(np.float32)
     inside = np.abs(np.gradient(position)) * np.float32(0.5) if count > 1 else np.zeros(1, np.float32)
     # Standard uncertainty: the noise of one node, and in a gap what a hard change of speed could have done.
     unsure = np.minimum(0.02 * HARDEST_PERCENT_PER_S2 * lone_s**2, 20.0)
