@@ -6,7 +6,9 @@
     ├── CaptureError             a capture cannot be read or written: what, where, what to do
     │   └── NewerFormatError     written by a later version of the format
     ├── ProfileError             a sensor profile is malformed or unknown
-    └── ReviewError              a review file cannot be used
+    ├── ReviewError              a review file cannot be used
+    ├── ControlUnitError         rules that no control unit can have
+    └── VehicleError             heights, a road or a place on the travel that no vehicle can have
     Cancelled                    the user stopped the work; not an error
 
 A lower library's exception (h5py, the operating system) is translated at one edge into one of these.
@@ -46,6 +48,14 @@ class ProfileError(WornbandError):
 
 class ReviewError(WornbandError):
     """A review file cannot be used."""
+
+
+class ControlUnitError(WornbandError):
+    """Rules that no control unit can have."""
+
+
+class VehicleError(WornbandError):
+    """Heights, a road, or a place on the travel that no vehicle can have."""
 
 
 class Cancelled(Exception):  # noqa: N818 - stopping is not an error, and the name says so

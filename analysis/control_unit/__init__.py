@@ -1,0 +1,1 @@
+"""What a control unit makes of a signal: its rules, its patience, and which fault it would have stored."""
