@@ -3,16 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 import numpy as np
 from numpy.typing import NDArray
 
-from analysis.captures.model import Role
 from analysis.diagnosis.confidence import Calibration, band_confidence
-from analysis.diagnosis.findings import Band, CrossingTime, Direction
-from analysis.diagnosis.hypotheses import Features
+from analysis.diagnosis.findings import Band, BandBasis, CrossingTime, Direction
 from analysis.diagnosis.places import Place
-from analysis.diagnosis.studies import Studies
 from analysis.intervals import Interval
 from analysis.signals.facts import Crossing, TrackSurvey
 
@@ -23,50 +21,54 @@ ONE_SIDED = 3.0
 """The signal falls to one side where it goes this many times further that way."""
 
 
-def make_band(
-    studies: Studies,
-    role: Role,
-    place: Place,
-    features: Features,
-    weights: Calibration,
-    *,
-    others: Sequence[Place] = (),
-) -> Band:
+def make_band(survey: TrackSurvey, place: Place, basis: BandBasis, weights: Calibration) -> Band:
     """Describe a place as a band.
 
     Parameters
     ----------
-    studies : Studies
-    role : Role
-        The track that it lies on.
+    survey : TrackSurvey
+        Of the track that it lies on.
     place : Place
-    features : Features
-        Of the whole capture.
+    basis : BandBasis
+        Of the whole capture, with all places that were found.
     weights : Calibration
-    others : sequence of Place
-        All places of that track.
 
     Returns
     -------
     Band
     """
-    survey = studies.tracks[role]
     crossings = _crossing_times(survey, place)
-    feed_v = studies.feed.reference_v - studies.feed.ground_v
+    others = [spot for spot in basis.spots if spot.track is survey.role]
     return Band(
         travel=place.travel,
-        volts=Interval(place.travel.start * feed_v / 100.0, place.travel.stop * feed_v / 100.0),
+        volts=in_volts(place.travel, basis),
         start_uncertainty_percent=place.start_uncertainty_percent,
         stop_uncertainty_percent=place.stop_uncertainty_percent,
-        confidence=band_confidence(place, survey, features, weights, others=others),
+        confidence=band_confidence(place, survey, basis, weights, others=others),
         passes=len(crossings),
         noisy_passes=sum(item.noisy for item in crossings),
         output_smoothness_percent=max((item.breakup_percent for item in crossings), default=0.0),
-        falls_towards=_falls_towards(studies, role, place),
+        falls_towards=_falls_towards(basis, survey, place),
         record=_clearest_record(crossings),
         crossings=crossings,
-        track=role,
+        track=survey.role,
     )
+
+
+def in_volts(travel: Interval, basis: BandBasis) -> Interval:
+    """A stretch of travel (% of travel) as signal volts against sensor ground."""
+    return Interval(travel.start * basis.feed_v / 100.0, travel.stop * basis.feed_v / 100.0)
+
+
+def reconciled(bands: tuple[Band, ...], worn: float) -> tuple[Band, ...]:
+    """Bands, surest first, whose surest takes up what the capture as a whole says.
+
+    "A track is worn" and "there is a band here" are weighed by two models on one evidence; where the first is
+    surer than the second, the surest band gets the mean of both.
+    """
+    if not bands or not worn > bands[0].confidence:
+        return bands
+    return (replace(bands[0], confidence=0.5 * (bands[0].confidence + worn)), *bands[1:])
 
 
 def _inside(survey: TrackSurvey, travel: Interval) -> NDArray[np.bool_]:
@@ -126,15 +128,11 @@ def _clearest_record(crossings: tuple[CrossingTime, ...]) -> str:
     return best.record if best is not None else ""
 
 
-def _falls_towards(studies: Studies, role: Role, place: Place) -> str:
-    up = down = 0.0
-    beside = place.travel.widened(1.0)
-    for item in studies.swept:
-        if role not in item.surveys:
-            continue
-        for event in item.disturbances(role):
-            if beside.contains(event.travel_percent):
-                up, down = up + event.above, down + event.below
+def _falls_towards(basis: BandBasis, survey: TrackSurvey, place: Place) -> str:
+    where, above, below = basis.pushes.get(survey.role, np.empty((0, 3))).T
+    near = place.travel.widened(1.0)
+    beside = (where >= near.start) & (where < near.stop)
+    up, down = float(above[beside].sum()), float(below[beside].sum())
     if down > ONE_SIDED * up:
         return "ground"
     return "reference" if up > ONE_SIDED * down else "both"

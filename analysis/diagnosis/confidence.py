@@ -11,6 +11,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
 from importlib import resources
+from typing import Protocol
 
 import numpy as np
 from numpy.typing import NDArray
@@ -20,6 +21,7 @@ from analysis.captures.model import Role
 from analysis.diagnosis.findings import VerdictCode
 from analysis.diagnosis.hypotheses import MOST_ODDS, Features
 from analysis.diagnosis.places import Place
+from analysis.intervals import Interval
 from analysis.signals.facts import TrackSurvey
 
 ASTRAY_PERCENT = 8.0
@@ -27,6 +29,34 @@ ASTRAY_PERCENT = 8.0
 
 TEMPERED = 0.995
 """No finding is surer than this: what the model leaves out happens more often than once in two hundred."""
+
+
+class Circumstances(Protocol):
+    """What is asked of the whole capture where one band is judged: `Features`, or a `BandBasis`."""
+
+    @property
+    def measurement(self) -> float:
+        """Strength of the plainest measurement problem."""
+
+    @property
+    def reference_dips(self) -> float:
+        """Weight of the disturbances that the reference has alone."""
+
+    @property
+    def ground_lifts(self) -> float:
+        """Weight of the disturbances that the ground has alone."""
+
+
+class Spot(Protocol):
+    """Another place of the track: a `Place`, or a `FoundSpot`."""
+
+    @property
+    def travel(self) -> Interval:
+        """Edges in % of travel."""
+
+    @property
+    def log_odds(self) -> float:
+        """Of place against time."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,7 +130,7 @@ def verdict_probabilities(
 
 
 def band_features(
-    place: Place, survey: TrackSurvey, features: Features, *, others: Sequence[Place] = ()
+    place: Place, survey: TrackSurvey, features: Circumstances, *, others: Sequence[Spot] = ()
 ) -> NDArray[np.float64]:
     """What speaks for and against one band, shape (n_band_features,).
 
@@ -109,9 +139,9 @@ def band_features(
     place : Place
     survey : TrackSurvey
         Of the track that it lies on.
-    others : sequence of Place
+    others : sequence of Spot
         All places of that track: beside a surer one the path may have been led astray.
-    features : Features
+    features : Circumstances
         Of the whole capture: on a capture that was not measured properly there is no band.
     """
     noisy, crossed = int(place.noisy.sum()), max(int(place.crossed.sum()), 1)
@@ -132,7 +162,7 @@ def band_features(
     )
 
 
-def _beside(place: Place, other: Place) -> bool:
+def _beside(place: Place, other: Spot) -> bool:
     apart = max(other.travel.start - place.travel.stop, place.travel.start - other.travel.stop)
     return other.log_odds > place.log_odds and apart < ASTRAY_PERCENT
 
@@ -140,10 +170,10 @@ def _beside(place: Place, other: Place) -> bool:
 def band_confidence(
     place: Place,
     survey: TrackSurvey,
-    features: Features,
+    features: Circumstances,
     weights: Calibration,
     *,
-    others: Sequence[Place] = (),
+    others: Sequence[Spot] = (),
 ) -> float:
     """Probability that the band is there."""
     score = weights.band_weights @ np.append(band_features(place, survey, features, others=others), 1.0)

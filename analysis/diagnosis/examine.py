@@ -2,17 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from pathlib import Path
+
+import numpy as np
 
 import analysis
 from analysis.captures.model import Capture, Role
 from analysis.diagnosis.advice import give_advice
-from analysis.diagnosis.bands import LEAST_LISTED, make_band
+from analysis.diagnosis.bands import LEAST_LISTED, make_band, reconciled
 from analysis.diagnosis.checks import run_checks
 from analysis.diagnosis.confidence import calibration, on_any_track, verdict_probabilities
 from analysis.diagnosis.evidence import Seen, chain_of_evidence
-from analysis.diagnosis.findings import Band, Findings, VerdictCode
+from analysis.diagnosis.findings import Band, BandBasis, Findings, FoundSpot, VerdictCode
 from analysis.diagnosis.hypotheses import Features, impossible, weigh
 from analysis.diagnosis.measurement_check import find_problems
 from analysis.diagnosis.places import Place, find_places
@@ -61,7 +64,8 @@ def examine(
     features = weigh(studies, problems, places)
     tick(0.95)
     shares = verdict_probabilities(features, calibration(), impossible=impossible(studies))
-    bands = _reconciled(_bands(studies, places, features), shares[VerdictCode.WORN_TRACK])
+    basis = _basis(studies, places, features, shares[VerdictCode.WORN_TRACK])
+    bands = reconciled(_bands(studies, places, basis), basis.worn)
     seen = Seen(studies, problems, run_checks(studies), bands, tuple(places))
     evidence = chain_of_evidence(seen)
     verdict = give_verdict(seen, shares, evidence)
@@ -81,6 +85,7 @@ def examine(
         events=events(seen),
         surveys=tuple(studies.tracks.values()),
         record_outcomes=record_outcomes(seen),
+        basis=basis,
     )
 
 
@@ -110,28 +115,33 @@ def _profile(capture: Capture, wanted: SensorProfile | str | Path | None) -> Sen
         return replace(load_profile(), assumed=True)
 
 
-def _reconciled(bands: tuple[Band, ...], worn: float) -> tuple[Band, ...]:
-    """Bands whose surest takes up what the capture as a whole says.
+def _basis(
+    studies: Studies, places: Sequence[tuple[Role, Place]], features: Features, worn: float
+) -> BandBasis:
+    pushes = {
+        role: np.array(
+            [
+                (event.travel_percent, event.above, event.below)
+                for item in studies.swept
+                if role in item.surveys
+                for event in item.disturbances(role)
+            ],
+            dtype=np.float64,
+        ).reshape(-1, 3)
+        for role in studies.tracks
+    }
+    return BandBasis(
+        measurement=features.measurement,
+        reference_dips=features.reference_dips,
+        ground_lifts=features.ground_lifts,
+        worn=worn,
+        feed_v=studies.feed.reference_v - studies.feed.ground_v,
+        spots=tuple(FoundSpot(role, place.travel, place.log_odds) for role, place in places),
+        pushes=pushes,
+    )
 
-    "A track is worn" and "there is a band here" are weighed by two models on one evidence; where the first is
-    surer than the second, the surest band gets the mean of both.
-    """
-    if not bands or worn <= bands[0].confidence:
-        return bands
-    return (replace(bands[0], confidence=0.5 * (bands[0].confidence + worn)), *bands[1:])
 
-
-def _bands(studies: Studies, places: list[tuple[Role, Place]], features: Features) -> tuple[Band, ...]:
-    made = [
-        make_band(
-            studies,
-            role,
-            place,
-            features,
-            calibration(),
-            others=[other for track, other in places if track is role],
-        )
-        for role, place in places
-    ]
+def _bands(studies: Studies, places: Sequence[tuple[Role, Place]], basis: BandBasis) -> tuple[Band, ...]:
+    made = [make_band(studies.tracks[role], place, basis, calibration()) for role, place in places]
     listed = [band for band in made if band.confidence >= LEAST_LISTED]
     return tuple(sorted(listed, key=lambda band: -band.confidence))

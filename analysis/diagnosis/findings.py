@@ -5,8 +5,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from enum import StrEnum
+
+import numpy as np
+from numpy.typing import NDArray
 
 from analysis.captures.model import Role
 from analysis.intervals import Interval
@@ -15,6 +19,7 @@ from analysis.signals.facts import ArmPath, Crossing, Direction, TrackSurvey
 __all__ = [
     "ArmPath",
     "Band",
+    "BandBasis",
     "Check",
     "CoverageSpan",
     "Crossing",
@@ -22,6 +27,7 @@ __all__ = [
     "Direction",
     "Event",
     "Findings",
+    "FoundSpot",
     "RecordOutcome",
     "Result",
     "State",
@@ -237,8 +243,48 @@ class RecordOutcome:
 
 
 @dataclass(frozen=True, slots=True)
+class FoundSpot:
+    """A stretch (% of travel) that was looked at as a band, and its log odds of place against time."""
+
+    track: Role
+    travel: Interval
+    log_odds: float
+
+
+@dataclass(frozen=True, slots=True)
+class BandBasis:
+    """What every band of a capture is judged by, kept so that another stretch can be judged like them.
+
+    Parameters
+    ----------
+    measurement, reference_dips, ground_lifts : float
+        Of the whole capture, as in `analysis.diagnosis.hypotheses.Features`.
+    worn : float
+        Probability that a track is worn, of the capture as a whole.
+    feed_v : float
+        Reference above ground, in volts: 100 % of travel.
+    spots : tuple of FoundSpot
+        All stretches that were looked at as bands, most certain first.
+    pushes : mapping of Role to ndarray, shape (n, 3)
+        Disturbances of each track: where (% of travel), and how far up and down (% of the applied voltage).
+    """
+
+    measurement: float
+    reference_dips: float
+    ground_lifts: float
+    worn: float
+    feed_v: float
+    spots: tuple[FoundSpot, ...] = ()
+    pushes: Mapping[Role, NDArray[np.float64]] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
 class Findings:
-    """Everything that `examine` says of one capture, with how it was made."""
+    """Everything that `examine` says of one capture, with how it was made.
+
+    The `basis` lets `analysis.diagnosis.assess` judge a stretch of the technician's own; it is not part of
+    what is written for other programs.
+    """
 
     path: str
     capture_id: str
@@ -254,3 +300,4 @@ class Findings:
     events: tuple[Event, ...] = ()
     surveys: tuple[TrackSurvey, ...] = ()
     record_outcomes: tuple[RecordOutcome, ...] = ()
+    basis: BandBasis | None = None

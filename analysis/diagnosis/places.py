@@ -8,6 +8,7 @@ dwells on the spot, or a burst of openings, weighs no more than a passage.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -46,6 +47,10 @@ CERTAIN = 4.0
 
 MOST_CROSSINGS = 600
 """Crossings among which places are looked for; all of them are counted once one is found."""
+
+
+_SAME = 0.5
+"""Share of the joint travel from which two stretches are one with different edges."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,6 +107,72 @@ def find_places(survey: TrackSurvey) -> tuple[Place, ...]:
         explained[span] = True
         left = left.without(span)
     return tuple(sorted(_merged(found), key=lambda place: -place.log_odds))
+
+
+def place_at(survey: TrackSurvey, travel: Interval, spots: Sequence[tuple[Interval, float]] = ()) -> Place:
+    """A stretch of travel that somebody named, judged as those are that are looked for.
+
+    Parameters
+    ----------
+    survey : TrackSurvey
+        Of one track, with the counts of its disturbances.
+    travel : Interval
+        In % of travel, inside the survey; at least the bin in its middle is taken.
+    spots : sequence of (Interval, float)
+        Places that were found on this track, with their log odds. One that shares at least half of the
+        joint travel is this stretch with other edges, and lends its odds; surer ones elsewhere explain what
+        they show, as they do for each other.
+
+    Returns
+    -------
+    Place
+        With log odds of minus infinity where the stretch shows nothing that chance does not.
+    """
+    first, last = _bins(survey, travel)
+    same = [odds for found, odds in spots if same_stretch(found, travel)]
+    left = Left.of(_some_crossings(survey) if len(survey.crossings) > MOST_CROSSINGS else survey)
+    explained = np.zeros(len(survey.edges_percent) - 1, dtype=np.bool_)
+    stretch = _stretch_at(left, first, last, same)
+    for found, odds in sorted(spots, key=lambda item: -item[1]):
+        if odds <= stretch.log_odds or found.overlap(travel) > 0.0:
+            continue
+        low, high = _bins(survey, found)
+        # What lies in or beside the place is explained, but nothing of this stretch.
+        below = slice(max(low - 2, 0), min(high + 2, first))
+        span = below if low < first else slice(max(low - 2, last), high + 2)
+        explained[span] = True
+        left = left.without(span)
+        stretch = _stretch_at(left, first, last, same)
+    return _place(survey, turns_of(survey), explained, stretch, (0.0, 0.0))
+
+
+def same_stretch(one: Interval, other: Interval) -> bool:
+    """Whether two stretches share at least half of their joint travel, or are the same."""
+    joint = max(one.stop, other.stop) - min(one.start, other.start)
+    return one == other or one.overlap(other) >= _SAME * joint > 0.0
+
+
+def _bins(survey: TrackSurvey, travel: Interval) -> tuple[int, int]:
+    """Bins ``[first, last)`` that a stretch touches; at least one, inside the survey."""
+    bins, start = len(survey.edges_percent) - 1, float(survey.edges_percent[0])
+    width = float(survey.edges_percent[1]) - start
+    # A millionth of a bin against rounding: an edge that lies on a bin's edge does not reach into the next.
+    first = int(np.floor((travel.start - start) / width + 1e-6))
+    last = int(np.ceil((travel.stop - start) / width - 1e-6))
+    first = min(max(first, 0), bins - 1)
+    return first, min(max(last, first + 1), bins)
+
+
+def _stretch_at(left: Left, first: int, last: int, same: Sequence[float]) -> _Stretch:
+    """A given stretch with its odds by the plainest sign, a little beyond its edges allowed for."""
+    near = (max(first - 2, 0), min(last + 2, left.noisy.shape[1]))
+    tried = [
+        (float(odds[low]), sign)
+        for low, high in ((first, last), near)
+        for sign, odds in enumerate(left.odds(high - low))
+    ]
+    odds, sign = max(tried, key=lambda item: item[0])
+    return _Stretch(first, last, max(odds, *same) if same else odds, sign)
 
 
 def _some_crossings(survey: TrackSurvey) -> TrackSurvey:

@@ -4,17 +4,17 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-import numpy as np
-from numpy.typing import NDArray
-
-from analysis.captures.model import Capture, Channel, Record
-from analysis.diagnosis.findings import Direction, Findings, TrackSurvey
-from analysis.diagnosis.place_signs import FOOTHOLD, NEIGHBOURHOOD_PERCENT
+from analysis.captures.model import Capture, Channel, Record, Role
+from analysis.diagnosis.assess import assess
+from analysis.diagnosis.findings import Band, Findings
 from analysis.intervals import Interval
 from analysis.progress import Tick, ignore
 from analysis.review.model import Marker, PointMarker, SpanMarker
 from analysis.signals.measurement import Reading, SpanReading, read_span
 from analysis.signals.proportions import wilson_interval
+
+MOST_SAMPLES = 4_000_000
+"""A longer span is not read: its statistics would take seconds and hundreds of megabytes."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,7 +27,7 @@ class PointReading:
 
 @dataclass(frozen=True, slots=True)
 class SpanReadings:
-    """What every channel read over a span; None where all its samples are missing.
+    """What every channel read over a span; None where all its samples are missing, or they are too many.
 
     Parameters
     ----------
@@ -43,25 +43,26 @@ class SpanReadings:
     count: int
     channels: tuple[tuple[Channel, SpanReading | None], ...]
 
+    @property
+    def too_long(self) -> bool:
+        """Whether it holds more samples than are read."""
+        return self.count > MOST_SAMPLES
+
 
 @dataclass(frozen=True, slots=True)
 class TravelReadings:
-    """The crossings of a stretch of travel, counted as those of a found band.
+    """A stretch of travel, judged as a found band.
 
     Parameters
     ----------
-    crossings, noisy : int
-        Crossings that visited at least half of it, and those on which the output broke up.
+    band : Band
+        With the technician's edges; see `analysis.diagnosis.assess`.
     share : Interval
-        Of noisy crossings, 95 % (Wilson).
-    worst_percent : float
-        Worst break-up, in % of the applied voltage; NaN where it was never visited.
+        Of crossings that broke up, 95 % (Wilson).
     """
 
-    crossings: int
-    noisy: int
+    band: Band
     share: Interval
-    worst_percent: float
 
 
 MarkerReadings = PointReading | SpanReadings | TravelReadings
@@ -100,9 +101,7 @@ def readings_of(
         if isinstance(marker, PointMarker):
             return read_point(record, marker.time_s)
         return read_time_span(record, marker.time, tick)
-    surveys = findings.surveys if findings is not None else ()
-    survey = next((item for item in surveys if item.role is marker.track), None)
-    return read_travel(survey, marker.travel) if survey is not None else None
+    return read_travel(findings, marker.track, marker.travel) if findings is not None else None
 
 
 def read_point(record: Record, time_s: float) -> PointReading:
@@ -115,10 +114,11 @@ def read_point(record: Record, time_s: float) -> PointReading:
 def read_time_span(record: Record, time: Interval, tick: Tick = ignore) -> SpanReadings:
     """Read every channel over the samples of a span, at least one; raises CaptureError as `read_point`."""
     start, stop = samples_of(record, time)
-    channels = []
+    channels: list[tuple[Channel, SpanReading | None]] = []
     for place, channel in enumerate(record.channels):
         tick(place / len(record.channels))
-        channels.append((channel, _span(channel, record, start, stop)))
+        short = stop - start <= MOST_SAMPLES
+        channels.append((channel, _span(channel, record, start, stop) if short else None))
     interval_s = record.sample_interval_s
     first_s = record.first_sample_s
     covered = Interval(first_s + start * interval_s, first_s + stop * interval_s)
@@ -144,40 +144,10 @@ def snapped_moment(record: Record, time_s: float) -> float:
     return record.first_sample_s + record.index_at(time_s) * record.sample_interval_s
 
 
-def read_travel(survey: TrackSurvey, travel: Interval) -> TravelReadings:
-    """Count the crossings of a stretch of travel, and those on which the output broke up.
-
-    Parameters
-    ----------
-    survey : TrackSurvey
-        May hold no crossing.
-    travel : Interval
-        In % of travel; at least the bin in its middle is taken.
-    """
-    edges = survey.edges_percent
-    inside = (edges[:-1] >= travel.start) & (edges[:-1] < travel.stop)
-    if not inside.any():
-        inside = (edges[:-1] <= travel.centre) & (edges[1:] > travel.centre)
-    rows = survey.breakup_percent[:, inside]
-    visited = np.isfinite(rows)
-    worst = np.where(visited, rows, 0.0).max(axis=1, initial=0.0)
-    noisy = worst > survey.floor_percent
-    crossed = (visited.sum(axis=1) >= FOOTHOLD * max(int(inside.sum()), 1)) | noisy
-    visits = _visits(survey, travel)
-    count = len(set(visits[crossed].tolist()))
-    bad = len(set(visits[noisy].tolist()))
-    highest = float(worst.max()) if visited.any() else float("nan")
-    return TravelReadings(count, bad, wilson_interval(bad, count), highest)
-
-
-def _visits(survey: TrackSurvey, travel: Interval) -> NDArray[np.intp]:
-    """Number of the visit that each crossing belongs to: an arm that turns round there has not left it."""
-    near = travel.widened(NEIGHBOURHOOD_PERCENT)
-    fresh = [True] * len(survey.crossings)
-    for index, (before, after) in enumerate(zip(survey.crossings, survey.crossings[1:], strict=False), 1):
-        begun = after.travel.start if after.direction is Direction.UP else after.travel.stop
-        fresh[index] = before.record != after.record or not near.start <= begun <= near.stop
-    return np.cumsum(np.array(fresh, dtype=np.intp), dtype=np.intp)
+def read_travel(findings: Findings, track: Role, travel: Interval) -> TravelReadings | None:
+    """Judge a stretch of travel as a found band; None where the track was not surveyed."""
+    band = assess(findings, track, travel)
+    return None if band is None else TravelReadings(band, wilson_interval(band.noisy_passes, band.passes))
 
 
 def _span(channel: Channel, record: Record, start: int, stop: int) -> SpanReading | None:

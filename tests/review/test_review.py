@@ -152,11 +152,18 @@ def test_a_moment_reads_the_nearest_sample() -> None:
 
 def test_a_band_of_the_technicians_own_counts_as_the_found_one_does() -> None:
     findings = worn_findings()
-    band, survey = findings.bands[0], findings.surveys[0]
-    here = read_travel(survey, band.travel)
-    assert (here.crossings, here.noisy) == (band.passes, band.noisy_passes)
-    assert here.worst_percent == pytest.approx(max(item.breakup_percent for item in band.crossings))
-    assert read_travel(survey, Interval(1.0, 3.0)).crossings == 0
+    band = findings.bands[0]
+    here = read_travel(findings, band.track, band.travel)
+    assert here is not None
+    assert (here.band.passes, here.band.noisy_passes) == (band.passes, band.noisy_passes)
+    assert here.band.output_smoothness_percent == pytest.approx(
+        max(item.breakup_percent for item in band.crossings)
+    )
+    assert here.share.start == pytest.approx(12 / (12 + 1.96**2), abs=1e-3)  # Wilson (1927), all of 12
+    nowhere = read_travel(findings, band.track, Interval(1.0, 3.0))
+    assert nowhere is not None
+    assert nowhere.band.passes == 0
+    assert np.isnan(nowhere.band.confidence)
 
 
 def test_a_review_comes_back_and_verifies(capture_path: Path) -> None:
