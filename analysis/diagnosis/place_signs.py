@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from itertools import pairwise
+from typing import Any, TypeVar
 
 import numpy as np
 from numpy.typing import NDArray
@@ -30,6 +31,8 @@ NEIGHBOURHOOD_PERCENT = 2.0
 FOOTHOLD = 0.5
 """A crossing counts where it visited at least this share of a stretch."""
 
+Kind = TypeVar("Kind", bound=np.generic)
+
 
 @dataclass(frozen=True, slots=True)
 class Sign:
@@ -45,13 +48,13 @@ class Sign:
         Bins with a count on any crossing.
     """
 
-    counts: NDArray[np.float64]
+    counts: NDArray[np.floating[Any]]
     before: NDArray[np.float64]
     bursts_before: NDArray[np.float64]
     bins_before: NDArray[np.float64]
 
     @classmethod
-    def of(cls, counts: NDArray[np.float64]) -> Sign:
+    def of(cls, counts: NDArray[np.floating[Any]]) -> Sign:
         """Of the counts of a survey."""
         bursts, some = bursts_of(counts).sum(axis=0), np.asarray(counts.any(axis=0))
         return cls(counts, _cumulative(counts), _cumulative(bursts), _cumulative(some))
@@ -224,15 +227,15 @@ class Visits:
         return counts
 
 
-def _emptied(matrix: NDArray[np.float64], span: slice, value: float) -> NDArray[np.float64]:
+def _emptied(matrix: NDArray[Kind], span: slice, value: float) -> NDArray[Kind]:
     emptied = matrix.copy()
     emptied[:, span] = value
     return emptied
 
 
-def or_none(counts: NDArray[np.float64], like: NDArray[np.bool_]) -> NDArray[np.float64]:
-    """A copy of a survey's counts; noughts where the survey was made without them."""
-    return counts.copy() if counts.shape == like.shape else np.zeros(like.shape)
+def or_none(counts: NDArray[Kind], like: NDArray[np.bool_]) -> NDArray[Kind]:
+    """A survey's counts; noughts where the survey was made without them."""
+    return counts if counts.shape == like.shape else np.zeros(like.shape, counts.dtype)
 
 
 def turns_of(survey: TrackSurvey) -> NDArray[np.float64]:
@@ -247,7 +250,7 @@ def turns_of(survey: TrackSurvey) -> NDArray[np.float64]:
     return np.where(follows, begun, np.nan) if begun else np.empty(0)
 
 
-def bursts_of(onsets: NDArray[np.float64]) -> NDArray[np.float64]:
+def bursts_of(onsets: NDArray[np.floating[Any]]) -> NDArray[np.floating[Any]]:
     """Onsets, those of one burst counted once: the next one of a crossing is `BURST_PERCENT` further on."""
     apart, begun = round(BURST_PERCENT / BIN_PERCENT), np.full(len(onsets), -(10**6))
     kept = np.zeros_like(onsets)
@@ -258,10 +261,10 @@ def bursts_of(onsets: NDArray[np.float64]) -> NDArray[np.float64]:
     return kept
 
 
-def _cumulative(values: NDArray[np.float64] | NDArray[np.bool_]) -> NDArray[np.float64]:
+def _cumulative(values: NDArray[np.floating[Any]] | NDArray[np.bool_]) -> NDArray[np.float64]:
     """Sums of what is before each bin, and of all, along the last axis."""
     sums = np.zeros((*values.shape[:-1], values.shape[-1] + 1))
-    np.cumsum(values, axis=-1, out=sums[..., 1:])
+    np.cumsum(values, axis=-1, dtype=np.float64, out=sums[..., 1:])
     return sums
 
 

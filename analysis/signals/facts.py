@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from enum import StrEnum
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -102,9 +103,9 @@ class TrackSurvey:
     floor_percent: float
     paths: tuple[ArmPath, ...]
     dwell_s: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
-    onsets: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
-    lasting: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
-    deep: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
+    onsets: NDArray[np.floating[Any]] = field(default_factory=lambda: np.empty((0, 0), np.float32))
+    lasting: NDArray[np.floating[Any]] = field(default_factory=lambda: np.empty((0, 0), np.float32))
+    deep: NDArray[np.floating[Any]] = field(default_factory=lambda: np.empty((0, 0), np.float32))
     restless_s: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
 
     def path(self, record: str) -> ArmPath | None:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import TypeVar
 
 import numpy as np
 from numpy.typing import NDArray
@@ -34,8 +35,13 @@ DEEP_FLOORS = 6.0
 LEAST_SEEN = 0.5
 """Share of a crossing's time in which the signal must have told where the arm was, for it to count."""
 
+BLOCK_CROSSINGS = 256
+"""Crossings whose bins are filled at a time, in the processor's cache."""
+
 LEAST_BREAKUP_PERCENT = 0.1
 """Output smoothness of a new track, in % of the applied voltage (Bourns, "Output Smoothness")."""
+
+Kind = TypeVar("Kind", bound=np.generic)
 
 
 def survey_record(
@@ -109,20 +115,25 @@ def survey_track(records: Sequence[RecordSurvey], role: Role) -> TrackSurvey:
     grids = [
         _Grid.of(record, group, edges) for record, group in zip(records, crossings, strict=True) if group
     ]
-    nothing = np.empty((0, len(edges) - 1))
     return TrackSurvey(
         role=role,
         edges_percent=edges,
         crossings=every,
-        breakup_percent=np.concatenate([nothing, *(grid.worst() for grid in grids)]),
+        breakup_percent=_stacked([grid.worst() for grid in grids], edges),
         floor_percent=max((item.floor.typical() for item in records), default=0.0),
         paths=tuple(item.motion.path for item in records),
-        dwell_s=np.concatenate([nothing, *(grid.dwell_s() for grid in grids)]),
-        onsets=np.concatenate([nothing, *(grid.onsets() for grid in grids)]),
-        lasting=np.concatenate([nothing, *(grid.onsets(least_s=LASTING_S) for grid in grids)]),
-        deep=np.concatenate([nothing, *(grid.onsets(least_floors=DEEP_FLOORS) for grid in grids)]),
-        restless_s=np.concatenate([nothing, *(grid.restless_s() for grid in grids)]),
+        dwell_s=_stacked([grid.dwell_s() for grid in grids], edges),
+        onsets=_stacked([grid.onsets() for grid in grids], edges),
+        lasting=_stacked([grid.onsets(least_s=LASTING_S) for grid in grids], edges),
+        deep=_stacked([grid.onsets(least_floors=DEEP_FLOORS) for grid in grids], edges),
+        restless_s=_stacked([grid.restless_s() for grid in grids], edges),
     )
+
+
+def _stacked(rows: list[NDArray[Kind]], edges: NDArray[np.float64]) -> NDArray[Kind]:
+    """Rows of all records; those of a lone record are not copied."""
+    nothing = np.empty((0, len(edges) - 1), rows[0].dtype if rows else np.float64)
+    return rows[0] if len(rows) == 1 else np.concatenate([nothing, *rows])
 
 
 def _least_stroke(record: RecordSurvey) -> float:
@@ -148,6 +159,7 @@ class _Grid:
     edges: NDArray[np.float64]
     first_cell: int
     flat: NDArray[np.int64]
+    followed: NDArray[np.bool_]
 
     @classmethod
     def of(cls, record: RecordSurvey, crossings: Sequence[Crossing], edges: NDArray[np.float64]) -> _Grid:
@@ -156,25 +168,32 @@ class _Grid:
         turns = np.array([item.time.start for item in crossings] + [crossings[-1].time.stop])
         cells = np.round((turns - path.time_s[0] + 0.5 * node_s) / record.cell_s).astype(np.int64)
         np.clip(cells, 0, len(record.excess_percent), out=cells)
-        row = np.repeat(np.arange(len(crossings)), np.diff(cells))
-        place = record.motion.travel_percent[cells[0] : cells[-1]]
-        column = np.floor((place - edges[0]) / BIN_PERCENT).astype(np.int64)
-        bins = len(edges) - 1
-        return cls(record, crossings, edges, int(cells[0]), row * bins + np.clip(column, 0, bins - 1))
+        span, bins = slice(cells[0], cells[-1]), len(edges) - 1
+        column = np.floor((record.motion.travel_percent[span] - edges[0]) / BIN_PERCENT).astype(np.int64)
+        np.clip(column, 0, bins - 1, out=column)
+        column += np.repeat(np.arange(len(crossings)) * bins, np.diff(cells))
+        followed = _followed(record.motion.truthful, cells)
+        return cls(record, crossings, edges, int(cells[0]), column, followed)
 
     def worst(self) -> NDArray[np.float64]:
-        """Worst excess; NaN where a crossing did not visit a bin."""
-        worst = np.full(len(self.crossings) * (len(self.edges) - 1), -1.0)
+        """Worst excess; NaN where a crossing did not visit a bin, or was not followed."""
+        worst = np.full(self._size, -1.0)
+        worst[self.flat] = 0.0
         excess = self.record.excess_percent[self._span]
-        np.maximum.at(worst, self.flat, excess.astype(np.float64))
-        filled = _fill_skipped(self._shaped(worst), self.crossings, self.edges)
-        return np.where(self.followed()[:, None], filled, np.nan)
+        some = np.flatnonzero(excess)
+        np.maximum.at(worst, self.flat[some], excess[some].astype(np.float64))
+        rows = self._shaped(worst)
+        for start in range(0, len(rows), BLOCK_CROSSINGS):
+            block = slice(start, start + BLOCK_CROSSINGS)
+            rows[block] = _fill_skipped(rows[block], self.crossings[block], self.edges)
+        rows[~self.followed] = np.nan
+        return rows
 
     def dwell_s(self) -> NDArray[np.float64]:
         """Seconds spent."""
-        return self._shaped(self._count(self.flat)) * self.record.cell_s
+        return self._seconds(self.flat)
 
-    def onsets(self, *, least_s: float = 0.0, least_floors: float = 0.0) -> NDArray[np.float64]:
+    def onsets(self, *, least_s: float = 0.0, least_floors: float = 0.0) -> NDArray[np.float32]:
         """Disturbances that began: all, or those of more than one cell that last or go as far as said."""
         floor = self.record.floor.typical()
         begins = np.array(
@@ -187,31 +206,40 @@ class _Grid:
             dtype=np.int64,
         )
         begins = begins[(begins >= self._span.start) & (begins < self._span.stop)]
-        counts = self._shaped(self._count(self.flat[begins - self.first_cell]))
-        return np.where(self.followed()[:, None], counts, 0.0)
+        counts = np.zeros(self._size, dtype=np.float32)
+        np.add.at(counts, self.flat[begins - self.first_cell], np.float32(1.0))
+        rows = self._shaped(counts)
+        rows[~self.followed] = 0.0
+        return rows
 
     def restless_s(self) -> NDArray[np.float64]:
         """Seconds spent above the lower threshold."""
-        counts = self._shaped(self._count(self.flat[self.record.restless[self._span]]))
-        return np.where(self.followed()[:, None], counts, 0.0) * self.record.cell_s
-
-    def followed(self) -> NDArray[np.bool_]:
-        """Crossings whose path rests on what was seen, not on a bridge, for most of their time."""
-        row = self.flat // (len(self.edges) - 1)
-        cells = np.bincount(row, minlength=len(self.crossings))
-        seen = np.bincount(row, self.record.motion.truthful[self._span], minlength=len(self.crossings))
-        return np.asarray(seen >= LEAST_SEEN * np.maximum(cells, 1))
+        cells = self.flat[self.record.restless[self._span]]
+        rows = self._seconds(cells)
+        rows[~self.followed] = 0.0
+        return rows
 
     @property
     def _span(self) -> slice:
         return slice(self.first_cell, self.first_cell + len(self.flat))
 
-    def _count(self, flat: NDArray[np.int64]) -> NDArray[np.float64]:
-        size = len(self.crossings) * (len(self.edges) - 1)
-        return np.bincount(flat, minlength=size).astype(np.float64)
+    @property
+    def _size(self) -> int:
+        return len(self.crossings) * (len(self.edges) - 1)
 
-    def _shaped(self, flat: NDArray[np.float64]) -> NDArray[np.float64]:
+    def _seconds(self, flat: NDArray[np.int64]) -> NDArray[np.float64]:
+        counts = np.bincount(flat, minlength=self._size)
+        return self._shaped(np.multiply(counts, self.record.cell_s, dtype=np.float64))
+
+    def _shaped(self, flat: NDArray[Kind]) -> NDArray[Kind]:
         return flat.reshape(len(self.crossings), len(self.edges) - 1)
+
+
+def _followed(truthful: NDArray[np.bool_], cells: NDArray[np.int64]) -> NDArray[np.bool_]:
+    """Crossings whose path rests on what was seen, not on a bridge, for most of their time."""
+    before = np.concatenate([[0], np.cumsum(truthful[cells[0] : cells[-1]], dtype=np.int64)])
+    seen = np.diff(before[cells - cells[0]])
+    return np.asarray(seen >= LEAST_SEEN * np.maximum(np.diff(cells), 1))
 
 
 def _fill_skipped(
