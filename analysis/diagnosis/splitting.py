@@ -7,6 +7,7 @@ from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
+from scipy.ndimage import median_filter
 
 from analysis.captures.model import Record, Role, Step
 from analysis.captures.spans import span_of
@@ -18,7 +19,7 @@ BLOCK_S = 0.05
 LEAST_SPAN_S = 0.25
 """Nobody probes a wire for less."""
 
-FEED_V = (1.5, 7.2)
+FEED_V = (1.5, 9.5)
 """A wire that stands steadily in this range, reached and left at one jump, is a feed, good or bad."""
 
 GROUND_V = 2.5
@@ -28,7 +29,10 @@ STEADY_V = 0.15
 """A feed or a ground moves less than this within a stretch."""
 
 JUMP_V = 0.8
-"""A probe that is taken from a feed jumps further than this from one cell to the next but one."""
+"""A probe that is taken from a feed jumps further than this from one cell to the next but one..."""
+
+JUMP_STAYS_S = 0.2
+"""...and stays away for longer than half of this: nobody moves a probe faster, a spike or an open contact does."""
 
 SHAKEN_SHARE = 0.15
 """Share of a plateau left out at either end."""
@@ -68,11 +72,13 @@ def split_by_wire(record: Record, cells: CellSeries, cell_s: float) -> tuple[Rec
     block = max(1, round(BLOCK_S / cell_s))
     steady_v = STEADY_V + 2.0 * record.channels[0].step_v
     least = max(1, round(LEAST_SPAN_S / (block * cell_s)))
-    plateaus = _plateaus(np.nan_to_num(cells.mean), block, least, steady_v)
+    filled = np.nan_to_num(cells.mean)
+    plateaus = _plateaus(filled, block, least, steady_v)
     # The feed is probed before the arm is moved: what stands before it is a ground or the air.
     above = [item for item in plateaus if item.level_v > FEED_V[0]][:1]
     whole = len(cells.mean) // block
-    if not above or not _is_feed(above[0], cells.mean, block) or above[0].last > 0.8 * whole:
+    lasting = median_filter(filled, size=max(1, round(JUMP_STAYS_S / cell_s)) | 1, mode="nearest")
+    if not above or not _is_feed(above[0], lasting, block) or above[0].last > 0.8 * whole:
         return (record,)
     begin = _signal_start(cells.mean, block, above[0].last)
     if begin >= whole:
@@ -113,7 +119,8 @@ def _plateaus(
     return [
         _Plateau(first, last, float(np.median(level[first:last])), float(np.median(reach[first:last])))
         for first, last in runs
-        if last - first >= least
+        # A slow sweep moves little from block to block, but far from end to end.
+        if last - first >= least and np.ptp(np.percentile(level[first:last], [4.0, 96.0])) <= steady_v
     ]
 
 
