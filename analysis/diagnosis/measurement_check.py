@@ -235,7 +235,9 @@ def _slipped_off(item: Study, studies: Studies) -> Outcome:
     gone_s = (len(away) - first) * item.cells.cell_s
     if not len(back) or gone_s < SLIP_S:
         return NOTHING
-    hum = _ramp(_hum_v(item, slice(first, None)), HUM_V, 2 * HUM_V)
+    # What hums as much while the probe is on the wire is not the air.
+    more_v = _hum_v(item, slice(first, None)) - 1.5 * _hum_v(item, slice(0, first))
+    hum = _ramp(more_v, HUM_V, 2 * HUM_V)
     strength = (0.5 if item.record.step in STILL_STEPS else 1.0) * hum * _ramp(gone_s, SLIP_S, 2 * SLIP_S)
     begun = item.cells.start_s + first * item.cells.cell_s
     text = f"the signal probe slipped off at {begun:.1f} s: from there it only hums"

@@ -19,6 +19,9 @@ SHARE_MIXTURE = ((1.0, 0.6), (2.0, 0.3), (4.0, 0.1))
 AWAY_BINS = 24
 """Stretches nearer than this, 6 % of travel at bins of 0.25 %, may belong to the same bad spot."""
 
+SPOT_BINS = 48
+"""Bins of a second bad spot: 12 % of travel, the widest looked for, at bins of 0.25 %."""
+
 MOST_EXPECTED = 3.0
 """Disturbances that a quiet crossing may be said to have missed."""
 
@@ -64,12 +67,65 @@ def _elsewhere(counts: NDArray[np.int64], width: int) -> NDArray[np.int64]:
     return np.asarray(total[-1] - (total[high] - total[low]))
 
 
+def rate_outside(
+    events: NDArray[np.float64], dwell_s: NDArray[np.float64], width: int
+) -> NDArray[np.float64]:
+    """Disturbances a second outside each stretch, one more bad spot left out.
+
+    A second bad spot is no sign that disturbances come at any time: the window of `SPOT_BINS` with the most
+    beyond its share of the time is not counted.
+
+    Parameters
+    ----------
+    events, dwell_s : ndarray, shape (n_bins,)
+        Disturbances that began in each bin of travel, and seconds spent there.
+    width : int
+        Bins of a stretch; neighbouring stretches are one bin apart.
+
+    Returns
+    -------
+    ndarray, shape (n_bins - width + 1,)
+        One event more than was seen is counted: a rate is never proved to be nought.
+    """
+    events_until, dwell_until = (np.concatenate([[0.0], np.cumsum(item)]) for item in (events, dwell_s))
+    events_away = events_until[-1] - (events_until[width:] - events_until[:-width])
+    dwell_away = dwell_until[-1] - (dwell_until[width:] - dwell_until[:-width])
+    spot = min(SPOT_BINS, len(events))
+    in_spot = events_until[spot:] - events_until[:-spot]
+    time_in_spot = dwell_until[spot:] - dwell_until[:-spot]
+    usual = events_until[-1] / max(dwell_until[-1], 1e-3)
+    worst = _worst_elsewhere(in_spot - usual * time_in_spot, spot, width, len(events))
+    known = worst >= 0
+    events_away -= np.where(known, in_spot[worst], 0.0)
+    dwell_away -= np.where(known, time_in_spot[worst], 0.0)
+    return np.asarray((events_away + 1.0) / np.maximum(dwell_away, 1e-3))
+
+
+def _worst_elsewhere(beyond: NDArray[np.float64], spot: int, width: int, bins: int) -> NDArray[np.int64]:
+    """The window with the most beyond its share that does not touch each stretch; -1 for none."""
+    stretches, windows = np.arange(bins - width + 1), np.arange(len(beyond))
+    before = _running_argmax(beyond)
+    after = len(beyond) - 1 - _running_argmax(beyond[::-1])[::-1]
+    left, right = stretches - spot, stretches + width
+    at_left = np.where(left >= 0, before[np.clip(left, 0, windows[-1])], -1)
+    at_right = np.where(right < len(beyond), after[np.clip(right, 0, windows[-1])], -1)
+    there = [np.where(item >= 0, beyond[item], 0.0) for item in (at_left, at_right)]
+    best = np.where(there[0] >= there[1], at_left, at_right)
+    return np.asarray(np.where(np.maximum(*there) > 0.0, best, -1))
+
+
+def _running_argmax(values: NDArray[np.float64]) -> NDArray[np.int64]:
+    """Index of the largest value up to each one."""
+    largest = np.maximum.accumulate(values)
+    fresh = values == largest
+    return np.maximum.accumulate(np.where(fresh, np.arange(len(values)), 0))
+
+
 def place_against_time(
     counted: NDArray[np.bool_],
     events: NDArray[np.float64],
     dwell_s: NDArray[np.float64],
-    events_outside: NDArray[np.float64],
-    time_total_s: float,
+    rate_outside_per_s: NDArray[np.float64],
 ) -> NDArray[np.float64]:
     """Log likelihood ratio of "bad here" against "bad now and then", for each stretch.
 
@@ -85,10 +141,8 @@ def place_against_time(
         Disturbances that began in the stretch.
     dwell_s : ndarray, shape (n_crossings, n_stretches)
         Seconds that each crossing spent there.
-    events_outside : ndarray, shape (n_stretches,)
-        Disturbances on the rest of the travel, those of one burst counted once.
-    time_total_s : float
-        Seconds on the whole travel.
+    rate_outside_per_s : ndarray, shape (n_stretches,)
+        Disturbances a second on the rest of the travel; see `rate_outside`.
 
     Returns
     -------
@@ -98,9 +152,7 @@ def place_against_time(
     noisy = (events > 0) & counted
     crossings, showing = counted.sum(axis=0), noisy.sum(axis=0)
     place = betaln(showing + SHOWING[0], crossings - showing + SHOWING[1]) - betaln(*SHOWING)
-    # One more event than was seen: a rate is never proved to be nought.
-    rate = (events_outside + 1.0) / np.maximum(time_total_s - dwell_s.sum(axis=0), 1e-3)
-    expected = rate * np.maximum(dwell_s, 1e-4)
+    expected = rate_outside_per_s * np.maximum(dwell_s, 1e-4)
     # The rate is not the same everywhere: noise grows along the travel, an arm shakes more in places.
     time = logsumexp(
         [

@@ -9,7 +9,7 @@ from typing import Any, TypeVar
 import numpy as np
 from numpy.typing import NDArray
 
-from analysis.diagnosis.place_odds import place_against_share, place_against_time
+from analysis.diagnosis.place_odds import place_against_share, place_against_time, rate_outside
 from analysis.signals.facts import Direction, TrackSurvey
 from analysis.signals.roughness import BIN_PERCENT
 
@@ -18,9 +18,6 @@ ONSETS = ("onsets", "lasting", "deep")
 
 WIDTHS_PERCENT = (0.75, 1.25, 2.0, 3.0, 4.5, 6.5, 9.0, 12.0)
 """Widths of the stretches that are tried: the bands looked for are 0.8 to 12 % of travel wide."""
-
-BURST_PERCENT = 2.0
-"""Disturbances closer together on one crossing are one burst: chatter says no more than an opening."""
 
 UNREST = 0.3
 """Share of the time in a stretch that must be restless for the crossing to count as restless there."""
@@ -42,22 +39,26 @@ class Sign:
     ----------
     counts : ndarray, shape (n_crossings, n_bins)
     before : ndarray, shape (n_crossings, n_bins + 1)
-    bursts_before : ndarray, shape (n_bins + 1,)
-        Of all crossings, the counts of one burst counted once.
+    total : ndarray, shape (n_bins,)
+        Counts of all crossings.
     bins_before : ndarray, shape (n_bins + 1,)
         Bins with a count on any crossing.
     """
 
     counts: NDArray[np.floating[Any]]
     before: NDArray[np.float64]
-    bursts_before: NDArray[np.float64]
+    total: NDArray[np.float64]
     bins_before: NDArray[np.float64]
 
     @classmethod
     def of(cls, counts: NDArray[np.floating[Any]]) -> Sign:
         """Of the counts of a survey."""
-        bursts, some = bursts_of(counts).sum(axis=0), np.asarray(counts.any(axis=0))
-        return cls(counts, _cumulative(counts), _cumulative(bursts), _cumulative(some))
+        return cls(
+            counts,
+            _cumulative(counts),
+            counts.sum(axis=0, dtype=np.float64),
+            _cumulative(np.asarray(counts.any(axis=0))),
+        )
 
     def without(self, span: slice) -> Sign:
         """With nothing in these bins."""
@@ -134,8 +135,8 @@ class Stretches:
         Visits with such a crossing.
     dwell_s : ndarray
         Seconds that each crossing spent in each.
-    total_s : float
-        Seconds on the whole travel.
+    dwell_total_s : ndarray, shape (n_bins,)
+        Seconds that all crossings spent in each bin.
     """
 
     width: int
@@ -143,7 +144,7 @@ class Stretches:
     visited: NDArray[np.bool_]
     visitors: NDArray[np.int64]
     dwell_s: NDArray[np.float64]
-    total_s: float
+    dwell_total_s: NDArray[np.float64]
 
     @classmethod
     def of(cls, left: Left, width: int) -> Stretches:
@@ -151,8 +152,8 @@ class Stretches:
         starts_percent = left.survey.edges_percent[: left.noisy.shape[1] - width + 1]
         visits = Visits.of(left.turns, starts_percent, width)
         visited = _windows(left.visited, width) >= FOOTHOLD * width
-        dwell_s, total_s = _windows(left.dwell, width), float(left.survey.dwell_s.sum())
-        return cls(width, visits, visited, visits.counted(visited), dwell_s, total_s)
+        dwell_s = _windows(left.dwell, width)
+        return cls(width, visits, visited, visits.counted(visited), dwell_s, left.survey.dwell_s.sum(axis=0))
 
     def by_onsets(self, sign: Sign) -> NDArray[np.float64]:
         """Log odds of every stretch by the disturbances that begin; minus infinity where none does."""
@@ -164,9 +165,8 @@ class Stretches:
         visits = self.visits.at(some)
         crossed = visits.joined(self.visited[:, some] | (inside > 0)) > 0
         events = visits.joined(inside)
-        outside = sign.bursts_before[-1] - _windows(sign.bursts_before, self.width)[some]
-        dwell_s = visits.joined(self.dwell_s[:, some])
-        by_time = place_against_time(crossed, events, dwell_s, outside, self.total_s)
+        outside = rate_outside(sign.total, self.dwell_total_s, self.width)[some]
+        by_time = place_against_time(crossed, events, visits.joined(self.dwell_s[:, some]), outside)
         # The better of the two explanations that need no place: at any time, or on any stretch alike.
         crossings, hits = self.visitors.copy(), np.zeros(len(odds), dtype=np.int64)
         crossings[some], hits[some] = crossed.sum(axis=0), ((events > 0) & crossed).sum(axis=0)
@@ -248,17 +248,6 @@ def turns_of(survey: TrackSurvey) -> NDArray[np.float64]:
     # A crossing goes on where the one before turned round, unless that one is of another record or left out.
     follows = [False, *(one.record == two.record and one.time.stop == two.time.start for one, two in pairs)]
     return np.where(follows, begun, np.nan) if begun else np.empty(0)
-
-
-def bursts_of(onsets: NDArray[np.floating[Any]]) -> NDArray[np.floating[Any]]:
-    """Onsets, those of one burst counted once: the next one of a crossing is `BURST_PERCENT` further on."""
-    apart, begun = round(BURST_PERCENT / BIN_PERCENT), np.full(len(onsets), -(10**6))
-    kept = np.zeros_like(onsets)
-    for column in np.flatnonzero(onsets.any(axis=0)):
-        new = (onsets[:, column] > 0) & (column - begun >= apart)
-        kept[new, column] = 1.0
-        begun[new] = column
-    return kept
 
 
 def _cumulative(values: NDArray[np.floating[Any]] | NDArray[np.bool_]) -> NDArray[np.float64]:

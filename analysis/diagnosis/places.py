@@ -23,7 +23,6 @@ from analysis.diagnosis.place_signs import (
     UNREST,
     WIDTHS_PERCENT,
     Left,
-    bursts_of,
     turns_of,
 )
 from analysis.intervals import Interval
@@ -264,7 +263,7 @@ def _place(
         noisy |= (visited > 0) & (restless_s >= UNREST * dwell_s)
     crossed = (visited >= FOOTHOLD * (last - first)) | noisy
     crossed, noisy = _joined(edges, turns, stretch, crossed, noisy)
-    bursts = bursts_of(_unexplained(survey, onsets, explained, slice(None))).sum(axis=0, dtype=np.float64)
+    events = _unexplained(survey, onsets, explained, slice(None)).sum(axis=0, dtype=np.float64)
     outside_s = max(float(survey.dwell_s.sum() - dwell_s.sum()), 1e-3)
     return Place(
         # The break-up begins somewhere within the outermost bin: half way, for want of better knowledge.
@@ -276,7 +275,7 @@ def _place(
         log_odds=stretch.log_odds,
         crossed=crossed,
         noisy=noisy,
-        elsewhere_per_s=float(bursts.sum() - bursts[first:last].sum()) / outside_s,
+        elsewhere_per_s=float(events.sum() - events[first:last].sum()) / outside_s,
     )
 
 

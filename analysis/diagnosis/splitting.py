@@ -32,7 +32,7 @@ JUMP_V = 0.8
 """A probe that is taken from a feed jumps further than this from one cell to the next but one..."""
 
 JUMP_STAYS_S = 0.2
-"""...and stays away for longer than half of this: nobody moves a probe faster, a spike or an open contact does."""
+"""...and stays away for longer than half of this: nobody moves a probe faster, an open contact comes back."""
 
 SHAKEN_SHARE = 0.15
 """Share of a plateau left out at either end."""

@@ -17,7 +17,7 @@ from analysis.signals.events import Disturbance, channel_disturbances
 from analysis.signals.facts import TrackSurvey
 from analysis.signals.floor import RecordSurvey
 from analysis.signals.motion import Outline, follow, outline
-from analysis.signals.pieces import find_open_level
+from analysis.signals.open_level import find_open_level
 from analysis.signals.roughness import survey_record, survey_track
 from analysis.signals.steadiness import Steadiness, steadiness
 from analysis.signals.thinning import thinned

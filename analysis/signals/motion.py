@@ -169,7 +169,7 @@ def follow(drawn: Outline, *, open_level: float | None = None) -> Motion:
     -------
     Motion
     """
-    chosen = truthful_chain(drawn.cut, open_level=open_level)
+    chosen = truthful_chain(drawn.cut, open_level=open_level).chosen
     spared = max(1, round(SPARED_S / drawn.cell_s))
     truthful = drawn.cut.pieces.cells(chosen, spared, len(drawn.quiet)) & drawn.quiet
     per_node = max(1, round(NODE_S / drawn.cell_s))

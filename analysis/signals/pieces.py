@@ -9,7 +9,6 @@ dynamic programming (Bellman 1957).
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -164,6 +163,16 @@ class Cut:
     tolerance_percent: float
     strain: NDArray[np.float64]
 
+    @property
+    def level(self) -> NDArray[np.float64]:
+        """Where each piece stands, in % of travel, shape (n_pieces,)."""
+        return 0.5 * (self.ends.start + self.ends.stop)
+
+    @property
+    def flat(self) -> NDArray[np.bool_]:
+        """Pieces that go nowhere, shape (n_pieces,)."""
+        return np.asarray(np.abs(self.ends.stop - self.ends.start) < self.tolerance_percent)
+
     @classmethod
     def of(
         cls,
@@ -202,7 +211,23 @@ def _strains(ends: Ends, tolerance_percent: float) -> NDArray[np.float64]:
     return strains
 
 
-def truthful_chain(cut: Cut, *, open_level: float | None) -> NDArray[np.int64]:
+@dataclass(frozen=True, slots=True)
+class Chain:
+    """Pieces that together are one arm's motion.
+
+    Parameters
+    ----------
+    chosen : ndarray of int, shape (n_chosen,)
+        Indices into the pieces, ascending.
+    score_s : float
+        Seconds of signal that it explains, what its impossible moves cost taken off.
+    """
+
+    chosen: NDArray[np.int64]
+    score_s: float
+
+
+def truthful_chain(cut: Cut, *, open_level: float | None) -> Chain:
     """Choose the pieces that together are one arm's motion.
 
     Parameters
@@ -215,14 +240,13 @@ def truthful_chain(cut: Cut, *, open_level: float | None) -> NDArray[np.int64]:
 
     Returns
     -------
-    ndarray of int, shape (n_chosen,)
-        Indices into the pieces, ascending.
+    Chain
     """
-    if len(cut.pieces) <= 1:
-        return np.arange(len(cut.pieces))
     worth = cut.worth
     if open_level is not None:
-        worth = np.where(_parked(cut, open_level), -worth, worth)
+        worth = np.where(parked(cut, open_level), -worth, worth)
+    if len(cut.pieces) <= 1:
+        return Chain(np.arange(len(cut.pieces)), float(worth.sum()))
     score = worth.copy()
     before = np.full(len(worth), -1)
     for index in range(1, len(worth)):
@@ -235,46 +259,12 @@ def truthful_chain(cut: Cut, *, open_level: float | None) -> NDArray[np.int64]:
     chain = [int(np.argmax(score))]
     while before[chain[-1]] >= 0:
         chain.append(int(before[chain[-1]]))
-    return np.array(chain[::-1])
+    return Chain(np.array(chain[::-1]), float(score.max()))
 
 
-def _parked(cut: Cut, level: float) -> NDArray[np.bool_]:
-    """Flat pieces at a level."""
-    ends = cut.ends
-    flat = np.abs(ends.stop - ends.start) < cut.tolerance_percent
-    return np.asarray(flat & (np.abs(0.5 * (ends.start + ends.stop) - level) < cut.tolerance_percent))
-
-
-def find_open_level(cuts: Sequence[Cut]) -> float | None:
-    """Level at which the signal stands while the contact is open.
-
-    Parameters
-    ----------
-    cuts : sequence of Cut
-        All records in which the arm moved; may be empty.
-
-    Returns
-    -------
-    float or None
-        Travel in %; None unless three flat pieces that no motion explains, and most of the time spent in
-        such pieces, agree on one level.
-    """
-    levels, times, reach = [], [], 0.0
-    for cut in cuts:
-        left_out = np.ones(len(cut.pieces), dtype=np.bool_)
-        left_out[truthful_chain(cut, open_level=None)] = False
-        left_out &= np.abs(cut.ends.stop - cut.ends.start) < cut.tolerance_percent
-        levels.append(0.5 * (cut.ends.start + cut.ends.stop)[left_out])
-        times.append((cut.ends.stop_s - cut.ends.start_s)[left_out])
-        reach = max(reach, cut.tolerance_percent)
-    level, time_s = np.concatenate([[], *levels]), np.concatenate([[], *times])
-    if len(level) < 3:
-        return None
-    order = np.argsort(level)
-    reached = np.cumsum(time_s[order])
-    median = float(level[order][np.searchsorted(reached, 0.5 * reached[-1])])
-    near = np.abs(level - median) < reach
-    return median if near.sum() >= 3 and time_s[near].sum() >= 0.5 * time_s.sum() else None
+def parked(cut: Cut, level: float) -> NDArray[np.bool_]:
+    """Flat pieces at a level, shape (n_pieces,)."""
+    return np.asarray(cut.flat & (np.abs(cut.level - level) < cut.tolerance_percent))
 
 
 def _worth(travel: NDArray[np.float32], pieces: Pieces, cell_s: float) -> NDArray[np.float64]:

@@ -244,7 +244,7 @@ def test_place_against_time_is_the_ratio_of_two_closed_forms() -> None:
     # Place: B(3 + 2, 0.7) / B(2, 0.7) = (2 * 3 * 4) / (2.7 * 3.7 * 4.7) (recurrence of the beta function).
     # Time: (1 - exp(-m r T))^3, r = 1 / 97 a second, averaged over the mixture of m.
     ones = np.ones((3, 1))
-    found = place_against_time(ones > 0, ones, ones, np.zeros(1), 100.0)
+    found = place_against_time(ones > 0, ones, ones, np.full(1, 1.0 / 97.0))
     place = 24.0 / (2.7 * 3.7 * 4.7)
     mixture = ((1.0, 0.5), (2.0, 0.35), (4.0, 0.15))
     time = sum(weight * (1.0 - np.exp(-times / 97.0)) ** 3 for times, weight in mixture)

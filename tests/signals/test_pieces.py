@@ -6,7 +6,8 @@ import numpy as np
 import pytest
 from numpy.typing import NDArray
 
-from analysis.signals.pieces import Cut, cut_at_edges, find_open_level, truthful_chain
+from analysis.signals.open_level import find_open_level
+from analysis.signals.pieces import Cut, cut_at_edges, truthful_chain
 from tests.signals.examples import RATE_HZ, Floats, noise, rest, stroke, strokes
 
 CELL_S = 1.0 / RATE_HZ
@@ -21,7 +22,7 @@ def _cut(travel: Floats, quiet: NDArray[np.bool_] | None = None) -> Cut:
 
 def _truthful(travel: Floats, open_level: float | None = None) -> NDArray[np.bool_]:
     cut = _cut(travel)
-    return cut.pieces.cells(truthful_chain(cut, open_level=open_level), 0, len(travel))
+    return cut.pieces.cells(truthful_chain(cut, open_level=open_level).chosen, 0, len(travel))
 
 
 @pytest.mark.parametrize("seconds", [0.25, 0.5, 1.0, 4.0])
@@ -97,14 +98,14 @@ def test_spared_cells_are_left_out_at_gaps_and_not_at_the_ends_of_the_record() -
     travel = rest(50.0, 0.5)
     travel[500:520] = np.nan
     cut = _cut(travel)
-    marks = cut.pieces.cells(truthful_chain(cut, open_level=None), 8, len(travel))
+    marks = cut.pieces.cells(truthful_chain(cut, open_level=None).chosen, 8, len(travel))
     np.testing.assert_array_equal(np.flatnonzero(~marks), np.arange(500 - 8, 520 + 8))
 
 
 def test_no_quiet_cell_makes_no_piece() -> None:
     cut = _cut(np.full(20, np.nan))
     assert len(cut.pieces) == 0
-    assert len(truthful_chain(cut, open_level=None)) == 0
+    assert len(truthful_chain(cut, open_level=None).chosen) == 0
     assert find_open_level([cut]) is None
 
 
