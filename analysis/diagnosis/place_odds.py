@@ -47,7 +47,10 @@ def place_against_share(
         there are no more hits than the share elsewhere would have.
     """
     place = betaln(hits + SHOWING[0], crossings - hits + SHOWING[1]) - betaln(*SHOWING)
-    usual = (_elsewhere(hits, width) + 1.0) / (_elsewhere(crossings, width) + 50.0)
+    every, away = np.arange(len(hits)), width + AWAY_BINS
+    first, stop = np.maximum(every - away + 1, 0), np.minimum(every + away, len(hits))
+    seen, tried = _outside(hits.astype(float), crossings.astype(float), first, stop, SPOT_BINS + width)
+    usual = (seen + 1.0) / (tried + 50.0)
     anywhere = logsumexp(
         [
             np.log(weight) + hits * np.log(share) + (crossings - hits) * np.log1p(-share)
@@ -59,21 +62,10 @@ def place_against_share(
     return np.asarray(np.where(hits > usual * crossings, place - anywhere, -np.inf), dtype=np.float64)
 
 
-def _elsewhere(counts: NDArray[np.int64], width: int) -> NDArray[np.int64]:
-    """Sum of the counts of all stretches well away from each one: what is beside may be the same."""
-    total = np.concatenate([[0], np.cumsum(counts)])
-    every, away = np.arange(len(counts)), width + AWAY_BINS
-    low, high = np.maximum(every - away + 1, 0), np.minimum(every + away, len(counts))
-    return np.asarray(total[-1] - (total[high] - total[low]))
-
-
 def rate_outside(
     events: NDArray[np.float64], dwell_s: NDArray[np.float64], width: int
 ) -> NDArray[np.float64]:
     """Disturbances a second outside each stretch, one more bad spot left out.
-
-    A second bad spot is no sign that disturbances come at any time: the window of `SPOT_BINS` with the most
-    beyond its share of the time is not counted.
 
     Parameters
     ----------
@@ -87,28 +79,45 @@ def rate_outside(
     ndarray, shape (n_bins - width + 1,)
         One event more than was seen is counted: a rate is never proved to be nought.
     """
-    events_until, dwell_until = (np.concatenate([[0.0], np.cumsum(item)]) for item in (events, dwell_s))
-    events_away = events_until[-1] - (events_until[width:] - events_until[:-width])
-    dwell_away = dwell_until[-1] - (dwell_until[width:] - dwell_until[:-width])
-    spot = min(SPOT_BINS, len(events))
-    in_spot = events_until[spot:] - events_until[:-spot]
-    time_in_spot = dwell_until[spot:] - dwell_until[:-spot]
-    usual = events_until[-1] / max(dwell_until[-1], 1e-3)
-    worst = _worst_elsewhere(in_spot - usual * time_in_spot, spot, width, len(events))
+    first = np.arange(len(events) - width + 1)
+    seen, time_s = _outside(events, dwell_s, first, first + width, SPOT_BINS)
+    return np.asarray((seen + 1.0) / np.maximum(time_s, 1e-3))
+
+
+def _outside(
+    hits: NDArray[np.float64],
+    tries: NDArray[np.float64],
+    first: NDArray[np.int64],
+    stop: NDArray[np.int64],
+    spot: int,
+) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
+    """Sums of both beyond each ``[first, stop)``, one more bad spot left out.
+
+    A second bad spot says nothing about the rest: the window of `spot` with the most hits beyond its share of
+    the tries is not counted.
+    """
+    hits_until, tries_until = (np.concatenate([[0.0], np.cumsum(item)]) for item in (hits, tries))
+    hits_away = hits_until[-1] - (hits_until[stop] - hits_until[first])
+    tries_away = tries_until[-1] - (tries_until[stop] - tries_until[first])
+    spot = min(spot, len(hits))
+    in_spot, tries_in_spot = (item[spot:] - item[:-spot] for item in (hits_until, tries_until))
+    usual = hits_until[-1] / max(tries_until[-1], 1e-3)
+    worst = _worst_elsewhere(in_spot - usual * tries_in_spot, first - spot, stop)
     known = worst >= 0
-    events_away -= np.where(known, in_spot[worst], 0.0)
-    dwell_away -= np.where(known, time_in_spot[worst], 0.0)
-    return np.asarray((events_away + 1.0) / np.maximum(dwell_away, 1e-3))
+    hits_away -= np.where(known, in_spot[worst], 0.0)
+    tries_away -= np.where(known, tries_in_spot[worst], 0.0)
+    return hits_away, tries_away
 
 
-def _worst_elsewhere(beyond: NDArray[np.float64], spot: int, width: int, bins: int) -> NDArray[np.int64]:
-    """The window with the most beyond its share that does not touch each stretch; -1 for none."""
-    stretches, windows = np.arange(bins - width + 1), np.arange(len(beyond))
+def _worst_elsewhere(
+    beyond: NDArray[np.float64], until: NDArray[np.int64], since: NDArray[np.int64]
+) -> NDArray[np.int64]:
+    """The window with the most beyond its share, up to `until` or from `since` on; -1 where none has more."""
+    last = len(beyond) - 1
     before = _running_argmax(beyond)
-    after = len(beyond) - 1 - _running_argmax(beyond[::-1])[::-1]
-    left, right = stretches - spot, stretches + width
-    at_left = np.where(left >= 0, before[np.clip(left, 0, windows[-1])], -1)
-    at_right = np.where(right < len(beyond), after[np.clip(right, 0, windows[-1])], -1)
+    after = last - _running_argmax(beyond[::-1])[::-1]
+    at_left = np.where(until >= 0, before[np.clip(until, 0, last)], -1)
+    at_right = np.where(since <= last, after[np.clip(since, 0, last)], -1)
     there = [np.where(item >= 0, beyond[item], 0.0) for item in (at_left, at_right)]
     best = np.where(there[0] >= there[1], at_left, at_right)
     return np.asarray(np.where(np.maximum(*there) > 0.0, best, -1))

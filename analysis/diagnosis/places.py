@@ -240,7 +240,8 @@ def _refined(left: Left, core: _Stretch) -> tuple[_Stretch, tuple[float, float]]
     first, last, slack = find_edges(telling_rows(noisy, core.first, core.last), core.first, core.last)
     near_first, near_last = max(first - 2, 0), min(last + 2, noisy.shape[1])
     log_odds = float(left.odds(near_last - near_first)[core.sign][near_first])
-    if log_odds >= core.log_odds - max(1.0, EDGES_MAY_COST * core.log_odds):
+    cheap = log_odds >= core.log_odds - max(1.0, EDGES_MAY_COST * core.log_odds)
+    if cheap or (core.log_odds >= CERTAIN and log_odds >= 0.0):
         return _Stretch(first, last, max(log_odds, core.log_odds), core.sign), slack
     half = 0.25 * (core.last - core.first)
     return core, (half, half)
