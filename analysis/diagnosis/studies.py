@@ -220,7 +220,7 @@ def _outline(item: Study, role: Role) -> Outline | None:
 
 
 def _surveyed(item: Study, drawn: Outline, role: Role, open_level: float | None, feed: Feed) -> Study:
-    motion = follow(drawn, open_level=open_level)
+    motion = follow(drawn, open_level=open_level, resting=item.record.step in STILL_STEPS)
     survey = survey_record(
         motion,
         cell_s=item.cells.cell_s,

@@ -18,6 +18,7 @@ from scipy.ndimage import median_filter
 from analysis.signals.cells import CellSeries
 from analysis.signals.facts import ArmPath
 from analysis.signals.noise import UsualLevel, usual_level
+from analysis.signals.open_level import rest_place
 from analysis.signals.pieces import (
     FASTEST_PERCENT_PER_S,
     HARDEST_PERCENT_PER_S2,
@@ -54,6 +55,9 @@ ANCHOR_S = 0.010
 
 LEAST_ANCHORED = 0.5
 """Share of the truthful signal that must lie in such stretches, or all of it is taken as it is."""
+
+MOST_AT_REST_PERCENT = 3.0
+"""An arm that is left alone, or held, moves less."""
 
 GENTLE_PERCENT_PER_S2 = 1500.0
 """How hard an arm may be thought to have swerved in a gap, and `MOST_BENT_PERCENT` how far."""
@@ -155,7 +159,7 @@ def outline(
     return Outline(cells, cut, quiet, tolerance, noise, record, start_s, cell_s)
 
 
-def follow(drawn: Outline, *, open_level: float | None = None) -> Motion:
+def follow(drawn: Outline, *, open_level: float | None = None, resting: bool = False) -> Motion:
     """Estimate the path of the arm through one record.
 
     Parameters
@@ -164,6 +168,8 @@ def follow(drawn: Outline, *, open_level: float | None = None) -> Motion:
         Of that record.
     open_level : float or None
         Travel in % at which the signal stands while the contact is open, where that is known.
+    resting : bool
+        Whether the arm was left alone: a signal that is open most of the time then still has one place.
 
     Returns
     -------
@@ -174,8 +180,22 @@ def follow(drawn: Outline, *, open_level: float | None = None) -> Motion:
     truthful = drawn.cut.pieces.cells(chosen, spared, len(drawn.quiet)) & drawn.quiet
     per_node = max(1, round(NODE_S / drawn.cell_s))
     truthful = _agreeing(drawn, truthful, per_node)
+    rest = None
+    if resting and open_level is not None and not _tells(drawn, truthful):
+        rest = rest_place(drawn.cells, drawn.tolerance, open_level)
+    if rest is not None:
+        truthful = drawn.quiet & (np.abs(drawn.cells.mean - np.float32(rest)) < drawn.tolerance)
+        nodes = np.full(-(-len(truthful) // per_node), rest)
+        return _departures(drawn, nodes, np.zeros(len(nodes)), truthful, per_node)
     nodes, lone_s = _smooth(drawn.cells.mean, truthful, drawn.tolerance, per_node, drawn.cell_s)
     return _departures(drawn, nodes, lone_s, truthful, per_node)
+
+
+def _tells(drawn: Outline, truthful: NDArray[np.bool_]) -> bool:
+    """Whether the truthful part of a record at rest is most of it, and of one mind."""
+    if truthful.sum() < LEAST_ANCHORED * np.isfinite(drawn.cells.mean).sum():
+        return False
+    return float(np.ptp(np.quantile(drawn.cells.mean[truthful], [0.05, 0.95]))) < MOST_AT_REST_PERCENT
 
 
 def _agreeing(drawn: Outline, truthful: NDArray[np.bool_], per_node: int) -> NDArray[np.bool_]:

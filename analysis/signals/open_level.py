@@ -13,6 +13,7 @@ from collections.abc import Sequence
 import numpy as np
 from numpy.typing import NDArray
 
+from analysis.signals.cells import CellSeries
 from analysis.signals.pieces import Cut, parked, truthful_chain
 
 LEAST_VISITS = 3
@@ -26,6 +27,12 @@ MOST_PIECES = 8_000
 
 OPEN_WORTH = 0.98
 """What a second at the open level explains beside a second of motion: of two explanations the simpler."""
+
+FURTHEST = 0.8
+"""The fifth of the closings that go furthest from the open level reach the arm's place..."""
+
+LEAST_SHUT_CELLS = 5
+"""...where there are as many as this."""
 
 LEAST_GAIN_S = 0.01
 """Seconds that a level must explain more than no level does."""
@@ -53,6 +60,36 @@ def find_open_level(cuts: Sequence[Cut]) -> float | None:
     explained = [sum(_explained_s(cut, level) for cut in cuts) for level in levels]
     best = int(np.argmax(explained))
     return levels[best] if explained[best] > without + LEAST_GAIN_S else None
+
+
+def rest_place(cells: CellSeries, tolerance: NDArray[np.float32], open_level: float) -> float | None:
+    """Where an arm at rest stands whose contact is open most of the time.
+
+    Through a filter the signal reaches the arm's place only now and then: what goes furthest from the open
+    level tells.
+
+    Parameters
+    ----------
+    cells : CellSeries
+        Travel in % of a record in which the arm rested, shape (n_cells,).
+    tolerance : ndarray, shape (n_cells,)
+        What noise and the recorder's step may add to a move, in %.
+    open_level : float
+        Travel in % at which the signal stands while the contact is open.
+
+    Returns
+    -------
+    float or None
+        Travel in %; None where the contact hardly ever closes.
+    """
+    known = np.isfinite(cells.mean)
+    above, below = cells.maximum[known] - open_level, open_level - cells.minimum[known]
+    reach = np.where(above > below, cells.maximum[known], cells.minimum[known])
+    away = np.maximum(above, below)
+    shut = away > 3.0 * tolerance[known]
+    if shut.sum() < LEAST_SHUT_CELLS:
+        return None
+    return float(np.median(reach[shut & (away >= np.quantile(away[shut], FURTHEST))]))
 
 
 def _explained_s(cut: Cut, level: float) -> float:
