@@ -39,6 +39,9 @@ SPARK_S = 0.001
 LEAST_DIRECTED = 6
 """Disturbances from which on their directions say something together."""
 
+MOST_UNDIRECTED = 0.5
+"""Weight of disturbances without a direction, however many."""
+
 DEEP_PERCENT = 3.0
 """A contact that opens seldom moves the signal by less than this share of the feed."""
 
@@ -236,7 +239,7 @@ class _Openings:
         agreeing = np.concatenate([[0.0], np.cumsum(rising)]) + falling.sum()
         agreeing -= np.concatenate([[0.0], np.cumsum(falling)])
         share = float(agreeing.max()) / total
-        return total * float(np.clip((share - 0.6) / 0.3, 0.1, 1.0))
+        return max(total * float(np.clip((share - 0.6) / 0.3, 0.0, 1.0)), min(0.1 * total, MOST_UNDIRECTED))
 
 
 def _wire(studies: Studies, role: Role) -> tuple[float, float]:
@@ -262,13 +265,18 @@ def _beyond(steady: Steadiness, studies: Studies, role: Role) -> float:
 
 
 def _dose(steady: Steadiness, other: Steadiness | None, cell_s: float) -> float:
-    """Volts times milliseconds of what this wire did alone, for longer than interference lasts."""
+    """Volts times milliseconds of what this wire did alone, one way, for longer than interference lasts.
+
+    A bad contact lifts a ground or drops a feed; interference goes both ways.
+    """
     alone = steady.departure_v - (other.departure_v if other is not None else np.float32(0.0))
     marks = (alone > max(steady.threshold_v, 0.04)) & steady.disturbed
     edges = np.flatnonzero(np.diff(marks.astype(np.int8), prepend=0, append=0)).reshape(-1, 2)
-    kept = edges[(edges[:, 1] - edges[:, 0]) * cell_s >= LASTING_S]
-    total = np.concatenate([[0.0], np.cumsum(np.where(marks, alone, 0.0), dtype=np.float64)])
-    return float((total[kept[:, 1]] - total[kept[:, 0]]).sum()) * cell_s * 1e3
+    length = edges[:, 1] - edges[:, 0]
+    kept = edges[(length * cell_s >= LASTING_S) & (length > 1)]  # a lone sample has no length
+    signed = np.where(marks, np.where(steady.above_v >= steady.below_v, alone, -alone), 0.0)
+    total = np.concatenate([[0.0], np.cumsum(signed, dtype=np.float64)])
+    return abs(float((total[kept[:, 1]] - total[kept[:, 0]]).sum())) * cell_s * 1e3
 
 
 def _seconds_out_of_range(studies: Studies) -> float:

@@ -34,8 +34,14 @@ FURTHEST = 0.8
 LEAST_SHUT_CELLS = 5
 """...where there are as many as this."""
 
-LEAST_GAIN_S = 0.01
-"""Seconds that a level must explain more than no level does."""
+LEAST_ORIGINS_PERCENT = 1.0
+"""Least spread of the places that an open level is jumped to from."""
+
+NEAR_RAIL_PERCENT = 25.0
+"""A pull resistor of up to a third of the probe's load pulls an open signal this near to a rail."""
+
+LEAST_GAIN = 0.01
+"""Share of the signal that such a level must explain more than what else is known does."""
 
 
 def find_open_level(cuts: Sequence[Cut]) -> float | None:
@@ -44,22 +50,44 @@ def find_open_level(cuts: Sequence[Cut]) -> float | None:
     Parameters
     ----------
     cuts : sequence of Cut
-        All records of one track; may be empty.
+        All records of one track in which the arm moved; may be empty.
 
     Returns
     -------
     float or None
-        Travel in %; None where no level explains more of the signal than the arm's motion alone.
+        Travel in %; None where neither the flat pieces that no motion explains agree on one, nor any that is
+        jumped to from several places explains more of the signal.
     """
+    agreed = _agreed_level(cuts)
     levels = _candidates(cuts)
     if not levels:
-        return None
+        return agreed
     if sum(len(cut.pieces) for cut in cuts) > MOST_PIECES:
         levels = levels[:1]
-    without = sum(truthful_chain(cut, open_level=None).score_s for cut in cuts)
+    known = sum(_explained_s(cut, agreed) for cut in cuts)
     explained = [sum(_explained_s(cut, level) for cut in cuts) for level in levels]
     best = int(np.argmax(explained))
-    return levels[best] if explained[best] > without + LEAST_GAIN_S else None
+    return levels[best] if explained[best] > (1.0 + LEAST_GAIN) * known else agreed
+
+
+def _agreed_level(cuts: Sequence[Cut]) -> float | None:
+    """Level of most of the flat pieces that no motion explains, where three agree."""
+    levels, times, reach = [], [], 0.0
+    for cut in cuts:
+        left_out = cut.flat.copy()
+        left_out[truthful_chain(cut, open_level=None).chosen] = False
+        levels.append(cut.level[left_out])
+        times.append((cut.ends.stop_s - cut.ends.start_s)[left_out])
+        reach = max(reach, cut.tolerance_percent)
+    level, time_s = np.concatenate([[], *levels]), np.concatenate([[], *times])
+    if len(level) < LEAST_VISITS:
+        return None
+    order = np.argsort(level)
+    reached = np.cumsum(time_s[order])
+    median = float(level[order][np.searchsorted(reached, 0.5 * reached[-1])])
+    near = np.abs(level - median) < reach
+    agree = near.sum() >= LEAST_VISITS and time_s[near].sum() >= 0.5 * time_s.sum()
+    return median if agree else None
 
 
 def rest_place(cells: CellSeries, tolerance: NDArray[np.float32], open_level: float) -> float | None:
@@ -92,32 +120,41 @@ def rest_place(cells: CellSeries, tolerance: NDArray[np.float32], open_level: fl
     return float(np.median(reach[shut & (away >= np.quantile(away[shut], FURTHEST))]))
 
 
-def _explained_s(cut: Cut, level: float) -> float:
-    """Seconds explained by a motion and a contact that opens to a level."""
+def _explained_s(cut: Cut, level: float | None) -> float:
+    """Seconds explained by a motion and a contact that opens to a level, or by a motion alone."""
+    score_s = truthful_chain(cut, open_level=level).score_s
+    if level is None:
+        return score_s
     open_s = (cut.ends.end_s - cut.ends.begin_s + cut.ends.cell_s)[parked(cut, level)]
-    return truthful_chain(cut, open_level=level).score_s + OPEN_WORTH * float(open_s.sum())
+    return score_s + OPEN_WORTH * float(open_s.sum())
 
 
 def _candidates(cuts: Sequence[Cut]) -> list[float]:
-    """Levels at which flat pieces stand that are reached by jumps, most visited first."""
-    found = [cut.level[_jumped_to(cut)] for cut in cuts]
-    level = np.sort(np.concatenate([[], *found]))
-    reach = max((cut.tolerance_percent for cut in cuts), default=0.0)
+    """Levels that the signal jumps to from several places and stands at, most visited first."""
+    jumps = [_jumps(cut) for cut in cuts]
+    origin, level = (np.concatenate([[], *(pair[side] for pair in jumps)]) for side in (0, 1))
+    reach = 2.0 * max((cut.tolerance_percent for cut in cuts), default=0.0)
+    order = np.argsort(level)
+    origin, level = origin[order], level[order]
     levels: list[float] = []
     while len(levels) < MOST_LEVELS and len(level) >= LEAST_VISITS:
-        until = np.searchsorted(level, level + 2.0 * reach, side="right")
-        count = until - np.arange(len(level))
-        first = int(np.argmax(count))
-        if count[first] < LEAST_VISITS:
+        until = np.searchsorted(level, level + reach, side="right")
+        first = int(np.argmax(until - np.arange(len(level))))
+        visits = slice(first, int(until[first]))
+        if visits.stop - first < LEAST_VISITS:
             break
-        levels.append(float(np.median(level[first : until[first]])))
-        level = level[np.abs(level - levels[-1]) > 2.0 * reach]
+        middle = float(np.median(level[visits]))
+        # An arm that rests is jumped to from the open level alone, the open level from wherever the arm is.
+        several = np.ptp(np.quantile(origin[visits], [0.1, 0.9])) > max(reach, LEAST_ORIGINS_PERCENT)
+        if several and abs(middle - 50.0) > 50.0 - NEAR_RAIL_PERCENT:
+            levels.append(middle)
+        kept = np.abs(level - middle) > reach
+        origin, level = origin[kept], level[kept]
     return levels
 
 
-def _jumped_to(cut: Cut) -> NDArray[np.bool_]:
-    """Flat pieces that are reached by a jump, shape (n_pieces,)."""
-    if len(cut.pieces) < 2:
-        return np.zeros(len(cut.pieces), dtype=np.bool_)
-    jump = np.abs(cut.ends.begin[1:] - cut.ends.end[:-1]) > 2.0 * cut.tolerance_percent
-    return np.asarray(cut.flat & np.concatenate([[False], jump]))
+def _jumps(cut: Cut) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
+    """Where the signal was before each jump to a flat piece, and the level of that piece."""
+    to = np.flatnonzero(cut.flat[1:]) + 1
+    to = to[np.abs(cut.ends.begin[to] - cut.ends.end[to - 1]) > 2.0 * cut.tolerance_percent]
+    return cut.ends.end[to - 1], cut.level[to]
