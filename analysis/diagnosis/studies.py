@@ -201,10 +201,26 @@ def _followed(studies: tuple[Study, ...], role: Role, feed: Feed) -> tuple[Study
         if drawn is not None and item.record.step not in STILL_STEPS
     ]
     open_level = find_open_level(moving)
-    return tuple(
-        item if drawn is None else _surveyed(item, drawn, role, open_level, feed)
-        for item, drawn in zip(studies, outlines, strict=True)
-    )
+    done: dict[int, Study] = {}
+    pairs = list(zip(studies, outlines, strict=True))
+    for item, drawn in sorted(pairs, key=lambda pair: pair[0].record.step in STILL_STEPS):
+        if drawn is not None:
+            known = _most_percent(item, role, done.values())
+            done[id(item)] = _surveyed(item, drawn, role, open_level, feed, known)
+    return tuple(done.get(id(item), item) for item in studies)
+
+
+def _most_percent(item: Study, role: Role, done: Iterable[Study]) -> float:
+    """What the floor of a record at rest may be, by those of the moving ones of the same recorder's setting."""
+    alike = [
+        other.surveys[role].floor.typical()
+        for other in done
+        if other.record.step not in STILL_STEPS
+        and other.cells.cell_s == item.cells.cell_s
+        and other.cells.step_percent[role] == item.cells.step_percent[role]
+    ]
+    still = item.record.step in STILL_STEPS and alike
+    return CALM_FACTOR * max(alike) if still else float("inf")
 
 
 def _outline(item: Study, role: Role) -> Outline | None:
@@ -219,13 +235,16 @@ def _outline(item: Study, role: Role) -> Outline | None:
     )
 
 
-def _surveyed(item: Study, drawn: Outline, role: Role, open_level: float | None, feed: Feed) -> Study:
+def _surveyed(
+    item: Study, drawn: Outline, role: Role, open_level: float | None, feed: Feed, most_percent: float
+) -> Study:
     motion = follow(drawn, open_level=open_level, resting=item.record.step in STILL_STEPS)
     survey = survey_record(
         motion,
         cell_s=item.cells.cell_s,
         step_percent=item.cells.step_percent[role],
         other_percent=_others_percent(item, feed),
+        most_percent=most_percent,
     )
     reach = thinned(motion.travel_percent)[thinned(motion.truthful)]
     moved = bool(len(reach)) and float(np.ptp(np.quantile(reach, [0.005, 0.995]))) >= LEAST_SWEEP_PERCENT

@@ -30,17 +30,21 @@ class Floor:
         What is added for a sound track's own grain.
     least_percent : float
         Nothing below this is told: the recorder's step flickers by itself.
+    most_percent : float
+        Nothing above this is noise, where the recorder's step is larger than the noise and so bounds it.
     """
 
     usual: UsualLevel
     ratio: float
     margin_percent: float
     least_percent: float = 0.0
+    most_percent: float = float("inf")
 
     def at(self, travel_percent: NDArray[np.float32]) -> NDArray[np.float32]:
         """Floor at each position, in % of the feed, same shape."""
         floor = self.usual.at(travel_percent) * np.float32(self.ratio) + np.float32(self.margin_percent)
-        return np.asarray(np.maximum(floor, np.float32(self.least_percent)), dtype=np.float32)
+        most = max(self.most_percent, self.least_percent)
+        return np.asarray(np.clip(floor, self.least_percent, most), dtype=np.float32)
 
     def typical(self) -> float:
         """Floor in the middle of the travel, in % of the feed."""

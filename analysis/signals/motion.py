@@ -18,7 +18,7 @@ from scipy.ndimage import median_filter
 from analysis.signals.cells import CellSeries
 from analysis.signals.facts import ArmPath
 from analysis.signals.noise import UsualLevel, usual_level
-from analysis.signals.open_level import rest_place
+from analysis.signals.open_level import rest_place, usual_place
 from analysis.signals.pieces import (
     FASTEST_PERCENT_PER_S,
     HARDEST_PERCENT_PER_S2,
@@ -181,8 +181,9 @@ def follow(drawn: Outline, *, open_level: float | None = None, resting: bool = F
     per_node = max(1, round(NODE_S / drawn.cell_s))
     truthful = _agreeing(drawn, truthful, per_node)
     rest = None
-    if resting and open_level is not None and not _tells(drawn, truthful):
-        rest = rest_place(drawn.cells, drawn.tolerance, open_level)
+    if resting and not _tells(drawn, truthful):
+        rest = rest_place(drawn.cells, drawn.tolerance, open_level) if open_level is not None else None
+        rest = usual_place(drawn.cut) if rest is None and open_level is None else rest
     if rest is not None:
         truthful = drawn.quiet & (np.abs(drawn.cells.mean - np.float32(rest)) < drawn.tolerance)
         nodes = np.full(-(-len(truthful) // per_node), rest)

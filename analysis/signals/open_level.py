@@ -40,6 +40,9 @@ LEAST_ORIGINS_PERCENT = 1.0
 NEAR_RAIL_PERCENT = 25.0
 """A pull resistor of up to a third of the probe's load pulls an open signal this near to a rail."""
 
+LEAST_USUAL = 0.2
+"""Share of its time that a disturbed signal at rest spends at the arm's place."""
+
 LEAST_GAIN = 0.01
 """Share of the signal that such a level must explain more than what else is known does."""
 
@@ -118,6 +121,36 @@ def rest_place(cells: CellSeries, tolerance: NDArray[np.float32], open_level: fl
     if shut.sum() < LEAST_SHUT_CELLS:
         return None
     return float(np.median(reach[shut & (away >= np.quantile(away[shut], FURTHEST))]))
+
+
+def usual_place(cut: Cut) -> float | None:
+    """Where an arm at rest stands whose signal is disturbed much of the time: the level it comes back to.
+
+    Parameters
+    ----------
+    cut : Cut
+        Of a record in which the arm rested.
+
+    Returns
+    -------
+    float or None
+        Travel in %; None where the signal comes back to no level.
+    """
+    level, time_s = cut.level[cut.flat], (cut.ends.end_s - cut.ends.begin_s + cut.ends.cell_s)[cut.flat]
+    order = np.argsort(level)
+    level, until = level[order], np.cumsum(time_s[order])
+    if not len(level):
+        return None
+    first = np.searchsorted(level, level - cut.tolerance_percent)
+    last = np.searchsorted(level, level + cut.tolerance_percent, side="right") - 1
+    near_s = until[last] - until[first] + time_s[order][first]
+    best = int(np.argmax(near_s))
+    whole_s = cut.ends.end_s[-1] - cut.ends.begin_s[0]
+    if near_s[best] < LEAST_USUAL * whole_s:
+        return None
+    # Half the time near that level has passed at its median.
+    half = until[first[best]] - time_s[order][first[best]] + 0.5 * near_s[best]
+    return float(level[np.searchsorted(until, half)])
 
 
 def _explained_s(cut: Cut, level: float | None) -> float:

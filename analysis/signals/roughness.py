@@ -7,7 +7,7 @@ Measured densely here, decided on elsewhere. What stands on all probes alike is 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TypeVar
 
 import numpy as np
@@ -38,6 +38,12 @@ LEAST_SEEN = 0.5
 BLOCK_CROSSINGS = 256
 """Crossings whose bins are filled at a time, in the processor's cache."""
 
+WITHIN_STEPS = 1.2
+"""A signal that seldom departs further than this many steps of the recorder has less noise than that."""
+
+FAR_OUT = 5.5
+"""Standard deviations that noise does not exceed in a million samples."""
+
 LEAST_BREAKUP_PERCENT = 0.1
 """Output smoothness of a new track, in % of the applied voltage (Bourns, "Output Smoothness")."""
 
@@ -45,7 +51,12 @@ Kind = TypeVar("Kind", bound=np.generic)
 
 
 def survey_record(
-    motion: Motion, *, cell_s: float, step_percent: float, other_percent: NDArray[np.float32] | None
+    motion: Motion,
+    *,
+    cell_s: float,
+    step_percent: float,
+    other_percent: NDArray[np.float32] | None,
+    most_percent: float = float("inf"),
 ) -> RecordSurvey:
     """Find the cells of one record in which the output breaks up.
 
@@ -60,12 +71,15 @@ def survey_record(
     other_percent : ndarray, shape (n_cells,), or None
         Largest disturbance of the other probes in or beside each cell, in % of the feed; None where no
         other probe was recorded.
+    most_percent : float
+        The floor is known to be no higher, in % of the feed: an arm at rest is no noisier than a moving one.
 
     Returns
     -------
     RecordSurvey
     """
     floor = _floor(motion, step_percent)
+    floor = replace(floor, most_percent=min(floor.most_percent, most_percent))
     departure, level = np.nan_to_num(motion.departure), floor.at(motion.travel_percent)
     excess = np.maximum(departure - level, np.float32(0.0))
     # A flicker of one step of the recorder is not unrest.
@@ -89,7 +103,23 @@ def _floor(motion: Motion, step_percent: float) -> Floor:
     shares = np.asarray(departures / usual.at(places), dtype=np.float32)
     extreme, _ = extreme_level(shares, quantiles=(0.75, 0.97), among=among)
     least = 1.2 * step_percent + LEAST_BREAKUP_PERCENT
-    return Floor(usual, max(extreme, 1.0), LEAST_BREAKUP_PERCENT, least)
+    most = _most_by_steps(departures, step_percent)
+    return Floor(usual, max(extreme, 1.0), LEAST_BREAKUP_PERCENT, least, most)
+
+
+def _most_by_steps(departures: NDArray[np.float32], step_percent: float) -> float:
+    """Floor of a signal whose noise is smaller than the recorder's step; infinite for any other.
+
+    Such a reading lies half a step off at most, and what noise adds: of a normal one, one departure in thirty
+    goes beyond 2.17 standard deviations.
+    """
+    if not len(departures) or step_percent <= 0.0:
+        return float("inf")
+    upper = float(np.quantile(departures, 0.97))
+    if upper > WITHIN_STEPS * step_percent:
+        return float("inf")
+    noise = max(upper - 0.5 * step_percent, 0.0) / 2.17
+    return 0.6 * step_percent + FAR_OUT * noise + LEAST_BREAKUP_PERCENT
 
 
 def survey_track(records: Sequence[RecordSurvey], role: Role) -> TrackSurvey:
