@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 
 import numpy as np
@@ -24,6 +24,9 @@ from analysis.signals.thinning import thinned
 
 STILL_STEPS = frozenset(Step) - {Step.SWEEP, Step.ROAD}
 """Steps during which the arm is left alone."""
+
+CALM_FACTOR = 1.5
+"""An arm at rest is no noisier than a moving one, give or take."""
 
 LEAST_SWEEP_PERCENT = 4.0
 """An arm that moved less than this was not swept."""
@@ -211,7 +214,7 @@ def _followed(studies: tuple[Study, ...], role: Role, feed: Feed) -> tuple[Study
 
 
 def _most_percent(item: Study, role: Role, done: Iterable[Study]) -> float:
-    """What the floor of a record at rest may be, by those of the moving ones of the same recorder's setting."""
+    """What the floor of a record at rest may be, by those of the moving ones that were recorded alike."""
     alike = [
         other.surveys[role].floor.typical()
         for other in done
