@@ -126,6 +126,7 @@ class Outline:
     record: str
     start_s: float
     cell_s: float
+    step_percent: float
 
 
 def outline(
@@ -156,7 +157,7 @@ def outline(
     tolerance = np.float32(6.0) * noise.at(_filled(cells.mean)) + np.float32(1.2 * step_percent)
     quiet = _quiet(cells, tolerance, cell_s)
     cut = Cut.of(cells.mean, quiet, tolerance, cell_s)
-    return Outline(cells, cut, quiet, tolerance, noise, record, start_s, cell_s)
+    return Outline(cells, cut, quiet, tolerance, noise, record, start_s, cell_s, step_percent)
 
 
 def follow(drawn: Outline, *, open_level: float | None = None, resting: bool = False) -> Motion:
@@ -182,8 +183,10 @@ def follow(drawn: Outline, *, open_level: float | None = None, resting: bool = F
     truthful = _agreeing(drawn, truthful, per_node)
     rest = None
     if resting and not _tells(drawn, truthful):
-        rest = rest_place(drawn.cells, drawn.tolerance, open_level) if open_level is not None else None
-        rest = usual_place(drawn.cut) if rest is None and open_level is None else rest
+        if open_level is None:
+            rest = usual_place(drawn.cells, drawn.step_percent)
+        else:
+            rest = rest_place(drawn.cells, drawn.tolerance, open_level)
     if rest is not None:
         truthful = drawn.quiet & (np.abs(drawn.cells.mean - np.float32(rest)) < drawn.tolerance)
         nodes = np.full(-(-len(truthful) // per_node), rest)

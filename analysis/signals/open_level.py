@@ -40,6 +40,9 @@ LEAST_ORIGINS_PERCENT = 1.0
 NEAR_RAIL_PERCENT = 25.0
 """A pull resistor of up to a third of the probe's load pulls an open signal this near to a rail."""
 
+USUAL_WIDTH_PERCENT = 0.25
+"""Half the width of the stretch of travel in which an arm at rest is looked for."""
+
 LEAST_USUAL = 0.2
 """Share of its time that a disturbed signal at rest spends at the arm's place."""
 
@@ -123,34 +126,29 @@ def rest_place(cells: CellSeries, tolerance: NDArray[np.float32], open_level: fl
     return float(np.median(reach[shut & (away >= np.quantile(away[shut], FURTHEST))]))
 
 
-def usual_place(cut: Cut) -> float | None:
+def usual_place(cells: CellSeries, step_percent: float) -> float | None:
     """Where an arm at rest stands whose signal is disturbed much of the time: the level it comes back to.
 
     Parameters
     ----------
-    cut : Cut
-        Of a record in which the arm rested.
+    cells : CellSeries
+        Travel in % of a record in which the arm rested, shape (n_cells,).
+    step_percent : float
+        The recorder's step in % of travel; 0 where unknown.
 
     Returns
     -------
     float or None
         Travel in %; None where the signal comes back to no level.
     """
-    level, time_s = cut.level[cut.flat], (cut.ends.end_s - cut.ends.begin_s + cut.ends.cell_s)[cut.flat]
-    order = np.argsort(level)
-    level, until = level[order], np.cumsum(time_s[order])
-    if not len(level):
+    level = np.sort(cells.mean[np.isfinite(cells.mean)])
+    width = 2.0 * max(step_percent, USUAL_WIDTH_PERCENT)
+    until = np.searchsorted(level, level + width, side="right")
+    count = until - np.arange(len(level))
+    if not len(level) or count.max() < LEAST_USUAL * len(level):
         return None
-    first = np.searchsorted(level, level - cut.tolerance_percent)
-    last = np.searchsorted(level, level + cut.tolerance_percent, side="right") - 1
-    near_s = until[last] - until[first] + time_s[order][first]
-    best = int(np.argmax(near_s))
-    whole_s = cut.ends.end_s[-1] - cut.ends.begin_s[0]
-    if near_s[best] < LEAST_USUAL * whole_s:
-        return None
-    # Half the time near that level has passed at its median.
-    half = until[first[best]] - time_s[order][first[best]] + 0.5 * near_s[best]
-    return float(level[np.searchsorted(until, half)])
+    first = int(np.argmax(count))
+    return float(np.median(level[first : until[first]]))
 
 
 def _explained_s(cut: Cut, level: float | None) -> float:
