@@ -36,6 +36,12 @@ FOLLOWED_HZ = 100.0
 """Truthful motion slower than this is followed: a hand stays below some 15 Hz, a wheel hops at some 10 to
 15 Hz, an arm that knocks on its stop rings at some tens (common practice, no source)."""
 
+FINE_STEP_PERCENT = 0.4
+"""A recorder with larger steps draws stairs; a path that followed them would follow break-up as well."""
+
+COARSE_HZ = 25.0
+"""Motion below this is followed however coarse the steps: a wheel hops at 10 to 15 Hz."""
+
 BRIDGE_S = 0.016
 """Span whose mean is a pier of the bridge over a gap."""
 
@@ -56,9 +62,7 @@ ANCHOR_S = 0.010
 LEAST_ANCHORED = 0.5
 """Share of the truthful signal that must lie in such stretches, or all of it is taken as it is."""
 
-MOST_AT_REST_PERCENT = 3.0
-"""An arm that is left alone, or held, moves less."""
-
+MOST_AT_REST_PERCENT = 3.0  # an arm that is left alone, or held, moves less
 GENTLE_PERCENT_PER_S2 = 1500.0
 """How hard an arm may be thought to have swerved in a gap, and `MOST_BENT_PERCENT` how far."""
 
@@ -191,7 +195,7 @@ def follow(drawn: Outline, *, open_level: float | None = None, resting: bool = F
         truthful = drawn.quiet & (np.abs(drawn.cells.mean - np.float32(rest)) < drawn.tolerance)
         nodes = np.full(-(-len(truthful) // per_node), rest)
         return _departures(drawn, nodes, np.zeros(len(nodes)), truthful, per_node)
-    nodes, lone_s = _smooth(drawn.cells.mean, truthful, drawn.tolerance, per_node, drawn.cell_s)
+    nodes, lone_s = _smooth(drawn, truthful, per_node)
     return _departures(drawn, nodes, lone_s, truthful, per_node)
 
 
@@ -211,7 +215,7 @@ def _agreeing(drawn: Outline, truthful: NDArray[np.bool_], per_node: int) -> NDA
     anchors = _long_runs(truthful, max(3, round(ANCHOR_S / drawn.cell_s)))
     if anchors.sum() == truthful.sum() or anchors.sum() < LEAST_ANCHORED * truthful.sum():
         return truthful
-    nodes, lone_s = _smooth(drawn.cells.mean, anchors, drawn.tolerance, per_node, drawn.cell_s, rounds=0)
+    nodes, lone_s = _smooth(drawn, anchors, per_node, rounds=0)
     loose = np.flatnonzero(truthful & ~anchors)
     where = (loose + 0.5) / per_node - 0.5
     every = np.arange(len(nodes))
@@ -292,31 +296,26 @@ def _quiet(cells: CellSeries, tolerance: NDArray[np.float32], cell_s: float) -> 
 
 
 def _smooth(
-    mean: NDArray[np.float32],
-    truthful: NDArray[np.bool_],
-    tolerance: NDArray[np.float32],
-    per_node: int,
-    cell_s: float,
-    *,
-    rounds: int = 2,
+    drawn: Outline, truthful: NDArray[np.bool_], per_node: int, *, rounds: int = 2
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Nodes of the path in %, and how long ago or ahead the nearest truthful cell of each is, in s.
 
     In `rounds` more solutions what strays from the path weighs less.
     """
+    mean, hz = drawn.cells.mean, _followed_hz(drawn.step_percent)
     seen = truthful if truthful.any() else np.isfinite(mean)
     count = _per_node(seen.astype(np.float32), per_node)
     total = _per_node(np.where(seen, mean, np.float32(0.0)), per_node)
-    node_s, gaps = per_node * cell_s, np.flatnonzero(count == 0.0)
+    node_s, gaps = per_node * drawn.cell_s, np.flatnonzero(count == 0.0)
     level = _bridged(count, total, gaps, node_s)
     share = np.maximum(count / per_node, BRIDGE_WEIGHT)
-    nodes = _minimum_jerk(level, share, node_s)
+    nodes = _minimum_jerk(level, share, node_s, hz)
     for _ in range(rounds):
         doubt = nodes - level
-        doubt /= float(np.median(thinned(tolerance)))
+        doubt /= float(np.median(thinned(drawn.tolerance)))
         doubt *= doubt
         doubt += 1.0
-        nodes = _minimum_jerk(level, np.divide(share, doubt, out=doubt), node_s)
+        nodes = _minimum_jerk(level, np.divide(share, doubt, out=doubt), node_s, hz)
     return nodes, _lone_nodes(count, gaps) * node_s
 
 
@@ -363,11 +362,16 @@ def _per_node(values: NDArray[np.float32], per_node: int) -> NDArray[np.float64]
     return np.add.reduceat(values, np.arange(0, len(values), per_node), dtype=np.float64)
 
 
+def _followed_hz(step_percent: float) -> float:
+    """Motion up to this frequency is followed: less of it where the recorder's steps are coarse."""
+    return max(FOLLOWED_HZ * min(1.0, FINE_STEP_PERCENT / max(step_percent, 1e-9)), COARSE_HZ)
+
+
 def _minimum_jerk(
-    level: NDArray[np.float64], weight: NDArray[np.float64], node_s: float
+    level: NDArray[np.float64], weight: NDArray[np.float64], node_s: float, followed_hz: float
 ) -> NDArray[np.float64]:
-    """The smoothest course, with the half-way frequency of the equivalent low-pass at `FOLLOWED_HZ`."""
-    corner = min(FOLLOWED_HZ, 0.2 / node_s)
+    """The smoothest course, with the half-way frequency of the equivalent low-pass at `followed_hz`."""
+    corner = min(followed_hz, 0.2 / node_s)
     return smoothest_course(level, weight, penalty=(2.0 * np.sin(np.pi * corner * node_s)) ** -6)
 
 
