@@ -81,6 +81,7 @@ class Left:
     noisy: NDArray[np.float64]
     visited: NDArray[np.float64]
     dwell: NDArray[np.float64]
+    unexplained_s: NDArray[np.float64]
     turns: NDArray[np.float64]
 
     @classmethod
@@ -96,6 +97,7 @@ class Left:
             noisy=np.where(seen, np.nan_to_num(survey.breakup_percent) > 0, np.nan),
             visited=_cumulative(seen),
             dwell=_cumulative(survey.dwell_s),
+            unexplained_s=survey.dwell_s.sum(axis=0, dtype=np.float64),
             turns=turns_of(survey),
         )
 
@@ -112,6 +114,7 @@ class Left:
             restless_s=restless_s,
             shaken=_cumulative(restless_s),
             noisy=_emptied(self.noisy, span, np.nan),
+            unexplained_s=_emptied(self.unexplained_s[None], span, 0.0)[0],
         )
 
     def odds(self, width: int) -> list[NDArray[np.float64]]:
@@ -135,8 +138,8 @@ class Stretches:
         Visits with such a crossing.
     dwell_s : ndarray
         Seconds that each crossing spent in each.
-    dwell_total_s : ndarray, shape (n_bins,)
-        Seconds that all crossings spent in each bin.
+    unexplained_s : ndarray, shape (n_bins,)
+        Seconds that all crossings spent in each bin that no place explains.
     """
 
     width: int
@@ -144,7 +147,7 @@ class Stretches:
     visited: NDArray[np.bool_]
     visitors: NDArray[np.int64]
     dwell_s: NDArray[np.float64]
-    dwell_total_s: NDArray[np.float64]
+    unexplained_s: NDArray[np.float64]
 
     @classmethod
     def of(cls, left: Left, width: int) -> Stretches:
@@ -152,8 +155,10 @@ class Stretches:
         starts_percent = left.survey.edges_percent[: left.noisy.shape[1] - width + 1]
         visits = Visits.of(left.turns, starts_percent, width)
         visited = _windows(left.visited, width) >= FOOTHOLD * width
+        # A stretch that is explained for the most part says nothing more, neither for a place nor against it.
+        visited &= _windows(_cumulative(left.unexplained_s > 0.0), width) >= FOOTHOLD * width
         dwell_s = _windows(left.dwell, width)
-        return cls(width, visits, visited, visits.counted(visited), dwell_s, left.survey.dwell_s.sum(axis=0))
+        return cls(width, visits, visited, visits.counted(visited), dwell_s, left.unexplained_s)
 
     def by_onsets(self, sign: Sign) -> NDArray[np.float64]:
         """Log odds of every stretch by the disturbances that begin; minus infinity where none does."""
@@ -165,7 +170,7 @@ class Stretches:
         visits = self.visits.at(some)
         crossed = visits.joined(self.visited[:, some] | (inside > 0)) > 0
         events = visits.joined(inside)
-        outside = rate_outside(sign.total, self.dwell_total_s, self.width)[some]
+        outside = rate_outside(sign.total, self.unexplained_s, self.width)[some]
         by_time = place_against_time(crossed, events, visits.joined(self.dwell_s[:, some]), outside)
         # The better of the two explanations that need no place: at any time, or on any stretch alike.
         crossings, hits = self.visitors.copy(), np.zeros(len(odds), dtype=np.int64)

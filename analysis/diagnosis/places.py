@@ -265,7 +265,10 @@ def _place(
     crossed = (visited >= FOOTHOLD * (last - first)) | noisy
     crossed, noisy = _joined(edges, turns, stretch, crossed, noisy)
     events = _unexplained(survey, onsets, explained, slice(None)).sum(axis=0, dtype=np.float64)
-    outside_s = max(float(survey.dwell_s.sum() - dwell_s.sum()), 1e-3)
+    left_s = (
+        survey.dwell_s[:, ~explained].sum() - survey.dwell_s[:, first:last][:, ~explained[first:last]].sum()
+    )
+    outside_s = max(float(left_s), 1e-3)
     return Place(
         # The break-up begins somewhere within the outermost bin: half way, for want of better knowledge.
         travel=Interval(float(edges[first]), float(edges[last])).widened(

@@ -246,3 +246,24 @@ def test_place_against_time_is_the_ratio_of_two_closed_forms() -> None:
     mixture = ((1.0, 0.5), (2.0, 0.35), (4.0, 0.15))
     time = sum(weight * (1.0 - np.exp(-times / 97.0)) ** 3 for times, weight in mixture)
     assert found[0] == pytest.approx(np.log(place / time), rel=1e-9)
+
+
+def test_a_second_bad_spot_takes_little_from_the_first() -> None:
+    alone = find_places(_bad_spot(8, Interval(30.0, 34.0)).survey())[0]
+    both = find_places(
+        _together(_bad_spot(8, Interval(30.0, 34.0)), _bad_spot(8, Interval(60.0, 66.0), seed=1)).survey()
+    )
+    (same,) = (place for place in both if place.travel.overlap(alone.travel) > 0.0)
+    assert same.log_odds > 0.5 * alone.log_odds
+
+
+@pytest.mark.parametrize("seed", range(8))
+def test_sparks_where_the_arm_dwells_are_no_bad_spot(seed: int) -> None:
+    """Disturbances at one rate everywhere fall mostly where the arm is most of the time."""
+    rng = np.random.default_rng(seed)
+    sheet = Sheet.clean(200)
+    middle = 0.5 + np.arange(sheet.dwell_s.shape[1]) - 0.5 * sheet.dwell_s.shape[1]
+    sheet.dwell_s[:] = 0.01 * np.exp(-0.5 * (middle / 30.0) ** 2) + 1e-5
+    sheet.onsets[:] = rng.poisson(30.0 * sheet.dwell_s)
+    sheet.breakup[sheet.onsets > 0] = 5.0
+    assert all(place.log_odds < 2.0 for place in find_places(sheet.survey()))

@@ -118,3 +118,21 @@ def test_a_lifted_ground_is_read_from_its_span() -> None:
     assert found.verdict.code is VerdictCode.GROUND_FAULT
     (drop,) = (item for item in found.checks if item.code == "ground_drop")
     assert drop.value == pytest.approx(0.5, abs=0.01)
+
+
+@pytest.mark.parametrize("open_s", [0.002, 0.01, 0.03])
+def test_an_arm_at_rest_whose_contact_opens_is_no_feed(open_s: float) -> None:
+    """A rest high on the track, left by openings and a stroke, is still the signal."""
+    rest = _held(4.2, 1.0)
+    for first in (0.3, 0.7, 0.95):
+        start = round(first * RATE_HZ)
+        rest[start : start + max(1, round(open_s * RATE_HZ))] = 0.0
+    assert len(_split(_record(rest, _signal(bad=True)))) == 1
+
+
+@pytest.mark.parametrize("seconds", [4.0, 10.0, 30.0])
+def test_a_slow_sweep_is_no_plateau(seconds: float) -> None:
+    """Stretches that creep look steady for a twentieth of a second; openings then look like a probe moved."""
+    slow = np.linspace(0.5, 4.5, round(seconds * RATE_HZ))
+    bad = (slow > 2.0) & (slow < 2.2) & (np.arange(len(slow)) // 8 % 2 == 0)
+    assert len(_split(_record(np.where(bad, 5.0, slow), _signal(bad=True)))) == 1

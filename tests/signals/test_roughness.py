@@ -160,3 +160,36 @@ def test_no_record_makes_a_survey_without_crossings() -> None:
     assert survey.crossings == ()
     assert survey.breakup_percent.shape == survey.dwell_s.shape == survey.onsets.shape == (0, 1)
     assert survey.path("001") is None
+
+
+@pytest.mark.parametrize("step_percent", [1.25, 3.125])
+def test_coarse_steps_hide_no_break_up_of_some_steps(step_percent: float) -> None:
+    """An 8-bit recorder on a 10 or 20 V range: the dips are three steps deep, for ten milliseconds."""
+    truth = strokes(8, seconds=1.0)
+    where = (truth > 60.0) & (truth < 62.0)
+    dipped = truth - np.where(where & (np.arange(len(truth)) // 20 % 2 == 0), 3.0 * step_percent, 0.0)
+    stairs = np.round((dipped + noise(len(truth), 0.1 * step_percent)) / step_percent) * step_percent
+    survey = _surveyed(stairs, step_percent=step_percent)
+    inside, outside = _columns(survey, 58.0, 64.0), ~_columns(survey, 55.0, 67.0)
+    noisy = np.nanmax(survey.breakup_percent[:, inside], axis=1) > 0.0
+    assert noisy.mean() >= 0.75
+    assert np.nanmax(survey.breakup_percent[:, outside]) < step_percent
+
+
+@pytest.mark.parametrize("step_percent", [0.4, 1.25, 3.125])
+@pytest.mark.parametrize("noisy_steps", [0.02, 0.15, 0.3])
+def test_steps_of_the_recorder_are_no_break_up(step_percent: float, noisy_steps: float) -> None:
+    truth = strokes(8, seconds=0.7)
+    told = truth + noise(len(truth), noisy_steps * step_percent)
+    survey = _surveyed(np.round(told / step_percent) * step_percent, step_percent=step_percent)
+    assert survey.onsets.sum() <= 2
+
+
+def test_a_record_at_rest_has_no_higher_floor_than_it_is_told() -> None:
+    shaken = rest(40.0, 2.0) + noise(round(2.0 / CELL_S), 5.0)
+    motion = followed(shaken)
+    free = survey_record(motion, cell_s=CELL_S, step_percent=0.0, other_percent=None)
+    told = survey_record(motion, cell_s=CELL_S, step_percent=0.0, other_percent=None, most_percent=1.0)
+    assert free.floor.typical() > 5.0
+    assert told.floor.typical() == pytest.approx(1.0)
+    assert told.excess_percent.sum() > free.excess_percent.sum()
