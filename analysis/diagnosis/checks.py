@@ -17,6 +17,7 @@ from analysis.diagnosis.findings import Check, Result
 from analysis.diagnosis.profile_model import Limit
 from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
 from analysis.signals.uncertainty import combined, expanded, resolution_uncertainty, standard_uncertainty
+from analysis.wording import say
 
 STEADY_LIMIT_V = 0.1
 """A wiggled ground or reference may move by this much; common practice, no source."""
@@ -30,7 +31,8 @@ SLOWEST_HZ = 250.0
 AT_REST = STILL_STEPS - {Step.UNPLUGGED, Step.HOLD}
 """Steps in which the arm stands where it usually does; a hold may be in the bad spot."""
 
-OURS = "this program"
+OURS = say("this program")
+COMMON_PRACTICE = say("common practice, no source")
 
 
 def run_checks(studies: Studies) -> tuple[Check, ...]:
@@ -87,7 +89,7 @@ def _ground_drop(studies: Studies) -> Iterator[Check]:
         value = float(levels[np.argmax(np.abs(levels))])
         made = _decided(
             "ground_drop",
-            "Sensor ground",
+            say("Sensor ground"),
             item.record.name,
             value,
             level_uncertainty(channel, value),
@@ -112,16 +114,18 @@ def _reference_level(studies: Studies) -> Iterator[Check]:
             continue
         value = float(levels[np.argmax(np.abs(levels - middle))])
         spread = level_uncertainty(channel, value)
-        made.append(_decided("reference_level", "Reference", item.record.name, value, spread, "V", limit))
+        made.append(
+            _decided("reference_level", say("Reference"), item.record.name, value, spread, "V", limit)
+        )
     if made:
         yield max(made, key=lambda check: abs(check.value - middle))
 
 
 def _steadiness(studies: Studies) -> Iterator[Check]:
-    limit = Limit(None, STEADY_LIMIT_V, "V", "common practice, no source")
+    limit = Limit(None, STEADY_LIMIT_V, "V", COMMON_PRACTICE)
     for role, code, title in (
-        (Role.GROUND, "ground_steadiness", "Ground, steadiness"),
-        (Role.REFERENCE, "reference_steadiness", "Reference, steadiness"),
+        (Role.GROUND, "ground_steadiness", say("Ground, steadiness")),
+        (Role.REFERENCE, "reference_steadiness", say("Reference, steadiness")),
     ):
         made = []
         for item in studies.with_channel(role):
@@ -164,7 +168,9 @@ def _rest_variation(studies: Studies) -> Iterator[Check]:
         away = np.array([np.nanmin(series.mean), np.nanmax(series.mean)]) - middle
         value = float(away[np.argmax(np.abs(away))])
         uncertainty = expanded(resolution_uncertainty(channel.step_v))
-        yield _decided("rest_variation", "Signal at rest", item.record.name, value, uncertainty, "V", limit)
+        yield _decided(
+            "rest_variation", say("Signal at rest"), item.record.name, value, uncertainty, "V", limit
+        )
 
 
 def _signal_range(studies: Studies) -> Iterator[Check]:
@@ -181,7 +187,7 @@ def _signal_range(studies: Studies) -> Iterator[Check]:
         value = float(ends[np.argmax(np.abs(ends - middle))])
         check = _decided(
             "signal_range",
-            "Signal within its range",
+            say("Signal within its range"),
             item.record.name,
             value,
             level_uncertainty(channel, value),
@@ -199,7 +205,7 @@ def _output_smoothness(studies: Studies) -> Iterator[Check]:
             continue
         worst = float(np.nanmax(survey.breakup_percent))
         row = int(np.nanargmax(np.nanmax(np.nan_to_num(survey.breakup_percent), axis=1)))
-        title = "Output smoothness" if role is Role.SIGNAL else "Output smoothness, second track"
+        title = say("Output smoothness") if role is Role.SIGNAL else say("Output smoothness, second track")
         record = survey.crossings[row].record
         yield _decided("output_smoothness", title, record, worst, survey.floor_percent, "%", limit)
 
@@ -220,7 +226,7 @@ def _second_track(studies: Studies) -> Iterator[Check]:
         limit = Limit(None, relation.tolerance_v, "V", relation.source, relation.hold_s)
         yield _decided(
             "track_agreement",
-            "Both tracks agree",
+            say("Both tracks agree"),
             item.record.name,
             value,
             level_uncertainty(channel, value),
@@ -245,7 +251,7 @@ def _sampling(studies: Studies) -> Iterator[Check]:
     slowest = max(swept, key=lambda item: item.record.sample_interval_s)
     limit = Limit(SLOWEST_HZ, None, "samples/s", OURS)
     rate = 1.0 / slowest.record.sample_interval_s
-    yield _decided("sample_rate", "Sampling", slowest.record.name, rate, 0.0, "samples/s", limit)
+    yield _decided("sample_rate", say("Sampling"), slowest.record.name, rate, 0.0, "samples/s", limit)
 
 
 CHECKS: tuple[Callable[[Studies], Iterator[Check]], ...] = (

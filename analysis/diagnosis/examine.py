@@ -26,6 +26,7 @@ from analysis.diagnosis.summary import coverage, events, record_outcomes
 from analysis.diagnosis.verdict import give_verdict
 from analysis.errors import CaptureError, ProfileError
 from analysis.progress import Tick, ignore, part
+from analysis.wording import say
 
 
 def examine(
@@ -96,8 +97,8 @@ def _require_signal(capture: Capture) -> None:
             if channel is not None and len(channel) >= 2:
                 return
     raise CaptureError(
-        "no record holds a signal channel with two samples or more",
-        "say which channel is the signal, or record the signal wire",
+        say("no record holds a signal channel with two samples or more"),
+        say("say which channel is the signal, or record the signal wire"),
     )
 
 

@@ -43,6 +43,7 @@ from analysis.captures.model import Role
 from analysis.diagnosis.profile_model import Contact, Limit, SecondTrack, SensorProfile, Slope, Track
 from analysis.errors import ProfileError
 from analysis.intervals import Interval
+from analysis.wording import say, verbatim
 
 LIMIT_UNITS = {
     "ground_drop": "V",
@@ -83,7 +84,9 @@ def parse_profile(text: str, *, name: str, built_in: Mapping[str, str]) -> Senso
     ProfileError
         File, key, rule and what came.
     """
-    content = _with_base(_toml(text, name), name, built_in)
+    content = _toml(text, name)
+    ours = built_in.get(str(content.get("id"))) == text
+    content = _with_base(spoken(content) if ours else content, name, built_in)
     table = _Table(content, name, "")
     profile = SensorProfile(
         id=_identifier(table),
@@ -106,7 +109,23 @@ def _toml(text: str, name: str) -> dict[str, Any]:
     try:
         return tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
-        raise ProfileError(f"{name} is not TOML: {error}", "correct that line") from error
+        raise ProfileError(
+            say("{name} is not TOML: {error}", name=name, error=str(error)), say("correct that line")
+        ) from error
+
+
+def spoken(content: Mapping[str, Any]) -> dict[str, Any]:
+    """The content of a built-in profile, with what people read of it (titles, sources) as wordings.
+
+    A technician's own profile speaks the technician's words, which nobody translates.
+    """
+    said: dict[str, Any] = {}
+    for key, value in content.items():
+        if isinstance(value, dict):
+            said[key] = spoken(value)
+        else:
+            said[key] = verbatim(str(value)) if key in ("title", "source") else value
+    return said
 
 
 def _with_base(content: dict[str, Any], name: str, built_in: Mapping[str, str]) -> dict[str, Any]:
@@ -116,11 +135,11 @@ def _with_base(content: dict[str, Any], name: str, built_in: Mapping[str, str]) 
     base = content["based_on"]
     if base not in built_in:
         raise ProfileError(
-            f"{name}: based_on must name a built-in profile, got {base!r}",
-            f"choose one of: {', '.join(built_in)}",
+            say("{name}: based_on must name a built-in profile, got {base!r}", name=name, base=base),
+            say("choose one of: {known}", known=", ".join(built_in)),
         )
     file = f"{base}.toml"
-    inherited = _with_base(_toml(built_in[base], file), file, built_in)
+    inherited = _with_base(spoken(_toml(built_in[base], file)), file, built_in)
     merged = _merged(inherited, content)
     return {key: value for key, value in merged.items() if key in content or key not in ("id", "title")}
 
@@ -144,7 +163,7 @@ def _is_limit(table: Mapping[str, Any]) -> bool:
 def _identifier(table: _Table) -> str:
     value = table.text("id")
     if not re.fullmatch(r"[a-z0-9]+(-[a-z0-9]+)*", value):
-        raise table.error("id", "lower-case letters, digits and single hyphens", value)
+        raise table.error("id", say("lower-case letters, digits and single hyphens"), value)
     return value
 
 
@@ -153,7 +172,7 @@ def _tracks(table: _Table) -> dict[Role, Track]:
     tracks.refuse_unknown(*(role.value for role in _TRACK_ROLES))
     found = {role: _track(tracks.table(role.value)) for role in _TRACK_ROLES if role.value in tracks.content}
     if Role.SIGNAL not in found:
-        raise tracks.error("signal", "there", "no such table")
+        raise tracks.error("signal", say("there"), say("no such table"))
     return found
 
 
@@ -163,7 +182,9 @@ def _track(table: _Table) -> Track:
     rest_v = table.range("rest_v") if "rest_v" in table.content else None
     if rest_v is not None and not valid_v.start <= rest_v.start <= rest_v.stop <= valid_v.stop:
         raise table.error(
-            "rest_v", f"inside valid_v [{valid_v.start}, {valid_v.stop}]", table.content["rest_v"]
+            "rest_v",
+            say("inside valid_v [{start}, {stop}]", start=valid_v.start, stop=valid_v.stop),
+            table.content["rest_v"],
         )
     return Track(valid_v, rest_v, table.choice("slope", Slope), table.text("source"))
 
@@ -175,7 +196,7 @@ def _second_track(table: _Table) -> SecondTrack | None:
     relation.refuse_unknown("factor", "offset_v", "tolerance_v", "hold_s", "source")
     factor = relation.number("factor")
     if factor == 0.0:
-        raise relation.error("factor", "other than 0", factor)
+        raise relation.error("factor", say("other than {value}", value=0), factor)
     return SecondTrack(
         factor=factor,
         offset_v=relation.number("offset_v"),
@@ -196,13 +217,13 @@ def _limits(table: _Table) -> dict[str, Limit]:
 def _limit(table: _Table, unit: str) -> Limit:
     table.refuse_unknown("lower", "upper", "unit", "source", "hold_s")
     if table.text("unit") != unit:
-        raise table.error("unit", f'"{unit}"', table.content["unit"])
+        raise table.error("unit", say('"{unit}"', unit=unit), table.content["unit"])
     lower = table.number("lower") if "lower" in table.content else None
     upper = table.number("upper") if "upper" in table.content else None
     if lower is None and upper is None:
-        raise table.error("upper", "there where lower is not", "neither")
+        raise table.error("upper", say("there where lower is not"), say("neither"))
     if lower is not None and upper is not None and lower > upper:
-        raise table.error("lower", f"at most upper ({upper})", lower)
+        raise table.error("lower", say("at most upper ({upper})", upper=upper), lower)
     hold_s = table.number("hold_s", least=0.0) if "hold_s" in table.content else 0.0
     return Limit(lower, upper, unit, table.text("source"), hold_s)
 
@@ -211,19 +232,23 @@ def _check_together(profile: SensorProfile, table: _Table) -> None:
     """Rules that tie one part of a profile to another."""
     second = Role.SECOND_SIGNAL in profile.tracks
     if second != (profile.second_track is not None):
-        raise table.error("second_track", "there if tracks.second_signal is, and only then", "one of the two")
+        raise table.error(
+            "second_track", say("there if tracks.second_signal is, and only then"), say("one of the two")
+        )
     for role, track in profile.tracks.items():
         if not 0.0 <= track.valid_v.start <= track.valid_v.stop <= profile.supply_v:
             came = [track.valid_v.start, track.valid_v.stop]
             raise table.error(
-                f"tracks.{role.value}.valid_v", f"within 0 and supply_v ({profile.supply_v})", came
+                f"tracks.{role.value}.valid_v",
+                say("within {least} and supply_v ({supply_v})", least=0, supply_v=profile.supply_v),
+                came,
             )
     level = profile.limit("reference_level")
     if level is not None:
         low = level.lower if level.lower is not None else 0.0
         high = level.upper if level.upper is not None else float("inf")
         if not low <= profile.supply_v <= high:
-            rule = f"a range around supply_v ({profile.supply_v})"
+            rule = say("a range around supply_v ({supply_v})", supply_v=profile.supply_v)
             raise table.error("limits.reference_level", rule, [level.lower, level.upper])
 
 
@@ -238,42 +263,50 @@ class _Table:
     def error(self, key: str, rule: str, came: object) -> ProfileError:
         """File, key, rule, and what came."""
         return ProfileError(
-            f"{self.name}: {self.prefix}{key} must be {rule}, got {came!r}", "correct it in the profile"
+            say(
+                "{name}: {prefix}{key} must be {rule}, got {came!r}",
+                name=self.name,
+                prefix=self.prefix,
+                key=key,
+                rule=rule,
+                came=came,
+            ),
+            say("correct it in the profile"),
         )
 
     def refuse_unknown(self, *known: str) -> None:
         """Refuse keys that nothing reads: a misspelt one would be ignored in silence."""
         for key in self.content:
             if key not in known:
-                raise self.error(key, f"one of {', '.join(known)}", key)
+                raise self.error(key, say("one of {known}", known=", ".join(known)), key)
 
     def table(self, key: str) -> _Table:
         """A table below this one."""
-        value = self._get(key, "a table")
+        value = self._get(key, say("a table"))
         if not isinstance(value, dict):
-            raise self.error(key, "a table", value)
+            raise self.error(key, say("a table"), value)
         return _Table(value, self.name, f"{self.prefix}{key}.")
 
     def text(self, key: str) -> str:
         """Text that says something."""
-        value = self._get(key, "text")
+        value = self._get(key, say("text"))
         if not isinstance(value, str) or not value.strip():
-            raise self.error(key, "text", value)
+            raise self.error(key, say("text"), value)
         return value
 
     def truth(self, key: str) -> bool:
         """A bare true or false."""
-        value = self._get(key, "true or false")
+        value = self._get(key, say("true or false"))
         if not isinstance(value, bool):
-            raise self.error(key, "true or false", value)
+            raise self.error(key, say("true or false"), value)
         return value
 
     def choice(self, key: str, kind: type[_Choice]) -> _Choice:
         """One of a few words."""
         words = [item.value for item in kind]
-        value = self._get(key, f"one of {', '.join(words)}")
+        value = self._get(key, say("one of {known}", known=", ".join(words)))
         if value not in words:
-            raise self.error(key, f"one of {', '.join(words)}", value)
+            raise self.error(key, say("one of {known}", known=", ".join(words)), value)
         return kind(value)
 
     def number(
@@ -285,28 +318,28 @@ class _Table:
         at_most: float | None = None,
     ) -> float:
         """A finite number, within bounds where they are given."""
-        value = self._get(key, "a number")
+        value = self._get(key, say("a number"))
         if isinstance(value, bool) or not isinstance(value, int | float) or not isfinite(value):
-            raise self.error(key, "a number", value)
+            raise self.error(key, say("a number"), value)
         if above is not None and not value > above:
-            raise self.error(key, f"above {above:g}", value)
+            raise self.error(key, say("above {above:g}", above=above), value)
         if least is not None and value < least:
-            raise self.error(key, f"at least {least:g}", value)
+            raise self.error(key, say("at least {least:g}", least=least), value)
         if at_most is not None and value > at_most:
-            raise self.error(key, f"at most {at_most:g}", value)
+            raise self.error(key, say("at most {at_most:g}", at_most=at_most), value)
         return float(value)
 
     def range(self, key: str) -> Interval:
         """Two ascending numbers."""
-        value = self._get(key, "two ascending numbers")
+        value = self._get(key, say("two ascending numbers"))
         numbers = isinstance(value, list) and all(
             isinstance(item, int | float) and not isinstance(item, bool) and isfinite(item) for item in value
         )
         if not numbers or len(value) != 2 or value[0] > value[1]:
-            raise self.error(key, "two ascending numbers", value)
+            raise self.error(key, say("two ascending numbers"), value)
         return Interval(float(value[0]), float(value[1]))
 
     def _get(self, key: str, rule: str) -> Any:
         if key not in self.content:
-            raise self.error(key, rule, "nothing")
+            raise self.error(key, rule, say("nothing"))
         return self.content[key]

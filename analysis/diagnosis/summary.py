@@ -8,11 +8,12 @@ import numpy as np
 
 from analysis.captures.model import Role
 from analysis.diagnosis.evidence import PLAIN, QUIET_WEIGHT, Seen, disturbed_weight
-from analysis.diagnosis.findings import Check, CoverageSpan, Event, RecordOutcome, Result
+from analysis.diagnosis.findings import CoverageSpan, Event, RecordOutcome, Result
 from analysis.diagnosis.hypotheses import substance
 from analysis.diagnosis.studies import WATCHED, Studies, Study
 from analysis.intervals import Interval
 from analysis.signals.facts import TrackSurvey
+from analysis.wording import Template, Wording, plural, say
 
 MOST_EVENTS = 500
 """The deepest events are listed where there are more."""
@@ -77,42 +78,57 @@ def _outcome(seen: Seen, item: Study) -> RecordOutcome:
     plain = next((p for p in seen.problems if p.record == name and p.strength >= PLAIN), None)
     if plain is not None:
         return RecordOutcome(name, Result.FAIL, plain.text)
-    failed = [check for check in seen.checks if check.record == name and check.result is Result.FAIL]
     failed = [
-        check for check in failed if check.code not in ("output_smoothness", "sample_rate", "rest_variation")
+        check
+        for check in seen.checks
+        if check.record == name and check.result is Result.FAIL and check.code in _FAILED
     ]
     if failed:
-        return RecordOutcome(name, Result.FAIL, f"{_failed_words(failed[0])} {_reading(failed[0].value)}")
+        return RecordOutcome(
+            name,
+            Result.FAIL,
+            _FAILED[failed[0].code](reading=_reading(failed[0].value)),
+        )
     crossed = sum(c.noisy for band in seen.sure_bands for c in band.crossings if c.record == name)
     if crossed:
-        return RecordOutcome(name, Result.FAIL, f"breaks up in the band on {crossed} crossings")
+        return RecordOutcome(
+            name,
+            Result.FAIL,
+            plural(
+                "breaks up in the band on {count} crossing",
+                "breaks up in the band on {count} crossings",
+                count=crossed,
+            ),
+        )
     if item.surveys and disturbed_weight(seen, item) >= QUIET_WEIGHT:
-        return RecordOutcome(name, Result.FAIL, "breaks up")
+        return RecordOutcome(name, Result.FAIL, say("breaks up"))
     return RecordOutcome(name, Result.PASS, _quiet_line(seen.studies, item))
 
 
-def _failed_words(check: Check) -> str:
-    """What is wrong, before the number; the title of a check says what should be right."""
-    return {
-        "ground_drop": "ground stands at",
-        "ground_steadiness": "ground moves by",
-        "reference_level": "reference stands at",
-        "reference_steadiness": "reference moves by",
-        "signal_range": "signal reaches",
-        "track_agreement": "the tracks differ by",
-    }.get(check.code, check.title.lower())
+_FAILED = {
+    "ground_drop": Template("ground stands at {reading}"),
+    "ground_steadiness": Template("ground moves by {reading}"),
+    "reference_level": Template("reference stands at {reading}"),
+    "reference_steadiness": Template("reference moves by {reading}"),
+    "signal_range": Template("signal reaches {reading}"),
+    "track_agreement": Template("the tracks differ by {reading}"),
+}
+"""What is wrong, by the code of the check; the others say nothing of one record alone."""
 
 
-def _reading(voltage_v: float) -> str:
-    return f"{voltage_v * 1e3:.0f} mV" if abs(voltage_v) < 0.1 else f"{voltage_v:.2f} V"
+def _reading(voltage_v: float) -> Wording:
+    if abs(voltage_v) < 0.1:
+        return say("{level_mv:.0f} mV", level_mv=voltage_v * 1e3)
+    return say("{level_v:.2f} V", level_v=voltage_v)
 
 
-def _quiet_line(studies: Studies, item: Study) -> str:
+def _quiet_line(studies: Studies, item: Study) -> Wording:
     survey = studies.tracks.get(Role.SIGNAL)
     if item.swept and survey is not None:
         count = sum(crossing.record == item.record.name for crossing in survey.crossings)
-        return f"{count} crossings, clean"
+        return plural("{count} crossing, clean", "{count} crossings, clean", count=count)
     for role in (Role.GROUND, Role.REFERENCE, Role.SIGNAL):
         if role.value == (item.record.step or "") and role in item.cells.volts:
-            return f"{_reading(float(np.nanmedian(item.cells.volts[role].mean)))}, steady"
-    return "steady"
+            middle = float(np.nanmedian(item.cells.volts[role].mean))
+            return say("{reading}, steady", reading=_reading(middle))
+    return say("steady")
