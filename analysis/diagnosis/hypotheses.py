@@ -167,9 +167,9 @@ def weigh(studies: Studies, problems: Sequence[Problem], places: Sequence[tuple[
 def explained(travel_percent: float, places: Sequence[tuple[Role, Place]], role: Role) -> bool:
     """Whether a disturbance of a track at this travel lies in or beside a certain place of it."""
     return any(
-        place.log_odds >= CERTAIN_PLACE and place.travel.widened(BESIDE_PERCENT).contains(travel_percent)
+        place.travel.start - BESIDE_PERCENT <= travel_percent < place.travel.stop + BESIDE_PERCENT
         for track, place in places
-        if track is role
+        if track is role and place.log_odds >= CERTAIN_PLACE
     )
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -41,7 +41,8 @@ class Study:
     record : Record
         As recorded, or a span of it.
     cells : RecordCells
-        Volts and travel in cells.
+        Volts and travel in cells; of ground, reference and supply the means alone, since `steady` tells how
+        far they reach.
     steady : mapping of Role to Steadiness
         Ground, reference and supply, where recorded.
     surveys : mapping of Role to RecordSurvey
@@ -138,7 +139,7 @@ def study(capture: Capture, profile: SensorProfile, *, tick: Tick = ignore) -> S
         share = part(tick, 0.1 + 0.8 * done / total, 0.1 + 0.8 * (done + len(record)) / total)
         reduced.append((record, reduce_record(record, feed, tick=share)))
         done += len(record)
-    studies = tuple(_steadied(record, cells) for record, cells in reduced)
+    studies = tuple(_steadied(*reduced.pop(0)) for _ in range(len(reduced)))
     for role in TRACKS:
         studies = _followed(studies, role, feed)
     tick(1.0)
@@ -189,7 +190,8 @@ def _steadied(record: Record, cells: RecordCells) -> Study:
         for role in WATCHED
         if role in cells.volts and (channel := record.channel(role)) is not None
     }
-    return Study(record, cells, steady)
+    volts = {role: item.without_extremes() if role in steady else item for role, item in cells.volts.items()}
+    return Study(record, replace(cells, volts=volts), steady)
 
 
 def _followed(studies: tuple[Study, ...], role: Role, feed: Feed) -> tuple[Study, ...]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
@@ -12,6 +13,7 @@ from analysis.diagnosis.findings import CoverageSpan, Event, RecordOutcome, Resu
 from analysis.diagnosis.hypotheses import substance
 from analysis.diagnosis.studies import WATCHED, Studies, Study
 from analysis.intervals import Interval
+from analysis.signals.events import Disturbance
 from analysis.signals.facts import TrackSurvey
 from analysis.wording import Template, Wording, plural, say
 
@@ -35,31 +37,58 @@ def coverage(survey: TrackSurvey | None) -> tuple[CoverageSpan, ...]:
 
 def events(seen: Seen) -> tuple[Event, ...]:
     """Disturbances of all records in order, the deepest `MOST_EVENTS` of them."""
-    every = [event for item in seen.studies.every for event in _events_of(seen, item)]
+    every = [noted for item in seen.studies.every for noted in _noted(seen, item)]
     if len(every) > MOST_EVENTS:
-        least = sorted((abs(event.depth_v) for event in every), reverse=True)[MOST_EVENTS - 1]
-        every = [event for event in every if abs(event.depth_v) >= least][:MOST_EVENTS]
-    return tuple(sorted(every, key=lambda event: (event.record, event.time.start)))
+        every = _deepest(every)
+    listed = [_event(seen, noted) for noted in every if noted.counts]
+    return tuple(sorted(listed, key=lambda event: (event.record, event.time.start)))
 
 
-def _events_of(seen: Seen, item: Study) -> list[Event]:
+@dataclass(frozen=True, slots=True)
+class _Noted:
+    """A disturbance of one channel of one record, and its depth in volts."""
+
+    item: Study
+    role: Role
+    event: Disturbance
+    depth_v: float
+
+    @property
+    def counts(self) -> bool:
+        """Whether it is an event: a lone sample that hardly leaves the floor is nobody's."""
+        return self.role not in self.item.surveys or substance(self.event, self.item, self.role) > 0.0
+
+
+def _noted(seen: Seen, item: Study) -> list[_Noted]:
     feed_v = seen.studies.feed.reference_v - seen.studies.feed.ground_v
-    found = []
-    sure = [(band.track, band.travel.widened(1.0)) for band in seen.sure_bands]
-    for role in (*item.surveys, *(role for role in WATCHED if role in item.steady)):
-        scale = feed_v / 100.0 if role in item.surveys else 1.0
-        for event in item.disturbances(role):
-            if role in item.surveys and substance(event, item, role) <= 0.0:
-                continue  # a lone sample that hardly leaves the floor is nobody's event
-            place = event.travel_percent if np.isfinite(event.travel_percent) else None
-            inside = place is not None and any(
-                track is role and travel.contains(place) for track, travel in sure
-            )
-            shape = "spike" if event.cells == 1 and event.shape != "ringing" else event.shape
-            found.append(
-                Event(item.record.name, event.time, (role,), event.depth * scale, place, shape, inside)
-            )
-    return found
+    return [
+        _Noted(item, role, event, event.depth * (feed_v / 100.0 if role in item.surveys else 1.0))
+        for role in (*item.surveys, *(role for role in WATCHED if role in item.steady))
+        for event in item.disturbances(role)
+    ]
+
+
+def _deepest(every: list[_Noted]) -> list[_Noted]:
+    """Those that count and go as deep as the last of the deepest `MOST_EVENTS`, so many of them, in order."""
+    kept: list[int] = []
+    least = 0.0
+    for index in sorted(range(len(every)), key=lambda index: -abs(every[index].depth_v)):
+        if len(kept) >= MOST_EVENTS and abs(every[index].depth_v) < least:
+            break
+        if every[index].counts:
+            kept.append(index)
+            least = abs(every[index].depth_v)
+    return [every[index] for index in sorted(kept)[:MOST_EVENTS]]
+
+
+def _event(seen: Seen, noted: _Noted) -> Event:
+    event = noted.event
+    place = event.travel_percent if np.isfinite(event.travel_percent) else None
+    inside = place is not None and any(
+        band.track is noted.role and band.travel.widened(1.0).contains(place) for band in seen.sure_bands
+    )
+    shape = "spike" if event.cells == 1 and event.shape != "ringing" else event.shape
+    return Event(noted.item.record.name, event.time, (noted.role,), noted.depth_v, place, shape, inside)
 
 
 def record_outcomes(seen: Seen) -> tuple[RecordOutcome, ...]:
