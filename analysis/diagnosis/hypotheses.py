@@ -267,6 +267,8 @@ def _dose(steady: Steadiness, other: Steadiness | None, cell_s: float) -> float:
     marks = (alone > max(steady.threshold_v, 0.04)) & steady.disturbed
     edges = np.flatnonzero(np.diff(marks.astype(np.int8), prepend=0, append=0)).reshape(-1, 2)
     kept = edges[(edges[:, 1] - edges[:, 0]) * cell_s >= LASTING_S]
+    if not len(kept):
+        return 0.0
     total = np.concatenate([[0.0], np.cumsum(np.where(marks, alone, 0.0), dtype=np.float64)])
     return float((total[kept[:, 1]] - total[kept[:, 0]]).sum()) * cell_s * 1e3
 

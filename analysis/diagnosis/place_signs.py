@@ -56,7 +56,8 @@ class Sign:
     @classmethod
     def of(cls, counts: NDArray[np.floating[Any]]) -> Sign:
         """Of the counts of a survey."""
-        bursts, some = bursts_of(counts).sum(axis=0), np.asarray(counts.any(axis=0))
+        some = np.asarray(counts.any(axis=0))
+        bursts = burst_counts(counts, some)
         return cls(counts, _cumulative(counts), _cumulative(bursts), _cumulative(some))
 
     def without(self, span: slice) -> Sign:
@@ -233,7 +234,7 @@ def _emptied(matrix: NDArray[Kind], span: slice, value: float) -> NDArray[Kind]:
     return emptied
 
 
-def or_none(counts: NDArray[Kind], like: NDArray[np.bool_]) -> NDArray[Kind]:
+def or_none(counts: NDArray[Kind], like: NDArray[Any]) -> NDArray[Kind]:
     """A survey's counts; noughts where the survey was made without them."""
     return counts if counts.shape == like.shape else np.zeros(like.shape, counts.dtype)
 
@@ -250,15 +251,18 @@ def turns_of(survey: TrackSurvey) -> NDArray[np.float64]:
     return np.where(follows, begun, np.nan) if begun else np.empty(0)
 
 
-def bursts_of(onsets: NDArray[np.floating[Any]]) -> NDArray[np.floating[Any]]:
-    """Onsets, those of one burst counted once: the next one of a crossing is `BURST_PERCENT` further on."""
+def burst_counts(onsets: NDArray[np.floating[Any]], left: NDArray[np.bool_]) -> NDArray[np.float64]:
+    """Onsets of all crossings in each bin that is `left`, those of one burst counted once.
+
+    The next burst of a crossing begins `BURST_PERCENT` further on.
+    """
     apart, begun = round(BURST_PERCENT / BIN_PERCENT), np.full(len(onsets), -(10**6))
-    kept = np.zeros_like(onsets)
-    for column in np.flatnonzero(onsets.any(axis=0)):
+    counts = np.zeros(onsets.shape[1])
+    for column in np.flatnonzero(onsets.any(axis=0) & left):
         new = (onsets[:, column] > 0) & (column - begun >= apart)
-        kept[new, column] = 1.0
+        counts[column] = np.count_nonzero(new)
         begun[new] = column
-    return kept
+    return counts
 
 
 def _cumulative(values: NDArray[np.floating[Any]] | NDArray[np.bool_]) -> NDArray[np.float64]:

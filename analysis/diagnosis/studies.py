@@ -41,8 +41,8 @@ class Study:
     record : Record
         As recorded, or a span of it.
     cells : RecordCells
-        Volts and travel in cells; of ground, reference and supply the means alone, since `steady` tells how
-        far they reach.
+        Volts and travel in cells; of the volts the means alone, since `steady` and `travel` tell how far
+        they reach.
     steady : mapping of Role to Steadiness
         Ground, reference and supply, where recorded.
     surveys : mapping of Role to RecordSurvey
@@ -190,7 +190,7 @@ def _steadied(record: Record, cells: RecordCells) -> Study:
         for role in WATCHED
         if role in cells.volts and (channel := record.channel(role)) is not None
     }
-    volts = {role: item.without_extremes() if role in steady else item for role, item in cells.volts.items()}
+    volts = {role: item.without_extremes() for role, item in cells.volts.items()}
     return Study(record, replace(cells, volts=volts), steady)
 
 
