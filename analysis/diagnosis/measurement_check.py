@@ -302,8 +302,8 @@ def _poor_return(item: Study, studies: Studies) -> Outcome:
 
 def _offset_together(item: Study, supply_v: float) -> float:
     """How plainly ground and reference stand off by the same volts throughout."""
-    ground = float(np.median(item.steady[Role.GROUND].course_v))
-    reference = float(np.median(item.steady[Role.REFERENCE].course_v))
+    ground = float(np.median(thinned(item.steady[Role.GROUND].course_v)))
+    reference = float(np.median(thinned(item.steady[Role.REFERENCE].course_v)))
     alike = abs((reference - supply_v) - ground)
     return _ramp(abs(ground), 0.25, 0.4) * _ramp(0.5 * abs(ground) - alike, 0.0, 0.1 * abs(ground) + 1e-6)
 

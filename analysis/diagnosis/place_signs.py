@@ -49,7 +49,7 @@ class Sign:
     """
 
     counts: NDArray[np.floating[Any]]
-    before: NDArray[np.float64]
+    before: NDArray[np.float32]
     bursts_before: NDArray[np.float64]
     bins_before: NDArray[np.float64]
 
@@ -58,7 +58,7 @@ class Sign:
         """Of the counts of a survey."""
         some = np.asarray(counts.any(axis=0))
         bursts = burst_counts(counts, some)
-        return cls(counts, _cumulative(counts), _cumulative(bursts), _cumulative(some))
+        return cls(counts, _counted(counts), _cumulative(bursts), _cumulative(some))
 
     def without(self, span: slice) -> Sign:
         """With nothing in these bins."""
@@ -79,7 +79,7 @@ class Left:
     restless_s: NDArray[np.float64]
     shaken: NDArray[np.float64]
     noisy: NDArray[np.float64]
-    visited: NDArray[np.float64]
+    visited: NDArray[np.float32]
     dwell: NDArray[np.float64]
     turns: NDArray[np.float64]
 
@@ -94,7 +94,7 @@ class Left:
             restless_s=restless_s,
             shaken=_cumulative(restless_s),
             noisy=np.where(seen, np.nan_to_num(survey.breakup_percent) > 0, np.nan),
-            visited=_cumulative(seen),
+            visited=_counted(seen),
             dwell=_cumulative(survey.dwell_s),
             turns=turns_of(survey),
         )
@@ -208,7 +208,7 @@ class Visits:
         """Visits of these stretches only."""
         return Visits(self.goes_on[:, stretches])
 
-    def joined(self, values: NDArray[np.float64] | NDArray[np.bool_]) -> NDArray[np.float64]:
+    def joined(self, values: NDArray[Any]) -> NDArray[np.float64]:
         """Sums over the crossings of each visit, same shape; rows without a visit are 0."""
         total = values.astype(np.float64)
         joining = np.flatnonzero(self.goes_on.any(axis=0))
@@ -265,12 +265,19 @@ def burst_counts(onsets: NDArray[np.floating[Any]], left: NDArray[np.bool_]) -> 
     return counts
 
 
-def _cumulative(values: NDArray[np.floating[Any]] | NDArray[np.bool_]) -> NDArray[np.float64]:
+def _cumulative(values: NDArray[Any]) -> NDArray[np.float64]:
     """Sums of what is before each bin, and of all, along the last axis."""
     sums = np.zeros((*values.shape[:-1], values.shape[-1] + 1))
     np.cumsum(values, axis=-1, dtype=np.float64, out=sums[..., 1:])
     return sums
 
 
-def _windows(cumulative: NDArray[np.float64], width: int) -> NDArray[np.float64]:
-    return cumulative[..., width:] - cumulative[..., :-width]
+def _counted(values: NDArray[Any]) -> NDArray[np.float32]:
+    """The same of counts and marks, which are whole numbers: exact in half the room."""
+    sums = np.zeros((*values.shape[:-1], values.shape[-1] + 1), dtype=np.float32)
+    np.cumsum(values, axis=-1, dtype=np.float32, out=sums[..., 1:])
+    return sums
+
+
+def _windows(cumulative: NDArray[Kind], width: int) -> NDArray[Kind]:
+    return np.asarray(np.subtract(cumulative[..., width:], cumulative[..., :-width]))
