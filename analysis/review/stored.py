@@ -8,7 +8,10 @@
                  {"kind": "span",   "id", "label", "note", "record", "start_s", "stop_s"},
                  {"kind": "travel", "id", "label", "note", "track", "start_percent", "stop_percent"}],
      "decisions": [{"track", "choice", "reason", "adjusted_percent": [start, stop],
-                    "found": {"start_percent", "stop_percent", "confidence", "analysis_version"}}]}
+                    "found": {"start_percent", "stop_percent", "confidence", "analysis_version"}}],
+     "job": {...}}
+
+The job is optional; `analysis.review.job` says what it holds.
 
 Keys and kinds of markers that are not known here are kept and written again. Another number behind the
 stroke is another schema, and is refused.
@@ -25,6 +28,7 @@ from typing import Any, NoReturn
 from analysis.captures.model import Role
 from analysis.errors import ReviewError
 from analysis.intervals import Interval
+from analysis.review.job import job_object, parse_job
 from analysis.review.model import Choice, Decision, Kept, Marker, PointMarker, Review, SpanMarker, TravelSpan
 from analysis.wording import say
 
@@ -41,12 +45,14 @@ def review_text(review: Review) -> str:
     claims = {"capture_id": review.capture_id, "sha256": review.sha256}
     if review.content_sha256:
         claims["content_sha256"] = review.content_sha256
+    job = job_object(review.job)
     stored = {
         **review.kept,
         "schema": SCHEMA,
         "capture": {**review.kept_of_capture, **claims},
         "markers": [*(_marker_object(item) for item in review.markers), *review.unknown_markers],
         "decisions": [_decision_object(item) for item in review.decisions],
+        **({"job": job} if job else {}),
     }
     return json.dumps(stored, allow_nan=False, indent=1) + "\n"
 
@@ -86,6 +92,7 @@ def parse_review(text: str) -> Review:
         markers=known,
         decisions=decisions,
         unknown_markers=unknown,
+        job=parse_job(top.optional("job")),
         kept=top.rest(),
         kept_of_capture=capture.rest(),
     )
@@ -105,6 +112,10 @@ class _Object:
         if key not in self._left:
             raise ReviewError(say("{where} lacks {key!r}", where=self._where, key=key), _DAMAGED)
         return self._left.pop(key)
+
+    def optional(self, key: str) -> Any:
+        """A value, or None where it is absent."""
+        return self._left.pop(key, None)
 
     def text(self, key: str, default: str | None = None) -> str:
         """A text; the default where it is absent and there is one."""
