@@ -15,11 +15,11 @@ from app.printable import printable
 DONE, SOME_FAILED, WRONG_CALL, INTERRUPTED = 0, 1, 2, 130
 """Exit statuses; 130 is 128 + SIGINT, common practice of shells."""
 
-ERRANDS = ("analyse", "demo", "verify")
+ERRANDS = ("analyse", "demo", "report", "verify")
 
 _ABOUT = """Find the worn band on a position sensor's track in stored voltage captures, and prove it.
 
-With files, or with nothing, the workbench opens. 'analyse', 'demo' and 'verify' need no screen."""
+With files, or with nothing, the workbench opens. The rest needs no screen."""
 
 _STATUS = """exit status: 0 all done; 1 some file could not be done, the others are; 2 the call was wrong"""
 
@@ -57,7 +57,7 @@ def parser() -> argparse.ArgumentParser:
     """What can be called, and how."""
     top = argparse.ArgumentParser(
         prog="wornband",
-        usage="wornband [FILE...]\n       wornband {analyse,demo,verify} ...",
+        usage="wornband [FILE...]\n       wornband {analyse,demo,report,verify} ...",
         description=_ABOUT,
         epilog=_STATUS,
         formatter_class=argparse.RawDescriptionHelpFormatter,
@@ -67,6 +67,7 @@ def parser() -> argparse.ArgumentParser:
     errands = top.add_subparsers(dest="errand", metavar="", title="errands")
     _add_analyse(errands)
     _add_demo(errands)
+    _add_report(errands)
     verify = errands.add_parser(
         "verify",
         help="does a capture still match its fingerprint and its review?",
@@ -75,6 +76,11 @@ def parser() -> argparse.ArgumentParser:
         allow_abbrev=False,
     )
     verify.add_argument("files", nargs="+", metavar="FILE", help="a capture")
+    verify.add_argument(
+        "--report",
+        metavar="REPORT",
+        help="a stored report, or the fingerprint printed on one: was it made from this capture?",
+    )
     return top
 
 
@@ -96,6 +102,21 @@ def _add_analyse(errands: argparse._SubParsersAction[argparse.ArgumentParser]) -
     analyse.add_argument(
         "--jobs", type=_jobs, default=1, metavar="N", help="processes that share the files (1 unless given)"
     )
+
+
+def _add_report(errands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    report = errands.add_parser(
+        "report",
+        help="write the report of a capture as PDF or HTML",
+        description="Write the report of a capture: a page for the customer, and the evidence.",
+        epilog=_STATUS,
+        allow_abbrev=False,
+    )
+    report.add_argument("file", metavar="FILE", help="a capture; its review is used where there is one")
+    report.add_argument("-o", "--output", required=True, metavar="OUT", help="OUT.pdf or OUT.html")
+    report.add_argument("--compare", default="", metavar="OTHER", help="another capture to set beside it")
+    report.add_argument("--language", choices=("en", "de"), default="en", help="en unless given")
+    report.add_argument("--paper", choices=("a4", "letter"), default="a4", help="a4 unless given")
 
 
 def _add_demo(errands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
@@ -131,7 +152,19 @@ def _run(arguments: list[str]) -> int:
     if call.errand == "verify":
         from app.verifying import verify
 
-        return verify(call.files, out=sys.stdout, err=sys.stderr)
+        return verify(call.files, report=call.report or "", out=sys.stdout, err=sys.stderr)
+    if call.errand == "report":
+        from app.reporting.errand import report
+
+        return report(
+            call.file,
+            call.output,
+            compare=call.compare,
+            language=call.language,
+            paper=call.paper,
+            out=sys.stdout,
+            err=sys.stderr,
+        )
     return _open_window([])
 
 

@@ -13,7 +13,7 @@ BAND_COLOUR = "#D55E00"
 """Vermillion of Okabe & Ito (2008); hatched too, for a black-and-white printer."""
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Stroke:
     """Lines drawn with one pen.
 
@@ -110,9 +110,9 @@ def line(*points: tuple[float, float]) -> NDArray[np.float64]:
 def hatched(x: float, y: float, width: float, height: float, *, possible: bool = False) -> tuple[Mark, ...]:
     """A rectangle hatched as a band is, with its edge; dashed where the band is only possible."""
     edge = line((x, y), (x + width, y), (x + width, y + height), (x, y + height), (x, y))
-    strokes = tuple(_hatches(x, y, width, height, 7.0))
+    strokes = tuple(_hatches(x, y, width, height, 9.0))
     return (
-        Stroke(strokes, BAND_COLOUR, 1.4, 0.55),
+        Stroke(strokes, BAND_COLOUR, 1.3, 0.4),
         Stroke((edge,), BAND_COLOUR, 1.2, 1.0, (5.0, 3.5) if possible else ()),
     )
 

@@ -15,7 +15,7 @@ from analysis.reports.fault_codes import code_meaning, fault_codes
 from analysis.reports.findings_report import findings_report
 from analysis.reports.pages import Block, Facts, Grid, Heading, Items, Page, Paragraph, Style
 from analysis.reports.quantities import names, travel
-from analysis.reports.report_pictures import TRACE, picture
+from analysis.reports.report_pictures import other_picture
 from analysis.reports.subject import Beside, Subject
 from analysis.reports.verdicts import headline, not_claimed
 from analysis.review.model import Choice, Decision
@@ -77,6 +77,10 @@ _STEPS = {
     Step.WET: say("wet"),
     Step.UNPLUGGED: say("unplugged"),
 }
+_WHOSE = say(
+    "A limit that names a maker and a model is that maker's published service figure. Where it is another"
+    " model than this car, it stands in for this car's own, which was not at hand."
+)
 _REPAIRS_UNKNOWN = say("none disclosed")
 
 
@@ -91,7 +95,8 @@ def evidence_page(subject: Subject, beside: Beside | None = None) -> Page:
         *_the_car(subject),
         *_how_measured(subject),
         *_section(by_title.get("Checks")),
-        *_bands(subject, by_title),
+        *((Paragraph(_WHOSE, Style.SMALL),) if subject.findings.checks else ()),
+        *_bands(subject, beside, by_title),
         *_evidence(subject),
         *_comparison(beside),
         *_changes(subject),
@@ -217,10 +222,10 @@ _STATES = {
 }
 
 
-def _bands(subject: Subject, by_title: dict[str, Section]) -> Iterator[Block]:
+def _bands(subject: Subject, beside: Beside | None, by_title: dict[str, Section]) -> Iterator[Block]:
     yield from _section(by_title.get("Bands"))
-    made = picture(subject, TRACE, None)
-    if made is not None and TRACE not in subject.review.job.pictures and subject.findings.bands:
+    made = other_picture(subject, beside)
+    if made is not None:
         yield made
     yield from _section(by_title.get("Travel tested"))
 

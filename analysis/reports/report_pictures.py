@@ -19,10 +19,16 @@ NONE = "none"
 """Stands for no picture at all, where the technician wants none."""
 
 
-def default_picture(subject: Subject) -> str:
-    """The picture that shows what the verdict says: the track for a place on it, else the signal in time."""
+def default_picture(subject: Subject, beside: Beside | None = None) -> str:
+    """The picture that shows what the verdict says.
+
+    Another capture is compared along the track. Without one, the signal in time stands beside its modelled
+    course where it breaks up; where nothing does, the track shows what was tested.
+    """
     findings = subject.findings
-    if any(not is_watched(band) for band in findings.bands) or not findings.events:
+    if any(not is_watched(band) for band in findings.bands):
+        return TRACK if beside is not None else TRACE
+    if not findings.events or beside is not None:
         return TRACK
     if findings.verdict.code.value in ("no_fault_found", "inconclusive"):
         return TRACK
@@ -33,10 +39,23 @@ def chosen_pictures(subject: Subject, beside: Beside | None) -> Iterator[Picture
     """The pictures of page one; those that cannot be made are left out."""
     if subject.findings.verdict.code.value == "measurement_problem" and not subject.review.job.pictures:
         return
-    for code in subject.review.job.pictures or (default_picture(subject),):
-        made = picture(subject, code, beside)
+    if subject.review.job.pictures == (NONE,):
+        return
+    wanted = subject.review.job.pictures
+    first = default_picture(subject, beside)
+    made = [picture(subject, code, beside) for code in wanted or (first, *PICTURES)]
+    there = [item for item in made if item is not None]
+    yield from there if wanted else there[:1]
+
+
+def other_picture(subject: Subject, beside: Beside | None) -> Picture | None:
+    """The picture for page two: the first that page one does not show."""
+    shown = {made.code for made in chosen_pictures(subject, beside)}
+    for code in PICTURES:
+        made = picture(subject, code, beside) if code not in shown else None
         if made is not None:
-            yield made
+            return made
+    return None
 
 
 def picture(subject: Subject, code: str, beside: Beside | None, *, alone: bool = False) -> Picture | None:

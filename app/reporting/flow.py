@@ -152,7 +152,16 @@ class Flow:
         again : callable or None
             Called at the top of a new sheet, to say again what the columns are.
         """
-        count = max((len(made.heights) for made, _ in texts), default=0)
+        tallest = max((made.height for made, _ in texts), default=0.0)
+        if tallest <= self.room:  # text by text, so that a reader of the PDF meets whole cells
+            for made, x in texts:
+                y = self.y
+                for number, tall in enumerate(made.heights):
+                    self.add(Line(made.layout, number, x, y))
+                    y += tall
+            self.y += tallest
+            return
+        count = max(len(made.heights) for made, _ in texts)
         for number in range(count):
             tall = max(made.heights[number] for made, _ in texts if number < len(made.heights))
             if tall > self.room and not self.fresh:

@@ -23,6 +23,7 @@ from analysis.reports.pages import (
     Style,
 )
 from app.printable import printable
+from app.reporting.fingerprints import HTML_NAME
 from app.reporting.images import Image
 from app.reporting.materials import Materials
 from app.reporting.svg import svg
@@ -62,6 +63,7 @@ def report_html(materials: Materials) -> str:
         f'<!DOCTYPE html>\n<html lang="{escape(pages.language)}">\n<head>\n<meta charset="utf-8">',
         f'<meta http-equiv="Content-Security-Policy" content="{_policy()}">',
         '<meta name="viewport" content="width=device-width, initial-scale=1">',
+        *_fingerprint(pages.fingerprint),
         f"<title>{_words(pages.title)}</title>\n<style>{_STYLE}</style>\n</head>\n<body>",
         _header(materials),
         "<main>",
@@ -71,6 +73,10 @@ def report_html(materials: Materials) -> str:
         "</body>\n</html>\n",
     ]
     return "\n".join(parts)
+
+
+def _fingerprint(digest: str) -> list[str]:
+    return [f'<meta name="{HTML_NAME}" content="{escape(digest)}">'] if digest else []
 
 
 def _policy() -> str:

@@ -49,8 +49,11 @@ def load_image(path: Path) -> Image:
     ImageError
         Where it is missing, no picture, too large, or cannot be read.
     """
-    from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QSize
-    from PySide6.QtGui import QImageReader
+    try:
+        from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QSize
+        from PySide6.QtGui import QImageReader
+    except ImportError as error:
+        raise ImageError(f"the picture {path.name} needs Qt to be read", "install Qt's libraries") from error
 
     try:
         if not path.is_file():
