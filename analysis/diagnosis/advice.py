@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from analysis.captures.model import Role
-from analysis.diagnosis.evidence import Seen
 from analysis.diagnosis.findings import Band, State, Statement, Verdict, VerdictCode
+from analysis.diagnosis.seen import Seen
 from analysis.wording import say
 
 ENOUGH_CROSSINGS = 6

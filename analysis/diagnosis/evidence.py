@@ -5,68 +5,25 @@ A statement is a function from `Seen` to one `Statement`, or None where it has n
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable
 
 import numpy as np
 
 from analysis.captures.model import Role, Step
+from analysis.diagnosis.evidence_tracks import position_from_other_track
 from analysis.diagnosis.findings import Band, Check, Direction, Result, State, Statement
-from analysis.diagnosis.hypotheses import explained, rest_travel, substance
-from analysis.diagnosis.measurement_check import Problem
-from analysis.diagnosis.places import Place
-from analysis.diagnosis.studies import Studies, Study
+from analysis.diagnosis.hypotheses import rest_travel
+from analysis.diagnosis.seen import PLAIN, QUIET_WEIGHT, Seen, disturbed_weight
+from analysis.diagnosis.seen import names_of as _names
+from analysis.diagnosis.studies import Study
 from analysis.signals.facts import TrackSurvey
 from analysis.wording import Template, Wording, say
-
-PLAIN = 0.5
-"""A measurement problem weaker than this is not held against a capture."""
-
-SURE_BAND = 0.5
-"""Bands below this are "watch", and prove nothing."""
-
-QUIET_WEIGHT = 1.0
-"""Disturbances that add up to less than one plain one leave a wire quiet."""
-
-
-@dataclass(frozen=True, slots=True)
-class Seen:
-    """Everything that the statements are made from."""
-
-    studies: Studies
-    problems: tuple[Problem, ...]
-    checks: tuple[Check, ...]
-    bands: tuple[Band, ...]
-    places: tuple[tuple[Role, Place], ...]
-
-    @property
-    def sure_bands(self) -> tuple[Band, ...]:
-        """Bands that are more than a possibility."""
-        return tuple(band for band in self.bands if band.confidence >= SURE_BAND)
-
-    def check(self, code: str) -> Check | None:
-        """The first check of a code."""
-        return next((check for check in self.checks if check.code == code), None)
 
 
 def chain_of_evidence(seen: Seen) -> tuple[Statement, ...]:
     """All statements that have a place in this capture, in the order in which a sceptic asks."""
     made = (make(seen) for make in STATEMENTS)
     return tuple(statement for statement in made if statement is not None)
-
-
-def disturbed_weight(seen: Seen, item: Study) -> float:
-    """Weight of one record's disturbances of the signal that no place explains."""
-    return sum(
-        substance(event, item, role)
-        for role in item.surveys
-        for event in item.disturbances(role)
-        if not explained(event.travel_percent, seen.places, role)
-    )
-
-
-def _names(items: Sequence[Study]) -> tuple[str, ...]:
-    return tuple(dict.fromkeys(item.record.name for item in items))
 
 
 def _measured(seen: Seen) -> Statement:
@@ -362,6 +319,7 @@ STATEMENTS: tuple[Callable[[Seen], Statement | None], ...] = (
     _improved,
     _elsewhere,
     _tracks_agree,
+    position_from_other_track,
     _all_tracks,
     _rest_tested,
     _far_end,

@@ -14,13 +14,14 @@ from analysis.diagnosis.advice import give_advice
 from analysis.diagnosis.bands import LEAST_LISTED, make_band, reconciled
 from analysis.diagnosis.checks import run_checks
 from analysis.diagnosis.confidence import calibration, on_any_track, verdict_probabilities
-from analysis.diagnosis.evidence import Seen, chain_of_evidence
+from analysis.diagnosis.evidence import chain_of_evidence
 from analysis.diagnosis.findings import Band, BandBasis, Findings, FoundSpot, VerdictCode
 from analysis.diagnosis.hypotheses import Features, impossible, weigh
 from analysis.diagnosis.measurement_check import find_problems
 from analysis.diagnosis.places import Place, find_places
 from analysis.diagnosis.profile_model import SensorProfile
 from analysis.diagnosis.profiles import load_profile
+from analysis.diagnosis.seen import Seen
 from analysis.diagnosis.studies import Studies, study
 from analysis.diagnosis.summary import coverage, events, record_outcomes
 from analysis.diagnosis.verdict import give_verdict

@@ -13,10 +13,11 @@ from analysis.diagnosis.profile_model import SensorProfile
 from analysis.diagnosis.splitting import split_by_wire
 from analysis.progress import Tick, ignore, part
 from analysis.signals.cells import LEAST_FEED_V, Feed, RecordCells, reduce_record
+from analysis.signals.companion import Traced, helped, relation_of, steadier_is_second
 from analysis.signals.events import Disturbance, channel_disturbances
 from analysis.signals.facts import TrackSurvey
 from analysis.signals.floor import RecordSurvey
-from analysis.signals.motion import Outline, follow, outline
+from analysis.signals.motion import Motion, Outline, follow, outline
 from analysis.signals.pieces import find_open_level
 from analysis.signals.roughness import survey_record, survey_track
 from analysis.signals.steadiness import Steadiness, steadiness
@@ -140,8 +141,12 @@ def study(capture: Capture, profile: SensorProfile, *, tick: Tick = ignore) -> S
         reduced.append((record, reduce_record(record, feed, tick=share)))
         done += len(record)
     studies = tuple(_steadied(*reduced.pop(0)) for _ in range(len(reduced)))
+    motions = _motions(studies, {role: _traced(studies, role) for role in TRACKS})
     for role in TRACKS:
-        studies = _followed(studies, role, feed)
+        studies = tuple(
+            item if motion is None else _surveyed(item, motion, role, feed)
+            for item, motion in zip(studies, motions[role], strict=True)
+        )
     tick(1.0)
     return Studies(capture, profile, feed, studies, _tracks(studies), measured)
 
@@ -194,7 +199,7 @@ def _steadied(record: Record, cells: RecordCells) -> Study:
     return Study(record, replace(cells, volts=volts), steady)
 
 
-def _followed(studies: tuple[Study, ...], role: Role, feed: Feed) -> tuple[Study, ...]:
+def _traced(studies: tuple[Study, ...], role: Role) -> list[Traced | None]:
     """Follow one track through all records, with the open level that they share."""
     outlines = [_outline(item, role) for item in studies]
     moving = [
@@ -203,10 +208,31 @@ def _followed(studies: tuple[Study, ...], role: Role, feed: Feed) -> tuple[Study
         if drawn is not None and item.record.step not in STILL_STEPS
     ]
     open_level = find_open_level(moving)
-    return tuple(
-        item if drawn is None else _surveyed(item, drawn, role, open_level, feed)
-        for item, drawn in zip(studies, outlines, strict=True)
-    )
+    return [
+        None if drawn is None else Traced(drawn, follow(drawn, open_level=open_level)) for drawn in outlines
+    ]
+
+
+def _motions(
+    studies: tuple[Study, ...], traces: Mapping[Role, list[Traced | None]]
+) -> dict[Role, list[Motion | None]]:
+    """The motion of each track in each record; where there are two, each helps the other."""
+    alone = {role: [None if item is None else item.motion for item in traces[role]] for role in TRACKS}
+    first, second = (traces[role] for role in TRACKS)
+    pairs = {
+        index: (one, other)
+        for index, (one, other) in enumerate(zip(first, second, strict=True))
+        if one is not None and other is not None
+    }
+    moving = [pair for index, pair in pairs.items() if studies[index].record.step not in STILL_STEPS]
+    relation = relation_of(moving)
+    if relation is None:
+        return alone
+    believed = steadier_is_second(moving)
+    for index, (one, other) in pairs.items():
+        alone[TRACKS[0]][index] = helped(one, other, relation, other_is_steadier=believed)
+        alone[TRACKS[1]][index] = helped(other, one, relation.inverted(), other_is_steadier=not believed)
+    return alone
 
 
 def _outline(item: Study, role: Role) -> Outline | None:
@@ -221,8 +247,7 @@ def _outline(item: Study, role: Role) -> Outline | None:
     )
 
 
-def _surveyed(item: Study, drawn: Outline, role: Role, open_level: float | None, feed: Feed) -> Study:
-    motion = follow(drawn, open_level=open_level)
+def _surveyed(item: Study, motion: Motion, role: Role, feed: Feed) -> Study:
     survey = survey_record(
         motion,
         cell_s=item.cells.cell_s,

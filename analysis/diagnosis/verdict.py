@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from analysis.captures.model import Role
-from analysis.diagnosis.evidence import Seen
 from analysis.diagnosis.findings import Band, State, Statement, Verdict, VerdictCode
 from analysis.diagnosis.profile_model import Contact
+from analysis.diagnosis.seen import Seen
 from analysis.wording import Template, Wording, listed, plural, say
 
 CAUSES: Mapping[VerdictCode, tuple[str, ...]] = {

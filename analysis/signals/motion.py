@@ -8,7 +8,7 @@ path then bridges the gap, and says how unsure it is.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -17,6 +17,7 @@ from scipy.ndimage import median_filter
 
 from analysis.signals.cells import CellSeries
 from analysis.signals.facts import ArmPath
+from analysis.signals.held import LEAST_PERCENT, without_held
 from analysis.signals.noise import UsualLevel, usual_level
 from analysis.signals.pieces import (
     FASTEST_PERCENT_PER_S,
@@ -41,14 +42,6 @@ BRIDGE_S = 0.016
 BRIDGE_WEIGHT = 0.02
 """Weight of the bridge beside that of a node whose cells are all truthful."""
 
-HELD_S = 0.008
-"""A sample repeated for this long, and at least `LEAST_HELD_CELLS` times, is no sample..."""
-
-LEAST_HELD_CELLS = 4
-
-MOST_HELD = 0.05
-"""...unless more than this share of all neighbours read alike."""
-
 ANCHOR_S = 0.010
 """A stretch of truthful signal this long says by itself where the arm was."""
 
@@ -59,9 +52,6 @@ GENTLE_PERCENT_PER_S2 = 1500.0
 """How hard an arm may be thought to have swerved in a gap, and `MOST_BENT_PERCENT` how far."""
 
 MOST_BENT_PERCENT = 1.5
-
-LEAST_PERCENT = 0.01
-"""Noise below this is not told apart from none: half a millivolt on a 5 V feed."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,6 +71,8 @@ class Motion:
         Cells from which the path was reckoned.
     noise : UsualLevel
         Usual move between neighbouring cells along the travel, in %.
+    guided : ndarray of bool, shape (n_cells,), or None
+        Cells in which another track of the sensor told where the arm was; None where none did.
     """
 
     path: ArmPath
@@ -89,6 +81,12 @@ class Motion:
     below: NDArray[np.float32]
     truthful: NDArray[np.bool_]
     noise: UsualLevel
+    guided: NDArray[np.bool_] | None = None
+
+    @property
+    def known(self) -> NDArray[np.bool_]:
+        """Cells in which something told where the arm was, shape (n_cells,)."""
+        return self.truthful if self.guided is None else self.truthful | self.guided
 
     @property
     def departure(self) -> NDArray[np.float32]:
@@ -145,7 +143,7 @@ def outline(
     Outline or None
         None where fewer than four cells hold a sample: nothing can be followed.
     """
-    cells = _without_held(cells, cell_s)
+    cells = without_held(cells, cell_s)
     if int(np.isfinite(cells.mean).sum()) < 4:
         return None
     noise = _noise(cells.mean, step_percent)
@@ -176,6 +174,29 @@ def follow(drawn: Outline, *, open_level: float | None = None) -> Motion:
     truthful = _agreeing(drawn, truthful, per_node)
     nodes, lone_s = _smooth(drawn.cells.mean, truthful, drawn.tolerance, per_node, drawn.cell_s)
     return _departures(drawn, nodes, lone_s, truthful, per_node)
+
+
+def guided_by(drawn: Outline, truthful: NDArray[np.bool_], elsewhere_percent: NDArray[np.float32]) -> Motion:
+    """Estimate the path again where another track of the sensor tells what this one does not.
+
+    Parameters
+    ----------
+    drawn : Outline
+        Of that record.
+    truthful : ndarray of bool, shape (n_cells,)
+        Cells of this track that are believed.
+    elsewhere_percent : ndarray, shape (n_cells,)
+        This track's travel in % as the other one tells it; NaN where it has nothing to add.
+
+    Returns
+    -------
+    Motion
+    """
+    told = np.isfinite(elsewhere_percent)
+    mean = np.where(told, elsewhere_percent, drawn.cells.mean)
+    per_node = max(1, round(NODE_S / drawn.cell_s))
+    nodes, lone_s = _smooth(mean, truthful | told, drawn.tolerance, per_node, drawn.cell_s)
+    return replace(_departures(drawn, nodes, lone_s, truthful, per_node), guided=told)
 
 
 def _agreeing(drawn: Outline, truthful: NDArray[np.bool_], per_node: int) -> NDArray[np.bool_]:
@@ -211,29 +232,6 @@ def _long_runs(marks: NDArray[np.bool_], least: int) -> NDArray[np.bool_]:
     np.add.at(steps, firsts[kept], 1)
     np.add.at(steps, lasts[kept], -1)
     return np.asarray(marks & (np.cumsum(steps[:-1]) > 0))
-
-
-def _without_held(cells: CellSeries, cell_s: float) -> CellSeries:
-    """Cells with the stretches blanked in which a recorder repeated its last sample for want of a new one.
-
-    A signal with noise never reads the same to the last digit for long; where it often does, nothing is
-    blanked, since then the recorder's step hides the noise.
-    """
-    same = (np.diff(cells.mean) == 0.0) & (cells.spread[1:] == 0.0)
-    if not same.any() or np.mean(same) > MOST_HELD:
-        return cells
-    runs = np.flatnonzero(np.diff(np.concatenate([[False], same, [False]]).astype(np.int8))).reshape(-1, 2)
-    least = max(LEAST_HELD_CELLS, round(HELD_S / cell_s))
-    held = np.zeros(len(cells.mean), dtype=np.bool_)
-    moved = np.abs(np.diff(cells.mean))
-    usual = 12.0 * float(np.median(moved[np.isfinite(moved)])) + LEAST_PERCENT
-    for first, last in runs[runs[:, 1] - runs[:, 0] >= least]:
-        # A repeated sample goes on from the one before; what is reached by a jump is a contact on its rail.
-        if first == 0 or moved[first - 1] <= usual:
-            held[first : last + 1] = True
-    blank = np.float32(np.nan)
-    series = (cells.mean, cells.minimum, cells.maximum)
-    return CellSeries(*(np.where(held, blank, item) for item in series)) if held.any() else cells
 
 
 def _noise(mean: NDArray[np.float32], step_percent: float) -> UsualLevel:
