@@ -15,7 +15,7 @@ from app.printable import printable
 DONE, SOME_FAILED, WRONG_CALL, INTERRUPTED = 0, 1, 2, 130
 """Exit statuses; 130 is 128 + SIGINT, common practice of shells."""
 
-ERRANDS = ("analyse", "demo", "report", "verify")
+ERRANDS = ("analyse", "compare", "demo", "report", "verify")
 
 _ABOUT = """Find the worn band on a position sensor's track in stored voltage captures, and prove it.
 
@@ -57,7 +57,7 @@ def parser() -> argparse.ArgumentParser:
     """What can be called, and how."""
     top = argparse.ArgumentParser(
         prog="wornband",
-        usage="wornband [FILE...]\n       wornband {analyse,demo,report,verify} ...",
+        usage="wornband [FILE...]\n       wornband {analyse,compare,demo,report,verify} ...",
         description=_ABOUT,
         epilog=_STATUS,
         formatter_class=argparse.RawDescriptionHelpFormatter,
@@ -66,6 +66,7 @@ def parser() -> argparse.ArgumentParser:
     top.add_argument("--version", action="version", version=f"wornband {_version()}")
     errands = top.add_subparsers(dest="errand", metavar="", title="errands")
     _add_analyse(errands)
+    _add_compare(errands)
     _add_demo(errands)
     _add_report(errands)
     verify = errands.add_parser(
@@ -101,6 +102,27 @@ def _add_analyse(errands: argparse._SubParsersAction[argparse.ArgumentParser]) -
     )
     analyse.add_argument(
         "--jobs", type=_jobs, default=1, metavar="N", help="processes that share the files (1 unless given)"
+    )
+
+
+def _add_compare(errands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    compare = errands.add_parser(
+        "compare",
+        help="what differs between two captures, and whether it is more than chance",
+        description="Compare two captures of one sensor, before and after: bands, with the crossings of both,"
+        " and every reading with its difference.",
+        epilog=_STATUS,
+        allow_abbrev=False,
+    )
+    compare.add_argument("before", metavar="BEFORE", help="a capture")
+    compare.add_argument("after", metavar="AFTER", help="a capture")
+    compare.add_argument("--json", action="store_true", help="one JSON object")
+    compare.add_argument(
+        "--mirrored",
+        action="append",
+        default=[],
+        choices=("before", "after"),
+        help="this sensor is mounted the other way round: its travel counts from the other end",
     )
 
 
@@ -144,6 +166,17 @@ def _run(arguments: list[str]) -> int:
 
         return analyse(
             call.files, Request(call.profile, call.json), jobs=call.jobs, out=sys.stdout, err=sys.stderr
+        )
+    if call.errand == "compare":
+        from app.comparing import compare_files
+
+        return compare_files(
+            call.before,
+            call.after,
+            as_json=call.json,
+            mirrored=frozenset(call.mirrored),
+            out=sys.stdout,
+            err=sys.stderr,
         )
     if call.errand == "demo":
         from app.demonstration import demonstrate

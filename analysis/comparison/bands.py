@@ -6,12 +6,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from analysis.captures.model import Role
+from analysis.comparison.mirrored import mirrored_travel
 from analysis.comparison.model import CHANCE, BandComparison, Change, Relation, Tested
-from analysis.comparison.side import Side, survey_of
+from analysis.comparison.side import Side, of_record
 from analysis.comparison.tested import easier, how_tested
 from analysis.comparison.words import NAMES
+from analysis.diagnosis.assess import assess
 from analysis.diagnosis.findings import Band, Findings, VerdictCode
-from analysis.diagnosis.visits import count_visits
 from analysis.intervals import Interval
 from analysis.signals.proportions import fisher_exact_p, newcombe_difference
 from analysis.wording import Wording, say
@@ -79,12 +80,7 @@ def _spots(found: Sequence[Findings]) -> list[_Spot]:
 def _compared(
     sides: Sequence[Side], found: Sequence[Findings], spot: _Spot, relation: Relation
 ) -> BandComparison:
-    restless = any(_by_unrest(found[number], band) for number, band in spot.bands)
-    surveys = [survey_of(item, spot.track) for item in found]
-    one, two = (
-        how_tested(side, survey, spot.travel, restless=restless)
-        for side, survey in zip(sides, surveys, strict=True)
-    )
+    one, two = (how_tested(side, _looked_up(side, spot)) for side in sides)
     p_value = fisher_exact_p(one.noisy_passes, one.passes, two.noisy_passes, two.passes)
     bands = (spot.band_of(0), spot.band_of(1))
     change, reasons = _change((one, two), bands, p_value, relation)
@@ -109,13 +105,11 @@ def _compared(
     )
 
 
-def _by_unrest(findings: Findings, band: Band) -> bool:
-    """Whether the band's noisy passes are only reached when restless crossings count."""
-    survey = survey_of(findings, band.track)
-    if survey is None:
-        return False
-    crossed, noisy = count_visits(survey, band.travel)
-    return int((crossed & noisy).sum()) < band.noisy_passes
+def _looked_up(side: Side, spot: _Spot) -> Band | None:
+    """The stretch as this side's own evidence has it, counted from its own end of the travel."""
+    travel = mirrored_travel(spot.travel) if side.mirrored else spot.travel
+    found = of_record(side.findings, side.record) if side.record else side.findings
+    return assess(found, spot.track, travel)
 
 
 def _share_difference(first: Tested, second: Tested) -> Interval:

@@ -13,14 +13,17 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.captures.model import Record, Role
+from analysis.control_unit.debounce import ContinuousTimer, Debounce, ripeness, stored_at
+from analysis.control_unit.rules import HOLD_S, READING_EVERY_S, ControlUnit
 from analysis.diagnosis.conformance import spans_beyond
+from analysis.errors import ControlUnitError
 from analysis.intervals import Interval
 from analysis.progress import Tick, ignore, part
 from analysis.signals.cells import Feed, reduce_record
 from analysis.wording import Wording, say
 
 DEFAULT_LIMIT_PERCENT = 9.02
-DEFAULT_HOLD_S = 0.5
+
 DEFAULT_SOURCE = say(
     "limit and time of Honda Civic FC, trouble code P2135 (9.02 % for 0.5 s), published for the two tracks of"
     " a throttle; the same time before a code in HUMMER H2 2009, C0625/C0630. For two corners of an axle no"
@@ -28,6 +31,7 @@ DEFAULT_SOURCE = say(
 )
 
 
+_DEFAULT_DEBOUNCE = ContinuousTimer(HOLD_S)
 _USUAL_FEED = Feed()
 
 
@@ -39,8 +43,10 @@ class Rule:
     ----------
     limit_percent : float
         Difference of travel beyond which it counts, in %.
-    hold_s : float
-        Time without interruption before the code sets.
+        debounce : ContinuousTimer or UpDownCounter
+        How long it must show before the code sets.
+    tick_s : float
+        Seconds between two readings of the control unit.
     level_percent : float
         Difference that counts as level: what was learnt at the height calibration.
     source : Wording or str
@@ -48,21 +54,30 @@ class Rule:
 
     Raises
     ------
-    ValueError
-        Where the limit is not positive or the time is negative.
+        ControlUnitError
+        Where the limit is not positive, or it reads faster or slower than any control unit.
     """
 
     limit_percent: float = DEFAULT_LIMIT_PERCENT
-    hold_s: float = DEFAULT_HOLD_S
+    debounce: Debounce = _DEFAULT_DEBOUNCE
+    tick_s: float = READING_EVERY_S
     level_percent: float = 0.0
     source: str = DEFAULT_SOURCE
 
     def __post_init__(self) -> None:
-        if not self.limit_percent > 0.0 or not self.hold_s >= 0.0:
-            raise ValueError(
-                "limit_percent must be positive and hold_s not negative,"
-                f" got {self.limit_percent} and {self.hold_s}"
+        if not self.limit_percent > 0.0:
+            raise ControlUnitError(
+                say("the limit of the difference must be above 0 %, got {came:g} %", came=self.limit_percent),
+                say("enter it in % of travel"),
             )
+        ControlUnit(self.tick_s)  # knows how often a control unit may read
+
+    def waits(self) -> Wording:
+        """How long it waits, as words."""
+        if isinstance(self.debounce, ContinuousTimer):
+            return say("waits {hold_s:.2f} s", hold_s=self.debounce.hold_s)
+        counter = {"up": self.debounce.up, "down": self.debounce.down, "limit": self.debounce.limit}
+        return say("counts {up} up and {down} down to {limit}", **counter)
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,8 +124,8 @@ class Plausibility:
         Second less first, less the level of the rule; NaN where either is missing.
     beyond : tuple of Interval
         When the difference was beyond the limit.
-    stored : tuple of Interval
-        Those of them that lasted longer than the rule's time.
+        stored_s : tuple of float
+        When a control unit with the rule would have stored a fault.
     """
 
     rule: Rule
@@ -119,7 +134,7 @@ class Plausibility:
     travel_percent: tuple[NDArray[np.float64], NDArray[np.float64]]
     difference_percent: NDArray[np.float64]
     beyond: tuple[Interval, ...]
-    stored: tuple[Interval, ...]
+    stored_s: tuple[float, ...]
 
     @property
     def beyond_s(self) -> float:
@@ -134,7 +149,7 @@ class Plausibility:
     @property
     def first_stored_s(self) -> float | None:
         """When the first fault would have been stored; None where none would."""
-        return self.stored[0].start + self.rule.hold_s if self.stored else None
+        return self.stored_s[0] if self.stored_s else None
 
     @property
     def median_percent(self) -> float:
@@ -144,7 +159,7 @@ class Plausibility:
 
     def summary(self) -> Wording:
         """What a control unit with this rule would have done, in plain words."""
-        values = {"limit": self.rule.limit_percent, "hold_s": self.rule.hold_s}
+        values = {"limit": self.rule.limit_percent, "waits": self.rule.waits()}
         first = {"one": self.names[0], "other": self.names[1]}
         if not len(self.time_s):
             return say("{one} and {other} share no stretch of time: nothing can be compared.", **first)
@@ -156,15 +171,15 @@ class Plausibility:
         if self.first_stored_s is None:
             return say(
                 "{one} and {other} differ by more than {limit:.1f} % of travel for {beyond_s:.2f} s of"
-                " {whole_s:.1f} s, {longest_s:.2f} s at a time: too short for a control unit that waits"
-                " {hold_s:.2f} s, which would have stored no fault.",
+                " {whole_s:.1f} s, {longest_s:.2f} s at a time: too short for a control unit that"
+                " {waits}, which would have stored no fault.",
                 **first,
                 **values,
                 **counts,
             )
         return say(
             "{one} and {other} differ by more than {limit:.1f} % of travel for {beyond_s:.2f} s of"
-            " {whole_s:.1f} s, {longest_s:.2f} s at a time: a control unit that waits {hold_s:.2f} s would"
+            " {whole_s:.1f} s, {longest_s:.2f} s at a time: a control unit that {waits} would"
             " have stored a fault at {moment_s:.2f} s. It would name both corners, whichever sensor is bad.",
             moment_s=self.first_stored_s,
             **first,
@@ -226,7 +241,7 @@ def compare_corners(
         travel_percent=travel,
         difference_percent=difference,
         beyond=_plain(spans_beyond(difference, **limits, **clock)),
-        stored=_plain(spans_beyond(difference, **limits, **clock, hold_s=rule.hold_s)),
+        stored_s=_stored_s(time_s, difference, step_s, rule),
     )
 
 
@@ -252,3 +267,13 @@ def _at(time_s: NDArray[np.float64], series: _Series) -> NDArray[np.float64]:
 def _plain(spans: tuple[Interval, ...]) -> tuple[Interval, ...]:
     """The same in Python's own numbers."""
     return tuple(Interval(float(item.start), float(item.stop)) for item in spans)
+
+
+def _stored_s(
+    time_s: NDArray[np.float64], difference: NDArray[np.float64], step_s: float, rule: Rule
+) -> tuple[float, ...]:
+    """When the rule would have stored a fault: it looks once a `tick_s`, and a gap breaks no rule."""
+    stride = max(round(rule.tick_s / step_s), 1)
+    failed = np.abs(difference[::stride]) > rule.limit_percent
+    stored = stored_at(ripeness(failed, rule.debounce, tick_s=stride * step_s))
+    return tuple(float(item) for item in time_s[::stride][stored])

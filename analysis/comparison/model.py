@@ -45,6 +45,8 @@ class Tested:
     ----------
     passes, noisy_passes : int
         Crossings, and those on which the output broke up.
+    confidence : float
+        Calibrated probability that the output breaks up there place-locked; NaN where it is not rated.
     speed_percent_per_s : float
         Median speed of the crossings; NaN where there is none.
     sample_rate_hz : float
@@ -61,6 +63,7 @@ class Tested:
 
     passes: int
     noisy_passes: int
+    confidence: float = float("nan")
     speed_percent_per_s: float = float("nan")
     sample_rate_hz: float = float("nan")
     floor_percent: float = float("nan")

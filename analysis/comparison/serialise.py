@@ -98,6 +98,7 @@ def _tested(side: Tested, band: Band | None) -> JsonObject:
     return {
         "passes": side.passes,
         "noisy_passes": side.noisy_passes,
+        "confidence": _number(side.confidence),
         "speed_percent_per_s": _number(side.speed_percent_per_s),
         "sample_rate_hz": _number(side.sample_rate_hz),
         "recorder_floor_percent": _number(side.floor_percent),

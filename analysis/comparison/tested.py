@@ -4,14 +4,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-
-import numpy as np
-from numpy.typing import NDArray
+from statistics import median
 
 from analysis.comparison.model import Tested
-from analysis.comparison.side import Side
-from analysis.diagnosis.findings import TrackSurvey
-from analysis.diagnosis.visits import count_visits
+from analysis.comparison.side import Side, survey_of
+from analysis.diagnosis.findings import Band, CrossingTime
 from analysis.intervals import Interval
 from analysis.wording import Wording, say
 
@@ -25,34 +22,30 @@ SIMILAR_TEMPERATURE_C = 15.0
 _CONDITIONS = ("engine", "loads", "ignition", "plugged")
 
 
-def how_tested(side: Side, survey: TrackSurvey | None, travel: Interval, *, restless: bool) -> Tested:
+def how_tested(side: Side, band: Band | None) -> Tested:
     """How a side crossed a stretch of travel, and what it saw.
 
     Parameters
     ----------
     side : Side
         For the sampling and the conditions of its records.
-    survey : TrackSurvey or None
-        Of the track, on the common axis; None where the track was not swept.
-    travel : Interval
-        On the common axis, in %.
-    restless : bool
-        As in `count_visits`.
+    band : Band or None
+        The stretch as `analysis.diagnosis.assess` judges it on this side; None where the track was not swept.
     """
-    if survey is None:
+    if band is None or not band.passes:
         return Tested(0, 0)
-    crossed, noisy = count_visits(survey, travel, restless=restless)
-    rows = np.flatnonzero(crossed)
-    records = sorted({survey.crossings[row].record for row in rows})
+    records = sorted({item.record for item in band.crossings})
     conditions, temperature = _conditions(side, records)
     rates = [1.0 / item.sample_interval_s for name in records if (item := side.record_named(name))]
+    survey = survey_of(side.findings, band.track)
     return Tested(
-        passes=len(rows),
-        noisy_passes=int((crossed & noisy).sum()),
-        speed_percent_per_s=_median_speed(survey, rows, travel),
+        passes=band.passes,
+        noisy_passes=band.noisy_passes,
+        confidence=band.confidence,
+        speed_percent_per_s=_median_speed(band.crossings, band.travel),
         sample_rate_hz=min(rates, default=float("nan")),
-        floor_percent=survey.floor_percent,
-        breakup_percent=_worst(survey, rows, travel),
+        floor_percent=survey.floor_percent if survey is not None else float("nan"),
+        breakup_percent=band.output_smoothness_percent,
         conditions=conditions,
         temperature=temperature,
     )
@@ -150,26 +143,7 @@ def _state(value: str | float) -> str:
     return {1.0: "yes", 0.0: "no"}.get(float(value), f"{value:g}")
 
 
-def _inside(survey: TrackSurvey, travel: Interval) -> NDArray[np.bool_]:
-    edges = survey.edges_percent
-    return np.asarray((edges[1:] > travel.start) & (edges[:-1] < travel.stop))
-
-
-def _worst(survey: TrackSurvey, rows: NDArray[np.intp], travel: Interval) -> float:
-    found = survey.breakup_percent[rows][:, _inside(survey, travel)]
-    return float(np.nanmax(found)) if np.isfinite(found).any() else float("nan")
-
-
-def _median_speed(survey: TrackSurvey, rows: NDArray[np.intp], travel: Interval) -> float:
-    """Median over crossings of the travel covered inside over the time spent there, in % a second."""
-    if not len(rows):
-        return float("nan")
-    if survey.dwell_s.shape == survey.breakup_percent.shape:
-        inside = _inside(survey, travel)
-        width = float(survey.edges_percent[1] - survey.edges_percent[0])
-        covered = np.isfinite(survey.breakup_percent[rows][:, inside]).sum(axis=1) * width
-        spent_s = survey.dwell_s[rows][:, inside].sum(axis=1)
-    else:
-        covered = np.array([survey.crossings[row].travel.length for row in rows])
-        spent_s = np.array([survey.crossings[row].time.length for row in rows])
-    return float(np.median(covered / np.maximum(spent_s, 1e-6)))
+def _median_speed(crossings: tuple[CrossingTime, ...], travel: Interval) -> float:
+    """Median over crossings of the stretch over the time spent there, in % a second; NaN for none."""
+    spent_s = [item.time.length for item in crossings if item.time.length > 0.0]
+    return travel.length / median(spent_s) if spent_s else float("nan")
