@@ -13,7 +13,6 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 from scipy.interpolate import PchipInterpolator
-from scipy.ndimage import median_filter
 
 from analysis.signals.cells import CellSeries
 from analysis.signals.facts import ArmPath
@@ -26,7 +25,7 @@ from analysis.signals.pieces import (
     Cut,
     truthful_chain,
 )
-from analysis.signals.smoothing import smoothest_course
+from analysis.signals.smoothing import median_of_five, smoothest_course
 from analysis.signals.thinning import thinned
 
 NODE_S = 0.002
@@ -261,7 +260,7 @@ def _quiet(cells: CellSeries, tolerance: NDArray[np.float32], cell_s: float) -> 
     together = spread <= allowed + np.float32(FASTEST_PERCENT_PER_S * cell_s)
     # A cell or two that stand apart from both neighbours are a spike; a steady motion is its own median.
     filled = _filled(cells.mean)
-    lone = np.abs(filled - median_filter(filled, size=5, mode="nearest")) > tolerance
+    lone = np.abs(filled - median_of_five(filled)) > tolerance
     return np.asarray(known & together & ~lone)
 
 
