@@ -27,6 +27,19 @@
     unit = "V"
     hold_s = 0.0                          optional
     source = "..."
+
+    [height]                              optional: travel as the height of the body
+    up = "rising"                         which way travel goes as the body rises, or "falling"
+    points = [[20.0, -60.0], [80.0, 60.0]]    % of travel and mm, twice; or, in place of the points,
+    arm_mm = 127.0                            the arm's length,
+    arm_angle_deg = 90.0                      the angle that it turns over the whole electrical travel,
+    level_percent = 50.0                      optional: the travel at which it stands square to its link,
+    wheel_ratio = 1.0                         optional: mm of wheel for 1 mm of the arm's end
+    normal_percent = 52.5                 travel at the normal height, the zero of the heights
+    source = "..."
+
+    [height.rests_mm]                     optional: other heights, from the normal one, up positive
+    loaded = -13.0                        parked, access, loaded, off_road, corner
 """
 
 from __future__ import annotations
@@ -41,8 +54,10 @@ from typing import Any, TypeVar
 
 from analysis.captures.model import Role
 from analysis.diagnosis.profile_model import Contact, Limit, SecondTrack, SensorProfile, Slope, Track
-from analysis.errors import ProfileError
+from analysis.errors import ProfileError, VehicleError
 from analysis.intervals import Interval
+from analysis.vehicle.geometry import Arm, Geometry, TwoPoints, Up
+from analysis.vehicle.heights import Rest, RestKind, VehicleHeights
 from analysis.wording import say, verbatim
 
 LIMIT_UNITS = {
@@ -58,6 +73,10 @@ LIMIT_UNITS = {
 }
 """Checks that a profile may limit, and the unit each is stated in; % is of the applied voltage."""
 
+_KEYS = (
+    "id", "title", "based_on", "contact", "ratiometric", "supply_v", "tracks", "second_track", "limits",
+    "height",
+)  # fmt: skip
 _TRACK_ROLES = (Role.SIGNAL, Role.SECOND_SIGNAL)
 _LARGEST_SUPPLY_V = 30.0  # a lorry's battery; anything above is a slip of the pen
 _Choice = TypeVar("_Choice", bound=StrEnum)
@@ -97,10 +116,9 @@ def parse_profile(text: str, *, name: str, built_in: Mapping[str, str]) -> Senso
         tracks=_tracks(table),
         second_track=_second_track(table),
         limits=_limits(table),
+        heights=_heights(table),
     )
-    table.refuse_unknown(
-        "id", "title", "based_on", "contact", "ratiometric", "supply_v", "tracks", "second_track", "limits"
-    )
+    table.refuse_unknown(*_KEYS)
     _check_together(profile, table)
     return profile
 
@@ -145,19 +163,20 @@ def _with_base(content: dict[str, Any], name: str, built_in: Mapping[str, str]) 
 
 
 def _merged(below: Mapping[str, Any], above: Mapping[str, Any]) -> dict[str, Any]:
-    """Tables joined key by key, all else replaced; a limit is a unit of its own and replaced whole."""
+    """Tables joined key by key, all else replaced; a limit, and a height, is replaced whole."""
     joined = dict(below)
     for key, value in above.items():
         old = joined.get(key)
-        if isinstance(old, dict) and isinstance(value, dict) and not _is_limit(old):
+        if isinstance(old, dict) and isinstance(value, dict) and not _is_whole(old):
             joined[key] = _merged(old, value)
         else:
             joined[key] = value
     return joined
 
 
-def _is_limit(table: Mapping[str, Any]) -> bool:
-    return "unit" in table or "upper" in table or "lower" in table
+def _is_whole(table: Mapping[str, Any]) -> bool:
+    """Whether a table is a unit of its own: a limit, or a height."""
+    return not table.keys().isdisjoint(("unit", "upper", "lower", "up"))
 
 
 def _identifier(table: _Table) -> str:
@@ -226,6 +245,47 @@ def _limit(table: _Table, unit: str) -> Limit:
         raise table.error("lower", say("at most upper ({upper})", upper=upper), lower)
     hold_s = table.number("hold_s", least=0.0) if "hold_s" in table.content else 0.0
     return Limit(lower, upper, unit, table.text("source"), hold_s)
+
+
+def _heights(table: _Table) -> VehicleHeights | None:
+    if "height" not in table.content:
+        return None
+    height = table.table("height")
+    height.refuse_unknown("up", "normal_percent", "source", "rests_mm", *_POINT_KEYS, *_ARM_KEYS)
+    rests = height.table("rests_mm") if "rests_mm" in height.content else None
+    kinds = [kind for kind in RestKind if kind is not RestKind.NORMAL]
+    if rests is not None:
+        rests.refuse_unknown(*(kind.value for kind in kinds))
+    try:
+        return VehicleHeights(
+            _geometry(height),
+            height.number("normal_percent"),
+            tuple(Rest(kind, rests.number(kind)) for kind in kinds if rests and kind in rests.content),
+            height.text("source"),
+        )
+    except VehicleError as error:
+        raise ProfileError(f"{table.name}: {error.problem}", error.action) from error
+
+
+_POINT_KEYS = ("points",)
+_ARM_KEYS = ("arm_mm", "arm_angle_deg", "level_percent", "wheel_ratio")
+
+
+def _geometry(height: _Table) -> Geometry:
+    up = height.choice("up", Up)
+    arms = [key for key in _ARM_KEYS if key in height.content]
+    if "points" in height.content:
+        if arms:
+            raise height.error(arms[0], say("left out where there are points"), height.content[arms[0]])
+        first, second = height.points("points")
+        return TwoPoints(first, second, up)
+    return Arm(
+        height.number("arm_mm"),
+        height.number("arm_angle_deg"),
+        height.number("level_percent") if "level_percent" in height.content else 50.0,
+        up,
+        height.number("wheel_ratio") if "wheel_ratio" in height.content else 1.0,
+    )
 
 
 def _check_together(profile: SensorProfile, table: _Table) -> None:
@@ -338,6 +398,16 @@ class _Table:
         if not numbers or len(value) != 2 or value[0] > value[1]:
             raise self.error(key, say("two ascending numbers"), value)
         return Interval(float(value[0]), float(value[1]))
+
+    def points(self, key: str) -> tuple[tuple[float, float], tuple[float, float]]:
+        """Two pairs of numbers."""
+        value = self._get(key, say("two pairs of numbers"))
+        pairs = value if isinstance(value, list) and len(value) == 2 else []
+        numbers = [item for pair in pairs if isinstance(pair, list) and len(pair) == 2 for item in pair]
+        sound = all(isinstance(item, int | float) and not isinstance(item, bool) for item in numbers)
+        if len(numbers) != 4 or not sound:
+            raise self.error(key, say("two pairs of numbers"), value)
+        return (float(numbers[0]), float(numbers[1])), (float(numbers[2]), float(numbers[3]))
 
     def _get(self, key: str, rule: str) -> Any:
         if key not in self.content:

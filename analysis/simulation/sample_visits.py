@@ -42,6 +42,7 @@ def _rear_left() -> Scenario:
         "The track is worn where the wiper stands with a loaded boot.",
         {
             **TERN,
+            "profile": "halvorsen-tern-rear-left",
             "mounting": "rear left",
             "complaint": "warning lamp over bumps, tail drops overnight",
             "fault_codes": "RH-214",
@@ -79,7 +80,12 @@ def _rear_right() -> Scenario:
         visit(1043, sensor, bounce_percent=-13.0),
         VerdictCode.NO_FAULT_FOUND,
         "The other side of the axle, sound; its arm points the other way, so it falls as the body rises.",
-        {**TERN, "mounting": "rear right", "complaint": "taken to compare with the left side"},
+        {
+            **TERN,
+            "profile": "halvorsen-tern-rear-right",
+            "mounting": "rear right",
+            "complaint": "taken to compare with the left side",
+        },
         "Ride height sensor rear right",
     )
 
