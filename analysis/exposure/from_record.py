@@ -19,6 +19,9 @@ from analysis.wording import say
 SPEED_KEY = "speed_km_h"
 """Attribute of a record that says how fast was driven; optional."""
 
+FAULT_V = 0.1
+"""A disturbance that is shallower moves no control unit: 2 % of 5 V, a few mm of height (our own choice)."""
+
 
 @dataclass(frozen=True, slots=True)
 class RoadRecord:
@@ -35,7 +38,7 @@ class RoadRecord:
     visits : int
         How often it came in.
     events : int
-        Disturbances in the band.
+        Disturbances in the band of `FAULT_V` or more.
     mean_mm, rms_mm : float
         Height about which it moved, and how much; NaN where travel is not known in mm.
     driven_km : float
@@ -154,5 +157,5 @@ def _movement(path: ArmPath, heights: VehicleHeights | None) -> tuple[float, flo
 
 
 def _events(findings: Findings, record: str, band: Band) -> int:
-    own = [item for item in findings.events if item.record == record and item.travel_percent is not None]
-    return sum(band.travel.contains(float(item.travel_percent or 0.0)) for item in own)
+    own = [item for item in findings.events if item.record == record and abs(item.depth_v) >= FAULT_V]
+    return sum(item.travel_percent is not None and band.travel.contains(item.travel_percent) for item in own)
