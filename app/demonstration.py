@@ -14,12 +14,11 @@ from typing import TextIO
 
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Findings
-from analysis.diagnosis.serialise import findings_object
 from analysis.errors import WornbandError
 from analysis.reports.document import Report
-from analysis.reports.findings_report import cautions_section, findings_report
+from analysis.reports.findings_report import cautions_section
 from analysis.reports.subject import Subject
-from app.analysing import examined
+from app.analysing import examined, object_of, report_of
 from app.printable import error_line, printable
 from app.progress_line import ProgressLine
 from app.reporting.making import Wanted, pages_of, store
@@ -123,14 +122,14 @@ def _make(folder: Path, progress: ProgressLine) -> Made:
     capture_path = folder / SAMPLE
     shutil.copyfile(_sample(), capture_path)
     with examined(str(capture_path), tick=progress.tick) as one:
-        report = findings_report(one.findings, one.capture, assumptions=one.assumptions)
+        report = report_of(one)
         texts = folder / "findings.txt", folder / "findings.json"
         texts[0].write_text(_full_text(report, one.capture, str(capture_path)), encoding="utf-8")
-        object_ = findings_object(one.findings, path=str(capture_path), assumptions=one.assumptions)
+        object_ = object_of(one, str(capture_path))
         texts[1].write_text(_indented(object_), encoding="utf-8")
         picture, page = folder / "review.png", folder / "report.html"
-        picture_error = draw_apart(capture_path, one.findings, picture)
-        subject = Subject(one.capture, one.findings, one.assumptions)
+        picture_error = draw_apart(capture_path, one.findings, picture, one.why)
+        subject = Subject(one.capture, one.findings, one.assumptions, why=one.why)
         store(gather(pages_of(subject, None, Wanted()), folder), page, "a4")
     pictures = (
         ()
@@ -165,7 +164,7 @@ def _full_text(report: Report, capture: Capture, path: str) -> str:
     return "\n".join([report_text(report, path), "", *section_lines(cautions_section(capture)), ""])
 
 
-def draw_apart(capture_path: Path, findings: Findings, picture: Path) -> str:
+def draw_apart(capture_path: Path, findings: Findings, picture: Path, why: tuple[str, ...] = ()) -> str:
     """Draw the review and print the report without a screen, in a process of its own.
 
     A process has one Qt, with a screen or without; and Qt ends its process where a system library is
@@ -179,7 +178,7 @@ def draw_apart(capture_path: Path, findings: Findings, picture: Path) -> str:
     picture.unlink(missing_ok=True)
     context = multiprocessing.get_context("spawn")
     near, far = context.Pipe(duplex=False)
-    child = context.Process(target=_draw, args=(capture_path, findings, picture, far))
+    child = context.Process(target=_draw, args=(capture_path, findings, picture, why, far))
     child.start()
     far.close()
     child.join(_PICTURE_S)
@@ -197,7 +196,9 @@ def draw_apart(capture_path: Path, findings: Findings, picture: Path) -> str:
     return said or "Qt ended before the picture was drawn; README.md lists the system libraries that it needs"
 
 
-def _draw(capture_path: Path, findings: Findings, picture: Path, answers: object) -> None:
+def _draw(
+    capture_path: Path, findings: Findings, picture: Path, why: tuple[str, ...], answers: object
+) -> None:
     """Run in the other process: draw, and answer with a sentence where that fails."""
     from analysis.captures.reading import open_capture
     from app.pictures import review_picture
@@ -210,7 +211,7 @@ def _draw(capture_path: Path, findings: Findings, picture: Path, answers: object
         with open_capture(capture_path) as opened:
             whole = opened.completed()
             review_picture(whole.capture, findings, picture)
-            pages = pages_of(Subject(whole.capture, findings, whole.assumptions), None, Wanted())
+            pages = pages_of(Subject(whole.capture, findings, whole.assumptions, why=why), None, Wanted())
             store(gather(pages, picture.parent), picture.with_name(PRINTED), "a4")
     except (WornbandError, OSError) as error:
         answers.send(str(error))  # type: ignore[attr-defined]

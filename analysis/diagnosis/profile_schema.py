@@ -47,17 +47,14 @@ from __future__ import annotations
 import re
 import tomllib
 from collections.abc import Mapping
-from dataclasses import dataclass
 from enum import StrEnum
-from math import isfinite
 from typing import Any, TypeVar
 
 from analysis.captures.model import Role
+from analysis.diagnosis.height_schema import parse_heights
 from analysis.diagnosis.profile_model import Contact, Limit, SecondTrack, SensorProfile, Slope, Track
-from analysis.errors import ProfileError, VehicleError
-from analysis.intervals import Interval
-from analysis.vehicle.geometry import Arm, Geometry, TwoPoints, Up
-from analysis.vehicle.heights import Rest, RestKind, VehicleHeights
+from analysis.diagnosis.profile_table import ProfileTable
+from analysis.errors import ProfileError
 from analysis.wording import say, verbatim
 
 LIMIT_UNITS = {
@@ -106,7 +103,7 @@ def parse_profile(text: str, *, name: str, built_in: Mapping[str, str]) -> Senso
     content = _toml(text, name)
     ours = built_in.get(str(content.get("id"))) == text
     content = _with_base(spoken(content) if ours else content, name, built_in)
-    table = _Table(content, name, "")
+    table = ProfileTable(content, name, "")
     profile = SensorProfile(
         id=_identifier(table),
         title=table.text("title"),
@@ -116,7 +113,7 @@ def parse_profile(text: str, *, name: str, built_in: Mapping[str, str]) -> Senso
         tracks=_tracks(table),
         second_track=_second_track(table),
         limits=_limits(table),
-        heights=_heights(table),
+        heights=parse_heights(table),
     )
     table.refuse_unknown(*_KEYS)
     _check_together(profile, table)
@@ -179,14 +176,14 @@ def _is_whole(table: Mapping[str, Any]) -> bool:
     return not table.keys().isdisjoint(("unit", "upper", "lower", "up"))
 
 
-def _identifier(table: _Table) -> str:
+def _identifier(table: ProfileTable) -> str:
     value = table.text("id")
     if not re.fullmatch(r"[a-z0-9]+(-[a-z0-9]+)*", value):
         raise table.error("id", say("lower-case letters, digits and single hyphens"), value)
     return value
 
 
-def _tracks(table: _Table) -> dict[Role, Track]:
+def _tracks(table: ProfileTable) -> dict[Role, Track]:
     tracks = table.table("tracks")
     tracks.refuse_unknown(*(role.value for role in _TRACK_ROLES))
     found = {role: _track(tracks.table(role.value)) for role in _TRACK_ROLES if role.value in tracks.content}
@@ -195,7 +192,7 @@ def _tracks(table: _Table) -> dict[Role, Track]:
     return found
 
 
-def _track(table: _Table) -> Track:
+def _track(table: ProfileTable) -> Track:
     table.refuse_unknown("valid_v", "rest_v", "slope", "source")
     valid_v = table.range("valid_v")
     rest_v = table.range("rest_v") if "rest_v" in table.content else None
@@ -208,7 +205,7 @@ def _track(table: _Table) -> Track:
     return Track(valid_v, rest_v, table.choice("slope", Slope), table.text("source"))
 
 
-def _second_track(table: _Table) -> SecondTrack | None:
+def _second_track(table: ProfileTable) -> SecondTrack | None:
     if "second_track" not in table.content:
         return None
     relation = table.table("second_track")
@@ -225,7 +222,7 @@ def _second_track(table: _Table) -> SecondTrack | None:
     )
 
 
-def _limits(table: _Table) -> dict[str, Limit]:
+def _limits(table: ProfileTable) -> dict[str, Limit]:
     if "limits" not in table.content:
         return {}
     limits = table.table("limits")
@@ -233,7 +230,7 @@ def _limits(table: _Table) -> dict[str, Limit]:
     return {code: _limit(limits.table(code), LIMIT_UNITS[code]) for code in limits.content}
 
 
-def _limit(table: _Table, unit: str) -> Limit:
+def _limit(table: ProfileTable, unit: str) -> Limit:
     table.refuse_unknown("lower", "upper", "unit", "source", "hold_s")
     if table.text("unit") != unit:
         raise table.error("unit", say('"{unit}"', unit=unit), table.content["unit"])
@@ -247,48 +244,7 @@ def _limit(table: _Table, unit: str) -> Limit:
     return Limit(lower, upper, unit, table.text("source"), hold_s)
 
 
-def _heights(table: _Table) -> VehicleHeights | None:
-    if "height" not in table.content:
-        return None
-    height = table.table("height")
-    height.refuse_unknown("up", "normal_percent", "source", "rests_mm", *_POINT_KEYS, *_ARM_KEYS)
-    rests = height.table("rests_mm") if "rests_mm" in height.content else None
-    kinds = [kind for kind in RestKind if kind is not RestKind.NORMAL]
-    if rests is not None:
-        rests.refuse_unknown(*(kind.value for kind in kinds))
-    try:
-        return VehicleHeights(
-            _geometry(height),
-            height.number("normal_percent"),
-            tuple(Rest(kind, rests.number(kind)) for kind in kinds if rests and kind in rests.content),
-            height.text("source"),
-        )
-    except VehicleError as error:
-        raise ProfileError(f"{table.name}: {error.problem}", error.action) from error
-
-
-_POINT_KEYS = ("points",)
-_ARM_KEYS = ("arm_mm", "arm_angle_deg", "level_percent", "wheel_ratio")
-
-
-def _geometry(height: _Table) -> Geometry:
-    up = height.choice("up", Up)
-    arms = [key for key in _ARM_KEYS if key in height.content]
-    if "points" in height.content:
-        if arms:
-            raise height.error(arms[0], say("left out where there are points"), height.content[arms[0]])
-        first, second = height.points("points")
-        return TwoPoints(first, second, up)
-    return Arm(
-        height.number("arm_mm"),
-        height.number("arm_angle_deg"),
-        height.number("level_percent") if "level_percent" in height.content else 50.0,
-        up,
-        height.number("wheel_ratio") if "wheel_ratio" in height.content else 1.0,
-    )
-
-
-def _check_together(profile: SensorProfile, table: _Table) -> None:
+def _check_together(profile: SensorProfile, table: ProfileTable) -> None:
     """Rules that tie one part of a profile to another."""
     second = Role.SECOND_SIGNAL in profile.tracks
     if second != (profile.second_track is not None):
@@ -310,106 +266,3 @@ def _check_together(profile: SensorProfile, table: _Table) -> None:
         if not low <= profile.supply_v <= high:
             rule = say("a range around supply_v ({supply_v})", supply_v=profile.supply_v)
             raise table.error("limits.reference_level", rule, [level.lower, level.upper])
-
-
-@dataclass(frozen=True, slots=True)
-class _Table:
-    """A TOML table that knows its file and its place, so that every complaint can say both."""
-
-    content: Mapping[str, Any]
-    name: str
-    prefix: str
-
-    def error(self, key: str, rule: str, came: object) -> ProfileError:
-        """File, key, rule, and what came."""
-        return ProfileError(
-            say(
-                "{name}: {prefix}{key} must be {rule}, got {came!r}",
-                name=self.name,
-                prefix=self.prefix,
-                key=key,
-                rule=rule,
-                came=came,
-            ),
-            say("correct it in the profile"),
-        )
-
-    def refuse_unknown(self, *known: str) -> None:
-        """Refuse keys that nothing reads: a misspelt one would be ignored in silence."""
-        for key in self.content:
-            if key not in known:
-                raise self.error(key, say("one of {known}", known=", ".join(known)), key)
-
-    def table(self, key: str) -> _Table:
-        """A table below this one."""
-        value = self._get(key, say("a table"))
-        if not isinstance(value, dict):
-            raise self.error(key, say("a table"), value)
-        return _Table(value, self.name, f"{self.prefix}{key}.")
-
-    def text(self, key: str) -> str:
-        """Text that says something."""
-        value = self._get(key, say("text"))
-        if not isinstance(value, str) or not value.strip():
-            raise self.error(key, say("text"), value)
-        return value
-
-    def truth(self, key: str) -> bool:
-        """A bare true or false."""
-        value = self._get(key, say("true or false"))
-        if not isinstance(value, bool):
-            raise self.error(key, say("true or false"), value)
-        return value
-
-    def choice(self, key: str, kind: type[_Choice]) -> _Choice:
-        """One of a few words."""
-        words = [item.value for item in kind]
-        value = self._get(key, say("one of {known}", known=", ".join(words)))
-        if value not in words:
-            raise self.error(key, say("one of {known}", known=", ".join(words)), value)
-        return kind(value)
-
-    def number(
-        self,
-        key: str,
-        *,
-        above: float | None = None,
-        least: float | None = None,
-        at_most: float | None = None,
-    ) -> float:
-        """A finite number, within bounds where they are given."""
-        value = self._get(key, say("a number"))
-        if isinstance(value, bool) or not isinstance(value, int | float) or not isfinite(value):
-            raise self.error(key, say("a number"), value)
-        if above is not None and not value > above:
-            raise self.error(key, say("above {above:g}", above=above), value)
-        if least is not None and value < least:
-            raise self.error(key, say("at least {least:g}", least=least), value)
-        if at_most is not None and value > at_most:
-            raise self.error(key, say("at most {at_most:g}", at_most=at_most), value)
-        return float(value)
-
-    def range(self, key: str) -> Interval:
-        """Two ascending numbers."""
-        value = self._get(key, say("two ascending numbers"))
-        numbers = isinstance(value, list) and all(
-            isinstance(item, int | float) and not isinstance(item, bool) and isfinite(item) for item in value
-        )
-        if not numbers or len(value) != 2 or value[0] > value[1]:
-            raise self.error(key, say("two ascending numbers"), value)
-        return Interval(float(value[0]), float(value[1]))
-
-    def points(self, key: str) -> tuple[tuple[float, float], tuple[float, float]]:
-        """Two pairs of numbers."""
-        value = self._get(key, say("two pairs of numbers"))
-        pairs = value if isinstance(value, list) and len(value) == 2 else []
-        numbers = [item for pair in pairs if isinstance(pair, list) and len(pair) == 2 for item in pair]
-        sound = all(isinstance(item, int | float) and not isinstance(item, bool) for item in numbers)
-        if len(numbers) != 4 or not sound:
-            raise self.error(key, say("two pairs of numbers"), value)
-        return (float(numbers[0]), float(numbers[1])), (float(numbers[2]), float(numbers[3]))
-
-    def _get(self, key: str, rule: str) -> Any:
-        if key not in self.content:
-            raise self.error(key, rule, say("nothing"))
-        return self.content[key]

@@ -14,6 +14,7 @@ from functools import cache
 from importlib import resources
 from pathlib import Path
 
+from analysis.captures.model import Capture
 from analysis.diagnosis.profile_model import Contact, Limit, SecondTrack, SensorProfile, Slope, Track
 from analysis.diagnosis.profile_schema import parse_profile
 from analysis.errors import ProfileError
@@ -33,6 +34,7 @@ __all__ = [
     "built_in_text",
     "load_profile",
     "own_profiles_folder",
+    "profile_for",
 ]
 
 ASSUMED_PROFILE = "generic-ratiometric"
@@ -109,6 +111,43 @@ def load_profile(id_or_path: str | Path | None = None, *, folder: Path | None = 
         say("there is no sensor profile {id_or_path!r}", id_or_path=str(id_or_path)),
         say("choose one of: {known}", known=known),
     )
+
+
+def profile_for(
+    capture: Capture, wanted: SensorProfile | str | Path | None = None, *, folder: Path | None = None
+) -> SensorProfile:
+    """The profile that a capture is examined with.
+
+    Parameters
+    ----------
+    capture : Capture
+        That may name one.
+    wanted : SensorProfile, str, Path or None
+        What the caller asks for; None for the one that the capture names, or else the assumed one.
+    folder : Path or None
+        The technician's own profiles; None for `own_profiles_folder`.
+
+    Returns
+    -------
+    SensorProfile
+        With `assumed` set where none was named, or one that this PC does not have.
+
+    Raises
+    ------
+    ProfileError
+        Where the one that is asked for is unknown or malformed.
+    """
+    if isinstance(wanted, SensorProfile):
+        return wanted
+    if wanted is not None:
+        return load_profile(wanted, folder=folder)
+    named = capture.text("profile")
+    if not named:
+        return load_profile()
+    try:
+        return load_profile(named, folder=folder)
+    except ProfileError:  # a file from elsewhere may name a profile that this PC does not have
+        return replace(load_profile(), assumed=True)
 
 
 def available_profiles(*, folder: Path | None = None) -> tuple[ProfileEntry, ...]:

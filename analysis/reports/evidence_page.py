@@ -86,7 +86,9 @@ _REPAIRS_UNKNOWN = say("none disclosed")
 
 def evidence_page(subject: Subject, beside: Beside | None = None) -> Page:
     """Page two of a report; it goes on over further sheets where it must."""
-    report = findings_report(subject.findings, subject.capture, assumptions=subject.assumptions)
+    report = findings_report(
+        subject.findings, subject.capture, assumptions=subject.assumptions, why=subject.why
+    )
     by_title = {section.title: section for section in report.sections}
     blocks = (
         Paragraph(headline(subject.findings), Style.LEAD),
@@ -98,6 +100,7 @@ def evidence_page(subject: Subject, beside: Beside | None = None) -> Page:
         *((Paragraph(_WHOSE, Style.SMALL),) if subject.findings.checks else ()),
         *_bands(subject, beside, by_title),
         *_evidence(subject),
+        *_section(by_title.get("Why it comes and goes")),
         *_comparison(beside),
         *_changes(subject),
         *_section(by_title.get("Taken as given")),

@@ -39,7 +39,9 @@ TOUCHING_PERCENT = 0.1
 """Stretches of travel that lie no further apart are one."""
 
 
-def findings_report(findings: Findings, capture: Capture, *, assumptions: Sequence[str] = ()) -> Report:
+def findings_report(
+    findings: Findings, capture: Capture, *, assumptions: Sequence[str] = (), why: Sequence[str] = ()
+) -> Report:
     """Everything that the findings say, in the order in which a reader asks for it.
 
     Parameters
@@ -50,6 +52,8 @@ def findings_report(findings: Findings, capture: Capture, *, assumptions: Sequen
         For its title and attributes; no sample is read.
     assumptions : sequence of str
         What stood in for things that the file does not state.
+    why : sequence of str
+        Why it comes and goes, where that is known.
 
     Returns
     -------
@@ -61,6 +65,7 @@ def findings_report(findings: Findings, capture: Capture, *, assumptions: Sequen
         _evidence(findings),
         _checks(findings),
         _tested(findings),
+        Section(say("Why it comes and goes"), items=tuple(why)),
         Section(say("What this does not say"), (not_claimed(findings.verdict.code),)),
         Section(say("What to do next"), items=findings.advice),
         Section(say("Taken as given"), items=tuple(assumptions)),

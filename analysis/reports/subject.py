@@ -27,12 +27,15 @@ class Subject:
         What stood in for things that the file does not state.
     review : Review
         What the technician added; an empty one by default.
+    why : tuple of str
+        Why it comes and goes, where that is known.
     """
 
     capture: Capture
     findings: Findings
     assumptions: tuple[str, ...] = ()
     review: Review = field(default_factory=Review)
+    why: tuple[str, ...] = ()
 
     def fact(self, key: str) -> str:
         """A job fact, as entered or as the capture says."""

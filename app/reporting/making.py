@@ -100,7 +100,7 @@ def subject_of(path: str, tick: Tick = ignore) -> Iterator[Subject]:
     """A capture examined, with its review, open until the context ends; raises as `make_report`."""
     with examined(path, tick=tick) as one:
         review = read_sidecar(Path(path)).review
-        yield Subject(one.capture, one.findings, one.assumptions, review)
+        yield Subject(one.capture, one.findings, one.assumptions, review, one.why)
 
 
 @contextmanager
