@@ -103,9 +103,8 @@ def examined(path: str, profile: str | None = None, tick: Tick = ignore) -> Iter
     with open_capture(path) as opened:
         require_signal(opened.capture)
         whole = opened.completed(part(tick, 0.0, 0.2))
-        chosen = profile_for(whole.capture, profile)
-        findings = examine(whole.capture, profile=chosen, tick=part(tick, 0.2, 0.98))
-        explanation = explain(whole.capture, findings, chosen)
+        findings = examine(whole.capture, profile=profile, tick=part(tick, 0.2, 0.98))
+        explanation = explain(whole.capture, findings, profile_for(whole.capture, profile))
         tick(1.0)
         yield Examined(whole.capture, findings, whole.assumptions, explanation)
 
