@@ -1,8 +1,9 @@
 """The first 100 m of a measured road profile, with its published roughness.
 
 From the repository michalsorel/iri, file ``profile_1.txt`` (MIT licence, Michal Sorel), that goes with
-Sroubek, Sorel and Zak, "Precise International Roughness Index Calculation" (2021), doi 10.1007/s42947-021-00097-z: a
-height every 0.25 m from 478.50 m on, here in tenths of a millimetre above 582 m.
+Sroubek, Sorel and Zak, "Precise International Roughness Index Calculation" (2021),
+doi 10.1007/s42947-021-00097-z: a height every 0.25 m from 478.50 m on, here in tenths of a millimetre above
+582 m.
 """
 
 from __future__ import annotations
