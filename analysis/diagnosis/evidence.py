@@ -10,7 +10,7 @@ from collections.abc import Callable
 import numpy as np
 
 from analysis.captures.model import Role, Step
-from analysis.diagnosis.evidence_tracks import position_from_other_track
+from analysis.diagnosis.evidence_tracks import position_from_other_track, straight_output
 from analysis.diagnosis.findings import Band, Check, Direction, Result, State, Statement
 from analysis.diagnosis.hypotheses import rest_travel
 from analysis.diagnosis.seen import PLAIN, QUIET_WEIGHT, Seen, disturbed_weight
@@ -322,6 +322,7 @@ STATEMENTS: tuple[Callable[[Seen], Statement | None], ...] = (
     position_from_other_track,
     _all_tracks,
     _rest_tested,
+    straight_output,
     _far_end,
     _floor,
     _profile,

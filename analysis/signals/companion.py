@@ -7,7 +7,7 @@ capture itself, wherever both tell the truth, so that neither a wrong profile no
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -36,6 +36,11 @@ APART_TIMES = 4.0
 """Beyond noise, two tracks that stand this many times further apart than they usually do cannot both be
 right: one of normal deviations in some 16,000."""
 
+LEAST_APART_PERCENT = 0.5
+"""...and by this much at least: what a cubic leaves of a linearity of 1 %."""
+
+BEND_ROUNDS = 6
+
 SIGMA_OF_MEDIAN = 1.4826
 """Standard deviation of a normal distribution over its median absolute deviation (R, help page of `mad`)."""
 
@@ -45,30 +50,43 @@ SETTLED_S = 0.016
 
 @dataclass(frozen=True, slots=True)
 class Relation:
-    """How one track goes with the other: ``first = factor * second + offset_percent``.
+    """How one track goes with the other: a straight line and a gentle bend, read off at places.
 
     Parameters
     ----------
     factor : float
-        Negative for tracks that go opposite ways.
+        Of the straight line, ``first = factor * second + offset_percent``; negative for tracks that go
+        opposite ways.
     offset_percent : float
         In % of the feed.
+    second_percent, bend_percent : ndarray, shape (n_places,)
+        Travel of the second track, ascending, and how far the first stands from the line there, in %: the
+        tracks are linear within limits, and loaded each in its own way.
     apart_percent : float
-        How far the first usually stands from that, one sigma, in %.
+        How far the first usually stands from line and bend, one sigma, in %.
     """
 
     factor: float
     offset_percent: float
+    second_percent: NDArray[np.float64]
+    bend_percent: NDArray[np.float64]
     apart_percent: float
 
     def first_from(self, second_percent: NDArray[np.float32]) -> NDArray[np.float32]:
         """What the first track should read, same shape, in %."""
-        return np.asarray(second_percent * self.factor + self.offset_percent, dtype=np.float32)
+        bend = np.interp(second_percent, self.second_percent, self.bend_percent)
+        return np.asarray(second_percent * self.factor + self.offset_percent + bend, dtype=np.float32)
 
     def inverted(self) -> Relation:
         """The same relation with the tracks exchanged."""
+        first = self.second_percent * self.factor + self.offset_percent + self.bend_percent
+        order = np.argsort(first)
         return Relation(
-            1.0 / self.factor, -self.offset_percent / self.factor, self.apart_percent / abs(self.factor)
+            1.0 / self.factor,
+            -self.offset_percent / self.factor,
+            first[order],
+            -self.bend_percent[order] / self.factor,
+            self.apart_percent / abs(self.factor),
         )
 
 
@@ -117,10 +135,29 @@ def relation_of(pairs: Sequence[Pair]) -> Relation | None:
     if not 1.0 / STEEPEST <= abs(slope) <= STEEPEST:
         return None
     offset = float(np.median(along - slope * across))
-    apart = at_places(np.abs(first - (slope * second + offset)))
-    if float(np.mean(apart <= RELATED_PERCENT * max(1.0, abs(slope)))) < LEAST_RELATED:
+    away = along - (slope * across + offset)
+    near = RELATED_PERCENT * max(1.0, abs(slope))
+    if float(np.mean(np.abs(away) <= near)) < LEAST_RELATED:
         return None
-    return Relation(slope, offset, SIGMA_OF_MEDIAN * float(np.median(apart)))
+    bend = _gentle(across, away, near)
+    straight = Relation(slope, offset, across, bend, 0.0)
+    apart = at_places(np.abs(first - straight.first_from(second)))
+    return replace(straight, apart_percent=SIGMA_OF_MEDIAN * float(np.median(apart)))
+
+
+def _gentle(place: NDArray[np.float64], away: NDArray[np.float64], near: float) -> NDArray[np.float64]:
+    """A cubic through what is left beside a straight line, which a bad spot does not bend; shape (n,).
+
+    The error of a loaded potentiometer is a cubic to first order, ``k x^2 (1 - x)`` (Todd, The Potentiometer
+    Handbook, 1975, from memory). What strays far weighs little (Cauchy weights).
+    """
+    scaled = np.interp(place, [place[0], place[-1]], [-1.0, 1.0])
+    terms = np.vander(scaled, 4)
+    bend = np.zeros(len(place))
+    for _ in range(BEND_ROUNDS):
+        weight = 1.0 / (1.0 + ((away - bend) / (0.5 * near)) ** 2)
+        bend = terms @ np.linalg.lstsq(terms * weight[:, None], away * weight, rcond=None)[0]
+    return np.asarray(np.clip(bend, -near, near))
 
 
 def _both_truthful(pairs: Sequence[Pair]) -> tuple[NDArray[np.float32], NDArray[np.float32]]:
@@ -162,7 +199,7 @@ def helped(own: Traced, other: Traced, relation: Relation, *, other_is_steadier:
     noise = np.median(thinned(own.drawn.tolerance)) + abs(relation.factor) * np.median(
         thinned(other.drawn.tolerance)
     )
-    allowed = np.float32(noise + APART_TIMES * relation.apart_percent)
+    allowed = np.float32(noise + max(APART_TIMES * relation.apart_percent, LEAST_APART_PERCENT))
     against = truthful & theirs & (np.abs(own.drawn.cells.mean - said) > allowed)
     if other_is_steadier:
         truthful = truthful & ~against

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 import numpy as np
 import pytest
 from scipy.stats import linregress
@@ -62,10 +64,25 @@ def test_a_bad_spot_does_not_bend_the_relation_however_long_the_arm_stays_in_it(
 
 
 def test_the_inverse_of_a_relation_leads_back() -> None:
-    relation = Relation(-2.0, 30.0, 0.1)
+    known = np.linspace(0.0, 90.0, 181)
+    relation = Relation(-2.0, 30.0, known, np.sin(known / 20.0), 0.1)
     place = np.linspace(0.0, 90.0, 7, dtype=np.float32)
     back = relation.inverted().first_from(relation.first_from(place))
-    assert back == pytest.approx(place, abs=1e-4)
+    assert back == pytest.approx(place, abs=1e-2)
+
+
+# The loading of a potentiometer, 0.1 x^2 (1 - x) to first order, and a linearity of 1 %.
+@pytest.mark.parametrize("away", [lambda x: -10.0 * x**2 * (1.0 - x), lambda x: np.sin(2.0 * np.pi * x)])
+def test_a_track_that_is_sound_but_not_quite_straight_is_no_contradiction(
+    away: Callable[[Floats], Floats],
+) -> None:
+    travel = strokes(6, low=0.5, high=99.5)
+    pair = traced(travel + away(travel / 100.0)), traced(0.5 * travel, seed=2)
+    relation = relation_of([pair])
+    assert relation is not None
+    for steadier in (True, False):
+        made = helped(*pair, relation, other_is_steadier=steadier)
+        assert made.truthful.mean() > 0.99
 
 
 def test_tracks_that_do_not_follow_one_another_or_hardly_moved_have_no_relation() -> None:
