@@ -40,7 +40,7 @@ _MEANING = {
         " moments."
     ),
     VerdictCode.SIGNAL_WIRING: say(
-        "Here it drops out at any position, as a loose contact does. A new sensor would not cure that."
+        "Here it drops out at any position, as a loose contact does. A new sensor alone may not cure that."
     ),
     VerdictCode.REFERENCE_FAULT: say(
         "The sensor can only be as good as its supply, and that was not as it should be. A new sensor may not"

@@ -71,7 +71,8 @@ _SENTENCES = {
         "{sure} the position sensor is faulty: its output breaks up{place}."
     ),
     VerdictCode.SIGNAL_WIRING: Template(
-        "{sure} the fault is a bad contact in the signal wire or its plugs, not a worn sensor."
+        "{sure} the fault is a bad contact in the signal wire, its plugs or the sensor's pins, not a worn"
+        " track."
     ),
     VerdictCode.REFERENCE_FAULT: Template(
         "{sure} the fault is in the supply that feeds the position sensor. What pulls it down has yet to be"
@@ -171,7 +172,8 @@ def _place(findings: Findings) -> Wording:
         return say("")
     worst = max(bands, key=lambda band: band.confidence)
     place = say(
-        " at the same place of its travel (around {travel_percent:.0f} %) on {noisy} of {passes} crossings",
+        " at the same place of its travel (around {travel_percent:.0f} %), {noisy} of the {passes} times that"
+        " the arm passed it",
         travel_percent=worst.travel.centre,
         noisy=worst.noisy_passes,
         passes=worst.passes,

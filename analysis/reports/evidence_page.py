@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 from analysis.captures.model import Channel, Record, Role, Step
-from analysis.diagnosis.findings import State
+from analysis.diagnosis.findings import Findings, Result, State, VerdictCode
 from analysis.reports.cautions import cautions
-from analysis.reports.checks import state_name
-from analysis.reports.confidence import in_words
+from analysis.reports.checks import check_title, state_name
+from analysis.reports.confidence import Grade, grade, in_words, odds
 from analysis.reports.customer_page import program_words
+from analysis.reports.customer_words import capped_grade
 from analysis.reports.document import Section, Table
 from analysis.reports.fault_codes import code_meaning, fault_codes
 from analysis.reports.findings_report import findings_report
@@ -17,7 +18,7 @@ from analysis.reports.pages import Block, Facts, Grid, Heading, Items, Page, Par
 from analysis.reports.quantities import names, travel
 from analysis.reports.report_pictures import other_picture
 from analysis.reports.subject import Beside, Subject
-from analysis.reports.verdicts import headline, not_claimed
+from analysis.reports.verdicts import headline, not_claimed, verdict_name
 from analysis.review.model import Choice, Decision
 from analysis.wording import Template, Wording, joined, say
 
@@ -49,6 +50,13 @@ _CHOICES = {
     Choice.ACCEPTED: say("accepted by the technician"),
     Choice.ADJUSTED: say("edges adjusted by the technician"),
     Choice.DISMISSED: say("dismissed by the technician"),
+}
+GRADES = {
+    Grade.VERY_LIKELY: say("very likely"),
+    Grade.LIKELY: say("likely"),
+    Grade.MORE_LIKELY_THAN_NOT: say("more likely than not"),
+    Grade.POSSIBLE: say("possible"),
+    Grade.NOT_RATED: say("not rated"),
 }
 _WIDTHS = {
     "Bands": (1.5, 1.0, 1.3, 0.9, 1.7, 1.2, 0.9, 0.8),
@@ -91,13 +99,14 @@ def evidence_page(subject: Subject, beside: Beside | None = None) -> Page:
     )
     by_title = {section.title: section for section in report.sections}
     blocks = (
-        Paragraph(headline(subject.findings), Style.LEAD),
+        Paragraph(capped_headline(subject.findings), Style.LEAD),
         *(Paragraph(text) for text in report.lead),
         Paragraph(not_claimed(subject.findings.verdict.code), Style.SMALL),
         *_the_car(subject),
         *_how_measured(subject),
         *_section(by_title.get("Checks")),
         *((Paragraph(_WHOSE, Style.SMALL),) if subject.findings.checks else ()),
+        *_failed_yet_sound(subject.findings),
         *_bands(subject, beside, by_title),
         *_evidence(subject),
         *_section(by_title.get("Why it comes and goes")),
@@ -109,6 +118,34 @@ def evidence_page(subject: Subject, beside: Beside | None = None) -> Page:
         Items(cautions(" ".join([subject.capture.text("profile"), subject.capture.text("sensor")]))),
     )
     return Page(say("Evidence"), blocks)
+
+
+def capped_headline(findings: Findings) -> str:
+    """Verdict and confidence; where what it rests on was not shown, the words stay below the odds."""
+    words, confidence = capped_grade(findings), findings.verdict.confidence
+    if words is grade(confidence):
+        return headline(findings)
+    return say(
+        "{verdict}: {words}, for want of something that was not shown ({odds} in 100 by what was recorded)",
+        verdict=verdict_name(findings.verdict.code),
+        words=GRADES[words],
+        odds=odds(confidence),
+    )
+
+
+def _failed_yet_sound(findings: Findings) -> Iterator[Block]:
+    """A failed check beside "no fault found" asks for a word."""
+    failed = [check for check in findings.checks if check.result is Result.FAIL]
+    if failed and findings.verdict.code is VerdictCode.NO_FAULT_FOUND:
+        titles = joined(dict.fromkeys(check_title(check) for check in failed), ", ")
+        yield Paragraph(
+            say(
+                "Failed, and yet not held against the sensor: {titles}. What disturbed these readings came"
+                " and went in time and belongs to no place on the travel.",
+                titles=titles,
+            ),
+            Style.SMALL,
+        )
 
 
 def _section(section: Section | None) -> Iterator[Block]:
@@ -146,6 +183,9 @@ def _how_measured(subject: Subject) -> Iterator[Block]:
     capture = subject.capture
     yield Heading(say("How it was measured"))
     rows = [(name, capture.text(key).strip()) for key, name in _RECORDER]
+    states = {_state(item) for item in capture.records}
+    if len(states) == 1 and "" not in states:
+        rows.append((say("State of the car"), states.pop()))
     load = subject.fact("load")
     if load:
         rows.append((say("Load"), load))
@@ -164,11 +204,7 @@ def _how_measured(subject: Subject) -> Iterator[Block]:
         yield Grid(Table(heads, wires), (1.6, 1.6, 1.5, 1.5, 2.2))
     if capture.records:
         outcomes = {item.record: item.text for item in subject.findings.record_outcomes}
-        table = Table(
-            (say("Record"), say("What was done"), say("State of the car"), say("What it showed")),
-            tuple(_record(item, outcomes.get(item.name, "–")) for item in capture.records),
-        )
-        yield Grid(table, (0.8, 3.0, 2.6, 2.8))
+        yield _records(capture.records, outcomes)
 
 
 def _wire(channel: Channel) -> tuple[str, ...]:
@@ -197,6 +233,16 @@ def _accuracy(channel: Channel) -> str:
     )
 
 
+def _records(records: Sequence[Record], outcomes: Mapping[str, str]) -> Grid:
+    """What was done in each record, and what it showed; the car's state where it changed."""
+    rows = [_record(item, outcomes.get(item.name, "–")) for item in records]
+    heads = (say("Record"), say("What was done"), say("State of the car"), say("What it showed"))
+    if len({row[2] for row in rows}) == 1:
+        rows = [(row[0], row[1], row[3]) for row in rows]
+        return Grid(Table((heads[0], heads[1], heads[3]), tuple(rows)), (0.8, 4.4, 4.0))
+    return Grid(Table(heads, tuple(rows)), (0.8, 2.8, 3.2, 2.6))
+
+
 def _record(record: Record, outcome: str) -> tuple[str, ...]:
     step = _STEPS.get(record.step, "") if record.step is not None else ""
     label = record.label.strip()
@@ -211,7 +257,8 @@ def _state(record: Record) -> str:
     if plugged is not None:
         parts.append(say("plugged in") if str(plugged) in ("1", "1.0") else say("unplugged"))
     for key, template in _STATES.items():
-        value = str(record.attributes.get(key, "")).strip()
+        given = record.attributes.get(key, "")
+        value = f"{given:g}" if isinstance(given, float) else str(given).strip()
         if value:
             parts.append(template(value=value))
     return joined(parts, ", ")

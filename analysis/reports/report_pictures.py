@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from analysis.reports import track_picture
 from analysis.reports.pages import Picture
 from analysis.reports.subject import Beside, Subject
-from analysis.reports.trace_picture import clearest_moment, trace_drawing
+from analysis.reports.trace_picture import IN_TIME, WIRES, clearest_moment, trace_drawing
 from analysis.reports.verdicts import is_watched
 from analysis.wording import say
 
@@ -30,9 +30,7 @@ def default_picture(subject: Subject, beside: Beside | None = None) -> str:
         return TRACK if beside is not None else TRACE
     if not findings.events or beside is not None:
         return TRACK
-    if findings.verdict.code.value in ("no_fault_found", "inconclusive"):
-        return TRACK
-    return TRACE
+    return TRACE if findings.verdict.code in IN_TIME else TRACK
 
 
 def chosen_pictures(subject: Subject, beside: Beside | None) -> Iterator[Picture]:
@@ -52,7 +50,7 @@ def other_picture(subject: Subject, beside: Beside | None) -> Picture | None:
     """The picture for page two: the first that page one does not show."""
     shown = {made.code for made in chosen_pictures(subject, beside)}
     for code in PICTURES:
-        made = picture(subject, code, beside) if code not in shown else None
+        made = picture(subject, code, beside, alone=beside is None) if code not in shown else None
         if made is not None:
             return made
     return None
@@ -94,6 +92,8 @@ def _track(subject: Subject, beside: Beside | None, alone: bool) -> Picture | No
         " faint line is one pass of the arm, the bold line the worst of them; a hatched stretch is a place"
         " where it breaks up again and again, and along a grey foot nothing was tested."
     )
+    if not any(not is_watched(band) for band in subject.findings.bands):
+        parts = say("{first} A line that stands out on one pass alone is not held to be wear.", first=parts)
     if beside is None and below is not None:
         parts = say(
             "{first} The grey floor is what this recorder cannot see.",
@@ -115,7 +115,8 @@ def _trace(subject: Subject) -> Picture | None:
         )
     else:
         caption = say(
-            "The deepest disturbance, record {record} at {time_s:.2f} s.",
+            "The deepest disturbance of the {wire}, record {record} at {time_s:.2f} s.",
+            wire=WIRES[moment.role],
             record=moment.record,
             time_s=moment.time.start,
         )

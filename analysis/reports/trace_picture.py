@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.captures.model import Capture, Channel, Record, Role
-from analysis.diagnosis.findings import Band, Event, Findings
+from analysis.diagnosis.findings import Band, Event, Findings, VerdictCode
 from analysis.intervals import Interval
 from analysis.reports.axes import Axes
 from analysis.reports.drawing import INK, Drawing, Label, Mark, Stroke, hatched, line
@@ -20,6 +20,25 @@ _WIDTH, _LEFT, _RIGHT, _TOP, _FOOT = 900.0, 66.0, 12.0, 26.0, 46.0
 _COLUMNS = 820
 _LEAST_S = 0.05
 _MODEL_BLUE = "#0072B2"  # blue of Okabe & Ito (2008); dashed too
+
+
+WIRES = {
+    Role.SIGNAL: say("signal"),
+    Role.SECOND_SIGNAL: say("second signal"),
+    Role.REFERENCE: say("reference"),
+    Role.GROUND: say("ground"),
+    Role.SUPPLY: say("supply"),
+}
+"""Names of the wires."""
+
+IN_TIME = {
+    VerdictCode.SIGNAL_WIRING: (Role.SIGNAL, Role.SECOND_SIGNAL),
+    VerdictCode.REFERENCE_FAULT: (Role.REFERENCE,),
+    VerdictCode.GROUND_FAULT: (Role.GROUND,),
+}
+"""Verdicts about moments instead of places, and the wires that such moments show on."""
+
+_LIMITED = {Role.GROUND: "ground_drop", Role.REFERENCE: "reference_level"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,14 +53,19 @@ class Moment:
 
 
 def clearest_moment(findings: Findings) -> Moment | None:
-    """The crossing of a sure band with the most break-up, else the deepest event; None where neither is."""
+    """The crossing of a sure band with the most break-up, else the deepest event that the verdict is about.
+
+    None where neither is: a disturbance that decided nothing is not held up to anybody.
+    """
     sure = [band for band in findings.bands if not is_watched(band) and band.crossings]
     if sure:
         band = max(sure, key=lambda item: item.confidence)
         worst = max(band.crossings, key=lambda item: item.breakup_percent)
         return Moment(worst.record, worst.time, band.track, band)
-    if findings.events:
-        event = max(findings.events, key=lambda item: abs(item.depth_v))
+    wires = IN_TIME.get(findings.verdict.code, ())
+    events = [event for event in findings.events if set(event.roles) & set(wires)]
+    if events:
+        event = max(events, key=lambda item: abs(item.depth_v))
         return Moment(event.record, event.time, event.roles[0], event=event)
     return None
 
@@ -67,16 +91,26 @@ def trace_drawing(capture: Capture, findings: Findings, *, height: float = 190.0
     if not np.isfinite(voltage_v).any():
         return None
     model = _modelled(findings, moment, span)
-    axes = Axes(_LEFT, _TOP, _WIDTH - _LEFT - _RIGHT, height, span, _volts_span(voltage_v, model))
+    limits = _limits(findings, moment.role)
+    shown = np.concatenate([voltage_v, limits, model[1] if model is not None else limits])
+    axes = Axes(_LEFT, _TOP, _WIDTH - _LEFT - _RIGHT, height, span, _volts_span(shown))
     marks: list[Mark] = []
     if moment.band is not None:
         left, right = axes.x(moment.time.start), axes.x(moment.time.stop)
         marks += hatched(left, axes.top, max(right - left, 2.0), axes.height)
-    marks += axes.marks(across_title=say("time, s"), up_title=say("signal, V"))
+    marks += axes.marks(across_title=say("time, s"), up_title=say("{wire}, V", wire=WIRES[moment.role]))
     if model is not None:
         marks.append(Stroke((axes.points(*model),), _MODEL_BLUE, 2.4, 1.0, (9.0, 5.0)))
+    across = np.array([span.start, span.stop])
+    marks += [
+        Stroke((axes.points(across, np.full(2, limit_v)),), _MODEL_BLUE, 1.6, 1.0, (9.0, 5.0))
+        for limit_v in limits
+    ]
     marks.append(Stroke(tuple(axes.points(t, v) for t, v in _unbroken(time_s, voltage_v)), INK, 1.3))
-    marks += _legend(axes, model is not None)
+    if model is not None:
+        marks += _legend(axes, say("a good sensor for the same movement, modelled"))
+    else:
+        marks += _legend(axes, say("what is allowed") if len(limits) else "")
     return Drawing(_WIDTH, axes.base + _FOOT, tuple(marks), _description(moment, span))
 
 
@@ -108,19 +142,31 @@ def _course(
 def _modelled(
     findings: Findings, moment: Moment, span: Interval
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]] | None:
-    """Time and volts of the arm's path through the band's own scale of volts a per cent."""
-    band = moment.band
+    """Time and volts of the arm's path; travel is a share of the feed by definition."""
     path = _path(findings, moment)
-    if band is None or path is None or band.travel.length <= 0.0:
+    volts_a_percent = _volts_a_percent(findings, moment.band)
+    if path is None or volts_a_percent is None:
         return None
     inside = (path.time_s >= span.start) & (path.time_s <= span.stop)
     if inside.sum() < 2:
         return None
-    # The band's volts stand in rising order; which end of travel is the higher is told by the track's own
-    # course, which rises with the travel by definition (`analysis.signals`).
-    slope = band.volts.length / band.travel.length
-    level_v = band.volts.start + slope * (path.travel_percent[inside] - band.travel.start)
-    return path.time_s[inside], level_v
+    return path.time_s[inside], volts_a_percent * path.travel_percent[inside]
+
+
+def _volts_a_percent(findings: Findings, band: Band | None) -> float | None:
+    """From a band's own edges, else from the feed that was read; None where neither is known."""
+    if band is not None and band.travel.stop > 0.0:
+        return band.volts.stop / band.travel.stop
+    level = next((check for check in findings.checks if check.code == "reference_level"), None)
+    return level.value / 100.0 if level is not None and np.isfinite(level.value) else None
+
+
+def _limits(findings: Findings, role: Role) -> NDArray[np.float64]:
+    """The limits of a wire's level in volts, shape (n,) with n at most 2."""
+    check = next((item for item in findings.checks if item.code == _LIMITED.get(role)), None)
+    if check is None:
+        return np.empty(0)
+    return np.array([limit for limit in (check.lower_limit, check.upper_limit) if limit is not None])
 
 
 def _path(findings: Findings, moment: Moment) -> ArmPath | None:
@@ -128,13 +174,9 @@ def _path(findings: Findings, moment: Moment) -> ArmPath | None:
     return survey.path(moment.record) if survey is not None else None
 
 
-def _volts_span(
-    voltage_v: NDArray[np.float64], model: tuple[NDArray[np.float64], NDArray[np.float64]] | None
-) -> Interval:
-    """Both courses with a margin; zero and five volts are shown where they lie near."""
+def _volts_span(voltage_v: NDArray[np.float64]) -> Interval:
+    """All that is drawn with a margin; zero and five volts are shown where they lie near."""
     every = voltage_v[np.isfinite(voltage_v)]
-    if model is not None:
-        every = np.concatenate([every, model[1]])
     least, most = float(every.min()), float(every.max())
     margin = max(0.08 * (most - least), 0.02)
     return Interval(
@@ -154,23 +196,24 @@ def _unbroken(
     ]
 
 
-def _legend(axes: Axes, modelled: bool) -> list[Mark]:
+def _legend(axes: Axes, dashed: str) -> list[Mark]:
     y = axes.top - 10
     marks: list[Mark] = [
         Stroke((line((axes.left, y - 4), (axes.left + 34, y - 4)),), INK, 1.6),
         Label(axes.left + 40, y, say("measured"), size=12.0),
     ]
-    if modelled:
+    if dashed:
         x = axes.left + 190
         marks.append(Stroke((line((x, y - 4), (x + 34, y - 4)),), _MODEL_BLUE, 2.4, 1.0, (9.0, 5.0)))
-        marks.append(Label(x + 40, y, say("a good sensor for the same movement, modelled"), size=12.0))
+        marks.append(Label(x + 40, y, dashed, size=12.0))
     return marks
 
 
 def _description(moment: Moment, span: Interval) -> str:
     return say(
-        "The signal in volts from {start:.2f} to {stop:.2f} s of record {record}, where it breaks up most"
+        "The {wire} in volts from {start:.2f} to {stop:.2f} s of record {record}, where it breaks up most"
         " clearly.",
+        wire=WIRES[moment.role],
         start=span.start,
         stop=span.stop,
         record=moment.record,
