@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -14,7 +15,7 @@ from analysis.progress import Tick
 from analysis.reports.customer_page import program_words
 from analysis.reports.subject import Subject
 from analysis.review.job import FACTS, Job, Photo
-from app.report_print import print_sheets
+from analysis.review.sidecar import read_sidecar
 from app.reporting.languages import report_language
 from app.reporting.layout import Paper, lay_out
 from app.reporting.making import Wanted, beside_of, check_target, pages_of, store
@@ -76,6 +77,22 @@ class ReportDesk(QObject):
         self._page.form.commit()
         self._window.pages.setCurrentWidget(self._window.page)
 
+    def leave(self) -> None:
+        """Take what is still being typed, and save the review at once."""
+        self._page.form.commit()
+        self._timer.stop()
+        self._keeper.close()
+
+    def _read_review(self) -> None:
+        """Read the review beside the capture in the background."""
+        self._keeper.take(None)
+        capture = self._window.session.capture
+        path = capture.path if capture is not None else None
+        if path is not None and path.is_file():
+            doing = self.tr("Reading the review")
+            read = partial(read_sidecar, path)
+            self._window.jobs.run("review", doing, read, self._keeper.take, self._complain)
+
     def _choose_settings(self) -> None:
         settings, page = self._window.settings, self._page
         page.paper.setCurrentIndex(max(page.paper.findData(settings.paper), 0))
@@ -83,9 +100,11 @@ class ReportDesk(QObject):
 
     def _follow(self) -> None:
         window, page = self._window, self._page
+        window.session.capture_changed.connect(self._read_review)
         window.session.capture_changed.connect(self._show)
         window.session.findings_changed.connect(self._show)
         self._keeper.changed.connect(self._show)
+        self._keeper.problem.connect(self._page.problem_bar.show_problem)
         page.form.edited.connect(self._edit)
         page.form.other_wanted.connect(self._choose_other)
         page.form.other_dropped.connect(lambda: self._set_other(""))
@@ -256,6 +275,8 @@ class ReportDesk(QObject):
 
     def print_it(self) -> None:
         """Ask for a printer and print the sheets that are shown."""
+        from app.report_print import print_sheets  # loads the printing system, needed for nothing else
+
         self._page.form.commit()
         if self._sheets and not print_sheets(self._sheets, self._page.title.text(), self._window):
             self._page.problem_bar.show_problem(

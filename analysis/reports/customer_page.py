@@ -69,6 +69,7 @@ def customer_page(subject: Subject, beside: Beside | None = None) -> Page:
         *_complaint(subject),
         *_answer(subject),
         *chosen_pictures(subject, beside),
+        *_set_beside(subject, beside),
         *_consequences(subject),
         *_notes(subject),
         *_offer(subject),
@@ -127,6 +128,12 @@ def _complaint(subject: Subject) -> Iterator[Block]:
             )
         else:
             yield Paragraph(say("Fault codes: {codes}", codes=shown), Style.SMALL)
+
+
+def _set_beside(subject: Subject, beside: Beside | None) -> Iterator[Block]:
+    """What the comparison comes down to."""
+    if beside is not None:
+        yield Paragraph(beside.compared(subject).summary)
 
 
 def _with_meaning(code: str) -> str:

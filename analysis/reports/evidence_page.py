@@ -8,6 +8,7 @@ from analysis.captures.model import Channel, Record, Role, Step
 from analysis.diagnosis.findings import Findings, Result, State, VerdictCode
 from analysis.reports.cautions import cautions
 from analysis.reports.checks import check_title, state_name
+from analysis.reports.comparison_report import comparison_report
 from analysis.reports.confidence import Grade, grade, in_words, odds
 from analysis.reports.customer_page import program_words
 from analysis.reports.customer_words import capped_grade
@@ -110,7 +111,7 @@ def evidence_page(subject: Subject, beside: Beside | None = None) -> Page:
         *_bands(subject, beside, by_title),
         *_evidence(subject),
         *_section(by_title.get("Why it comes and goes")),
-        *_comparison(beside),
+        *_comparison(subject, beside),
         *_changes(subject),
         *_section(by_title.get("Taken as given")),
         *_fingerprints(subject, beside),
@@ -293,7 +294,7 @@ def _evidence(subject: Subject) -> Iterator[Block]:
         yield Items(tuple(item.text for item in missing))
 
 
-def _comparison(beside: Beside | None) -> Iterator[Block]:
+def _comparison(subject: Subject, beside: Beside | None) -> Iterator[Block]:
     if beside is None:
         return
     yield Heading(say("What it was set beside"))
@@ -304,7 +305,11 @@ def _comparison(beside: Beside | None) -> Iterator[Block]:
             (say("SHA-256 of its file"), beside.findings.sha256),
         )
     )
-    yield from _section(beside.comparison)
+    report = comparison_report(beside.compared(subject))
+    yield from (Paragraph(text) for text in report.lead)
+    for section in report.sections:
+        if section.title != "Compared":
+            yield from _section(section)
 
 
 def _changes(subject: Subject) -> Iterator[Block]:

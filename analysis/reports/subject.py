@@ -5,8 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from analysis.captures.model import Capture
+from analysis.comparison.compare import compare
+from analysis.comparison.model import Comparison, Relation
+from analysis.comparison.side import Side
 from analysis.diagnosis.findings import Findings, VerdictCode
-from analysis.reports.document import Section
 from analysis.reports.verdicts import is_watched
 from analysis.review.job import fact
 from analysis.review.model import Choice, Review
@@ -61,13 +63,10 @@ class Beside:
         The other one.
     findings : Findings
         Of the other one.
-    comparison : Section or None
-        The numbers of the comparison, where somebody made them.
     """
 
     capture: Capture
     findings: Findings
-    comparison: Section | None = None
 
     @property
     def good(self) -> bool:
@@ -80,6 +79,15 @@ class Beside:
         same = all(own.text(key) and own.text(key) == other.text(key) for key in ("registration", "sensor"))
         place = own.text("mounting") == other.text("mounting")
         return same and place and other.text("created") > own.text("created") != ""
+
+    def compared(self, subject: Subject) -> Comparison:
+        """The two set against each other, as far as their findings tell."""
+        own, other = Side(subject.capture, subject.findings), Side(self.capture, self.findings)
+        if self.is_later_visit(subject):
+            return compare(own, other, relation=Relation.BEFORE_AFTER)
+        if self.good:
+            return compare(other, own, relation=Relation.KNOWN_GOOD)
+        return compare(own, other, relation=Relation.LEFT_RIGHT)
 
     def title(self, subject: Subject) -> Wording:
         """Which one it is, for the picture: never called good unless no fault was found in it."""
