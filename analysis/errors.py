@@ -16,6 +16,8 @@ A lower library's exception (h5py, the operating system) is translated at one ed
 
 from __future__ import annotations
 
+from analysis.wording import Wording, say
+
 
 class WornbandError(Exception):
     """Base of every expected failure.
@@ -26,10 +28,16 @@ class WornbandError(Exception):
         What is wrong and where, a clause without a full stop: ``"the file is cut short at 1,024 bytes"``.
     action : str
         What the technician can do about it: ``"save it from the recorder again"``.
+
+    Attributes
+    ----------
+    sentence : Wording
+        Both, as the string of the exception, which a view may say in another language.
     """
 
     def __init__(self, problem: str, action: str) -> None:
-        super().__init__(f"{problem}; {action}")
+        self.sentence: Wording = say("{problem}; {action}", problem=problem, action=action)
+        super().__init__(self.sentence)
         self.problem = problem
         self.action = action
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
+from numbers import Integral, Number
 from string import Formatter
 from typing import Any
 
@@ -72,25 +73,82 @@ class Template:
         return Wording(self.text, values)
 
 
+def plural(one: str, several: str, /, *, count: int, **values: object) -> Wording:
+    """One of two templates, as `count` has it; both are literals, with the field ``{count}``.
+
+    Parameters
+    ----------
+    one, several : str
+        ``"{count} crossing"`` and ``"{count} crossings"``. Each is translated on its own, which serves the
+        languages that tell one from several, as English and German do.
+    count : int
+        How many.
+    **values : object
+        As in `say`.
+    """
+    return Wording(one if count == 1 else several, {"count": count, **values})
+
+
 def joined(parts: Iterable[str], separator: str = " ") -> Wording:
     """Several wordings in a row, each translated on its own; an empty wording for none."""
     every = [part for part in parts if part]
     names = {f"part{place}": part for place, part in enumerate(every)}
-    gap = separator.replace("{", "{{").replace("}", "}}")
-    return Wording(gap.join("{" + name + "}" for name in names), names)
+    return Wording("{gap}".join("{" + name + "}" for name in names), {**names, "gap": separator})
+
+
+def listed(parts: Iterable[str]) -> Wording:
+    """Wordings as people list them: ``"a and b and c"``; an empty wording for none."""
+    said: Wording | None = None
+    for part in parts:
+        said = (
+            say("{one}", one=part) if said is None else say("{first} and {second}", first=said, second=part)
+        )
+    return joined([]) if said is None else said
+
+
+def verbatim(text: str) -> Wording:
+    """A text that stands in a data file of our own and is translated as a whole, braces and all."""
+    return Wording(text.replace("{", "{{").replace("}", "}}"), {})
+
+
+class _Shown(float):
+    """A number that knows its digits: a true minus sign, and none before a nought."""
+
+    digits: int
+
+    def __format__(self, format_spec: str) -> str:
+        text = f"{float(self):.{self.digits}f}"
+        if not text.startswith("-"):
+            return text
+        return text[1:] if float(text) == 0.0 else "\N{MINUS SIGN}" + text[1:]
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return _shown, (float(self), self.digits)
+
+
+def _shown(value: float, digits: int) -> _Shown:
+    made = _Shown(value)
+    made.digits = digits
+    return made
+
+
+def number(value: float, digits: int) -> Wording:
+    """A finite number with so many digits after the decimal mark, whichever that is in a language."""
+    return Wording("{value}", {"value": _shown(value, digits)})
 
 
 class _Numbers(Formatter):
-    """`str.format` with another decimal mark."""
+    """`str.format` with another decimal mark; a narrow space parts thousands (ISO 80000-1, 7.3.1)."""
 
     def __init__(self, decimal_mark: str) -> None:
         self._decimal_mark = decimal_mark
 
     def format_field(self, value: Any, format_spec: str) -> str:
         text = str(super().format_field(value, format_spec))
-        if isinstance(value, float) and self._decimal_mark != ".":
-            return text.replace(",", " ").replace(".", self._decimal_mark)
-        return text
+        if self._decimal_mark == "." or not isinstance(value, Number):
+            return text
+        text = text.replace(",", "\N{NARROW NO-BREAK SPACE}")
+        return text if isinstance(value, Integral) else text.replace(".", self._decimal_mark)
 
 
 @dataclass(frozen=True, slots=True)

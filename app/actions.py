@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.drawing import icons
 from app.drawing.theme import Palette
+from app.report_specs import REPORT_SPECS
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,6 +52,7 @@ def _spec(
 
 MENUS = (
     "Capture",
+    "Report",
     "View",
     "Step",
     "Arm",
@@ -63,6 +65,7 @@ SPECS = (
     _spec("cancel", "Capture", "Stop the work", "Stop opening or examining", "Ctrl+."),
     _spec("copy", "Capture", "Copy the reading", "Copy the reading at the pointer as text", "Ctrl+C"),
     _spec("quit", "Capture", "Quit", "Close the window", "Ctrl+Q"),
+    *(_spec(*item) for item in REPORT_SPECS),
     _spec("whole", "View", "Whole record", "Show the whole record and the whole track", "Home 0", "whole"),
     _spec("zoom_in", "View", "Zoom in", "Show less time, in more detail", "+ = Ctrl++", "zoom_in"),
     _spec("zoom_out", "View", "Zoom out", "Show more time", "- Ctrl+-", "zoom_out"),

@@ -15,12 +15,14 @@ from analysis.captures.model import Capture
 from analysis.captures.reading import open_capture, require_signal
 from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import Findings
-from analysis.diagnosis.profiles import load_profile
-from analysis.diagnosis.serialise import error_object, findings_object, json_line
+from analysis.diagnosis.profiles import load_profile, profile_for
+from analysis.diagnosis.serialise import JsonObject, error_object, findings_object, json_line
 from analysis.errors import Cancelled, WornbandError
+from analysis.exposure.explain import Explanation, explain
+from analysis.exposure.serialise import exposure_object
 from analysis.progress import Tick, ignore, part
 from analysis.reports.cautions import cautions
-from analysis.reports.document import Section
+from analysis.reports.document import Report, Section
 from analysis.reports.findings_report import findings_report
 from app.interrupts import Interrupts
 from app.printable import error_line
@@ -43,11 +45,19 @@ class Examined:
         Of that capture.
     assumptions : tuple of str
         What stood in for things that the file does not state.
+    explanation : Explanation or None
+        Why it comes and goes, where the profile gives heights and a band was found.
     """
 
     capture: Capture
     findings: Findings
     assumptions: tuple[str, ...]
+    explanation: Explanation | None = None
+
+    @property
+    def why(self) -> tuple[str, ...]:
+        """The explanation in words; empty where there is none."""
+        return self.explanation.sentences if self.explanation is not None else ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,8 +103,10 @@ def examined(path: str, profile: str | None = None, tick: Tick = ignore) -> Iter
     with open_capture(path) as opened:
         require_signal(opened.capture)
         whole = opened.completed(part(tick, 0.0, 0.2))
-        findings = examine(whole.capture, profile=profile, tick=part(tick, 0.2, 1.0))
-        yield Examined(whole.capture, findings, whole.assumptions)
+        findings = examine(whole.capture, profile=profile, tick=part(tick, 0.2, 0.98))
+        explanation = explain(whole.capture, findings, profile_for(whole.capture, profile))
+        tick(1.0)
+        yield Examined(whole.capture, findings, whole.assumptions, explanation)
 
 
 def answer(path: str, request: Request, tick: Tick = ignore) -> Answer:
@@ -160,8 +172,19 @@ def analyse(paths: Sequence[str], request: Request, *, jobs: int = 1, out: TextI
 
 def _rendered(path: str, one: Examined, request: Request) -> str:
     if request.as_json:
-        return json_line(findings_object(one.findings, path=path, assumptions=one.assumptions))
-    return report_text(findings_report(one.findings, one.capture, assumptions=one.assumptions), path)
+        return json_line(object_of(one, path))
+    return report_text(report_of(one), path)
+
+
+def object_of(one: Examined, path: str) -> JsonObject:
+    """What was found, as the JSON object of the contract."""
+    exposure = exposure_object(one.explanation) if one.explanation is not None else None
+    return findings_object(one.findings, path=path, assumptions=one.assumptions, exposure=exposure)
+
+
+def report_of(one: Examined) -> Report:
+    """What was found, as a report."""
+    return findings_report(one.findings, one.capture, assumptions=one.assumptions, why=one.why)
 
 
 def _failed(path: str, sentence: str, request: Request) -> Answer:

@@ -15,11 +15,11 @@ from app.printable import printable
 DONE, SOME_FAILED, WRONG_CALL, INTERRUPTED = 0, 1, 2, 130
 """Exit statuses; 130 is 128 + SIGINT, common practice of shells."""
 
-ERRANDS = ("analyse", "demo", "verify")
+ERRANDS = ("analyse", "compare", "demo", "report", "verify")
 
 _ABOUT = """Find the worn band on a position sensor's track in stored voltage captures, and prove it.
 
-With files, or with nothing, the workbench opens. 'analyse', 'demo' and 'verify' need no screen."""
+With files, or with nothing, the workbench opens. The rest needs no screen."""
 
 _STATUS = """exit status: 0 all done; 1 some file could not be done, the others are; 2 the call was wrong"""
 
@@ -57,7 +57,7 @@ def parser() -> argparse.ArgumentParser:
     """What can be called, and how."""
     top = argparse.ArgumentParser(
         prog="wornband",
-        usage="wornband [FILE...]\n       wornband {analyse,demo,verify} ...",
+        usage="wornband [FILE...]\n       wornband {analyse,compare,demo,report,verify} ...",
         description=_ABOUT,
         epilog=_STATUS,
         formatter_class=argparse.RawDescriptionHelpFormatter,
@@ -66,7 +66,9 @@ def parser() -> argparse.ArgumentParser:
     top.add_argument("--version", action="version", version=f"wornband {_version()}")
     errands = top.add_subparsers(dest="errand", metavar="", title="errands")
     _add_analyse(errands)
+    _add_compare(errands)
     _add_demo(errands)
+    _add_report(errands)
     verify = errands.add_parser(
         "verify",
         help="does a capture still match its fingerprint and its review?",
@@ -75,6 +77,11 @@ def parser() -> argparse.ArgumentParser:
         allow_abbrev=False,
     )
     verify.add_argument("files", nargs="+", metavar="FILE", help="a capture")
+    verify.add_argument(
+        "--report",
+        metavar="REPORT",
+        help="a stored report, or the fingerprint printed on one: was it made from this capture?",
+    )
     return top
 
 
@@ -96,6 +103,42 @@ def _add_analyse(errands: argparse._SubParsersAction[argparse.ArgumentParser]) -
     analyse.add_argument(
         "--jobs", type=_jobs, default=1, metavar="N", help="processes that share the files (1 unless given)"
     )
+
+
+def _add_compare(errands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    compare = errands.add_parser(
+        "compare",
+        help="what differs between two captures, and whether it is more than chance",
+        description="Compare two captures of one sensor, before and after: bands, with the crossings of both,"
+        " and every reading with its difference.",
+        epilog=_STATUS,
+        allow_abbrev=False,
+    )
+    compare.add_argument("before", metavar="BEFORE", help="a capture")
+    compare.add_argument("after", metavar="AFTER", help="a capture")
+    compare.add_argument("--json", action="store_true", help="one JSON object")
+    compare.add_argument(
+        "--mirrored",
+        action="append",
+        default=[],
+        choices=("before", "after"),
+        help="this sensor is mounted the other way round: its travel counts from the other end",
+    )
+
+
+def _add_report(errands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    report = errands.add_parser(
+        "report",
+        help="write the report of a capture as PDF or HTML",
+        description="Write the report of a capture: a page for the customer, and the evidence.",
+        epilog=_STATUS,
+        allow_abbrev=False,
+    )
+    report.add_argument("file", metavar="FILE", help="a capture; its review is used where there is one")
+    report.add_argument("-o", "--output", required=True, metavar="OUT", help="OUT.pdf or OUT.html")
+    report.add_argument("--compare", default="", metavar="OTHER", help="another capture to set beside it")
+    report.add_argument("--language", choices=("en", "de"), default="en", help="en unless given")
+    report.add_argument("--paper", choices=("a4", "letter"), default="a4", help="a4 unless given")
 
 
 def _add_demo(errands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
@@ -124,6 +167,17 @@ def _run(arguments: list[str]) -> int:
         return analyse(
             call.files, Request(call.profile, call.json), jobs=call.jobs, out=sys.stdout, err=sys.stderr
         )
+    if call.errand == "compare":
+        from app.comparing import compare_files
+
+        return compare_files(
+            call.before,
+            call.after,
+            as_json=call.json,
+            mirrored=frozenset(call.mirrored),
+            out=sys.stdout,
+            err=sys.stderr,
+        )
     if call.errand == "demo":
         from app.demonstration import demonstrate
 
@@ -131,7 +185,19 @@ def _run(arguments: list[str]) -> int:
     if call.errand == "verify":
         from app.verifying import verify
 
-        return verify(call.files, out=sys.stdout, err=sys.stderr)
+        return verify(call.files, report=call.report or "", out=sys.stdout, err=sys.stderr)
+    if call.errand == "report":
+        from app.reporting.errand import report
+
+        return report(
+            call.file,
+            call.output,
+            compare=call.compare,
+            language=call.language,
+            paper=call.paper,
+            out=sys.stdout,
+            err=sys.stderr,
+        )
     return _open_window([])
 
 

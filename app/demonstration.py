@@ -14,18 +14,17 @@ from typing import TextIO
 
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Findings
-from analysis.diagnosis.serialise import findings_object
 from analysis.errors import WornbandError
 from analysis.reports.document import Report
-from analysis.reports.findings_report import cautions_section, findings_report
-from analysis.reports.verdicts import customer_sentence
-from app.analysing import examined
-from app.html_report import report_html
+from analysis.reports.findings_report import cautions_section
+from analysis.reports.subject import Subject
+from app.analysing import examined, object_of, report_of
 from app.printable import error_line, printable
 from app.progress_line import ProgressLine
+from app.reporting.making import Wanted, pages_of, store
+from app.reporting.materials import gather
 from app.resources import sample_captures
 from app.text_report import report_text, section_lines
-from app.track_picture import track_svg
 from app.window import NoWindowError, open_workbench, require_screen
 from app.x_display import require_answer
 
@@ -33,11 +32,10 @@ SAMPLE = "W1041-rear-left-height.h5"
 """A worn ride-height sensor with ground, reference, wiggle, sweeps and a hold."""
 
 FOLDER = "wornband-demo"
+PRINTED = "report.pdf"
+"""The printed report, beside the picture: both need Qt."""
+
 _PICTURE_S = 120.0
-_TRACK_CAPTION = (
-    "Break-up of the output along the travel. Each faint line is one crossing, the bold line the worst of"
-    " them; the hatched stretch is the band."
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,22 +122,29 @@ def _make(folder: Path, progress: ProgressLine) -> Made:
     capture_path = folder / SAMPLE
     shutil.copyfile(_sample(), capture_path)
     with examined(str(capture_path), tick=progress.tick) as one:
-        report = findings_report(one.findings, one.capture, assumptions=one.assumptions)
+        report = report_of(one)
         texts = folder / "findings.txt", folder / "findings.json"
         texts[0].write_text(_full_text(report, one.capture, str(capture_path)), encoding="utf-8")
-        object_ = findings_object(one.findings, path=str(capture_path), assumptions=one.assumptions)
+        object_ = object_of(one, str(capture_path))
         texts[1].write_text(_indented(object_), encoding="utf-8")
         picture, page = folder / "review.png", folder / "report.html"
-        picture_error = draw_apart(capture_path, one.findings, picture)
-        png = b"" if picture_error else picture.read_bytes()
-        page.write_text(_page(report, one.findings, one.capture, png), encoding="utf-8")
-    pictures = () if picture_error else ((picture, "the review as the window shows it"),)
+        picture_error = draw_apart(capture_path, one.findings, picture, one.why)
+        subject = Subject(one.capture, one.findings, one.assumptions, why=one.why)
+        store(gather(pages_of(subject, None, Wanted()), folder), page, "a4")
+    pictures = (
+        ()
+        if picture_error
+        else (
+            (picture, "the review as the window shows it"),
+            (picture.with_name(PRINTED), "the report to print"),
+        )
+    )
     files = (
         (capture_path, "the sample capture"),
         (texts[0], "the findings to read"),
         (texts[1], "the findings for other programs"),
         *pictures,
-        (page, "the report, one file"),
+        (page, "the report, one file for any browser"),
     )
     return Made(files, capture_path, (report.headline, *report.lead), picture_error)
 
@@ -159,26 +164,8 @@ def _full_text(report: Report, capture: Capture, path: str) -> str:
     return "\n".join([report_text(report, path), "", *section_lines(cautions_section(capture)), ""])
 
 
-def _page(report: Report, findings: Findings, capture: Capture, png: bytes) -> str:
-    whole = Report(
-        report.title,
-        report.subject,
-        report.headline,
-        report.lead,
-        (*report.sections, cautions_section(capture)),
-    )
-    return report_html(
-        whole,
-        customer=customer_sentence(findings),
-        svg=track_svg(findings),
-        svg_caption=_TRACK_CAPTION,
-        picture_png=png,
-        picture_caption="The review of this capture in the window.",
-    )
-
-
-def draw_apart(capture_path: Path, findings: Findings, picture: Path) -> str:
-    """Draw the review without a screen, in a process of its own.
+def draw_apart(capture_path: Path, findings: Findings, picture: Path, why: tuple[str, ...] = ()) -> str:
+    """Draw the review and print the report without a screen, in a process of its own.
 
     A process has one Qt, with a screen or without; and Qt ends its process where a system library is
     missing, which must not end the demonstration.
@@ -191,7 +178,7 @@ def draw_apart(capture_path: Path, findings: Findings, picture: Path) -> str:
     picture.unlink(missing_ok=True)
     context = multiprocessing.get_context("spawn")
     near, far = context.Pipe(duplex=False)
-    child = context.Process(target=_draw, args=(capture_path, findings, picture, far))
+    child = context.Process(target=_draw, args=(capture_path, findings, picture, why, far))
     child.start()
     far.close()
     child.join(_PICTURE_S)
@@ -209,7 +196,9 @@ def draw_apart(capture_path: Path, findings: Findings, picture: Path) -> str:
     return said or "Qt ended before the picture was drawn; README.md lists the system libraries that it needs"
 
 
-def _draw(capture_path: Path, findings: Findings, picture: Path, answers: object) -> None:
+def _draw(
+    capture_path: Path, findings: Findings, picture: Path, why: tuple[str, ...], answers: object
+) -> None:
     """Run in the other process: draw, and answer with a sentence where that fails."""
     from analysis.captures.reading import open_capture
     from app.pictures import review_picture
@@ -220,7 +209,10 @@ def _draw(capture_path: Path, findings: Findings, picture: Path, answers: object
         application()
         _silence_qt()
         with open_capture(capture_path) as opened:
-            review_picture(opened.completed().capture, findings, picture)
+            whole = opened.completed()
+            review_picture(whole.capture, findings, picture)
+            pages = pages_of(Subject(whole.capture, findings, whole.assumptions, why=why), None, Wanted())
+            store(gather(pages, picture.parent), picture.with_name(PRINTED), "a4")
     except (WornbandError, OSError) as error:
         answers.send(str(error))  # type: ignore[attr-defined]
         sys.exit(1)

@@ -6,7 +6,7 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication
-from PySide6.QtWidgets import QFileDialog, QLabel, QMainWindow, QMenu, QProgressBar
+from PySide6.QtWidgets import QFileDialog, QLabel, QMainWindow, QMenu, QProgressBar, QStackedWidget
 
 from app.actions import MENUS, Actions, menu_name
 from app.arm import Arm
@@ -16,7 +16,10 @@ from app.drawing.theme import palette_for, style_sheet
 from app.focus import Focus
 from app.jobs import Jobs
 from app.playback import SPEEDS
+from app.report_desk import ReportDesk
+from app.report_page import ReportPage
 from app.review_circle import ReviewCircle
+from app.review_keeper import ReviewKeeper
 from app.review_page import ReviewPage
 from app.session import EXAMINING, OPENING, Session, Tools
 from app.settings import Settings
@@ -49,10 +52,16 @@ class Window(QMainWindow):
         self._captures_menu = CapturesMenu(settings, self)
         self.page = ReviewPage(self.actions_by_name, self._captures_menu)
         self.readout = Readout()
-        self.setCentralWidget(self.page)
+        self.report = ReportPage(self.actions_by_name)
+        self.pages = QStackedWidget()
+        self.pages.addWidget(self.page)
+        self.pages.addWidget(self.report)
+        self.setCentralWidget(self.pages)
         self._lay_out_menus()
         self._lay_out_status()
         self.circle = ReviewCircle(self)
+        self.keeper = ReviewKeeper(self)
+        self.report_desk = ReportDesk(self, self.keeper)
         self._connect()
         self.setAcceptDrops(True)
         self.resize(1366, 768)
@@ -85,11 +94,13 @@ class Window(QMainWindow):
         self.actions_by_name.apply_palette(palette)
         self.setWindowIcon(icons.icon("wornband", palette.band, palette.faint))
         self.page.apply_palette(palette)
+        self.report.apply_palette(palette)
         self.readout.apply_palette(palette)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Stop the work, close the file, remember the window; nothing is asked, for nothing is lost."""
         self.arm.rest()
+        self.report_desk.leave()
         self.settings.geometry = self.saveGeometry()
         self.session.close()
         super().closeEvent(event)
@@ -150,6 +161,7 @@ class Window(QMainWindow):
         self.session.refused.connect(self.settings.forget_capture)
         self.session.problem.connect(self._complain)
         self.page.trace.problem.connect(self.page.problem_bar.show_problem)
+        self.pages.currentChanged.connect(self._show_enabled)
         self.jobs.progressed.connect(self._show_progress)
         self.jobs.ended.connect(self._show_idle)
         self.focus.window_changed.connect(self._show_enabled)
@@ -230,6 +242,8 @@ class Window(QMainWindow):
         """Offer only what can be done now."""
         shown, passages = self.focus.record is not None, bool(self.focus.passages)
         bands = any(item.band is not None for item in self.focus.passages)
+        in_review = self.pages.currentWidget() is self.page
+        self.readout.setVisible(in_review)
         can = {
             "back": self.focus.history.can_go_back,
             "forward": self.focus.history.can_go_forward,
@@ -243,7 +257,7 @@ class Window(QMainWindow):
         for name in ("next_record", "run", "arm_back", "arm_on", "copy"):
             can[name] = shown
         for name, possible in can.items():
-            self.actions_by_name[name].setEnabled(possible)
+            self.actions_by_name[name].setEnabled(possible and in_review)
 
     def _show_progress(self, topic: str, title: str, done: float) -> None:
         if self.jobs.running(topic):

@@ -1,4 +1,4 @@
-"""What the window remembers: its geometry, the last captures, lanes and colours."""
+"""What the window remembers: its geometry, the last captures, lanes and colours, who makes the reports."""
 
 from __future__ import annotations
 
@@ -6,6 +6,8 @@ from pathlib import Path
 from typing import Protocol
 
 from PySide6.QtCore import QByteArray, QSettings
+
+from analysis.reports.pages import Workshop
 
 _MOST_RECENT = 8
 
@@ -62,6 +64,41 @@ class Settings:
     def forget_capture(self, path: Path) -> None:
         """Drop a capture that could not be opened."""
         self._store.setValue("recent", [str(item) for item in self.recent if item != path])
+
+    @property
+    def workshop(self) -> Workshop:
+        """Who makes the reports."""
+        lines = str(self._store.value("workshop/lines", "")).splitlines()
+        return Workshop(
+            name=str(self._store.value("workshop/name", "")),
+            lines=tuple(line.strip() for line in lines if line.strip()),
+            logo=str(self._store.value("workshop/logo", "")),
+        )
+
+    @workshop.setter
+    def workshop(self, value: Workshop) -> None:
+        self._store.setValue("workshop/name", value.name)
+        self._store.setValue("workshop/lines", "\n".join(value.lines))
+        self._store.setValue("workshop/logo", value.logo)
+
+    @property
+    def paper(self) -> str:
+        """Paper of the reports: ``"a4"`` or ``"letter"``."""
+        kept = str(self._store.value("paper", "a4"))
+        return kept if kept in ("a4", "letter") else "a4"
+
+    @paper.setter
+    def paper(self, value: str) -> None:
+        self._store.setValue("paper", value)
+
+    @property
+    def report_language(self) -> str:
+        """Language of the reports, as in ISO 639-1."""
+        return str(self._store.value("report_language", "en"))
+
+    @report_language.setter
+    def report_language(self, value: str) -> None:
+        self._store.setValue("report_language", value)
 
     @property
     def geometry(self) -> QByteArray:

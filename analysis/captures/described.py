@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from analysis.captures import layout
 from analysis.captures.strict import Attributes, Value
 from analysis.errors import CaptureError
+from analysis.wording import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +39,7 @@ class Described:
         CaptureError
             Where it is neither.
         """
-        value = self._value(key, "a text")
+        value = self._value(key, say("a text"))
         return default if value is None else str(value)
 
     def number(self, key: str) -> float | None:
@@ -49,9 +50,12 @@ class Described:
         CaptureError
             Where it is no number.
         """
-        value = self._value(key, "a number")
+        value = self._value(key, say("a number"))
         if isinstance(value, str):
-            raise CaptureError(f"{key} of {self.where} is the text {value!r}", "store it as a number")
+            raise CaptureError(
+                say("{key} of {where} is the text {value!r}", key=key, where=self.where, value=value),
+                say("store it as a number"),
+            )
         return None if value is None else float(value)
 
     def finite(self, key: str) -> float | None:
@@ -64,7 +68,10 @@ class Described:
         """
         value = self.number(key)
         if value is not None and not math.isfinite(value):
-            raise CaptureError(f"{key} of {self.where} is {value:g}", "store a finite number")
+            raise CaptureError(
+                say("{key} of {where} is {value:g}", key=key, where=self.where, value=value),
+                say("store a finite number"),
+            )
         return value
 
     def rest(self, taken: Collection[str]) -> dict[str, Value]:
@@ -74,7 +81,14 @@ class Described:
     def _value(self, key: str, wanted: str) -> Value | None:
         if key in self.attributes.odd:
             raise CaptureError(
-                f"{key} of {self.where} is {self.attributes.odd[key]}, not {wanted}", f"store {wanted} there"
+                say(
+                    "{key} of {where} is {value}, not {wanted}",
+                    key=key,
+                    where=self.where,
+                    value=self.attributes.odd[key],
+                    wanted=wanted,
+                ),
+                say("store {wanted} there", wanted=wanted),
             )
         return self.attributes.values.get(key)
 
@@ -95,13 +109,22 @@ def interval_s(record: Described) -> float:
     value = record.number(layout.INTERVAL_KEY)
     if value is None:
         raise CaptureError(
-            f"{record.where} does not state its {layout.INTERVAL_KEY}",
-            f"store the seconds between samples in that attribute of {record.where}",
+            say(
+                "{where} does not state its {interval_key}",
+                where=record.where,
+                interval_key=layout.INTERVAL_KEY,
+            ),
+            say("store the seconds between samples in that attribute of {where}", where=record.where),
         )
     if not (math.isfinite(value) and value > 0.0):
         raise CaptureError(
-            f"the {layout.INTERVAL_KEY} of {record.where} is {value:g} s",
-            "store a positive number of seconds there",
+            say(
+                "the {interval_key} of {where} is {value:g} s",
+                interval_key=layout.INTERVAL_KEY,
+                where=record.where,
+                value=value,
+            ),
+            say("store a positive number of seconds there"),
         )
     return value
 
@@ -116,7 +139,13 @@ def volts_a_unit(channel: Described) -> float:
     """
     unit = channel.text(layout.UNITS_KEY).strip()
     if not unit:
-        raise CaptureError(f"{channel.where} states no {layout.UNITS_KEY}", 'store "V" in that attribute')
+        raise CaptureError(
+            say("{where} states no {units_key}", where=channel.where, units_key=layout.UNITS_KEY),
+            say('store "V" in that attribute'),
+        )
     if unit not in layout.VOLTS_A_UNIT:
-        raise CaptureError(f"{channel.where} is in {unit!r}, which is no voltage", "store it in V, mV or kV")
+        raise CaptureError(
+            say("{where} is in {unit!r}, which is no voltage", where=channel.where, unit=unit),
+            say("store it in V, mV or kV"),
+        )
     return layout.VOLTS_A_UNIT[unit]

@@ -31,6 +31,7 @@ from analysis.captures.model import Capture
 from analysis.captures.strict import Value
 from analysis.errors import CaptureError
 from analysis.progress import Tick, ignore
+from analysis.wording import say
 
 _BLOCK_BYTES = 4 * 1024 * 1024  # some 5 ms of hashing between two ticks
 
@@ -105,7 +106,9 @@ def file_sha256(path: Path, tick: Tick = ignore) -> str:
         for block in _blocks(path, tick):
             digest.update(block)
     except OSError as error:
-        raise CaptureError("the file can no longer be read", "check that it is still there") from error
+        raise CaptureError(
+            say("the file can no longer be read"), say("check that it is still there")
+        ) from error
     return digest.hexdigest()
 
 

@@ -9,6 +9,9 @@
         <channel>           one-dimensional counts or floats, attributes `ROLE_KEY` and `UNITS_KEY`
         overview/<channel>/<level>   (n_blocks, 2) raw minimum and maximum, attribute `BLOCK_KEY`
 
+A record at rest may say ``position_percent``, where the arm was set by a gauge, in % of travel: four of
+these and more, no further apart than a tenth of it, and the linearity of the output can be judged.
+
 The format is a contract with other writers: it may be extended, never broken. Conventions are those
 of CF-1.11 (``scale_factor``, ``add_offset``, ``_FillValue``, ``valid_min``, ``valid_max``,
 ``coordinates``), so that netCDF programs decode the same volts.
@@ -98,7 +101,7 @@ MEANING_KEYS = frozenset(
         "recorder", "recorder_serial", "recorder_calibrated", "source_sha256",
         # a record
         "label", "step", "started", "sample_interval", "first_sample", "plugged", "ignition", "engine",
-        "loads", "moved", "temperature",
+        "loads", "moved", "temperature", "position_percent",
         # a channel
         "role", "units", "scale_factor", "add_offset", "_FillValue", "valid_min", "valid_max",
         "gain_error", "offset_error", "probe_point", "return_point", "connector", "pin", "wire_colour",

@@ -20,6 +20,7 @@ from analysis.captures.overview import stored_levels, with_overviews
 from analysis.captures.stored import StoredChannel, StoredRecord, read_stored
 from analysis.errors import CaptureError
 from analysis.progress import Tick, ignore, part
+from analysis.wording import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,7 +121,8 @@ def require_signal(capture: Capture) -> None:
     wanted = {Role.SIGNAL, Role.SECOND_SIGNAL}
     if not any(channel.role in wanted for record in capture.records for channel in record.channels):
         raise CaptureError(
-            "no record has a channel whose role is signal", "record the signal wire, or set the role"
+            say("no record has a channel whose role is signal"),
+            say("record the signal wire, or set the role"),
         )
 
 
@@ -128,12 +130,14 @@ def _read(file: h5py.File, path: Path) -> tuple[Capture, tuple[str, ...]]:
     found = read_stored(file, path)
     words, stored = found.words, found.records
     if not stored:
-        raise CaptureError("the capture holds no records", "record the sensor again, or choose another file")
+        raise CaptureError(
+            say("the capture holds no records"), say("record the sensor again, or choose another file")
+        )
     assumptions: list[str] = []
     records = tuple(record for item in stored if (record := _record(item, assumptions)) is not None)
     _check_not_empty(stored, records)
     if not words.has(layout.ID_KEY):
-        assumptions.append("the capture has no id; one is derived from its content")
+        assumptions.append(say("the capture has no id; one is derived from its content"))
     capture = Capture(
         capture_id=words.text(layout.ID_KEY) or memory.stand_in_id(records),
         records=records,
@@ -150,11 +154,14 @@ def _check_not_empty(stored: Sequence[StoredRecord], records: Sequence[Record]) 
         return
     lengths = [channel.length for item in stored for channel in item.channels if _is_channel(channel)]
     if lengths and max(lengths) < 2:
-        held = "no samples" if max(lengths) == 0 else "one sample a channel"
-        raise CaptureError(f"the capture holds {held}", "record the sensor again")
+        held = say("no samples") if max(lengths) == 0 else say("one sample a channel")
+        raise CaptureError(say("the capture holds {held}", held=held), say("record the sensor again"))
     raise CaptureError(
-        "no channel of the capture has a known role",
-        f"set the attribute {layout.ROLE_KEY} of each channel to signal, reference, ground or supply",
+        say("no channel of the capture has a known role"),
+        say(
+            "set the attribute {role_key} of each channel to signal, reference, ground or supply",
+            role_key=layout.ROLE_KEY,
+        ),
     )
 
 
@@ -162,13 +169,13 @@ def _record(stored: StoredRecord, assumptions: list[str]) -> Record | None:
     """A record, or None where it holds nothing to look at, which is stated."""
     known = [item for item in stored.channels if _is_channel(item)]
     if not known:
-        assumptions.append(f"{stored.words.where} holds no channel and is set aside")
+        assumptions.append(say("{where} holds no channel and is set aside", where=stored.words.where))
         return None
     interval = interval_s(stored.words)
     length = _common_length(stored.words.where, known)
     if length < 2:
-        held = "no samples" if length == 0 else "one sample a channel"
-        assumptions.append(f"{stored.words.where} holds {held} and is set aside")
+        held = say("no samples") if length == 0 else say("one sample a channel")
+        assumptions.append(say("{where} holds {held} and is set aside", where=stored.words.where, held=held))
         return None
     step = _step(stored.words, assumptions)
     channels = tuple(_channel(stored.group, item, assumptions) for item in known if item.length == length)
@@ -196,12 +203,18 @@ def _common_length(where: str, channels: Sequence[StoredChannel]) -> int:
     """Length of the channels whose role is known; of all where none is."""
     for item in channels:
         if item.trouble:
-            raise CaptureError(f"{item.words.where} {item.trouble}", "store plain one-dimensional numbers")
+            raise CaptureError(
+                say("{where} {trouble}", where=item.words.where, trouble=item.trouble),
+                say("store plain one-dimensional numbers"),
+            )
     stated = [item for item in channels if item.role is not None] or channels
     lengths = {item.length for item in stated}
     if len(lengths) > 1:
         listed = ", ".join(f"{item.name} {item.length:,}" for item in stated)
-        raise CaptureError(f"the channels of {where} differ in length ({listed})", "export that record again")
+        raise CaptureError(
+            say("the channels of {where} differ in length ({listed})", where=where, listed=listed),
+            say("export that record again"),
+        )
     return lengths.pop()
 
 
@@ -210,8 +223,14 @@ def _step(words: Described, assumptions: list[str]) -> Step | None:
     try:
         return Step(text)
     except ValueError:
-        said = f"the step {text!r}, which is unknown" if text else "no step"
-        assumptions.append(f"{words.where} states {said}; the step is taken from what the samples show")
+        said = say("the step {text!r}, which is unknown", text=text) if text else say("no step")
+        assumptions.append(
+            say(
+                "{where} states {said}; the step is taken from what the samples show",
+                where=words.where,
+                said=said,
+            )
+        )
         return None
 
 
@@ -219,12 +238,14 @@ def _channel(group: h5g.GroupID, stored: StoredChannel, assumptions: list[str]) 
     words = stored.words
     role = stored.role
     if role is None:
-        said = words.text(layout.ROLE_KEY)
-        said = f"the role {said!r}, which is unknown" if said else "no role"
-        assumptions.append(f"{words.where} states {said}; it is shown and not judged")
+        text = words.text(layout.ROLE_KEY)
+        said = say("the role {text!r}, which is unknown", text=text) if text else say("no role")
+        assumptions.append(
+            say("{where} states {said}; it is shown and not judged", where=words.where, said=said)
+        )
     source = strict.DatasetSource(group, stored.name, words.where)
     if words.number(layout.GAIN_ERROR_KEY) is None or words.number(layout.OFFSET_ERROR_KEY) is None:
-        assumptions.append(f"{words.where} states no full accuracy; it is unknown, not zero")
+        assumptions.append(say("{where} states no full accuracy; it is unknown, not zero", where=words.where))
     taken = layout.CHANNEL_KEYS if role is not None else layout.CHANNEL_KEYS - {layout.ROLE_KEY}
     return Channel(
         name=stored.name,
@@ -243,10 +264,26 @@ def _scaling(words: Described, source: strict.DatasetSource, assumptions: list[s
     factor = volts_a_unit(words)
     scale = words.finite(layout.SCALE_KEY)
     if scale == 0.0:
-        raise CaptureError(f"the {layout.SCALE_KEY} of {words.where} is 0", "store the volts a count there")
+        raise CaptureError(
+            say(
+                "the {scale_key} of {where} is {value}",
+                scale_key=layout.SCALE_KEY,
+                where=words.where,
+                value=0,
+            ),
+            say("store the volts a count there"),
+        )
     if scale is None and source.dtype.kind in "iu":
         unit = words.text(layout.UNITS_KEY)
-        assumptions.append(f"{words.where} states no {layout.SCALE_KEY}; a count is taken as 1 {unit}")
+        assumptions.append(
+            say(
+                "{where} states no {scale_key}; a count is taken as {count} {unit}",
+                count=1,
+                where=words.where,
+                scale_key=layout.SCALE_KEY,
+                unit=unit,
+            )
+        )
     fill = words.number(layout.FILL_KEY)
     return Scaling(
         scale_factor=(1.0 if scale is None else scale) * factor,

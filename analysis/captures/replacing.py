@@ -10,6 +10,7 @@ from contextlib import contextmanager
 from pathlib import Path
 
 from analysis.errors import CaptureError, WornbandError
+from analysis.wording import say
 
 
 @contextmanager
@@ -48,12 +49,12 @@ def replaced_at_the_end(target: Path, error_type: type[WornbandError] = CaptureE
 
 def _reason(target: Path, error: Exception) -> tuple[str, str]:
     if not target.parent.is_dir():
-        return "there is no such folder to write to", "create it, or choose another"
+        return say("there is no such folder to write to"), say("create it, or choose another")
     if isinstance(error, PermissionError):
-        return "you have no right to write there", "choose another folder"
+        return say("you have no right to write there"), say("choose another folder")
     if target.is_dir():
-        return "a folder of that name exists already", "choose another name"
-    return "the file could not be written", "check the free space and the drive"
+        return say("a folder of that name exists already"), say("choose another name")
+    return say("the file could not be written"), say("check the free space and the drive")
 
 
 def _sync(path: Path) -> None:

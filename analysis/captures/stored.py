@@ -12,6 +12,7 @@ from analysis.captures import layout, strict, variable_text
 from analysis.captures.described import Described, with_texts
 from analysis.captures.model import Role
 from analysis.errors import CaptureError, NewerFormatError
+from analysis.wording import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,7 +85,7 @@ def read_stored(file: h5py.File, path: Path) -> StoredCapture:
         Where the file is damaged, or no capture of a version that is known.
     """
     root = strict.root(file)
-    words = Described("the file", strict.attributes(root, "the file"))
+    words = Described(say("the file"), strict.attributes(root, say("the file")))
     if layout.FORMAT_KEY not in words.attributes.variable:
         _check_format(words)  # another program's file is refused before anything else of it is touched
     stored = _with_texts(StoredCapture(words, _records(root)), path)
@@ -96,7 +97,12 @@ def read_stored(file: h5py.File, path: Path) -> StoredCapture:
 def _check_format(words: Described) -> None:
     if words.text(layout.FORMAT_KEY) != layout.FORMAT:
         raise CaptureError(
-            "the file is HDF5 but no capture", f"import it, or set its {layout.FORMAT_KEY} to {layout.FORMAT}"
+            say("the file is HDF5 but no capture"),
+            say(
+                "import it, or set its {format_key} to {format}",
+                format_key=layout.FORMAT_KEY,
+                format=layout.FORMAT,
+            ),
         )
 
 
@@ -104,17 +110,22 @@ def _check_version(words: Described) -> None:
     version = words.number(layout.VERSION_KEY)
     if version is None:
         raise CaptureError(
-            f"the file does not state its {layout.VERSION_KEY}", f"store {layout.FORMAT_VERSION} there"
+            say("the file does not state its {version_key}", version_key=layout.VERSION_KEY),
+            say("store {format_version} there", format_version=layout.FORMAT_VERSION),
         )
     if version > layout.FORMAT_VERSION:
         raise NewerFormatError(
-            f"the file has format version {version:g} and this program knows {layout.FORMAT_VERSION}",
-            "update the program",
+            say(
+                "the file has format version {version:g} and this program knows {format_version}",
+                version=version,
+                format_version=layout.FORMAT_VERSION,
+            ),
+            say("update the program"),
         )
     if version != layout.FORMAT_VERSION:
         raise CaptureError(
-            f"the file has format version {version:g}, which never was",
-            f"store {layout.FORMAT_VERSION} there",
+            say("the file has format version {version:g}, which never was", version=version),
+            say("store {format_version} there", format_version=layout.FORMAT_VERSION),
         )
 
 
@@ -124,7 +135,7 @@ def _records(root: h5g.GroupID) -> tuple[StoredRecord, ...]:
     for name in strict.members(top) if top is not None else ():
         group = strict.open_group(top, name)
         if group is not None:
-            path, where = f"/{layout.RECORDS_GROUP}/{name}", f"record {name}"
+            path, where = f"/{layout.RECORDS_GROUP}/{name}", say("record {name}", name=name)
             words = Described(where, strict.attributes(group, where))
             found.append(StoredRecord(name, path, words, group, _channels(group, path, where)))
     return tuple(found)
@@ -137,7 +148,7 @@ def _channels(group: h5g.GroupID, parent: str, record: str) -> tuple[StoredChann
         dataset = strict.open_dataset(group, name)
         if dataset is None or name in (layout.DIMENSION_NAME, layout.TIME_NAME):
             continue
-        where = f"channel {name} of {record}"
+        where = say("channel {name} of {record}", name=name, record=record)
         words = Described(where, strict.attributes(dataset, where))
         with strict.translated(where):
             trouble = strict.trouble_with_numbers(dataset)

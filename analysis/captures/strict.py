@@ -23,6 +23,7 @@ from h5py import h5a, h5d, h5g, h5p, h5s, h5t, h5z
 
 from analysis.captures import layout
 from analysis.errors import CaptureError
+from analysis.wording import say
 
 _MAX_TEXT_BYTES = 64 * 1024  # an attribute of the classic object header cannot be larger
 _MAX_ATTRIBUTES = 1_000
@@ -74,7 +75,8 @@ def translated(where: str) -> Iterator[None]:
         yield
     except (OSError, RuntimeError, KeyError, ValueError, TypeError, OverflowError) as error:
         raise CaptureError(
-            f"{where} cannot be read, the file is damaged there", "copy it from the recorder again"
+            say("{where} cannot be read, the file is damaged there", where=where),
+            say("copy it from the recorder again"),
         ) from error
 
 
@@ -96,7 +98,9 @@ def open_file(path: Path) -> h5py.File:
 
 
 def _no_rights() -> CaptureError:
-    return CaptureError("you have no right to read the file", "change its permissions or copy it first")
+    return CaptureError(
+        say("you have no right to read the file"), say("change its permissions or copy it first")
+    )
 
 
 def _check_regular(path: Path) -> None:
@@ -106,13 +110,13 @@ def _check_regular(path: Path) -> None:
     except PermissionError as error:
         raise _no_rights() from error
     except (OSError, ValueError) as error:
-        raise CaptureError("there is no such file", "check the name and the folder") from error
+        raise CaptureError(say("there is no such file"), say("check the name and the folder")) from error
     if stat.S_ISDIR(status.st_mode):
-        raise CaptureError("this is a folder, not a capture", "choose a file inside it")
+        raise CaptureError(say("this is a folder, not a capture"), say("choose a file inside it"))
     if not stat.S_ISREG(status.st_mode):
-        raise CaptureError("this is a device or a pipe, not a capture", "choose a capture file")
+        raise CaptureError(say("this is a device or a pipe, not a capture"), say("choose a capture file"))
     if status.st_size == 0:
-        raise CaptureError("the file is empty", "copy it from the recorder again")
+        raise CaptureError(say("the file is empty"), say("copy it from the recorder again"))
     if not os.access(path, os.R_OK):
         raise _no_rights()
 
@@ -120,20 +124,31 @@ def _check_regular(path: Path) -> None:
 def _opening_error(path: Path, message: str) -> CaptureError:
     if "truncated" in message:
         size = path.stat().st_size
-        return CaptureError(f"the file is cut short at {size:,} bytes", "copy it from the recorder again")
+        return CaptureError(
+            say("the file is cut short at {size:,} bytes", size=size), say("copy it from the recorder again")
+        )
     if "file lock" in message or "lock file" in message:
-        return CaptureError("another program is still writing the file", "close it there and try again")
+        return CaptureError(
+            say("another program is still writing the file"), say("close it there and try again")
+        )
     if "signature not found" in message:
-        return CaptureError("the file is not HDF5, so it is no capture", "import it, or choose another file")
-    return CaptureError("the file is damaged and cannot be opened", "copy it from the recorder again")
+        return CaptureError(
+            say("the file is not HDF5, so it is no capture"), say("import it, or choose another file")
+        )
+    return CaptureError(
+        say("the file is damaged and cannot be opened"), say("copy it from the recorder again")
+    )
 
 
 def members(group: h5g.GroupID) -> list[str]:
     """Names of what a group itself holds, in the file's order; soft and external links are left out."""
     names = []
-    with translated("a group"):
+    with translated(say("a group")):
         if group.get_num_objs() > _MAX_MEMBERS:
-            raise CaptureError(f"a group holds more than {_MAX_MEMBERS:,} objects", "choose another file")
+            raise CaptureError(
+                say("a group holds more than {most:,} objects", most=_MAX_MEMBERS),
+                say("choose another file"),
+            )
         for raw in group:
             name = raw.decode("utf-8", "replace")
             if name.encode() == raw and _kind_of(group, name) in (h5g.GROUP, h5g.DATASET):
@@ -148,7 +163,7 @@ def _kind_of(group: h5g.GroupID, name: str) -> int:
 
 def open_group(parent: h5g.GroupID, name: str) -> h5g.GroupID | None:
     """The group of that name that `parent` itself holds, or None where there is none."""
-    with translated(f"group {name}"):
+    with translated(say("group {name}", name=name)):
         if not parent.links.exists(name.encode()) or _kind_of(parent, name) != h5g.GROUP:
             return None
         return h5g.open(parent, name.encode())
@@ -156,7 +171,7 @@ def open_group(parent: h5g.GroupID, name: str) -> h5g.GroupID | None:
 
 def open_dataset(parent: h5g.GroupID, name: str) -> h5d.DatasetID | None:
     """The dataset of that name that `parent` itself holds, or None where there is none."""
-    with translated(f"dataset {name}"):
+    with translated(say("dataset {name}", name=name)):
         if not parent.links.exists(name.encode()) or _kind_of(parent, name) != h5g.DATASET:
             return None
         return h5d.open(parent, name.encode())
@@ -180,9 +195,16 @@ def attributes(item: Any, where: str) -> Attributes:
     values: dict[str, Value] = {}
     variable: list[str] = []
     odd: dict[str, str] = {}
-    with translated(f"the attributes of {where}"):
+    with translated(say("the attributes of {where}", where=where)):
         if h5a.get_num_attrs(item) > _MAX_ATTRIBUTES:
-            raise CaptureError(f"{where} has more than {_MAX_ATTRIBUTES:,} attributes", "choose another file")
+            raise CaptureError(
+                say(
+                    "{where} has more than {most:,} attributes",
+                    where=where,
+                    most=_MAX_ATTRIBUTES,
+                ),
+                say("choose another file"),
+            )
         for index in range(h5a.get_num_attrs(item)):
             attribute = h5a.open(item, index=index)
             name = attribute.name.decode("utf-8", "replace")
@@ -202,19 +224,19 @@ def _kind(attribute: h5a.AttrID) -> str:
     """Empty for one readable value, ``"variable"`` for one variable-length text, else what it is."""
     space = attribute.get_space()
     if space.get_simple_extent_type() not in (h5s.SCALAR, h5s.SIMPLE):
-        return "empty"
+        return say("empty")
     if space.get_simple_extent_npoints() != 1:
-        return "an array"
+        return say("an array")
     kind = attribute.get_type()
     if isinstance(kind, h5t.TypeStringID):
         if kind.is_variable_str():
             return "variable"
-        return "" if kind.get_size() <= _MAX_TEXT_BYTES else "a text of absurd length"
+        return "" if kind.get_size() <= _MAX_TEXT_BYTES else say("a text of absurd length")
     if isinstance(kind, h5t.TypeIntegerID | h5t.TypeFloatID):
-        return "" if kind.get_size() <= 8 else "a number of unknown size"
+        return "" if kind.get_size() <= 8 else say("a number of unknown size")
     if isinstance(kind, h5t.TypeEnumID):  # h5py writes True and False as an enumeration
-        return "" if kind.get_size() == 1 and kind.dtype == np.bool_ else "an enumeration"
-    return "neither a number nor a text"
+        return "" if kind.get_size() == 1 and kind.dtype == np.bool_ else say("an enumeration")
+    return say("neither a number nor a text")
 
 
 def _value(attribute: h5a.AttrID) -> Value:
@@ -248,20 +270,20 @@ def trouble_with_numbers(dataset: h5d.DatasetID) -> str:
     """
     space, kind, created = dataset.get_space(), dataset.get_type(), dataset.get_create_plist()
     if not isinstance(kind, h5t.TypeIntegerID | h5t.TypeFloatID) or kind.get_size() > 8:
-        return "holds something other than plain numbers"
+        return say("holds something other than plain numbers")
     if space.get_simple_extent_type() != h5s.SIMPLE or space.get_simple_extent_ndims() != 1:
-        return f"has {space.get_simple_extent_ndims()} dimensions instead of one"
+        return say("has {count} dimensions instead of one", count=space.get_simple_extent_ndims())
     return _trouble_with_storage(created) or _trouble_with_size(dataset, created)
 
 
 def _trouble_with_storage(created: h5p.PropDCID) -> str:
     if created.get_layout() == h5d.VIRTUAL or created.get_external_count() > 0:
-        return "keeps its samples in another file"
+        return say("keeps its samples in another file")
     for index in range(created.get_nfilters()):
         code, _, _, name = created.get_filter(index)
         if not h5z.filter_avail(code):
-            known = name.decode("ascii", "replace").strip("\0 ") or f"number {code}"
-            return f"is compressed by a filter that is not at hand ({known})"
+            known = name.decode("ascii", "replace").strip("\0 ") or say("number {code}", code=code)
+            return say("is compressed by a filter that is not at hand ({known})", known=known)
     return ""
 
 
@@ -269,9 +291,11 @@ def _trouble_with_size(dataset: h5d.DatasetID, created: h5p.PropDCID) -> str:
     size = dataset.get_type().get_size()
     claimed = dataset.get_space().get_simple_extent_npoints() * size
     if claimed > _UNPACKED_ALLOWANCE_BYTES + _MAX_PACKING * dataset.get_storage_size():
-        return f"claims {claimed // size:,} samples but does not hold them"
+        return say("claims {count:,} samples but does not hold them", count=claimed // size)
     if created.get_layout() == h5d.CHUNKED and created.get_chunk()[0] * size > _MAX_CHUNK_BYTES:
-        return f"is stored in chunks of {created.get_chunk()[0]:,} samples, more than can be held"
+        return say(
+            "is stored in chunks of {count:,} samples, more than can be held", count=created.get_chunk()[0]
+        )
     return ""
 
 
@@ -328,7 +352,7 @@ class DatasetSource:
             if self._dataset.valid:
                 raise
             raise CaptureError(
-                f"{self._where} was read after the capture was closed", "open it again"
+                say("{where} was read after the capture was closed", where=self._where), say("open it again")
             ) from error
         return raw
 
@@ -368,5 +392,5 @@ def _open_with_cache(parent: h5g.GroupID, name: str) -> tuple[h5d.DatasetID, int
 
 def root(file: h5py.File) -> h5g.GroupID:
     """The root group of an open file."""
-    with translated("the root group"):
+    with translated(say("the root group")):
         return h5g.open(file.id, b"/")

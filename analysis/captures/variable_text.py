@@ -16,6 +16,7 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from analysis.errors import CaptureError
+from analysis.wording import say
 
 _TIMEOUT_S = 20.0  # the child needs 0.2 s; a busy or cold machine needs more, a hang never ends
 _CHILD = Path(__file__).with_name("variable_text_child.py")
@@ -58,8 +59,8 @@ def fetch(path: Path, wanted: Sequence[tuple[str, str]]) -> list[str]:
         raise _damaged() from error
     except OSError as error:
         raise CaptureError(
-            "its texts have variable length and no process can be started to read them safely",
-            "store them with fixed length",
+            say("its texts have variable length and no process can be started to read them safely"),
+            say("store them with fixed length"),
         ) from error
     if done.returncode != 0:
         raise _damaged()
@@ -68,4 +69,6 @@ def fetch(path: Path, wanted: Sequence[tuple[str, str]]) -> list[str]:
 
 
 def _damaged() -> CaptureError:
-    return CaptureError("the text attributes of the file are damaged", "copy it from the recorder again")
+    return CaptureError(
+        say("the text attributes of the file are damaged"), say("copy it from the recorder again")
+    )

@@ -20,6 +20,7 @@ from analysis.captures.stored import StoredCapture, read_stored
 from analysis.captures.strict import DatasetSource, open_file
 from analysis.errors import CaptureError
 from analysis.progress import Tick, ignore, part
+from analysis.wording import say
 
 
 class Match(StrEnum):
@@ -153,7 +154,10 @@ def content_sha256(stored: StoredCapture, tick: Tick = ignore) -> str:
             if channel.role is None:
                 continue
             if channel.trouble:
-                raise CaptureError(f"{channel.words.where} {channel.trouble}", "store plain numbers")
+                raise CaptureError(
+                    say("{where} {trouble}", where=channel.words.where, trouble=channel.trouble),
+                    say("store plain numbers"),
+                )
             digest.describe(channel.path, channel.words.attributes.values)
             source = DatasetSource(record.group, channel.name, channel.words.where)
             for raw in stretches(source, part(tick, done / whole, (done + channel.length) / whole)):

@@ -19,6 +19,7 @@ from analysis.captures.replacing import replaced_at_the_end
 from analysis.captures.strict import Value
 from analysis.errors import CaptureError
 from analysis.progress import Tick, ignore, part
+from analysis.wording import say
 
 _MAX_TEXT_BYTES = 60_000  # HDF5 keeps an object's attributes in messages of at most 64 KiB
 _DIMENSION_TEXT = "This is a netCDF dimension but not a netCDF variable.{:10d}"  # netCDF-4 file format
@@ -56,27 +57,37 @@ def write_capture(
     """
     target = Path(path)
     if target.exists() and not replace:
-        raise CaptureError("a file of that name exists already", "choose another name")
+        raise CaptureError(say("a file of that name exists already"), say("choose another name"))
     _check_names(capture)
     with replaced_at_the_end(target) as temporary, h5py.File(temporary, "w") as file:
         return _write(file, capture, tick)
 
 
 def _check_names(capture: Capture) -> None:
-    _check_unique("records of the capture", [item.name for item in capture.records])
+    _check_unique(say("records of the capture"), [item.name for item in capture.records])
     reserved = (layout.DIMENSION_NAME, layout.TIME_NAME, layout.OVERVIEW_GROUP)
     for record in capture.records:
-        _check_unique(f"channels of record {record.name}", [item.name for item in record.channels])
+        _check_unique(
+            say("channels of record {name}", name=record.name), [item.name for item in record.channels]
+        )
         for channel in record.channels:
             if channel.name in reserved:
-                raise CaptureError(f"a channel may not be named {channel.name!r}", "rename the channel")
+                raise CaptureError(
+                    say("a channel may not be named {name!r}", name=channel.name), say("rename the channel")
+                )
         if len({len(item) for item in record.channels}) > 1:
-            raise CaptureError(f"the channels of record {record.name} differ in length", "cut them to one")
+            raise CaptureError(
+                say("the channels of record {name} differ in length", name=record.name),
+                say("cut them to one"),
+            )
 
 
 def _check_unique(what: str, names: list[str]) -> None:
     if len(set(names)) < len(names) or any(not name or "/" in name or name == "." for name in names):
-        raise CaptureError(f"the {what} need names of their own, got {names}", "rename them")
+        raise CaptureError(
+            say("the {what} need names of their own, got {names}", what=what, names=str(names)),
+            say("rename them"),
+        )
 
 
 def _write(file: h5py.File, capture: Capture, tick: Tick) -> str:
@@ -157,7 +168,10 @@ def _write_channel(group: h5py.Group, channel: Channel, digest: ContentDigest, t
 
 def _packed(group: h5py.Group, name: str, size: int, dtype: np.dtype[Any]) -> h5py.Dataset:
     if dtype.kind not in "iuf" or dtype.itemsize > 8:
-        raise CaptureError(f"{name} holds {dtype}, which a capture cannot store", "use integers or floats")
+        raise CaptureError(
+            say("{name} holds {dtype}, which a capture cannot store", name=name, dtype=str(dtype)),
+            say("use integers or floats"),
+        )
     dataset: h5py.Dataset = group.create_dataset(
         name,
         shape=(size,),
@@ -247,7 +261,10 @@ def set_attributes(
 def _set_text(item: h5py.HLObject, key: str, text: str) -> None:
     raw = text.replace("\0", "").encode("utf-8", "replace")
     if len(raw) > _MAX_TEXT_BYTES:
-        raise CaptureError(f"the text of {key} is {len(raw):,} bytes long", "shorten it to 60,000")
+        raise CaptureError(
+            say("the text of {key} is {size:,} bytes long", key=key, size=len(raw)),
+            say("shorten it to {most:,}", most=_MAX_TEXT_BYTES),
+        )
     kind = h5py.string_dtype("utf-8", max(len(raw), 1))
     item.attrs.create(key, np.array(raw, dtype=kind), dtype=kind)
 
@@ -256,6 +273,9 @@ def _in_type(key: str, value: float, dtype: np.dtype[Any]) -> Any:
     if dtype.kind in "iu":
         bounds = np.iinfo(dtype)
         if value != value or not bounds.min <= value <= bounds.max or value != int(value):
-            raise CaptureError(f"{key} {value:g} is no value of {dtype} samples", "correct the scaling")
+            raise CaptureError(
+                say("{key} {value:g} is no value of {dtype} samples", key=key, value=value, dtype=str(dtype)),
+                say("correct the scaling"),
+            )
         return dtype.type(int(value))
     return dtype.type(value)

@@ -5,32 +5,42 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from analysis.captures.model import Role
-from analysis.diagnosis.evidence import Seen
 from analysis.diagnosis.findings import Band, State, Statement, Verdict, VerdictCode
+from analysis.diagnosis.seen import Seen
+from analysis.wording import say
 
 ENOUGH_CROSSINGS = 6
 """Crossings of a band after which more of them change little: 6 of 6 is a share of at least 0.61 with 95 %
 confidence (Clopper and Pearson, one-sided)."""
 
+ENOUGH_HZ = 1000
+"""Samples a second that catch a break-up of a fast stroke with room to spare."""
+
 NEXT_STEP = {
-    VerdictCode.SIGNAL_WIRING: (
+    VerdictCode.SIGNAL_WIRING: say(
         "Probe the signal at both ends at once and wiggle the harness section by section; "
         "look at the sensor's pins."
     ),
-    VerdictCode.REFERENCE_FAULT: (
+    VerdictCode.REFERENCE_FAULT: say(
         "Unplug this sensor, then each other one on the same feed: does the reference return?"
     ),
-    VerdictCode.GROUND_FAULT: (
+    VerdictCode.GROUND_FAULT: say(
         "Measure the drop from sensor ground to battery negative with the consumers on, "
         "then unplug this sensor: does it go?"
     ),
-    VerdictCode.OUT_OF_RANGE: (
+    VerdictCode.OUT_OF_RANGE: say(
         "Measure the real height, look at the link, and check that the profile is the right one."
     ),
-    VerdictCode.WORN_TRACK: (
+    VerdictCode.WORN_TRACK: say(
         "Capture the new sensor in the same way and compare; calibrate it by the maker's method."
     ),
-    VerdictCode.SENSOR_OUTPUT_FAULT: "Capture the new sensor in the same way and compare.",
+    VerdictCode.SENSOR_OUTPUT_FAULT: say("Capture the new sensor in the same way and compare."),
+}
+
+
+RECORD_WIRE = {
+    Role.GROUND: say("Record the ground with the sensor plugged in and the ignition on."),
+    Role.REFERENCE: say("Record the reference with the sensor plugged in and the ignition on."),
 }
 
 
@@ -54,28 +64,34 @@ def give_advice(seen: Seen, verdict: Verdict, evidence: tuple[Statement, ...]) -
 def _sentences(seen: Seen, verdict: Verdict, evidence: tuple[Statement, ...]) -> Iterator[str]:
     if verdict.code is VerdictCode.MEASUREMENT_PROBLEM:
         for problem in seen.problems[:2]:
-            yield f"Record {problem.record}: {problem.action}."
+            yield say("Record {record}: {action}.", record=problem.record, action=problem.action)
         return
     open_points = {item.code: item.state for item in evidence}
     if not seen.studies.swept:
-        yield "Sweep the arm slowly through its whole travel, four times, hands off the harness."
+        yield say("Sweep the arm slowly through its whole travel, four times, hands off the harness.")
     for band in seen.bands:
         yield from _more_crossings(band)
     if seen.sure_bands and open_points.get("not_the_loom") is State.NOT_SHOWN:
         place = seen.sure_bands[0].travel.centre
-        yield f"Hold the arm still at {place:.0f} % for ten seconds, hands off, and record it."
+        yield say(
+            "Hold the arm still at {place:.0f} % for ten seconds, hands off, and record it.", place=place
+        )
     if open_points.get("all_tracks_recorded") is State.REFUTED:
-        yield "Record the second track in the same sweeps."
+        yield say("Record the second track in the same sweeps.")
     if open_points.get("rest_height_tested") is State.REFUTED:
-        yield "Sweep through the height at which the car stands."
+        yield say("Sweep through the height at which the car stands.")
     if open_points.get("wiring_quiet") is State.NOT_SHOWN:
-        yield "Wiggle the harness with the arm at rest and the signal watched."
+        yield say("Wiggle the harness with the arm at rest and the signal watched.")
     for role, code in ((Role.GROUND, "ground_good"), (Role.REFERENCE, "reference_good")):
         if open_points.get(code) is State.NOT_SHOWN:
-            yield f"Record the {role.value} with the sensor plugged in and the ignition on."
+            yield RECORD_WIRE[role]
     slow = seen.check("sample_rate")
     if slow is not None and slow.value < (slow.lower_limit or 0.0):
-        yield f"Record faster: {slow.value:.0f} samples a second miss most break-ups; take 1,000 or more."
+        yield say(
+            "Record faster: {rate_hz:.0f} samples a second miss most break-ups; take {enough_hz:,} or more.",
+            rate_hz=slow.value,
+            enough_hz=ENOUGH_HZ,
+        )
     if verdict.code in NEXT_STEP:
         yield NEXT_STEP[verdict.code]
 
@@ -84,4 +100,9 @@ def _more_crossings(band: Band) -> Iterator[str]:
     if band.passes < ENOUGH_CROSSINGS or (band.confidence < 0.5 and band.noisy_passes < 3):
         low, high = max(band.travel.start - 8.0, 0.0), min(band.travel.stop + 8.0, 100.0)
         missing = max(ENOUGH_CROSSINGS - band.passes, 2)
-        yield f"Sweep past {low:.0f}–{high:.0f} % {missing} more times, slowly, hands off the harness."
+        yield say(
+            "Sweep past {low:.0f}–{high:.0f} % {missing} more times, slowly, hands off the harness.",
+            low=low,
+            high=high,
+            missing=missing,
+        )

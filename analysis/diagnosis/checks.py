@@ -11,12 +11,14 @@ from collections.abc import Callable, Iterator
 import numpy as np
 from numpy.typing import NDArray
 
-from analysis.captures.model import Channel, Role, Step
-from analysis.diagnosis.conformance import decide
+from analysis.captures.model import Role, Step
+from analysis.diagnosis.checks_travel import end_voltages, hysteresis_check, linearity_checks
 from analysis.diagnosis.findings import Check, Result
+from analysis.diagnosis.judging import decided, level_uncertainty
 from analysis.diagnosis.profile_model import Limit
 from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
-from analysis.signals.uncertainty import combined, expanded, resolution_uncertainty, standard_uncertainty
+from analysis.signals.uncertainty import combined, expanded, resolution_uncertainty
+from analysis.wording import say
 
 STEADY_LIMIT_V = 0.1
 """A wiggled ground or reference may move by this much; common practice, no source."""
@@ -30,35 +32,13 @@ SLOWEST_HZ = 250.0
 AT_REST = STILL_STEPS - {Step.UNPLUGGED, Step.HOLD}
 """Steps in which the arm stands where it usually does; a hold may be in the bad spot."""
 
-OURS = "this program"
+OURS = say("this program")
+COMMON_PRACTICE = say("common practice, no source")
 
 
 def run_checks(studies: Studies) -> tuple[Check, ...]:
     """Make every check that the capture allows, in the order of the chain of evidence."""
     return tuple(check for make in CHECKS for check in make(studies))
-
-
-def level_uncertainty(channel: Channel, level_v: float, spread_v: float = 0.0) -> float:
-    """Expanded uncertainty (k = 2) of a level, in volts.
-
-    The recorder's step and, where stated, its gain and offset errors as rectangular distributions
-    (JCGM 100, 4.3.7 and F.2.2.1), and `spread_v`, the standard deviation of repeated levels.
-    """
-    parts = [resolution_uncertainty(channel.step_v), spread_v]
-    if channel.gain_error is not None:
-        parts.append(standard_uncertainty(abs(level_v) * channel.gain_error, distribution="rectangular"))
-    if channel.offset_error_v is not None:
-        parts.append(standard_uncertainty(channel.offset_error_v, distribution="rectangular"))
-    return expanded(combined(*parts))
-
-
-def _decided(
-    code: str, title: str, record: str, value: float, uncertainty: float, unit: str, limit: Limit
-) -> Check:
-    result = decide(value, uncertainty, lower=limit.lower, upper=limit.upper)
-    return Check(
-        code, record, value, uncertainty, unit, limit.lower, limit.upper, result, limit.source, title
-    )
 
 
 def _levels(item: Study, role: Role) -> NDArray[np.float64]:
@@ -85,9 +65,9 @@ def _ground_drop(studies: Studies) -> Iterator[Check]:
         if limit is None or channel is None or not len(levels) or item.record.step is Step.UNPLUGGED:
             continue
         value = float(levels[np.argmax(np.abs(levels))])
-        made = _decided(
+        made = decided(
             "ground_drop",
-            "Sensor ground",
+            say("Sensor ground"),
             item.record.name,
             value,
             level_uncertainty(channel, value),
@@ -112,16 +92,16 @@ def _reference_level(studies: Studies) -> Iterator[Check]:
             continue
         value = float(levels[np.argmax(np.abs(levels - middle))])
         spread = level_uncertainty(channel, value)
-        made.append(_decided("reference_level", "Reference", item.record.name, value, spread, "V", limit))
+        made.append(decided("reference_level", say("Reference"), item.record.name, value, spread, "V", limit))
     if made:
         yield max(made, key=lambda check: abs(check.value - middle))
 
 
 def _steadiness(studies: Studies) -> Iterator[Check]:
-    limit = Limit(None, STEADY_LIMIT_V, "V", "common practice, no source")
+    limit = Limit(None, STEADY_LIMIT_V, "V", COMMON_PRACTICE)
     for role, code, title in (
-        (Role.GROUND, "ground_steadiness", "Ground, steadiness"),
-        (Role.REFERENCE, "reference_steadiness", "Reference, steadiness"),
+        (Role.GROUND, "ground_steadiness", say("Ground, steadiness")),
+        (Role.REFERENCE, "reference_steadiness", say("Reference, steadiness")),
     ):
         made = []
         for item in studies.with_channel(role):
@@ -132,7 +112,7 @@ def _steadiness(studies: Studies) -> Iterator[Check]:
             uncertainty = expanded(
                 combined(resolution_uncertainty(channel.step_v), item.steady[role].noise_v)
             )
-            made.append(_decided(code, title, item.record.name, value, uncertainty, "V", limit))
+            made.append(decided(code, title, item.record.name, value, uncertainty, "V", limit))
         if made:
             yield max(made, key=lambda check: check.value)
 
@@ -164,7 +144,9 @@ def _rest_variation(studies: Studies) -> Iterator[Check]:
         away = np.array([np.nanmin(series.mean), np.nanmax(series.mean)]) - middle
         value = float(away[np.argmax(np.abs(away))])
         uncertainty = expanded(resolution_uncertainty(channel.step_v))
-        yield _decided("rest_variation", "Signal at rest", item.record.name, value, uncertainty, "V", limit)
+        yield decided(
+            "rest_variation", say("Signal at rest"), item.record.name, value, uncertainty, "V", limit
+        )
 
 
 def _signal_range(studies: Studies) -> Iterator[Check]:
@@ -179,9 +161,9 @@ def _signal_range(studies: Studies) -> Iterator[Check]:
         ends = np.percentile(volts, [1.0, 99.0])
         middle = 0.5 * ((limit.lower or 0.0) + (limit.upper or feed_v))
         value = float(ends[np.argmax(np.abs(ends - middle))])
-        check = _decided(
+        check = decided(
             "signal_range",
-            "Signal within its range",
+            say("Signal within its range"),
             item.record.name,
             value,
             level_uncertainty(channel, value),
@@ -199,9 +181,9 @@ def _output_smoothness(studies: Studies) -> Iterator[Check]:
             continue
         worst = float(np.nanmax(survey.breakup_percent))
         row = int(np.nanargmax(np.nanmax(np.nan_to_num(survey.breakup_percent), axis=1)))
-        title = "Output smoothness" if role is Role.SIGNAL else "Output smoothness, second track"
+        title = say("Output smoothness") if role is Role.SIGNAL else say("Output smoothness, second track")
         record = survey.crossings[row].record
-        yield _decided("output_smoothness", title, record, worst, survey.floor_percent, "%", limit)
+        yield decided("output_smoothness", title, record, worst, survey.floor_percent, "%", limit)
 
 
 def _second_track(studies: Studies) -> Iterator[Check]:
@@ -218,9 +200,9 @@ def _second_track(studies: Studies) -> Iterator[Check]:
         gap_v = pair[1].mean * (feed_v / 100.0) - (relation.factor * pair[0].mean * (feed_v / 100.0) + offset)
         value = _lasting_gap(gap_v, max(1, round(relation.hold_s / item.cells.cell_s)))
         limit = Limit(None, relation.tolerance_v, "V", relation.source, relation.hold_s)
-        yield _decided(
+        yield decided(
             "track_agreement",
-            "Both tracks agree",
+            say("Both tracks agree"),
             item.record.name,
             value,
             level_uncertainty(channel, value),
@@ -245,7 +227,7 @@ def _sampling(studies: Studies) -> Iterator[Check]:
     slowest = max(swept, key=lambda item: item.record.sample_interval_s)
     limit = Limit(SLOWEST_HZ, None, "samples/s", OURS)
     rate = 1.0 / slowest.record.sample_interval_s
-    yield _decided("sample_rate", "Sampling", slowest.record.name, rate, 0.0, "samples/s", limit)
+    yield decided("sample_rate", say("Sampling"), slowest.record.name, rate, 0.0, "samples/s", limit)
 
 
 CHECKS: tuple[Callable[[Studies], Iterator[Check]], ...] = (
@@ -254,7 +236,10 @@ CHECKS: tuple[Callable[[Studies], Iterator[Check]], ...] = (
     _steadiness,
     _rest_variation,
     _signal_range,
+    end_voltages,
     _second_track,
+    linearity_checks,
+    hysteresis_check,
     _output_smoothness,
     _sampling,
 )

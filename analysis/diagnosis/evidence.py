@@ -5,47 +5,19 @@ A statement is a function from `Seen` to one `Statement`, or None where it has n
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable
 
 import numpy as np
 
 from analysis.captures.model import Role, Step
+from analysis.diagnosis.evidence_tracks import position_from_other_track, straight_output
 from analysis.diagnosis.findings import Band, Check, Direction, Result, State, Statement
-from analysis.diagnosis.hypotheses import explained, rest_travel, substance
-from analysis.diagnosis.measurement_check import Problem
-from analysis.diagnosis.places import Place
-from analysis.diagnosis.studies import Studies, Study
+from analysis.diagnosis.hypotheses import rest_travel
+from analysis.diagnosis.seen import PLAIN, QUIET_WEIGHT, Seen, disturbed_weight
+from analysis.diagnosis.seen import names_of as _names
+from analysis.diagnosis.studies import Study
 from analysis.signals.facts import TrackSurvey
-
-PLAIN = 0.5
-"""A measurement problem weaker than this is not held against a capture."""
-
-SURE_BAND = 0.5
-"""Bands below this are "watch", and prove nothing."""
-
-QUIET_WEIGHT = 1.0
-"""Disturbances that add up to less than one plain one leave a wire quiet."""
-
-
-@dataclass(frozen=True, slots=True)
-class Seen:
-    """Everything that the statements are made from."""
-
-    studies: Studies
-    problems: tuple[Problem, ...]
-    checks: tuple[Check, ...]
-    bands: tuple[Band, ...]
-    places: tuple[tuple[Role, Place], ...]
-
-    @property
-    def sure_bands(self) -> tuple[Band, ...]:
-        """Bands that are more than a possibility."""
-        return tuple(band for band in self.bands if band.confidence >= SURE_BAND)
-
-    def check(self, code: str) -> Check | None:
-        """The first check of a code."""
-        return next((check for check in self.checks if check.code == code), None)
+from analysis.wording import Template, Wording, say
 
 
 def chain_of_evidence(seen: Seen) -> tuple[Statement, ...]:
@@ -54,27 +26,13 @@ def chain_of_evidence(seen: Seen) -> tuple[Statement, ...]:
     return tuple(statement for statement in made if statement is not None)
 
 
-def disturbed_weight(seen: Seen, item: Study) -> float:
-    """Weight of one record's disturbances of the signal that no place explains."""
-    return sum(
-        substance(event, item, role)
-        for role in item.surveys
-        for event in item.disturbances(role)
-        if not explained(event.travel_percent, seen.places, role)
-    )
-
-
-def _names(items: Sequence[Study]) -> tuple[str, ...]:
-    return tuple(dict.fromkeys(item.record.name for item in items))
-
-
 def _measured(seen: Seen) -> Statement:
     plain = [problem for problem in seen.problems if problem.strength >= PLAIN]
     records = tuple(dict.fromkeys(problem.record for problem in plain))
     if plain:
-        text = f"The capture is no measurement of the sensor: {plain[0].text}."
+        text = say("The capture is no measurement of the sensor: {text}.", text=plain[0].text)
         return Statement("measured_properly", State.REFUTED, records, text)
-    text = "The probes measured what they should."
+    text = say("The probes measured what they should.")
     return Statement("measured_properly", State.PROVED, _names(seen.studies.every), text)
 
 
@@ -83,19 +41,40 @@ def _wire(seen: Seen, role: Role, level_code: str, steady_code: str, name: str) 
     holding = _names(seen.studies.with_channel(role))
     level, steady = seen.check(level_code), seen.check(steady_code)
     if level is None:
-        return Statement(code, State.NOT_SHOWN, (), f"{name} was not recorded.")
-    reading = f"{level.value * 1e3:.0f} mV" if role is Role.GROUND else f"{level.value:.2f} V"
+        return Statement(code, State.NOT_SHOWN, (), say("{name} was not recorded.", name=name))
+    reading = _level(role, level.value)
     results = [check.result for check in (level, steady) if check is not None]
     if Result.FAIL in results:
-        moved = "" if level.result is Result.FAIL else f", moving by {_value(steady) * 1e3:.0f} mV"
-        return Statement(code, State.REFUTED, holding, f"{name} is not good: {reading}{moved}.")
+        if level.result is Result.FAIL:
+            text = say("{name} is not good: {reading}.", name=name, reading=reading)
+        else:
+            text = say(
+                "{name} is not good: {reading}, moving by {moved_mv:.0f} mV.",
+                name=name,
+                reading=reading,
+                moved_mv=_value(steady) * 1e3,
+            )
+        return Statement(code, State.REFUTED, holding, text)
     if Result.CANNOT_TELL in results:
         return Statement(
-            code, State.NOT_SHOWN, holding, f"{name} reads {reading}, too near its limit to tell."
+            code,
+            State.NOT_SHOWN,
+            holding,
+            say("{name} reads {reading}, too near its limit to tell.", name=name, reading=reading),
         )
     unwatched = not any(role in item.cells.volts for item in seen.studies.swept)
-    watched = ", but was not watched during the sweep" if unwatched else " and holds still"
-    return Statement(code, State.PROVED, holding, f"{name} is good: {reading}{watched}.")
+    watched = _UNWATCHED if unwatched else _WATCHED
+    return Statement(code, State.PROVED, holding, watched(name=name, reading=reading))
+
+
+_UNWATCHED = Template("{name} is good: {reading}, but was not watched during the sweep.")
+_WATCHED = Template("{name} is good: {reading} and holds still.")
+
+
+def _level(role: Role, level_v: float) -> Wording:
+    if role is Role.GROUND:
+        return say("{level_mv:.0f} mV", level_mv=level_v * 1e3)
+    return say("{level_v:.2f} V", level_v=level_v)
 
 
 def _value(check: Check | None) -> float:
@@ -103,24 +82,26 @@ def _value(check: Check | None) -> float:
 
 
 def _ground(seen: Seen) -> Statement:
-    return _wire(seen, Role.GROUND, "ground_drop", "ground_steadiness", "Sensor ground")
+    return _wire(seen, Role.GROUND, "ground_drop", "ground_steadiness", say("Sensor ground"))
 
 
 def _reference(seen: Seen) -> Statement:
-    return _wire(seen, Role.REFERENCE, "reference_level", "reference_steadiness", "The reference")
+    return _wire(seen, Role.REFERENCE, "reference_level", "reference_steadiness", say("The reference"))
 
 
 def _wiring_quiet(seen: Seen) -> Statement:
     wiggled = [item for item in seen.studies.every if item.record.step is Step.WIGGLE and item.surveys]
     names = _names(wiggled)
     if not wiggled:
-        text = "The harness was not wiggled with the signal watched."
+        text = say("The harness was not wiggled with the signal watched.")
         return Statement("wiring_quiet", State.NOT_SHOWN, (), text)
     weight = sum(disturbed_weight(seen, item) for item in wiggled)
     if weight >= QUIET_WEIGHT:
-        text = "The signal breaks up while the harness is wiggled and the arm rests."
+        text = say("The signal breaks up while the harness is wiggled and the arm rests.")
         return Statement("wiring_quiet", State.REFUTED, names, text)
-    return Statement("wiring_quiet", State.PROVED, names, "Wiggling the harness does not disturb the signal.")
+    return Statement(
+        "wiring_quiet", State.PROVED, names, say("Wiggling the harness does not disturb the signal.")
+    )
 
 
 def _same_place(seen: Seen) -> Statement | None:
@@ -129,9 +110,13 @@ def _same_place(seen: Seen) -> Statement | None:
         return None
     band = max(bands, key=lambda item: item.confidence)
     records = tuple(dict.fromkeys(item.record for item in band.crossings))
-    text = (
-        f"The output breaks up at the same spot every time: {band.travel.start:.1f}–{band.travel.stop:.1f} % "
-        f"of travel, on {band.noisy_passes} of {band.passes} crossings."
+    text = say(
+        "The output breaks up at the same spot every time: {start:.1f}–{stop:.1f} % of travel, "
+        "on {noisy} of {passes} crossings.",
+        start=band.travel.start,
+        stop=band.travel.stop,
+        noisy=band.noisy_passes,
+        passes=band.passes,
     )
     shown = band.noisy_passes >= 3 and band.noisy_passes >= 0.5 * band.passes
     return Statement("place_locked", State.PROVED if shown else State.NOT_SHOWN, records, text)
@@ -143,9 +128,11 @@ def _both_directions(seen: Seen) -> Statement | None:
     band = max(seen.sure_bands, key=lambda item: item.confidence)
     ways = _noisy_ways(band, seen.studies.tracks[band.track])
     if ways == {Direction.UP, Direction.DOWN}:
-        text = "It breaks up in both directions."
+        text = say("It breaks up in both directions.")
         return Statement("both_directions", State.PROVED, (band.record,), text)
-    return Statement("both_directions", State.NOT_SHOWN, (band.record,), "It was seen in one direction only.")
+    return Statement(
+        "both_directions", State.NOT_SHOWN, (band.record,), say("It was seen in one direction only.")
+    )
 
 
 def _noisy_ways(band: Band, survey: TrackSurvey) -> set[Direction]:
@@ -175,12 +162,14 @@ def _hands_off(seen: Seen) -> Statement | None:
         if item.record.step is Step.HOLD and band.track in item.surveys and _rests_in(item, band)
     ]
     if not held:
-        text = "The arm was not held still in the spot: a probe or loom that moves with it is not ruled out."
+        text = say(
+            "The arm was not held still in the spot: a probe or loom that moves with it is not ruled out."
+        )
         return Statement("not_the_loom", State.NOT_SHOWN, (), text)
     if any(item.disturbances(band.track) for item in held):
-        text = "At rest in the spot the reading wanders by itself, hands off."
+        text = say("At rest in the spot the reading wanders by itself, hands off.")
         return Statement("not_the_loom", State.PROVED, _names(held), text)
-    text = "At rest in the spot the reading was quiet; a loom that moves with the arm is not ruled out."
+    text = say("At rest in the spot the reading was quiet; a loom that moves with the arm is not ruled out.")
     return Statement("not_the_loom", State.NOT_SHOWN, _names(held), text)
 
 
@@ -199,7 +188,7 @@ def _improved(seen: Seen) -> Statement | None:
         noisy = [item.noisy for item in band.crossings]
         half = len(noisy) // 2
         if half >= 3 and sum(noisy[:half]) >= 2 and not any(noisy[half:]):
-            text = "It improved while being moved: the last crossings are clean. That is not cured."
+            text = say("It improved while being moved: the last crossings are clean. That is not cured.")
             return Statement("improved_by_moving", State.PROVED, (band.record,), text)
     return None
 
@@ -210,10 +199,17 @@ def _elsewhere(seen: Seen) -> Statement | None:
         return None
     weight = sum(disturbed_weight(seen, item) for item in swept)
     if weight < QUIET_WEIGHT:
-        text = "Away from any band the signal follows the arm without a break."
+        text = say("Away from any band the signal follows the arm without a break.")
         return Statement("quiet_elsewhere", State.PROVED, _names(swept), text)
-    text = "The signal also breaks up at moments that belong to no place on the travel."
+    text = say("The signal also breaks up at moments that belong to no place on the travel.")
     return Statement("quiet_elsewhere", State.REFUTED, _names(swept), text)
+
+
+_AGREEMENT = {
+    State.PROVED: Template("The two tracks agree: {apart_mv:.0f} mV apart."),
+    State.REFUTED: Template("The two tracks disagree: {apart_mv:.0f} mV apart."),
+    State.NOT_SHOWN: Template("The two tracks may disagree: {apart_mv:.0f} mV apart."),
+}
 
 
 def _tracks_agree(seen: Seen) -> Statement | None:
@@ -221,8 +217,7 @@ def _tracks_agree(seen: Seen) -> Statement | None:
     if check is None:
         return None
     state = {Result.PASS: State.PROVED, Result.FAIL: State.REFUTED}.get(check.result, State.NOT_SHOWN)
-    word = "agree" if state is State.PROVED else "disagree" if state is State.REFUTED else "may disagree"
-    text = f"The two tracks {word}: {check.value * 1e3:.0f} mV apart."
+    text = _AGREEMENT[state](apart_mv=check.value * 1e3)
     return Statement("tracks_agree", state, (check.record,), text)
 
 
@@ -231,26 +226,40 @@ def _all_tracks(seen: Seen) -> Statement | None:
         return None
     holding = _names(seen.studies.with_channel(Role.SECOND_SIGNAL))
     if holding:
-        return Statement("all_tracks_recorded", State.PROVED, holding, "Both tracks were recorded.")
-    text = f"{seen.studies.profile.title} has two tracks; only one was recorded."
+        return Statement("all_tracks_recorded", State.PROVED, holding, say("Both tracks were recorded."))
+    text = say("{title} has two tracks; only one was recorded.", title=seen.studies.profile.title)
     return Statement("all_tracks_recorded", State.REFUTED, (), text)
 
 
 def _rest_tested(seen: Seen) -> Statement | None:
     survey = seen.studies.tracks.get(Role.SIGNAL)
     if survey is None or not survey.crossings:
-        return Statement("rest_height_tested", State.NOT_SHOWN, (), "No sweep of the arm was recorded.")
+        return Statement("rest_height_tested", State.NOT_SHOWN, (), say("No sweep of the arm was recorded."))
     rest = rest_travel(seen.studies)
     # The path may overshoot the ends of the track by its uncertainty; nobody tests -2 % of travel.
     low = max(min(item.travel.start for item in survey.crossings), 0.0)
     high = min(max(item.travel.stop for item in survey.crossings), 100.0)
     if rest is None:
-        text = f"The travel tested is {low:.0f}–{high:.0f} %; where the arm normally rests was not recorded."
+        text = say(
+            "The travel tested is {low:.0f}–{high:.0f} %; where the arm normally rests was not recorded.",
+            low=low,
+            high=high,
+        )
         return Statement("rest_height_tested", State.NOT_SHOWN, _names(seen.studies.swept), text)
     if low - 1.0 <= rest <= high + 1.0:
-        text = f"The travel tested, {low:.0f}–{high:.0f} %, includes where the arm rests, {rest:.0f} %."
+        text = say(
+            "The travel tested, {low:.0f}–{high:.0f} %, includes where the arm rests, {rest:.0f} %.",
+            low=low,
+            high=high,
+            rest=rest,
+        )
         return Statement("rest_height_tested", State.PROVED, _names(seen.studies.swept), text)
-    text = f"The travel tested, {low:.0f}–{high:.0f} %, leaves out where the arm rests, {rest:.0f} %."
+    text = say(
+        "The travel tested, {low:.0f}–{high:.0f} %, leaves out where the arm rests, {rest:.0f} %.",
+        low=low,
+        high=high,
+        rest=rest,
+    )
     return Statement("rest_height_tested", State.REFUTED, _names(seen.studies.swept), text)
 
 
@@ -264,9 +273,9 @@ def _far_end(seen: Seen) -> Statement:
     at_unit = any("unit" in point or "module" in point for point in points)
     at_sensor = any("sensor" in point for point in points)
     if at_unit and at_sensor:
-        text = "The signal was probed at both ends of its wire."
+        text = say("The signal was probed at both ends of its wire.")
         return Statement("far_end_probed", State.PROVED, _names(seen.studies.swept), text)
-    text = "Wiring between sensor and control unit: not shown, since only one end was probed."
+    text = say("Wiring between sensor and control unit: not shown, since only one end was probed.")
     return Statement("far_end_probed", State.NOT_SHOWN, (), text)
 
 
@@ -277,11 +286,13 @@ def _floor(seen: Seen) -> Statement | None:
     floor, limit = max(floors), 0.1
     names = _names(seen.studies.swept)
     if floor <= limit:
-        text = f"This recorder sees break-up down to {floor:.2f} % of the reference."
+        text = say("This recorder sees break-up down to {floor:.2f} % of the reference.", floor=floor)
         return Statement("recorder_floor", State.PROVED, names, text)
-    text = (
-        f"Break-up below {floor:.1f} % of the reference cannot be seen in this capture; "
-        f"a new track stays within {limit} %. It cannot prove a track as new."
+    text = say(
+        "Break-up below {floor:.1f} % of the reference cannot be seen in this capture; "
+        "a new track stays within {limit} %. It cannot prove a track as new.",
+        floor=floor,
+        limit=limit,
     )
     return Statement("recorder_floor", State.NOT_SHOWN, names, text)
 
@@ -289,7 +300,11 @@ def _floor(seen: Seen) -> Statement | None:
 def _profile(seen: Seen) -> Statement | None:
     if not seen.studies.profile.assumed:
         return None
-    text = "No known sensor profile was named: a potentiometer with a contact track on 5 V is assumed."
+    text = say(
+        "No known sensor profile was named: "
+        "a potentiometer with a contact track on {supply_v:.0f} V is assumed.",
+        supply_v=seen.studies.profile.supply_v,
+    )
     return Statement("profile_assumed", State.NOT_SHOWN, (), text)
 
 
@@ -304,8 +319,10 @@ STATEMENTS: tuple[Callable[[Seen], Statement | None], ...] = (
     _improved,
     _elsewhere,
     _tracks_agree,
+    position_from_other_track,
     _all_tracks,
     _rest_tested,
+    straight_output,
     _far_end,
     _floor,
     _profile,

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -14,18 +13,20 @@ from analysis.diagnosis.advice import give_advice
 from analysis.diagnosis.bands import LEAST_LISTED, make_band, reconciled
 from analysis.diagnosis.checks import run_checks
 from analysis.diagnosis.confidence import calibration, on_any_track, verdict_probabilities
-from analysis.diagnosis.evidence import Seen, chain_of_evidence
+from analysis.diagnosis.evidence import chain_of_evidence
 from analysis.diagnosis.findings import Band, BandBasis, Findings, FoundSpot, VerdictCode
 from analysis.diagnosis.hypotheses import Features, impossible, weigh
 from analysis.diagnosis.measurement_check import find_problems
 from analysis.diagnosis.places import Place, find_places
 from analysis.diagnosis.profile_model import SensorProfile
-from analysis.diagnosis.profiles import load_profile
+from analysis.diagnosis.profiles import profile_for
+from analysis.diagnosis.seen import Seen
 from analysis.diagnosis.studies import Studies, study
 from analysis.diagnosis.summary import coverage, events, record_outcomes
 from analysis.diagnosis.verdict import give_verdict
-from analysis.errors import CaptureError, ProfileError
+from analysis.errors import CaptureError
 from analysis.progress import Tick, ignore, part
+from analysis.wording import say
 
 
 def examine(
@@ -57,7 +58,7 @@ def examine(
         Where `tick` says so.
     """
     _require_signal(capture)
-    chosen = _profile(capture, profile)
+    chosen = profile_for(capture, profile)
     studies = study(capture, chosen, tick=part(tick, 0.0, 0.9))
     problems = find_problems(studies)
     places = on_any_track({role: find_places(survey) for role, survey in studies.tracks.items()})
@@ -96,23 +97,9 @@ def _require_signal(capture: Capture) -> None:
             if channel is not None and len(channel) >= 2:
                 return
     raise CaptureError(
-        "no record holds a signal channel with two samples or more",
-        "say which channel is the signal, or record the signal wire",
+        say("no record holds a signal channel with two samples or more"),
+        say("say which channel is the signal, or record the signal wire"),
     )
-
-
-def _profile(capture: Capture, wanted: SensorProfile | str | Path | None) -> SensorProfile:
-    if isinstance(wanted, SensorProfile):
-        return wanted
-    if wanted is not None:
-        return load_profile(wanted)
-    named = capture.text("profile")
-    if not named:
-        return load_profile()
-    try:
-        return load_profile(named)
-    except ProfileError:  # a file from elsewhere may name a profile that this PC does not have
-        return replace(load_profile(), assumed=True)
 
 
 def _basis(

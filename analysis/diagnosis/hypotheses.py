@@ -170,9 +170,9 @@ def weigh(studies: Studies, problems: Sequence[Problem], places: Sequence[tuple[
 def explained(travel_percent: float, places: Sequence[tuple[Role, Place]], role: Role) -> bool:
     """Whether a disturbance of a track at this travel lies in or beside a certain place of it."""
     return any(
-        place.log_odds >= CERTAIN_PLACE and place.travel.widened(BESIDE_PERCENT).contains(travel_percent)
+        place.travel.start - BESIDE_PERCENT <= travel_percent < place.travel.stop + BESIDE_PERCENT
         for track, place in places
-        if track is role
+        if track is role and place.log_odds >= CERTAIN_PLACE
     )
 
 
@@ -274,6 +274,8 @@ def _dose(steady: Steadiness, other: Steadiness | None, cell_s: float) -> float:
     edges = np.flatnonzero(np.diff(marks.astype(np.int8), prepend=0, append=0)).reshape(-1, 2)
     length = edges[:, 1] - edges[:, 0]
     kept = edges[(length * cell_s >= LASTING_S) & (length > 1)]  # a lone sample has no length
+    if not len(kept):
+        return 0.0
     signed = np.where(marks, np.where(steady.above_v >= steady.below_v, alone, -alone), 0.0)
     total = np.concatenate([[0.0], np.cumsum(signed, dtype=np.float64)])
     return abs(float((total[kept[:, 1]] - total[kept[:, 0]]).sum())) * cell_s * 1e3

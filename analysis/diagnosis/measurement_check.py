@@ -17,6 +17,7 @@ from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
 from analysis.signals.cells import CellSeries
 from analysis.signals.levels import is_two_level
 from analysis.signals.thinning import thinned
+from analysis.wording import say
 
 ASLEEP_V = 0.6
 """A reference below this is not fed: ignition off or module asleep (common practice, no source)."""
@@ -110,13 +111,21 @@ def _ramp(value: float, low: float, high: float) -> float:
 
 def _no_samples(item: Study, studies: Studies) -> Outcome:
     lost = max(item.cells.missing.values(), default=0.0)
-    return _ramp(lost, 0.5, 0.9), f"{lost:.0%} of the samples are missing", "save the record again"
+    return (
+        _ramp(lost, 0.5, 0.9),
+        say("{lost:.0%} of the samples are missing", lost=lost),
+        say("save the record again"),
+    )
 
 
 def _over_range(item: Study, studies: Studies) -> Outcome:
     over = max(item.cells.over_range.values(), default=0.0)
     strength = _ramp(over, 0.005, 0.02)
-    return strength, f"{over:.0%} of the samples are beyond the recorder's range", "choose a larger range"
+    return (
+        strength,
+        say("{over:.0%} of the samples are beyond the recorder's range", over=over),
+        say("choose a larger range"),
+    )
 
 
 def _leads_swapped(item: Study, studies: Studies) -> Outcome:
@@ -125,7 +134,7 @@ def _leads_swapped(item: Study, studies: Studies) -> Outcome:
     strength = max((_ramp(-middle, 0.1, 0.3) for _, middle in levels), default=0.0)
     if strength and _ac_coupling(item, studies)[0] > strength:
         return NOTHING
-    return strength, "the voltage is negative", "swap the probe and the return lead"
+    return strength, say("the voltage is negative"), say("swap the probe and the return lead")
 
 
 def _ac_coupling(item: Study, studies: Studies) -> Outcome:
@@ -135,16 +144,20 @@ def _ac_coupling(item: Study, studies: Studies) -> Outcome:
     low, middle, high = np.percentile(volts, [1, 50, 99])
     both = min(_ramp(-float(low), 0.1, 0.25), _ramp(float(high), 0.1, 0.25))
     strength = both * _ramp(1.2 - abs(float(middle)), 0.0, 0.3)
-    return strength, "the voltage swings about nought and falls back", "set the input to DC coupling"
+    return (
+        strength,
+        say("the voltage swings about nought and falls back"),
+        say("set the input to DC coupling"),
+    )
 
 
 def _attenuation(item: Study, studies: Studies) -> Outcome:
     supply = studies.profile.supply_v
     every = [_known_v(series) for series in item.cells.volts.values()]
     highest = max((float(np.percentile(known, 98)) for known in every if len(known)), default=0.0)
-    text, action = "the readings are ten times too {}", "set the probe's attenuation to what the probe is"
+    action = say("set the probe's attenuation to what the probe is")
     if Role.SUPPLY not in item.cells.volts and highest > 1.8 * supply:
-        return _ramp(highest / supply, 1.8, 2.5), text.format("large"), action
+        return _ramp(highest / supply, 1.8, 2.5), say("the readings are ten times too large"), action
     volts = _signal_v(item)
     if volts is None or not item.cells.travel or not _meant_to_move(item):
         return NOTHING
@@ -153,7 +166,7 @@ def _attenuation(item: Study, studies: Studies) -> Outcome:
     if not small:
         return NOTHING
     moving = _ramp(high - low, 0.03 * supply, 0.055 * supply) * _smooth_share(item)
-    return moving * small, text.format("small"), action
+    return moving * small, say("the readings are ten times too small"), action
 
 
 def _smooth_share(item: Study) -> float:
@@ -192,15 +205,15 @@ def _deaf(item: Study, studies: Studies) -> Outcome:
         return NOTHING
     reach = _slow_reach_v(item)
     strength = _ramp(STILL_SHARE - reach / studies.profile.supply_v, 0.0, 0.5 * STILL_SHARE)
-    action = "check that the plug is on, the probe sits on the signal wire and the arm really moves"
-    return strength, "the signal does not change while the arm is said to move", action
+    action = say("check that the plug is on, the probe sits on the signal wire and the arm really moves")
+    return strength, say("the signal does not change while the arm is said to move"), action
 
 
 def _unplugged(item: Study, studies: Studies) -> Outcome:
     plugged = item.record.attributes.get("plugged", 1)
     if item.record.step is Step.UNPLUGGED or str(plugged) not in ("0", "0.0") or not _meant_to_move(item):
         return NOTHING
-    return 1.0, "the sensor was unplugged while it was swept", "plug it in and sweep again"
+    return 1.0, say("the sensor was unplugged while it was swept"), say("plug it in and sweep again")
 
 
 def _asleep(item: Study, studies: Studies) -> Outcome:
@@ -209,7 +222,11 @@ def _asleep(item: Study, studies: Studies) -> Outcome:
         return NOTHING
     level = float(np.median(known))
     strength = _ramp(ASLEEP_V - abs(level), 0.0, 0.2)
-    return strength, f"the reference reads {level:.2f} V: no feed", "switch the ignition on, wake the module"
+    return (
+        strength,
+        say("the reference reads {level:.2f} V: no feed", level=level),
+        say("switch the ignition on, wake the module"),
+    )
 
 
 def _in_the_air(item: Study, studies: Studies) -> Outcome:
@@ -222,7 +239,11 @@ def _in_the_air(item: Study, studies: Studies) -> Outcome:
     # A record with the arm at rest is not what the verdict rests on; the sweep is.
     weight = 0.5 if item.record.step in STILL_STEPS else 1.0
     strength = weight * near * _ramp(_hum_v(item, slice(None)), HUM_V, 2 * HUM_V)
-    return strength, "the signal probe hums about nought: it hung in the air", "put the probe back and repeat"
+    return (
+        strength,
+        say("the signal probe hums about nought: it hung in the air"),
+        say("put the probe back and repeat"),
+    )
 
 
 def _slipped_off(item: Study, studies: Studies) -> Outcome:
@@ -240,8 +261,8 @@ def _slipped_off(item: Study, studies: Studies) -> Outcome:
     hum = _ramp(more_v, HUM_V, 2 * HUM_V)
     strength = (0.5 if item.record.step in STILL_STEPS else 1.0) * hum * _ramp(gone_s, SLIP_S, 2 * SLIP_S)
     begun = item.cells.start_s + first * item.cells.cell_s
-    text = f"the signal probe slipped off at {begun:.1f} s: from there it only hums"
-    return strength, text, "put the probe back and repeat"
+    text = say("the signal probe slipped off at {begun:.1f} s: from there it only hums", begun=begun)
+    return strength, text, say("put the probe back and repeat")
 
 
 def _hum_v(item: Study, span: slice) -> float:
@@ -277,14 +298,14 @@ def _poor_return(item: Study, studies: Studies) -> Outcome:
         together |= (np.minimum(one, other) > least) & (np.abs(one - other) < 0.3 * np.maximum(one, other))
     lasting = _lasting(together, max(1, round(0.004 / item.cells.cell_s)))
     strength = max(_ramp(float(np.mean(lasting)), 0.005, 0.03), level)
-    text = "all channels move by the same volts: the return clip is poor"
-    return strength, text, "clip the return to clean metal and repeat"
+    text = say("all channels move by the same volts: the return clip is poor")
+    return strength, text, say("clip the return to clean metal and repeat")
 
 
 def _offset_together(item: Study, supply_v: float) -> float:
     """How plainly ground and reference stand off by the same volts throughout."""
-    ground = float(np.median(item.steady[Role.GROUND].course_v))
-    reference = float(np.median(item.steady[Role.REFERENCE].course_v))
+    ground = float(np.median(thinned(item.steady[Role.GROUND].course_v)))
+    reference = float(np.median(thinned(item.steady[Role.REFERENCE].course_v)))
     alike = abs((reference - supply_v) - ground)
     return _ramp(abs(ground), 0.25, 0.4) * _ramp(0.5 * abs(ground) - alike, 0.0, 0.1 * abs(ground) + 1e-6)
 
@@ -305,8 +326,12 @@ def _contradiction(item: Study, studies: Studies) -> Outcome:
         return NOTHING
     above = np.nan_to_num(signal.mean - reference.mean, nan=0.0) > 0.08 * studies.profile.supply_v
     lasting = _lasting(above, max(1, round(0.05 / item.cells.cell_s)))
-    text = "the signal stands above the reference, which no sensor can do: a probe is on the wrong wire"
-    return _ramp(float(np.mean(lasting)), 0.02, 0.08), text, "check which wire each probe touches, and repeat"
+    text = say("the signal stands above the reference, which no sensor can do: a probe is on the wrong wire")
+    return (
+        _ramp(float(np.mean(lasting)), 0.02, 0.08),
+        text,
+        say("check which wire each probe touches, and repeat"),
+    )
 
 
 def _two_level(item: Study, studies: Studies) -> Outcome:
@@ -316,8 +341,8 @@ def _two_level(item: Study, studies: Studies) -> Outcome:
     start = max(0, (len(channel) - TWO_LEVEL_SAMPLES) // 2)
     volts = channel.volts(start, start + TWO_LEVEL_SAMPLES)
     two = is_two_level(volts, sample_interval_s=item.record.sample_interval_s)
-    action = "this is a duty-cycle or digital sensor, which this method does not judge"
-    return float(two), "the signal knows two levels only", action
+    action = say("this is a duty-cycle or digital sensor, which this method does not judge")
+    return float(two), say("the signal knows two levels only"), action
 
 
 _TESTS: tuple[Callable[[Study, Studies], Outcome], ...] = (

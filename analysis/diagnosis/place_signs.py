@@ -46,19 +46,15 @@ class Sign:
     """
 
     counts: NDArray[np.floating[Any]]
-    before: NDArray[np.float64]
+    before: NDArray[np.float32]
     total: NDArray[np.float64]
     bins_before: NDArray[np.float64]
 
     @classmethod
     def of(cls, counts: NDArray[np.floating[Any]]) -> Sign:
         """Of the counts of a survey."""
-        return cls(
-            counts,
-            _cumulative(counts),
-            counts.sum(axis=0, dtype=np.float64),
-            _cumulative(np.asarray(counts.any(axis=0))),
-        )
+        some = np.asarray(counts.any(axis=0))
+        return cls(counts, _counted(counts), counts.sum(axis=0, dtype=np.float64), _cumulative(some))
 
     def without(self, span: slice) -> Sign:
         """With nothing in these bins."""
@@ -79,7 +75,7 @@ class Left:
     restless_s: NDArray[np.float64]
     shaken: NDArray[np.float64]
     noisy: NDArray[np.float64]
-    visited: NDArray[np.float64]
+    visited: NDArray[np.float32]
     dwell: NDArray[np.float64]
     unexplained_s: NDArray[np.float64]
     turns: NDArray[np.float64]
@@ -95,7 +91,7 @@ class Left:
             restless_s=restless_s,
             shaken=_cumulative(restless_s),
             noisy=np.where(seen, np.nan_to_num(survey.breakup_percent) > 0, np.nan),
-            visited=_cumulative(seen),
+            visited=_counted(seen),
             dwell=_cumulative(survey.dwell_s),
             unexplained_s=survey.dwell_s.sum(axis=0, dtype=np.float64),
             turns=turns_of(survey),
@@ -212,7 +208,7 @@ class Visits:
         """Visits of these stretches only."""
         return Visits(self.goes_on[:, stretches])
 
-    def joined(self, values: NDArray[np.float64] | NDArray[np.bool_]) -> NDArray[np.float64]:
+    def joined(self, values: NDArray[Any]) -> NDArray[np.float64]:
         """Sums over the crossings of each visit, same shape; rows without a visit are 0."""
         total = values.astype(np.float64)
         joining = np.flatnonzero(self.goes_on.any(axis=0))
@@ -238,7 +234,7 @@ def _emptied(matrix: NDArray[Kind], span: slice, value: float) -> NDArray[Kind]:
     return emptied
 
 
-def or_none(counts: NDArray[Kind], like: NDArray[np.bool_]) -> NDArray[Kind]:
+def or_none(counts: NDArray[Kind], like: NDArray[Any]) -> NDArray[Kind]:
     """A survey's counts; noughts where the survey was made without them."""
     return counts if counts.shape == like.shape else np.zeros(like.shape, counts.dtype)
 
@@ -255,12 +251,19 @@ def turns_of(survey: TrackSurvey) -> NDArray[np.float64]:
     return np.where(follows, begun, np.nan) if begun else np.empty(0)
 
 
-def _cumulative(values: NDArray[np.floating[Any]] | NDArray[np.bool_]) -> NDArray[np.float64]:
+def _cumulative(values: NDArray[Any]) -> NDArray[np.float64]:
     """Sums of what is before each bin, and of all, along the last axis."""
     sums = np.zeros((*values.shape[:-1], values.shape[-1] + 1))
     np.cumsum(values, axis=-1, dtype=np.float64, out=sums[..., 1:])
     return sums
 
 
-def _windows(cumulative: NDArray[np.float64], width: int) -> NDArray[np.float64]:
-    return cumulative[..., width:] - cumulative[..., :-width]
+def _counted(values: NDArray[Any]) -> NDArray[np.float32]:
+    """The same of counts and marks, which are whole numbers: exact in half the room."""
+    sums = np.zeros((*values.shape[:-1], values.shape[-1] + 1), dtype=np.float32)
+    np.cumsum(values, axis=-1, dtype=np.float32, out=sums[..., 1:])
+    return sums
+
+
+def _windows(cumulative: NDArray[Kind], width: int) -> NDArray[Kind]:
+    return np.asarray(np.subtract(cumulative[..., width:], cumulative[..., :-width]))

@@ -10,7 +10,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -23,6 +22,7 @@ from analysis.diagnosis.place_signs import (
     UNREST,
     WIDTHS_PERCENT,
     Left,
+    or_none,
     turns_of,
 )
 from analysis.intervals import Interval
@@ -255,20 +255,19 @@ def _place(
     slack: tuple[float, float],
 ) -> Place:
     edges, first, last = survey.edges_percent, stretch.first, stretch.last
-    onsets: NDArray[np.floating[Any]] = getattr(survey, ONSETS[min(stretch.sign, len(ONSETS) - 1)])
     visited = (~np.isnan(survey.breakup_percent[:, first:last])).sum(axis=1)
     dwell_s = survey.dwell_s[:, first:last].sum(axis=1)
     noisy = np.nan_to_num(survey.breakup_percent[:, first:last]).max(axis=1) > 0
     if stretch.sign == len(ONSETS):
-        restless_s = _unexplained(survey, survey.restless_s, explained, slice(first, last)).sum(axis=1)
+        shaken = or_none(survey.restless_s, survey.breakup_percent)[:, first:last]
+        restless_s = np.where(explained[first:last], 0.0, shaken).sum(axis=1)
         noisy |= (visited > 0) & (restless_s >= UNREST * dwell_s)
     crossed = (visited >= FOOTHOLD * (last - first)) | noisy
     crossed, noisy = _joined(edges, turns, stretch, crossed, noisy)
-    events = _unexplained(survey, onsets, explained, slice(None)).sum(axis=0, dtype=np.float64)
-    left_s = (
-        survey.dwell_s[:, ~explained].sum() - survey.dwell_s[:, first:last][:, ~explained[first:last]].sum()
-    )
-    outside_s = max(float(left_s), 1e-3)
+    onsets = or_none(getattr(survey, ONSETS[min(stretch.sign, len(ONSETS) - 1)]), survey.breakup_percent)
+    free = ~explained
+    free[first:last] = False
+    outside_s = max(float(survey.dwell_s[:, free].sum()), 1e-3)
     return Place(
         # The break-up begins somewhere within the outermost bin: half way, for want of better knowledge.
         travel=Interval(float(edges[first]), float(edges[last])).widened(
@@ -279,19 +278,8 @@ def _place(
         log_odds=stretch.log_odds,
         crossed=crossed,
         noisy=noisy,
-        elsewhere_per_s=float(events.sum() - events[first:last].sum()) / outside_s,
+        elsewhere_per_s=float(onsets[:, free].sum(dtype=np.float64)) / outside_s,
     )
-
-
-def _unexplained(
-    survey: TrackSurvey, counts: NDArray[np.floating[Any]], explained: NDArray[np.bool_], span: slice
-) -> NDArray[np.floating[Any]]:
-    """Counts of a survey in the bins of `span`, noughts in those that are explained."""
-    if counts.shape != survey.breakup_percent.shape:  # a survey that was made without them
-        return np.zeros((len(survey.crossings), len(explained[span])), counts.dtype)
-    left = counts[:, span].copy()
-    left[:, explained[span]] = 0
-    return left
 
 
 def _joined(

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from analysis.captures.model import Role
 from analysis.intervals import Interval
+from analysis.vehicle.heights import VehicleHeights
 
 
 class Contact(StrEnum):
@@ -120,6 +121,8 @@ class SensorProfile:
         No profile was named, and this one was taken in its place.
     path : Path or None
         The technician's own file; None for a built-in profile.
+    heights : VehicleHeights or None
+        Travel as the height of the body, and where the vehicle rests; None where the profile does not say.
     """
 
     id: str
@@ -132,6 +135,7 @@ class SensorProfile:
     limits: Mapping[str, Limit] = field(default_factory=dict)
     assumed: bool = False
     path: Path | None = None
+    heights: VehicleHeights | None = None
 
     def limit(self, code: str) -> Limit | None:
         """The limit for a check, or None where the profile states none."""

@@ -14,9 +14,11 @@ from functools import cache
 from importlib import resources
 from pathlib import Path
 
+from analysis.captures.model import Capture
 from analysis.diagnosis.profile_model import Contact, Limit, SecondTrack, SensorProfile, Slope, Track
 from analysis.diagnosis.profile_schema import parse_profile
 from analysis.errors import ProfileError
+from analysis.wording import say
 
 __all__ = [
     "ASSUMED_PROFILE",
@@ -32,6 +34,7 @@ __all__ = [
     "built_in_text",
     "load_profile",
     "own_profiles_folder",
+    "profile_for",
 ]
 
 ASSUMED_PROFILE = "generic-ratiometric"
@@ -104,7 +107,47 @@ def load_profile(id_or_path: str | Path | None = None, *, folder: Path | None = 
         if entry.id == id_or_path and entry.path is not None:
             return _own(entry.path)
     known = ", ".join([*built_in_ids(), *(entry.id for entry in entries if not entry.problem)])
-    raise ProfileError(f"there is no sensor profile {id_or_path!r}", f"choose one of: {known}")
+    raise ProfileError(
+        say("there is no sensor profile {id_or_path!r}", id_or_path=str(id_or_path)),
+        say("choose one of: {known}", known=known),
+    )
+
+
+def profile_for(
+    capture: Capture, wanted: SensorProfile | str | Path | None = None, *, folder: Path | None = None
+) -> SensorProfile:
+    """The profile that a capture is examined with.
+
+    Parameters
+    ----------
+    capture : Capture
+        That may name one.
+    wanted : SensorProfile, str, Path or None
+        What the caller asks for; None for the one that the capture names, or else the assumed one.
+    folder : Path or None
+        The technician's own profiles; None for `own_profiles_folder`.
+
+    Returns
+    -------
+    SensorProfile
+        With `assumed` set where none was named, or one that this PC does not have.
+
+    Raises
+    ------
+    ProfileError
+        Where the one that is asked for is unknown or malformed.
+    """
+    if isinstance(wanted, SensorProfile):
+        return wanted
+    if wanted is not None:
+        return load_profile(wanted, folder=folder)
+    named = capture.text("profile")
+    if not named:
+        return load_profile()
+    try:
+        return load_profile(named, folder=folder)
+    except ProfileError:  # a file from elsewhere may name a profile that this PC does not have
+        return replace(load_profile(), assumed=True)
 
 
 def available_profiles(*, folder: Path | None = None) -> tuple[ProfileEntry, ...]:
@@ -142,7 +185,8 @@ def built_in_text(profile_id: str) -> str:
     texts = _built_in_texts()
     if profile_id not in texts:
         raise ProfileError(
-            f"there is no built-in sensor profile {profile_id!r}", f"choose one of: {', '.join(texts)}"
+            say("there is no built-in sensor profile {profile_id!r}", profile_id=profile_id),
+            say("choose one of: {known}", known=", ".join(texts)),
         )
     return texts[profile_id]
 
@@ -171,14 +215,18 @@ def _own(path: Path) -> SensorProfile:
     try:
         text = path.read_text(encoding="utf-8-sig")
     except UnicodeDecodeError as error:
-        raise ProfileError(f"the sensor profile {path.name} is not UTF-8 text", "save it as UTF-8") from error
+        raise ProfileError(
+            say("the sensor profile {name} is not UTF-8 text", name=path.name), say("save it as UTF-8")
+        ) from error
     except OSError as error:
-        problem = f"the sensor profile {path.name} cannot be read ({error.strerror})"
-        raise ProfileError(problem, "check that the file is there and may be read") from error
+        problem = say(
+            "the sensor profile {name} cannot be read ({strerror})", name=path.name, strerror=error.strerror
+        )
+        raise ProfileError(problem, say("check that the file is there and may be read")) from error
     profile = replace(parse_profile(text, name=path.name, built_in=_built_in_texts()), path=path)
     if profile.id in built_in_ids():
-        problem = f"{path.name}: the id {profile.id!r} belongs to a built-in profile"
-        raise ProfileError(problem, "choose another id")
+        problem = say("{name}: the id {id!r} belongs to a built-in profile", name=path.name, id=profile.id)
+        raise ProfileError(problem, say("choose another id"))
     return profile
 
 

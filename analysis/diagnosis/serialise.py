@@ -23,7 +23,13 @@ JsonObject = dict[str, Any]
 """A JSON object: text, numbers, booleans, null, lists and further objects."""
 
 
-def findings_object(findings: Findings, *, path: str = "", assumptions: Sequence[str] = ()) -> JsonObject:
+def findings_object(
+    findings: Findings,
+    *,
+    path: str = "",
+    assumptions: Sequence[str] = (),
+    exposure: JsonObject | None = None,
+) -> JsonObject:
     """Findings as the JSON object of the contract.
 
     Parameters
@@ -34,15 +40,18 @@ def findings_object(findings: Findings, *, path: str = "", assumptions: Sequence
         The file as the caller named it; empty for the path that the findings hold.
     assumptions : sequence of str
         What stood in for things that the file does not state.
+    exposure : dict or None
+        Why it comes and goes, of `analysis.exposure.serialise`; the key is left out for None.
 
     Returns
     -------
     dict
         Beside the contract's keys: ``profile``, ``assumptions``, ``records`` (what each one showed),
-        ``tracks`` (the least break-up that could be seen) and ``events``.
+        ``tracks`` (the least break-up that could be seen), ``events`` and, where heights are known,
+        ``exposure``.
     """
     verdict = findings.verdict
-    return {
+    made = {
         "schema": SCHEMA,
         "capture": {
             "path": path or findings.path,
@@ -67,6 +76,7 @@ def findings_object(findings: Findings, *, path: str = "", assumptions: Sequence
         "tracks": [_track(item) for item in findings.surveys],
         "events": [_event(item) for item in findings.events],
     }
+    return made if exposure is None else {**made, "exposure": exposure}
 
 
 def error_object(path: str, sentence: str) -> JsonObject:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -13,10 +13,11 @@ from analysis.diagnosis.profile_model import SensorProfile
 from analysis.diagnosis.splitting import split_by_wire
 from analysis.progress import Tick, ignore, part
 from analysis.signals.cells import LEAST_FEED_V, Feed, RecordCells, reduce_record
+from analysis.signals.companion import Traced, helped, relation_of, steadier_is_second
 from analysis.signals.events import Disturbance, channel_disturbances
 from analysis.signals.facts import TrackSurvey
 from analysis.signals.floor import RecordSurvey
-from analysis.signals.motion import Outline, follow, outline
+from analysis.signals.motion import Motion, Outline, follow, outline
 from analysis.signals.open_level import find_open_level
 from analysis.signals.roughness import survey_record, survey_track
 from analysis.signals.steadiness import Steadiness, steadiness
@@ -44,7 +45,8 @@ class Study:
     record : Record
         As recorded, or a span of it.
     cells : RecordCells
-        Volts and travel in cells.
+        Volts and travel in cells; of the volts the means alone, since `steady` and `travel` tell how far
+        they reach.
     steady : mapping of Role to Steadiness
         Ground, reference and supply, where recorded.
     surveys : mapping of Role to RecordSurvey
@@ -141,9 +143,10 @@ def study(capture: Capture, profile: SensorProfile, *, tick: Tick = ignore) -> S
         share = part(tick, 0.1 + 0.8 * done / total, 0.1 + 0.8 * (done + len(record)) / total)
         reduced.append((record, reduce_record(record, feed, tick=share)))
         done += len(record)
-    studies = tuple(_steadied(record, cells) for record, cells in reduced)
+    studies = tuple(_steadied(*reduced.pop(0)) for _ in range(len(reduced)))
+    motions = _motions(studies, {role: _traced(studies, role) for role in TRACKS})
     for role in TRACKS:
-        studies = _followed(studies, role, feed)
+        studies = _all_surveyed(studies, motions[role], role, feed)
     tick(1.0)
     return Studies(capture, profile, feed, studies, _tracks(studies), measured)
 
@@ -192,10 +195,11 @@ def _steadied(record: Record, cells: RecordCells) -> Study:
         for role in WATCHED
         if role in cells.volts and (channel := record.channel(role)) is not None
     }
-    return Study(record, cells, steady)
+    volts = {role: item.without_extremes() for role, item in cells.volts.items()}
+    return Study(record, replace(cells, volts=volts), steady)
 
 
-def _followed(studies: tuple[Study, ...], role: Role, feed: Feed) -> tuple[Study, ...]:
+def _traced(studies: tuple[Study, ...], role: Role) -> list[Traced | None]:
     """Follow one track through all records, with the open level that they share."""
     outlines = [_outline(item, role) for item in studies]
     moving = [
@@ -204,13 +208,59 @@ def _followed(studies: tuple[Study, ...], role: Role, feed: Feed) -> tuple[Study
         if drawn is not None and item.record.step not in STILL_STEPS
     ]
     open_level = find_open_level(moving)
+    return [
+        None
+        if drawn is None
+        else Traced(drawn, follow(drawn, open_level=open_level, resting=item.record.step in STILL_STEPS))
+        for item, drawn in zip(studies, outlines, strict=True)
+    ]
+
+
+def _motions(
+    studies: tuple[Study, ...], traces: Mapping[Role, list[Traced | None]]
+) -> dict[Role, list[Motion | None]]:
+    """The motion of each track in each record; where there are two, each helps the other."""
+    alone = {role: [None if item is None else item.motion for item in traces[role]] for role in TRACKS}
+    first, second = (traces[role] for role in TRACKS)
+    pairs = {
+        index: (one, other)
+        for index, (one, other) in enumerate(zip(first, second, strict=True))
+        if one is not None and other is not None
+    }
+    moving = [pair for index, pair in pairs.items() if studies[index].record.step not in STILL_STEPS]
+    relation = relation_of(moving)
+    if relation is None:
+        return alone
+    believed = steadier_is_second(moving)
+    for index, (one, other) in pairs.items():
+        alone[TRACKS[0]][index] = helped(one, other, relation, other_is_steadier=believed)
+        alone[TRACKS[1]][index] = helped(other, one, relation.inverted(), other_is_steadier=not believed)
+    return alone
+
+
+def _outline(item: Study, role: Role) -> Outline | None:
+    if role not in item.cells.travel:
+        return None
+    return outline(
+        item.cells.travel[role],
+        record=item.record.name,
+        start_s=item.cells.start_s,
+        cell_s=item.cells.cell_s,
+        step_percent=item.cells.step_percent[role],
+    )
+
+
+def _all_surveyed(
+    studies: Sequence[Study], motions: Sequence[Motion | None], role: Role, feed: Feed
+) -> tuple[Study, ...]:
+    """Survey one track in all records; those in which the arm moved say how calm one at rest must be."""
     done: dict[int, Study] = {}
-    pairs = list(zip(studies, outlines, strict=True))
-    for item, drawn in sorted(pairs, key=lambda pair: pair[0].record.step in STILL_STEPS):
-        if drawn is not None:
-            known = _most_percent(item, role, done.values())
-            done[id(item)] = _surveyed(item, drawn, role, open_level, feed, known)
-    return tuple(done.get(id(item), item) for item in studies)
+    pairs = list(enumerate(zip(studies, motions, strict=True)))
+    for index, (item, motion) in sorted(pairs, key=lambda pair: pair[1][0].record.step in STILL_STEPS):
+        if motion is not None:
+            most_percent = _most_percent(item, role, done.values())
+            done[index] = _surveyed(item, motion, role, feed, most_percent)
+    return tuple(done.get(index, item) for index, item in enumerate(studies))
 
 
 def _most_percent(item: Study, role: Role, done: Iterable[Study]) -> float:
@@ -226,22 +276,7 @@ def _most_percent(item: Study, role: Role, done: Iterable[Study]) -> float:
     return CALM_FACTOR * max(alike) if still else float("inf")
 
 
-def _outline(item: Study, role: Role) -> Outline | None:
-    if role not in item.cells.travel:
-        return None
-    return outline(
-        item.cells.travel[role],
-        record=item.record.name,
-        start_s=item.cells.start_s,
-        cell_s=item.cells.cell_s,
-        step_percent=item.cells.step_percent[role],
-    )
-
-
-def _surveyed(
-    item: Study, drawn: Outline, role: Role, open_level: float | None, feed: Feed, most_percent: float
-) -> Study:
-    motion = follow(drawn, open_level=open_level, resting=item.record.step in STILL_STEPS)
+def _surveyed(item: Study, motion: Motion, role: Role, feed: Feed, most_percent: float) -> Study:
     survey = survey_record(
         motion,
         cell_s=item.cells.cell_s,

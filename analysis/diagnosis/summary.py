@@ -2,17 +2,20 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
 
 from analysis.captures.model import Role
-from analysis.diagnosis.evidence import PLAIN, QUIET_WEIGHT, Seen, disturbed_weight
-from analysis.diagnosis.findings import Check, CoverageSpan, Event, RecordOutcome, Result
+from analysis.diagnosis.findings import CoverageSpan, Event, RecordOutcome, Result
 from analysis.diagnosis.hypotheses import substance
+from analysis.diagnosis.seen import PLAIN, QUIET_WEIGHT, Seen, disturbed_weight
 from analysis.diagnosis.studies import WATCHED, Studies, Study
 from analysis.intervals import Interval
+from analysis.signals.events import Disturbance
 from analysis.signals.facts import TrackSurvey
+from analysis.wording import Template, Wording, plural, say
 
 MOST_EVENTS = 500
 """The deepest events are listed where there are more."""
@@ -34,31 +37,58 @@ def coverage(survey: TrackSurvey | None) -> tuple[CoverageSpan, ...]:
 
 def events(seen: Seen) -> tuple[Event, ...]:
     """Disturbances of all records in order, the deepest `MOST_EVENTS` of them."""
-    every = [event for item in seen.studies.every for event in _events_of(seen, item)]
+    every = [noted for item in seen.studies.every for noted in _noted(seen, item)]
     if len(every) > MOST_EVENTS:
-        least = sorted((abs(event.depth_v) for event in every), reverse=True)[MOST_EVENTS - 1]
-        every = [event for event in every if abs(event.depth_v) >= least][:MOST_EVENTS]
-    return tuple(sorted(every, key=lambda event: (event.record, event.time.start)))
+        every = _deepest(every)
+    listed = [_event(seen, noted) for noted in every if noted.counts]
+    return tuple(sorted(listed, key=lambda event: (event.record, event.time.start)))
 
 
-def _events_of(seen: Seen, item: Study) -> list[Event]:
+@dataclass(frozen=True, slots=True)
+class _Noted:
+    """A disturbance of one channel of one record, and its depth in volts."""
+
+    item: Study
+    role: Role
+    event: Disturbance
+    depth_v: float
+
+    @property
+    def counts(self) -> bool:
+        """Whether it is an event: a lone sample that hardly leaves the floor is nobody's."""
+        return self.role not in self.item.surveys or substance(self.event, self.item, self.role) > 0.0
+
+
+def _noted(seen: Seen, item: Study) -> list[_Noted]:
     feed_v = seen.studies.feed.reference_v - seen.studies.feed.ground_v
-    found = []
-    sure = [(band.track, band.travel.widened(1.0)) for band in seen.sure_bands]
-    for role in (*item.surveys, *(role for role in WATCHED if role in item.steady)):
-        scale = feed_v / 100.0 if role in item.surveys else 1.0
-        for event in item.disturbances(role):
-            if role in item.surveys and substance(event, item, role) <= 0.0:
-                continue  # a lone sample that hardly leaves the floor is nobody's event
-            place = event.travel_percent if np.isfinite(event.travel_percent) else None
-            inside = place is not None and any(
-                track is role and travel.contains(place) for track, travel in sure
-            )
-            shape = "spike" if event.cells == 1 and event.shape != "ringing" else event.shape
-            found.append(
-                Event(item.record.name, event.time, (role,), event.depth * scale, place, shape, inside)
-            )
-    return found
+    return [
+        _Noted(item, role, event, event.depth * (feed_v / 100.0 if role in item.surveys else 1.0))
+        for role in (*item.surveys, *(role for role in WATCHED if role in item.steady))
+        for event in item.disturbances(role)
+    ]
+
+
+def _deepest(every: list[_Noted]) -> list[_Noted]:
+    """Those that count and go as deep as the last of the deepest `MOST_EVENTS`, so many of them, in order."""
+    kept: list[int] = []
+    least = 0.0
+    for index in sorted(range(len(every)), key=lambda index: -abs(every[index].depth_v)):
+        if len(kept) >= MOST_EVENTS and abs(every[index].depth_v) < least:
+            break
+        if every[index].counts:
+            kept.append(index)
+            least = abs(every[index].depth_v)
+    return [every[index] for index in sorted(kept)[:MOST_EVENTS]]
+
+
+def _event(seen: Seen, noted: _Noted) -> Event:
+    event = noted.event
+    place = event.travel_percent if np.isfinite(event.travel_percent) else None
+    inside = place is not None and any(
+        band.track is noted.role and band.travel.widened(1.0).contains(place) for band in seen.sure_bands
+    )
+    shape = "spike" if event.cells == 1 and event.shape != "ringing" else event.shape
+    return Event(noted.item.record.name, event.time, (noted.role,), noted.depth_v, place, shape, inside)
 
 
 def record_outcomes(seen: Seen) -> tuple[RecordOutcome, ...]:
@@ -77,42 +107,57 @@ def _outcome(seen: Seen, item: Study) -> RecordOutcome:
     plain = next((p for p in seen.problems if p.record == name and p.strength >= PLAIN), None)
     if plain is not None:
         return RecordOutcome(name, Result.FAIL, plain.text)
-    failed = [check for check in seen.checks if check.record == name and check.result is Result.FAIL]
     failed = [
-        check for check in failed if check.code not in ("output_smoothness", "sample_rate", "rest_variation")
+        check
+        for check in seen.checks
+        if check.record == name and check.result is Result.FAIL and check.code in _FAILED
     ]
     if failed:
-        return RecordOutcome(name, Result.FAIL, f"{_failed_words(failed[0])} {_reading(failed[0].value)}")
+        return RecordOutcome(
+            name,
+            Result.FAIL,
+            _FAILED[failed[0].code](reading=_reading(failed[0].value)),
+        )
     crossed = sum(c.noisy for band in seen.sure_bands for c in band.crossings if c.record == name)
     if crossed:
-        return RecordOutcome(name, Result.FAIL, f"breaks up in the band on {crossed} crossings")
+        return RecordOutcome(
+            name,
+            Result.FAIL,
+            plural(
+                "breaks up in the band on {count} crossing",
+                "breaks up in the band on {count} crossings",
+                count=crossed,
+            ),
+        )
     if item.surveys and disturbed_weight(seen, item) >= QUIET_WEIGHT:
-        return RecordOutcome(name, Result.FAIL, "breaks up")
+        return RecordOutcome(name, Result.FAIL, say("breaks up"))
     return RecordOutcome(name, Result.PASS, _quiet_line(seen.studies, item))
 
 
-def _failed_words(check: Check) -> str:
-    """What is wrong, before the number; the title of a check says what should be right."""
-    return {
-        "ground_drop": "ground stands at",
-        "ground_steadiness": "ground moves by",
-        "reference_level": "reference stands at",
-        "reference_steadiness": "reference moves by",
-        "signal_range": "signal reaches",
-        "track_agreement": "the tracks differ by",
-    }.get(check.code, check.title.lower())
+_FAILED = {
+    "ground_drop": Template("ground stands at {reading}"),
+    "ground_steadiness": Template("ground moves by {reading}"),
+    "reference_level": Template("reference stands at {reading}"),
+    "reference_steadiness": Template("reference moves by {reading}"),
+    "signal_range": Template("signal reaches {reading}"),
+    "track_agreement": Template("the tracks differ by {reading}"),
+}
+"""What is wrong, by the code of the check; the others say nothing of one record alone."""
 
 
-def _reading(voltage_v: float) -> str:
-    return f"{voltage_v * 1e3:.0f} mV" if abs(voltage_v) < 0.1 else f"{voltage_v:.2f} V"
+def _reading(voltage_v: float) -> Wording:
+    if abs(voltage_v) < 0.1:
+        return say("{level_mv:.0f} mV", level_mv=voltage_v * 1e3)
+    return say("{level_v:.2f} V", level_v=voltage_v)
 
 
-def _quiet_line(studies: Studies, item: Study) -> str:
+def _quiet_line(studies: Studies, item: Study) -> Wording:
     survey = studies.tracks.get(Role.SIGNAL)
     if item.swept and survey is not None:
         count = sum(crossing.record == item.record.name for crossing in survey.crossings)
-        return f"{count} crossings, clean"
+        return plural("{count} crossing, clean", "{count} crossings, clean", count=count)
     for role in (Role.GROUND, Role.REFERENCE, Role.SIGNAL):
         if role.value == (item.record.step or "") and role in item.cells.volts:
-            return f"{_reading(float(np.nanmedian(item.cells.volts[role].mean)))}, steady"
-    return "steady"
+            middle = float(np.nanmedian(item.cells.volts[role].mean))
+            return say("{reading}, steady", reading=_reading(middle))
+    return say("steady")

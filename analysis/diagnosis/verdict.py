@@ -5,39 +5,40 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from analysis.captures.model import Role
-from analysis.diagnosis.evidence import Seen
 from analysis.diagnosis.findings import Band, State, Statement, Verdict, VerdictCode
 from analysis.diagnosis.profile_model import Contact
+from analysis.diagnosis.seen import Seen
+from analysis.wording import Template, Wording, listed, plural, say
 
 CAUSES: Mapping[VerdictCode, tuple[str, ...]] = {
     VerdictCode.WORN_TRACK: (
-        "worn resistive track",
-        "dirt or moisture on the track",
-        "a loom that moves with the arm",
+        say("worn resistive track"),
+        say("dirt or moisture on the track"),
+        say("a loom that moves with the arm"),
     ),
     VerdictCode.SENSOR_OUTPUT_FAULT: (
-        "fault inside the sensor at this position",
-        "a loom that moves with the arm",
+        say("fault inside the sensor at this position"),
+        say("a loom that moves with the arm"),
     ),
     VerdictCode.SIGNAL_WIRING: (
-        "broken strand or loose terminal in the signal wire",
-        "the sensor's own pins",
+        say("broken strand or loose terminal in the signal wire"),
+        say("the sensor's own pins"),
     ),
     VerdictCode.REFERENCE_FAULT: (
-        "wiring of the reference",
-        "another sensor on the same feed",
-        "this sensor pulling it down",
-        "the control unit",
+        say("wiring of the reference"),
+        say("another sensor on the same feed"),
+        say("this sensor pulling it down"),
+        say("the control unit"),
     ),
     VerdictCode.GROUND_FAULT: (
-        "ground point or splice",
-        "wiring of the sensor ground",
-        "the control unit's ground",
+        say("ground point or splice"),
+        say("wiring of the sensor ground"),
+        say("the control unit's ground"),
     ),
     VerdictCode.OUT_OF_RANGE: (
-        "the height itself",
-        "a bent or disconnected link",
-        "the wrong sensor or profile",
+        say("the height itself"),
+        say("a bent or disconnected link"),
+        say("the wrong sensor or profile"),
     ),
 }
 
@@ -98,43 +99,73 @@ def _may_clear(evidence: tuple[Statement, ...]) -> bool:
     return not any(states.get(code) is State.REFUTED for code in CLEARING)
 
 
-def _summary(code: VerdictCode, seen: Seen, bands: tuple[Band, ...]) -> str:
+def _summary(code: VerdictCode, seen: Seen, bands: tuple[Band, ...]) -> Wording:
     if code in (VerdictCode.WORN_TRACK, VerdictCode.SENSOR_OUTPUT_FAULT):
-        spans = " and ".join(f"{band.travel.start:.1f}–{band.travel.stop:.1f} %" for band in bands[:3])
-        second = " of the second track" if bands and bands[0].track is Role.SECOND_SIGNAL else ""
-        what = "The track is worn" if code is VerdictCode.WORN_TRACK else "The sensor's output breaks up"
-        return f"{what} at {spans} of travel{second}: {_crossed(bands)}."
+        return _broken_up(code, bands)
     if code is VerdictCode.MEASUREMENT_PROBLEM:
-        text = seen.problems[0].text if seen.problems else "the readings contradict each other"
-        return f"This capture cannot be judged: {text}."
+        text = seen.problems[0].text if seen.problems else say("the readings contradict each other")
+        return say("This capture cannot be judged: {text}.", text=text)
     if code is VerdictCode.NO_FAULT_FOUND:
-        return f"No fault was seen in {_tested(seen)}."
+        return say("No fault was seen in {tested}.", tested=_tested(seen))
     return _SENTENCES[code]
 
 
+def _broken_up(code: VerdictCode, bands: tuple[Band, ...]) -> Wording:
+    second = bool(bands) and bands[0].track is Role.SECOND_SIGNAL
+    spans = (
+        say("{start:.1f}–{stop:.1f} %", start=band.travel.start, stop=band.travel.stop) for band in bands[:3]
+    )
+    return _BROKEN_UP[code, second](spans=listed(spans), crossed=_crossed(bands))
+
+
+_BROKEN_UP = {
+    (VerdictCode.WORN_TRACK, False): Template("The track is worn at {spans} of travel: {crossed}."),
+    (VerdictCode.WORN_TRACK, True): Template(
+        "The track is worn at {spans} of travel of the second track: {crossed}."
+    ),
+    (VerdictCode.SENSOR_OUTPUT_FAULT, False): Template(
+        "The sensor's output breaks up at {spans} of travel: {crossed}."
+    ),
+    (VerdictCode.SENSOR_OUTPUT_FAULT, True): Template(
+        "The sensor's output breaks up at {spans} of travel of the second track: {crossed}."
+    ),
+}
+
 _SENTENCES = {
-    VerdictCode.SIGNAL_WIRING: (
+    VerdictCode.SIGNAL_WIRING: say(
         "The signal breaks up at moments, not at a place: its wire or the sensor's pins make poor contact."
     ),
-    VerdictCode.REFERENCE_FAULT: "The reference is not what it should be, and the signal is a share of it.",
-    VerdictCode.GROUND_FAULT: "Sensor ground is not what it should be, and the signal is read against it.",
-    VerdictCode.OUT_OF_RANGE: (
+    VerdictCode.REFERENCE_FAULT: say(
+        "The reference is not what it should be, and the signal is a share of it."
+    ),
+    VerdictCode.GROUND_FAULT: say(
+        "Sensor ground is not what it should be, and the signal is read against it."
+    ),
+    VerdictCode.OUT_OF_RANGE: say(
         "The signal rests outside its valid range without breaking up: the sensor may be telling the truth."
     ),
-    VerdictCode.INCONCLUSIVE: "This capture does not decide it.",
+    VerdictCode.INCONCLUSIVE: say("This capture does not decide it."),
 }
 
 
-def _crossed(bands: tuple[Band, ...]) -> str:
+def _crossed(bands: tuple[Band, ...]) -> Wording:
     if not bands:
-        return "no crossings"
-    return f"the output broke up on {bands[0].noisy_passes} of {bands[0].passes} crossings"
+        return say("no crossings")
+    return say(
+        "the output broke up on {noisy} of {passes} crossings",
+        noisy=bands[0].noisy_passes,
+        passes=bands[0].passes,
+    )
 
 
-def _tested(seen: Seen) -> str:
+def _tested(seen: Seen) -> Wording:
     survey = seen.studies.tracks.get(Role.SIGNAL)
     if survey is None or not survey.crossings:
-        return "what was recorded"
-    low = min(item.travel.start for item in survey.crossings)
-    high = max(item.travel.stop for item in survey.crossings)
-    return f"{low:.0f}–{high:.0f} % of travel, {len(survey.crossings)} crossings"
+        return say("what was recorded")
+    return plural(
+        "{low:.0f}–{high:.0f} % of travel, {count} crossing",
+        "{low:.0f}–{high:.0f} % of travel, {count} crossings",
+        low=min(item.travel.start for item in survey.crossings),
+        high=max(item.travel.stop for item in survey.crossings),
+        count=len(survey.crossings),
+    )

@@ -2,21 +2,23 @@
 
 from __future__ import annotations
 
-SUSPENSION = (
+from analysis.wording import Wording, say
+
+SUSPENSION = say(
     "A vehicle on air or height-adjustable suspension can drop without warning, and moving a live sensor"
     " makes it inflate or dump. Put it on stands rated for it, disable levelling by the maker's method, and"
     " only then connect and sweep."
 )
-THROTTLE = (
+THROTTLE = say(
     "An electronic throttle traps fingers: sweep pedals with the engine off and the intake closed, hands out"
     " of the bore."
 )
-PROBING = (
+PROBING = say(
     "Never probe airbag or high-voltage circuits with this procedure. Back-probe the plug; do not pierce the"
     " insulation."
 )
-AFTERWARDS = "After a sensor is replaced the maker's height calibration applies."
-WHO_DECIDES = (
+AFTERWARDS = say("After a sensor is replaced the maker's height calibration applies.")
+WHO_DECIDES = say(
     "The vehicle maker's procedure, local codes and a licensed technician's judgement stand above this tool."
 )
 
@@ -24,7 +26,7 @@ _SUSPENSION_WORDS = ("height", "level", "suspension", "ride")
 _PEDAL_WORDS = ("pedal", "throttle")
 
 
-def cautions(described: str = "") -> tuple[str, ...]:
+def cautions(described: str = "") -> tuple[Wording, ...]:
     """The cautions that apply, most dangerous first.
 
     Parameters

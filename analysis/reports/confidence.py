@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 from enum import StrEnum
 
+from analysis.wording import Wording, say
+
 
 class Grade(StrEnum):
     """How sure something is, in the words that a customer reads."""
@@ -15,6 +17,14 @@ class Grade(StrEnum):
     POSSIBLE = "possible"
     NOT_RATED = "not rated"
 
+
+_WORDS = {
+    Grade.VERY_LIKELY: say("very likely"),
+    Grade.LIKELY: say("likely"),
+    Grade.MORE_LIKELY_THAN_NOT: say("more likely than not"),
+    Grade.POSSIBLE: say("possible"),
+    Grade.NOT_RATED: say("not rated"),
+}
 
 # The steps follow common usage of such words, no source: "very likely" allows one error in twenty.
 _LEAST = ((0.95, Grade.VERY_LIKELY), (0.8, Grade.LIKELY), (0.5, Grade.MORE_LIKELY_THAN_NOT))
@@ -38,10 +48,12 @@ def odds(probability: float) -> int:
     return min(max(round(100 * probability), 1), 99)
 
 
-def in_words(probability: float) -> str:
+def in_words(probability: float) -> Wording:
     """Words and odds: ``"very likely (98 in 100)"``.
 
     A bare per cent figure would read as a degree of wear.
     """
     words = grade(probability)
-    return words.value if words is Grade.NOT_RATED else f"{words} ({odds(probability)} in 100)"
+    if words is Grade.NOT_RATED:
+        return _WORDS[words]
+    return say("{words} ({odds} in 100)", words=_WORDS[words], odds=odds(probability))

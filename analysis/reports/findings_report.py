@@ -11,23 +11,24 @@ from analysis.reports.cautions import cautions
 from analysis.reports.checks import check_reading, check_title, limit_text, result_name, state_name
 from analysis.reports.confidence import in_words
 from analysis.reports.document import Report, Section, Table
-from analysis.reports.quantities import count, names, number, quantity, travel, volts
+from analysis.reports.quantities import crossings, names, number, quantity, stretch, travel, volts
 from analysis.reports.verdicts import headline, is_watched, not_claimed
+from analysis.wording import Wording, joined, say
 
 _SUBJECT = (
-    ("Vehicle", "vehicle"),
-    ("Registration", "registration"),
-    ("VIN", "vin"),
-    ("Odometer, km", "odometer_km"),
-    ("Job", "job"),
-    ("Complaint", "complaint"),
-    ("Fault codes", "fault_codes"),
-    ("Sensor", "sensor"),
-    ("Mounting", "mounting"),
-    ("Part number", "part_number"),
-    ("Recorder", "recorder"),
-    ("Recorder serial", "recorder_serial"),
-    ("Recorder calibrated", "recorder_calibrated"),
+    (say("Vehicle"), "vehicle"),
+    (say("Registration"), "registration"),
+    (say("VIN"), "vin"),
+    (say("Odometer, km"), "odometer_km"),
+    (say("Job"), "job"),
+    (say("Complaint"), "complaint"),
+    (say("Fault codes"), "fault_codes"),
+    (say("Sensor"), "sensor"),
+    (say("Mounting"), "mounting"),
+    (say("Part number"), "part_number"),
+    (say("Recorder"), "recorder"),
+    (say("Recorder serial"), "recorder_serial"),
+    (say("Recorder calibrated"), "recorder_calibrated"),
 )
 """What a capture may say about the visit (the capture format's own keys), in the order of the report."""
 
@@ -38,7 +39,9 @@ TOUCHING_PERCENT = 0.1
 """Stretches of travel that lie no further apart are one."""
 
 
-def findings_report(findings: Findings, capture: Capture, *, assumptions: Sequence[str] = ()) -> Report:
+def findings_report(
+    findings: Findings, capture: Capture, *, assumptions: Sequence[str] = (), why: Sequence[str] = ()
+) -> Report:
     """Everything that the findings say, in the order in which a reader asks for it.
 
     Parameters
@@ -49,6 +52,8 @@ def findings_report(findings: Findings, capture: Capture, *, assumptions: Sequen
         For its title and attributes; no sample is read.
     assumptions : sequence of str
         What stood in for things that the file does not state.
+    why : sequence of str
+        Why it comes and goes, where that is known.
 
     Returns
     -------
@@ -60,13 +65,14 @@ def findings_report(findings: Findings, capture: Capture, *, assumptions: Sequen
         _evidence(findings),
         _checks(findings),
         _tested(findings),
-        Section("What this does not say", (not_claimed(findings.verdict.code),)),
-        Section("What to do next", items=findings.advice),
-        Section("Taken as given", items=tuple(assumptions)),
-        Section("Made from", items=_made_from(findings)),
+        Section(say("Why it comes and goes"), items=tuple(why)),
+        Section(say("What this does not say"), (not_claimed(findings.verdict.code),)),
+        Section(say("What to do next"), items=findings.advice),
+        Section(say("Taken as given"), items=tuple(assumptions)),
+        Section(say("Made from"), items=_made_from(findings)),
     )
     return Report(
-        title=capture.title or findings.path or "Capture",
+        title=capture.title or findings.path or say("Capture"),
         subject=subject(capture),
         headline=headline(findings),
         lead=_lead(findings),
@@ -83,94 +89,127 @@ def subject(capture: Capture) -> tuple[tuple[str, str], ...]:
 def cautions_section(capture: Capture) -> Section:
     """The cautions for the work on this sensor."""
     described = " ".join([capture.text("profile"), capture.text("sensor"), capture.title])
-    return Section("Before you connect or sweep", items=cautions(described))
+    return Section(say("Before you connect or sweep"), items=cautions(described))
 
 
-def band_sentence(band: Band) -> str:
+def band_sentence(band: Band) -> Wording:
     """One band in one sentence; a band below 0.5 is "possible" and to be watched."""
-    kind = "Possible band, watch it" if is_watched(band) else "Band"
-    return (
-        f"{kind}: {travel(band.travel)}, {volts(band.volts)} on the {_track(band.track)};"
-        f" {in_words(band.confidence)};"
-        f" breaks up on {band.noisy_passes} of {count(band.passes, 'crossing', 'crossings')}{_falls(band)}."
+    return say(
+        "{kind}: {travel}, {volts} on the {track}; {confidence}; breaks up on {noisy} of {crossings}{falls}.",
+        kind=say("Possible band, watch it") if is_watched(band) else say("Band"),
+        travel=travel(band.travel),
+        volts=volts(band.volts),
+        track=_TRACKS[band.track],
+        confidence=in_words(band.confidence),
+        noisy=band.noisy_passes,
+        crossings=crossings(band.passes),
+        falls=_FALLS.get(band.falls_towards, ""),
     )
+
+
+_FALLS = {
+    "ground": say(", towards ground"),
+    "reference": say(", towards the reference"),
+    "both": say(", both ways"),
+}
+
+_TRACKS = {
+    Role.SIGNAL: say("signal"),
+    Role.SECOND_SIGNAL: say("second signal"),
+    Role.REFERENCE: say("reference"),
+    Role.GROUND: say("ground"),
+    Role.SUPPLY: say("supply"),
+}
 
 
 def _lead(findings: Findings) -> tuple[str, ...]:
     causes = findings.verdict.possible_causes
-    behind = (f"Possible causes, likeliest first: {'; '.join(causes)}.",) if causes else ()
-    return (findings.verdict.summary, *behind)
-
-
-def _falls(band: Band) -> str:
-    towards = {"ground": ", towards ground", "reference": ", towards the reference", "both": ", both ways"}
-    return towards.get(band.falls_towards, "")
-
-
-def _track(role: Role) -> str:
-    return role.value.replace("_", " ")
+    if not causes:
+        return (findings.verdict.summary,)
+    behind = say("Possible causes, likeliest first: {causes}.", causes=joined(causes, "; "))
+    return (findings.verdict.summary, behind)
 
 
 def _bands(findings: Findings) -> Section:
-    heads = ("% of travel", "Edges ±", "Volts", "Track", "Confidence", "Breaks up on", "Worst", "Record")
-    return Section("Bands", table=Table(heads, tuple(_band_row(band) for band in findings.bands)))
+    heads = (
+        say("% of travel"),
+        say("Edges ±"),
+        say("Volts"),
+        say("Track"),
+        say("Confidence"),
+        say("Breaks up on"),
+        say("Worst"),
+        say("Record"),
+    )
+    return Section(say("Bands"), table=Table(heads, tuple(_band_row(band) for band in findings.bands)))
 
 
 def _band_row(band: Band) -> tuple[str, ...]:
+    sure = in_words(band.confidence)
     spread = (band.start_uncertainty_percent, band.stop_uncertainty_percent)
     return (
-        travel(band.travel).removesuffix(" % of travel"),
-        ", ".join(number(item, 1) for item in spread),
+        stretch(band.travel, 1),
+        joined((number(item, 1) for item in spread), ", "),
         volts(band.volts),
-        _track(band.track),
-        in_words(band.confidence) + (", watch" if is_watched(band) else ""),
-        f"{band.noisy_passes} of {band.passes}",
-        f"{number(band.output_smoothness_percent, 1)} %",
+        _TRACKS[band.track],
+        say("{confidence}, watch", confidence=sure) if is_watched(band) else sure,
+        say("{noisy} of {passes}", noisy=band.noisy_passes, passes=band.passes),
+        say("{percent} %", percent=number(band.output_smoothness_percent, 1)),
         band.record,
     )
 
 
 def _evidence(findings: Findings) -> Section:
     rows = tuple((state_name(item.state), item.text, names(item.records)) for item in findings.evidence)
-    return Section("Chain of evidence", table=Table(("State", "Statement", "Records"), rows))
+    heads = (say("State"), say("Statement"), say("Records"))
+    return Section(say("Chain of evidence"), table=Table(heads, rows))
 
 
 def _checks(findings: Findings) -> Section:
-    heads = ("Result", "Check", "Reading", "Allowed", "Whose limit", "Record")
+    heads = (say("Result"), say("Check"), say("Reading"), say("Allowed"), say("Whose limit"), say("Record"))
     rows = tuple(
         (
             result_name(check.result),
             check_title(check),
             check_reading(check),
             limit_text(check),
-            check.source or "not stated",
-            check.record or "all",
+            check.source or say("not stated"),
+            check.record or say("all"),
         )
         for check in findings.checks
     )
-    return Section("Checks", table=Table(heads, rows))
+    return Section(say("Checks"), table=Table(heads, rows))
 
 
 def _tested(findings: Findings) -> Section:
     items = tuple(coverage_sentence(whole, seldom) for whole, seldom in _joined(findings.coverage))
     floors = tuple(
-        f"Break-up below {quantity(survey.floor_percent, '%')} of the applied voltage cannot be seen on the"
-        f" {_track(survey.role)} in this capture."
+        say(
+            "Break-up below {floor} of the applied voltage cannot be seen on the {track} in this capture.",
+            floor=quantity(survey.floor_percent, "%"),
+            track=_TRACKS[survey.role],
+        )
         for survey in findings.surveys
     )
-    none = () if findings.coverage else ("No travel was tested.",)
-    return Section("Travel tested", (*none, *floors), items)
+    none = () if findings.coverage else (say("No travel was tested."),)
+    return Section(say("Travel tested"), (*none, *floors), items)
 
 
-def coverage_sentence(whole: CoverageSpan, seldom: Sequence[CoverageSpan] = ()) -> str:
+def coverage_sentence(whole: CoverageSpan, seldom: Sequence[CoverageSpan] = ()) -> Wording:
     """A stretch without a gap: its least count of crossings, and where it was crossed too seldom."""
-    least = count(whole.passes, "crossing", "crossings")
+    least = crossings(whole.passes)
     if not seldom:
-        return f"{travel(whole.travel)}: {least} or more everywhere"
-    places = ", ".join(
-        f"{travel(span.travel).removesuffix(' % of travel')} % ({span.passes})" for span in seldom
+        return say("{travel}: {crossings} or more everywhere", travel=travel(whole.travel), crossings=least)
+    places = (
+        say("{stretch} % ({passes})", stretch=stretch(span.travel, 1), passes=span.passes) for span in seldom
     )
-    return f"{travel(whole.travel)}: {least} or more; fewer than {ENOUGH_CROSSINGS} at {places}"
+    return say(
+        "{travel}: {crossings} or more; fewer than {enough} at {places}",
+        travel=travel(whole.travel),
+        crossings=least,
+        enough=ENOUGH_CROSSINGS,
+        places=joined(places, ", "),
+    )
 
 
 def _joined(
@@ -206,9 +245,9 @@ def _seldom(group: Sequence[CoverageSpan]) -> tuple[CoverageSpan, ...]:
 
 def _made_from(findings: Findings) -> tuple[str, ...]:
     known = (
-        ("Capture", findings.capture_id),
-        ("SHA-256 of the file", findings.sha256),
-        ("Sensor profile", findings.profile),
-        ("Analysis version", findings.analysis_version),
+        (say("Capture"), findings.capture_id),
+        (say("SHA-256 of the file"), findings.sha256),
+        (say("Sensor profile"), findings.profile),
+        (say("Analysis version"), findings.analysis_version),
     )
-    return tuple(f"{name}: {value}" for name, value in known if value)
+    return tuple(say("{name}: {value}", name=name, value=value) for name, value in known if value)

@@ -6,6 +6,8 @@ import math
 from collections.abc import Sequence
 
 from analysis.intervals import Interval
+from analysis.wording import Wording, plural, say
+from analysis.wording import number as shown_number
 
 NO_VALUE = "\N{EN DASH}"
 """Stands where there is no value."""
@@ -15,12 +17,7 @@ _MILLIVOLTS_BELOW_V = 0.1005  # so that the common limit of a ground, 0.1 V, rea
 
 def number(value: float, digits: int) -> str:
     """Fixed digits with a true minus sign, and no minus before a zero; a dash where it is not finite."""
-    if not math.isfinite(value):
-        return NO_VALUE
-    text = f"{value:.{digits}f}"
-    if not text.startswith("-"):
-        return text
-    return text[1:] if float(text) == 0.0 else "\N{MINUS SIGN}" + text[1:]
+    return shown_number(value, digits) if math.isfinite(value) else NO_VALUE
 
 
 def reading(value: float, expanded_uncertainty: float, unit: str) -> str:
@@ -39,11 +36,12 @@ def reading(value: float, expanded_uncertainty: float, unit: str) -> str:
     scale, shown = (1e3, "mV") if unit == "V" and abs(value) < _MILLIVOLTS_BELOW_V else (1.0, unit)
     value, spread = value * scale, expanded_uncertainty * scale
     if not math.isfinite(spread):
-        return f"{quantity(value, shown)} (uncertainty unknown)"
+        return say("{quantity} (uncertainty unknown)", quantity=quantity(value, shown))
     if spread <= 0.0:
         return quantity(value, shown)
     digits = min(max(1 - math.floor(math.log10(spread)), 0), 6)
-    return _with_unit(f"{number(value, digits)} ± {number(spread, digits)}", shown)
+    both = say("{value} ± {spread}", value=number(value, digits), spread=number(spread, digits))
+    return _with_unit(both, shown)
 
 
 def quantity(value: float, unit: str) -> str:
@@ -53,27 +51,33 @@ def quantity(value: float, unit: str) -> str:
     if unit == "V" and 0.0 < abs(value) < _MILLIVOLTS_BELOW_V:
         return quantity(value * 1e3, "mV")
     if value == 0.0:
-        return _with_unit("0", unit)
+        return _with_unit(number(0.0, 0), unit)
     digits = min(max(2 - math.floor(math.log10(abs(value))), 0), 6)
-    text = number(value, digits)
-    if "." in text:
-        text = text.rstrip("0").rstrip(".")
-    return _with_unit(text, unit)
+    after_the_mark = f"{value:.{digits}f}".partition(".")[2].rstrip("0")
+    return _with_unit(number(value, len(after_the_mark)), unit)
 
 
-def travel(span: Interval) -> str:
+def stretch(span: Interval, digits: int) -> Wording:
+    """Both ends without a unit; a dash would run into the minus sign of a negative one."""
+    start, stop = number(span.start, digits), number(span.stop, digits)
+    if min(span.start, span.stop) < 0.0:
+        return say("{start} to {stop}", start=start, stop=stop)
+    return say("{start}–{stop}", start=start, stop=stop)
+
+
+def travel(span: Interval) -> Wording:
     """A stretch of travel: ``"41.9–47.7 % of travel"``."""
-    return f"{_stretch(span, 1)} % of travel"
+    return say("{stretch} % of travel", stretch=stretch(span, 1))
 
 
-def volts(span: Interval) -> str:
+def volts(span: Interval) -> Wording:
     """A stretch of volts, lower end first: ``"2.09–2.37 V"``."""
-    return f"{_stretch(span, 2)} V"
+    return say("{stretch} V", stretch=stretch(span, 2))
 
 
-def count(how_many: int, one: str, several: str) -> str:
+def crossings(count: int) -> Wording:
     """``"1 crossing"``, ``"11 crossings"``."""
-    return f"{how_many} {one if how_many == 1 else several}"
+    return plural("{count} crossing", "{count} crossings", count=count)
 
 
 def names(items: Sequence[str]) -> str:
@@ -91,11 +95,5 @@ def names(items: Sequence[str]) -> str:
     return ", ".join(texts) or NO_VALUE
 
 
-def _stretch(span: Interval, digits: int) -> str:
-    """Both ends; a dash would run into the minus sign of a negative one."""
-    between = " to " if min(span.start, span.stop) < 0.0 else "–"
-    return f"{number(span.start, digits)}{between}{number(span.stop, digits)}"
-
-
 def _with_unit(text: str, unit: str) -> str:
-    return f"{text} {unit}" if unit else text
+    return say("{text} {unit}", text=text, unit=unit) if unit else text

@@ -15,6 +15,7 @@ from typing import Any, TypeAlias
 from analysis.captures.model import Role
 from analysis.diagnosis.findings import Band
 from analysis.intervals import Interval
+from analysis.review.job import Job
 
 Kept: TypeAlias = Mapping[str, Any]
 """Keys that another version wrote and that this one does not know: kept, and written again."""
@@ -147,6 +148,8 @@ class Review:
         Of kinds that this version does not know; kept.
     kept, kept_of_capture : mapping
         Unknown keys of the file, and of its object ``capture``.
+    job : Job
+        What the report prints beside the findings.
     """
 
     capture_id: str = ""
@@ -157,6 +160,7 @@ class Review:
     unknown_markers: tuple[Kept, ...] = ()
     kept: Kept = field(default_factory=dict)
     kept_of_capture: Kept = field(default_factory=dict)
+    job: Job = field(default_factory=Job)
 
     def marker(self, marker_id: str) -> Marker | None:
         """The marker of that id, or None."""

@@ -19,6 +19,7 @@ from analysis.errors import ReviewError
 from analysis.progress import Tick, ignore
 from analysis.review.model import Review
 from analysis.review.stored import parse_review, review_text
+from analysis.wording import say
 
 _MOST_BYTES = 16 * 1024 * 1024  # a hundred thousand markers; nothing that a technician made is longer
 _MOST_KEPT = 1000
@@ -75,8 +76,13 @@ def read_sidecar(capture_path: Path, tick: Tick = ignore) -> Sidecar:
     try:
         raw = _bytes(path)
     except OSError:
-        problem = "the review beside this capture cannot be opened"
-        return Sidecar(path, fresh, "", f"{problem}; it is left as it is, and a new one begins in memory")
+        problem = say("the review beside this capture cannot be opened")
+        return Sidecar(
+            path,
+            fresh,
+            "",
+            say("{problem}; it is left as it is, and a new one begins in memory", problem=problem),
+        )
     if raw is None:
         return Sidecar(path, fresh)
     digest = _digest(raw)
@@ -84,8 +90,11 @@ def read_sidecar(capture_path: Path, tick: Tick = ignore) -> Sidecar:
         found = _parsed(raw)
         _check_same_capture(found, fresh)
     except ReviewError as error:
-        aside = "a new one begins, and this one is kept under another name when the new one is saved"
-        return Sidecar(path, fresh, digest, f"{error.problem}; {aside}")
+        trouble = say(
+            "{problem}; a new one begins, and this one is kept under another name when the new one is saved",
+            problem=error.problem,
+        )
+        return Sidecar(path, fresh, digest, trouble)
     # A file that was packed anew has other bytes: from now on the review speaks of these.
     own = replace(
         found,
@@ -125,13 +134,13 @@ def write_sidecar(sidecar: Sidecar, review: Review, *, over_changes: bool = Fals
         present = _bytes(sidecar.path)
     except OSError as error:
         raise ReviewError(
-            "the review beside this capture cannot be opened", "check who may read it"
+            say("the review beside this capture cannot be opened"), say("check who may read it")
         ) from error
     changed = _digest(present) != sidecar.digest
     if changed and present != raw and not over_changes:
         raise ChangedReviewError(
-            "another program changed the review of this capture since it was opened here",
-            "take its review, or keep this one; neither is lost",
+            say("another program changed the review of this capture since it was opened here"),
+            say("take its review, or keep this one; neither is lost"),
         )
     if present is not None and present != raw and (changed or sidecar.trouble):
         _keep_aside(sidecar.path)
@@ -172,11 +181,11 @@ def _digest(raw: bytes | None) -> str:
 
 def _parsed(raw: bytes) -> Review:
     if len(raw) > _MOST_BYTES:
-        raise ReviewError("the file of the review is far too long", "look what it is")
+        raise ReviewError(say("the file of the review is far too long"), say("look what it is"))
     try:
         return parse_review(raw.decode("utf-8"))
     except UnicodeDecodeError as error:
-        raise ReviewError("the review is damaged: it is no text", "begin a new one") from error
+        raise ReviewError(say("the review is damaged: it is no text"), say("begin a new one")) from error
 
 
 def _check_same_capture(found: Review, own: Review) -> None:
@@ -185,8 +194,8 @@ def _check_same_capture(found: Review, own: Review) -> None:
         return
     if found.sha256 or found.content_sha256:
         raise ReviewError(
-            "the review beside this capture was made from another one, or the capture was changed since",
-            "begin a new one",
+            say("the review beside this capture was made from another one, or the capture was changed since"),
+            say("begin a new one"),
         )
 
 
@@ -195,7 +204,7 @@ def _keep_aside(path: Path) -> None:
         path.rename(_free_name(path))
     except OSError as error:
         raise ReviewError(
-            "the review that lies there cannot be renamed", "see who may write there"
+            say("the review that lies there cannot be renamed"), say("see who may write there")
         ) from error
 
 
@@ -206,4 +215,4 @@ def _free_name(path: Path) -> Path:
         target = path.with_name(f"{stem}.kept-{number}.json")
         if not target.exists():
             return target
-    raise ReviewError("a thousand reviews are kept aside in this folder", "move some of them away")
+    raise ReviewError(say("a thousand reviews are kept aside in this folder"), say("move some of them away"))

@@ -8,7 +8,10 @@
                  {"kind": "span",   "id", "label", "note", "record", "start_s", "stop_s"},
                  {"kind": "travel", "id", "label", "note", "track", "start_percent", "stop_percent"}],
      "decisions": [{"track", "choice", "reason", "adjusted_percent": [start, stop],
-                    "found": {"start_percent", "stop_percent", "confidence", "analysis_version"}}]}
+                    "found": {"start_percent", "stop_percent", "confidence", "analysis_version"}}],
+     "job": {...}}
+
+The job is optional; `analysis.review.job` says what it holds.
 
 Keys and kinds of markers that are not known here are kept and written again. Another number behind the
 stroke is another schema, and is refused.
@@ -25,10 +28,12 @@ from typing import Any, NoReturn
 from analysis.captures.model import Role
 from analysis.errors import ReviewError
 from analysis.intervals import Interval
+from analysis.review.job import job_object, parse_job
 from analysis.review.model import Choice, Decision, Kept, Marker, PointMarker, Review, SpanMarker, TravelSpan
+from analysis.wording import say
 
 SCHEMA = "wornband-review/1"
-_DAMAGED = "begin a new review; the file is kept aside"
+_DAMAGED = say("begin a new review; the file is kept aside")
 
 
 class NewerReviewError(ReviewError):
@@ -40,12 +45,14 @@ def review_text(review: Review) -> str:
     claims = {"capture_id": review.capture_id, "sha256": review.sha256}
     if review.content_sha256:
         claims["content_sha256"] = review.content_sha256
+    job = job_object(review.job)
     stored = {
         **review.kept,
         "schema": SCHEMA,
         "capture": {**review.kept_of_capture, **claims},
         "markers": [*(_marker_object(item) for item in review.markers), *review.unknown_markers],
         "decisions": [_decision_object(item) for item in review.decisions],
+        **({"job": job} if job else {}),
     }
     return json.dumps(stored, allow_nan=False, indent=1) + "\n"
 
@@ -63,17 +70,20 @@ def parse_review(text: str) -> Review:
     try:
         stored = json.loads(text, parse_constant=_no_number, parse_float=_finite)
     except RecursionError as error:
-        raise ReviewError("the review is nested too deeply", _DAMAGED) from error
+        raise ReviewError(say("the review is nested too deeply"), _DAMAGED) from error
     except json.JSONDecodeError as error:
-        raise ReviewError(f"the review is damaged at line {error.lineno}", _DAMAGED) from error
+        raise ReviewError(
+            say("the review is damaged at line {lineno}", lineno=error.lineno), _DAMAGED
+        ) from error
     except ValueError as error:
-        raise ReviewError("the review holds a number that is none", _DAMAGED) from error
-    top = _Object(stored, "the review")
+        raise ReviewError(say("the review holds a number that is none"), _DAMAGED) from error
+    top = _Object(stored, say("the review"))
     _check_schema(top.text("schema"))
-    capture = _Object(top.take("capture"), "the capture of the review")
+    capture = _Object(top.take("capture"), say("the capture of the review"))
     known, unknown = _markers(top.list("markers"))
     decisions = tuple(
-        _decision(_Object(item, f"decision {number}")) for number, item in enumerate(top.list("decisions"), 1)
+        _decision(_Object(item, say("decision {number}", number=number)))
+        for number, item in enumerate(top.list("decisions"), 1)
     )
     return Review(
         capture_id=capture.text("capture_id", ""),
@@ -82,6 +92,7 @@ def parse_review(text: str) -> Review:
         markers=known,
         decisions=decisions,
         unknown_markers=unknown,
+        job=parse_job(top.optional("job")),
         kept=top.rest(),
         kept_of_capture=capture.rest(),
     )
@@ -92,15 +103,19 @@ class _Object:
 
     def __init__(self, stored: object, where: str) -> None:
         if not isinstance(stored, dict):
-            raise ReviewError(f"{where} is no object", _DAMAGED)
+            raise ReviewError(say("{where} is no object", where=where), _DAMAGED)
         self._left: dict[str, Any] = dict(stored)
         self._where = where
 
     def take(self, key: str) -> Any:
         """A value that must be there."""
         if key not in self._left:
-            raise ReviewError(f"{self._where} lacks {key!r}", _DAMAGED)
+            raise ReviewError(say("{where} lacks {key!r}", where=self._where, key=key), _DAMAGED)
         return self._left.pop(key)
+
+    def optional(self, key: str) -> Any:
+        """A value, or None where it is absent."""
+        return self._left.pop(key, None)
 
     def text(self, key: str, default: str | None = None) -> str:
         """A text; the default where it is absent and there is one."""
@@ -108,7 +123,7 @@ class _Object:
             return default
         value = self.take(key)
         if not isinstance(value, str):
-            self.refuse(key, "a text")
+            self.refuse(key, say("a text"))
         return value
 
     def number(self, key: str) -> float:
@@ -118,21 +133,21 @@ class _Object:
     def as_number(self, key: str, value: object) -> float:
         """A value as a finite number."""
         if isinstance(value, bool) or not isinstance(value, int | float) or abs(value) > 1e15:
-            self.refuse(key, "a number")
+            self.refuse(key, say("a number"))
         return float(value)
 
     def interval(self, first: str, last: str) -> Interval:
         """Two numbers in order."""
         start, stop = self.number(first), self.number(last)
         if start > stop:
-            self.refuse(last, f"at or after {first!r}")
+            self.refuse(last, say("at or after {first!r}", first=first))
         return Interval(start, stop)
 
     def list(self, key: str) -> list[Any]:
         """A list; empty where it is absent."""
         value = self._left.pop(key, [])
         if not isinstance(value, list):
-            self.refuse(key, "a list")
+            self.refuse(key, say("a list"))
         return value
 
     def rest(self) -> Kept:
@@ -141,7 +156,9 @@ class _Object:
 
     def refuse(self, key: str, wanted: str) -> NoReturn:
         """Say that a key holds something else than it must."""
-        raise ReviewError(f"{key!r} of {self._where} is not {wanted}", _DAMAGED)
+        raise ReviewError(
+            say("{key!r} of {where} is not {wanted}", key=key, where=self._where, wanted=wanted), _DAMAGED
+        )
 
 
 def _no_number(text: str) -> NoReturn:
@@ -158,10 +175,11 @@ def _finite(text: str) -> float:
 def _check_schema(schema: str) -> None:
     name, _, version = schema.partition("/")
     if name != SCHEMA.partition("/")[0] or not re.fullmatch(r"[0-9]{1,6}", version):
-        raise ReviewError("the file is no review of Wornband's", _DAMAGED)
+        raise ReviewError(say("the file is no review of Wornband's"), _DAMAGED)
     if schema != SCHEMA:
         raise NewerReviewError(
-            f"the review was written by a later version (schema {version})", "open it with that version"
+            say("the review was written by a later version (schema {version})", version=version),
+            say("open it with that version"),
         )
 
 
@@ -169,14 +187,14 @@ def _markers(stored: list[Any]) -> tuple[tuple[Marker, ...], tuple[Kept, ...]]:
     known: list[Marker] = []
     unknown: list[Kept] = []
     for number, item in enumerate(stored, 1):
-        taken = _Object(item, f"marker {number}")
+        taken = _Object(item, say("marker {number}", number=number))
         read = _KINDS.get(taken.text("kind"))
         if read is None:
             unknown.append(item)
             continue
         marker = read(taken)
         if any(other.marker_id == marker.marker_id for other in known):
-            taken.refuse("id", "its own")
+            taken.refuse("id", say("its own"))
         known.append(marker)
     return tuple(known), tuple(unknown)
 
@@ -207,24 +225,24 @@ def _words(item: _Object) -> tuple[str, str]:
 def _role(item: _Object) -> Role:
     word = item.text("track")
     if word not in (Role.SIGNAL, Role.SECOND_SIGNAL):
-        item.refuse("track", "a track")
+        item.refuse("track", say("a track"))
     return Role(word)
 
 
 def _decision(item: _Object) -> Decision:
     word = item.text("choice")
     if word not in tuple(Choice):
-        item.refuse("choice", "a decision")
+        item.refuse("choice", say("a decision"))
     choice = Choice(word)
-    found = _Object(item.take("found"), "what was found")
+    found = _Object(item.take("found"), say("what was found"))
     edges = item.list("adjusted_percent")
     adjusted = None
     if choice is Choice.ADJUSTED:
         if len(edges) != 2:
-            item.refuse("adjusted_percent", "two edges")
+            item.refuse("adjusted_percent", say("two edges"))
         start, stop = (item.as_number("adjusted_percent", edge) for edge in edges)
         if start > stop:
-            item.refuse("adjusted_percent", "two edges in order")
+            item.refuse("adjusted_percent", say("two edges in order"))
         adjusted = Interval(start, stop)
     return Decision(
         track=_role(item),

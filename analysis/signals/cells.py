@@ -61,6 +61,11 @@ class CellSeries:
         """Maximum minus minimum, shape (n_cells,)."""
         return self.maximum - self.minimum
 
+    def without_extremes(self) -> CellSeries:
+        """The means alone, minimum and maximum empty: a long record's would take up room for nothing."""
+        nothing = np.empty(0, dtype=np.float32)
+        return CellSeries(self.mean, nothing, nothing)
+
 
 @dataclass(frozen=True, slots=True)
 class Feed:
@@ -261,7 +266,7 @@ def _blocks(
         block: dict[Role, Floats] = {}
         for role, channel in channels.items():
             raw = channel.source.read(start, stop)
-            lost[role] += (channel.scaling.over_range(raw).sum(), channel.scaling.missing(raw).sum())
+            lost[role] += channel.scaling.count_lost(raw)
             block[role] = _as_columns(_volts32(raw, channel), width)
         yield start // width, block
 

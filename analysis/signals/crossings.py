@@ -33,15 +33,15 @@ def find_crossings(
         In order of time, each from one turning point to the next; empty where the arm never moved that far.
     """
     turns = turning_points(path.travel_percent, least_stroke_percent)
-    place, time_s = path.travel_percent, path.time_s
+    places, times_s = path.travel_percent[turns].tolist(), path.time_s[turns].tolist()
     return tuple(
         Crossing(
             record=path.record,
-            direction=Direction.UP if place[stop] > place[start] else Direction.DOWN,
-            time=Interval(float(time_s[start]), float(time_s[stop])),
-            travel=Interval(float(min(place[start], place[stop])), float(max(place[start], place[stop]))),
+            direction=Direction.UP if there > here else Direction.DOWN,
+            time=Interval(begun_s, ended_s),
+            travel=Interval(min(here, there), max(here, there)),
         )
-        for start, stop in pairwise(turns)
+        for (here, there), (begun_s, ended_s) in zip(pairwise(places), pairwise(times_s), strict=True)
     )
 
 
@@ -64,20 +64,23 @@ def turning_points(place: NDArray[np.float64], least_stroke: float) -> list[int]
         return []
     rises = np.sign(np.diff(place))
     inner = np.flatnonzero(rises[1:] * rises[:-1] <= 0) + 1
+    indices = [*inner.tolist(), len(place) - 1]
     low = high = 0
-    heading = (
-        0  # +1 while the latest extreme looked for is a maximum, -1 a minimum, 0 before the first stroke
-    )
+    lowest = highest = float(place[0])
+    # +1 while the latest extreme looked for is a maximum, -1 a minimum, 0 before the first stroke
+    heading = 0
     turns: list[int] = []
-    for index in (*inner.tolist(), len(place) - 1):
-        high = index if place[index] > place[high] else high
-        low = index if place[index] < place[low] else low
-        if heading >= 0 and place[high] - place[index] >= least_stroke:
+    for index, here in zip(indices, place[indices].tolist(), strict=True):
+        if here > highest:
+            high, highest = index, here
+        if here < lowest:
+            low, lowest = index, here
+        if heading >= 0 and highest - here >= least_stroke:
             turns.append(high)
-            heading, low = -1, index
-        elif heading <= 0 and place[index] - place[low] >= least_stroke:
+            heading, low, lowest = -1, index, here
+        elif heading <= 0 and here - lowest >= least_stroke:
             turns.append(low)
-            heading, high = 1, index
+            heading, high, highest = 1, index, here
     if heading:
         turns.append(high if heading > 0 else low)
     return turns

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from functools import lru_cache
+from dataclasses import dataclass, field
 
 import numpy as np
 from numpy.typing import NDArray
@@ -39,6 +38,12 @@ class Floor:
     margin_percent: float
     least_percent: float = 0.0
     most_percent: float = float("inf")
+    _typical: float = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        # Reckoned once: it is asked for at every disturbance of a record.
+        middle = self.at(np.array([self.usual.centre], np.float32))
+        object.__setattr__(self, "_typical", float(middle[0]))
 
     def at(self, travel_percent: NDArray[np.float32]) -> NDArray[np.float32]:
         """Floor at each position, in % of the feed, same shape."""
@@ -48,12 +53,7 @@ class Floor:
 
     def typical(self) -> float:
         """Floor in the middle of the travel, in % of the feed."""
-        return _typical(self)
-
-
-@lru_cache(maxsize=64)  # asked for every disturbance of a record
-def _typical(floor: Floor) -> float:
-    return float(floor.at(np.array([floor.usual.centre], np.float32))[0])
+        return self._typical
 
 
 @dataclass(frozen=True, slots=True)

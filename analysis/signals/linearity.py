@@ -14,6 +14,7 @@ from numpy.typing import ArrayLike, NDArray
 from scipy.optimize import linprog
 
 from analysis.intervals import Interval
+from analysis.wording import say
 
 # Steps of a linearity test must not exceed 10 % of the electrical travel: MIL-PRF-39002C, 4.6.8.
 LARGEST_GAP_PERCENT = 10.0
@@ -84,18 +85,24 @@ def why_refused(
         In % of travel.
     """
     if not position_known:
-        return "the true position was not measured beside the output"
+        return say("the true position was not measured beside the output")
     position = np.sort(np.asarray(position_percent, dtype=np.float64).ravel())
     position = position[(position >= span.start) & (position <= span.stop)]
     if position.size < 2:
-        return f"fewer than two positions were visited from {span.start:g} to {span.stop:g} % of travel"
+        return say(
+            "fewer than two positions were visited from {start:g} to {stop:g} % of travel",
+            start=span.start,
+            stop=span.stop,
+        )
     stops = np.concatenate([[span.start], position, [span.stop]])
     gaps = np.diff(stops)
     widest = int(np.argmax(gaps))
     if gaps[widest] > largest_gap_percent * (1.0 + 1e-9):
-        return (
-            f"nothing was visited between {stops[widest]:.1f} and {stops[widest + 1]:.1f} % of travel,"
-            f" more than {largest_gap_percent:g} %"
+        return say(
+            "nothing was visited between {start:.1f} and {stop:.1f} % of travel, more than {largest:g} %",
+            start=float(stops[widest]),
+            stop=float(stops[widest + 1]),
+            largest=largest_gap_percent,
         )
     return ""
 

@@ -8,17 +8,17 @@ path then bridges the gap, and says how unsure it is.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
 from scipy.interpolate import PchipInterpolator
-from scipy.ndimage import median_filter
 
 from analysis.signals.cells import CellSeries
 from analysis.signals.facts import ArmPath
+from analysis.signals.held import LEAST_PERCENT, without_held
 from analysis.signals.noise import UsualLevel, usual_level
-from analysis.signals.open_level import rest_place, usual_place
+from analysis.signals.open_level import place_at_rest
 from analysis.signals.pieces import (
     FASTEST_PERCENT_PER_S,
     HARDEST_PERCENT_PER_S2,
@@ -26,7 +26,7 @@ from analysis.signals.pieces import (
     Cut,
     truthful_chain,
 )
-from analysis.signals.smoothing import smoothest_course
+from analysis.signals.smoothing import median_of_five, smoothest_course
 from analysis.signals.thinning import thinned
 
 NODE_S = 0.002
@@ -48,14 +48,6 @@ BRIDGE_S = 0.016
 BRIDGE_WEIGHT = 0.02
 """Weight of the bridge beside that of a node whose cells are all truthful."""
 
-HELD_S = 0.008
-"""A sample repeated for this long, and at least `LEAST_HELD_CELLS` times, is no sample..."""
-
-LEAST_HELD_CELLS = 4
-
-MOST_HELD = 0.05
-"""...unless more than this share of all neighbours read alike."""
-
 ANCHOR_S = 0.010
 """A stretch of truthful signal this long says by itself where the arm was."""
 
@@ -67,9 +59,6 @@ GENTLE_PERCENT_PER_S2 = 1500.0
 """How hard an arm may be thought to have swerved in a gap, and `MOST_BENT_PERCENT` how far."""
 
 MOST_BENT_PERCENT = 1.5
-
-LEAST_PERCENT = 0.01
-"""Noise below this is not told apart from none: half a millivolt on a 5 V feed."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,6 +78,8 @@ class Motion:
         Cells from which the path was reckoned.
     noise : UsualLevel
         Usual move between neighbouring cells along the travel, in %.
+    guided : ndarray of bool, shape (n_cells,), or None
+        Cells in which another track of the sensor told where the arm was; None where none did.
     """
 
     path: ArmPath
@@ -97,6 +88,12 @@ class Motion:
     below: NDArray[np.float32]
     truthful: NDArray[np.bool_]
     noise: UsualLevel
+    guided: NDArray[np.bool_] | None = None
+
+    @property
+    def known(self) -> NDArray[np.bool_]:
+        """Cells in which something told where the arm was, shape (n_cells,)."""
+        return self.truthful if self.guided is None else self.truthful | self.guided
 
     @property
     def departure(self) -> NDArray[np.float32]:
@@ -154,7 +151,7 @@ def outline(
     Outline or None
         None where fewer than four cells hold a sample: nothing can be followed.
     """
-    cells = _without_held(cells, cell_s)
+    cells = without_held(cells, cell_s)
     if int(np.isfinite(cells.mean).sum()) < 4:
         return None
     noise = _noise(cells.mean, step_percent)
@@ -187,10 +184,7 @@ def follow(drawn: Outline, *, open_level: float | None = None, resting: bool = F
     truthful = _agreeing(drawn, truthful, per_node)
     rest = None
     if resting and not _tells(drawn, truthful):
-        if open_level is None:
-            rest = usual_place(drawn.cells, drawn.step_percent)
-        else:
-            rest = rest_place(drawn.cells, drawn.tolerance, open_level)
+        rest = place_at_rest(drawn.cells, drawn.tolerance, drawn.step_percent, open_level)
     if rest is not None:
         truthful = drawn.quiet & (np.abs(drawn.cells.mean - np.float32(rest)) < drawn.tolerance)
         nodes = np.full(-(-len(truthful) // per_node), rest)
@@ -204,6 +198,29 @@ def _tells(drawn: Outline, truthful: NDArray[np.bool_]) -> bool:
     if truthful.sum() < LEAST_ANCHORED * np.isfinite(drawn.cells.mean).sum():
         return False
     return float(np.ptp(np.quantile(drawn.cells.mean[truthful], [0.05, 0.95]))) < MOST_AT_REST_PERCENT
+
+
+def guided_by(drawn: Outline, truthful: NDArray[np.bool_], elsewhere_percent: NDArray[np.float32]) -> Motion:
+    """Estimate the path again where another track of the sensor tells what this one does not.
+
+    Parameters
+    ----------
+    drawn : Outline
+        Of that record.
+    truthful : ndarray of bool, shape (n_cells,)
+        Cells of this track that are believed.
+    elsewhere_percent : ndarray, shape (n_cells,)
+        This track's travel in % as the other one tells it; NaN where it has nothing to add.
+
+    Returns
+    -------
+    Motion
+    """
+    told = np.isfinite(elsewhere_percent)
+    mean = np.where(told, elsewhere_percent, drawn.cells.mean)
+    per_node = max(1, round(NODE_S / drawn.cell_s))
+    nodes, lone_s = _smooth(drawn, truthful | told, per_node, mean=mean)
+    return replace(_departures(drawn, nodes, lone_s, truthful, per_node), guided=told)
 
 
 def _agreeing(drawn: Outline, truthful: NDArray[np.bool_], per_node: int) -> NDArray[np.bool_]:
@@ -241,29 +258,6 @@ def _long_runs(marks: NDArray[np.bool_], least: int) -> NDArray[np.bool_]:
     return np.asarray(marks & (np.cumsum(steps[:-1]) > 0))
 
 
-def _without_held(cells: CellSeries, cell_s: float) -> CellSeries:
-    """Cells with the stretches blanked in which a recorder repeated its last sample for want of a new one.
-
-    A signal with noise never reads the same to the last digit for long; where it often does, nothing is
-    blanked, since then the recorder's step hides the noise.
-    """
-    same = (np.diff(cells.mean) == 0.0) & (cells.spread[1:] == 0.0)
-    if not same.any() or np.mean(same) > MOST_HELD:
-        return cells
-    runs = np.flatnonzero(np.diff(np.concatenate([[False], same, [False]]).astype(np.int8))).reshape(-1, 2)
-    least = max(LEAST_HELD_CELLS, round(HELD_S / cell_s))
-    held = np.zeros(len(cells.mean), dtype=np.bool_)
-    moved = np.abs(np.diff(cells.mean))
-    usual = 12.0 * float(np.median(moved[np.isfinite(moved)])) + LEAST_PERCENT
-    for first, last in runs[runs[:, 1] - runs[:, 0] >= least]:
-        # A repeated sample goes on from the one before; what is reached by a jump is a contact on its rail.
-        if first == 0 or moved[first - 1] <= usual:
-            held[first : last + 1] = True
-    blank = np.float32(np.nan)
-    series = (cells.mean, cells.minimum, cells.maximum)
-    return CellSeries(*(np.where(held, blank, item) for item in series)) if held.any() else cells
-
-
 def _noise(mean: NDArray[np.float32], step_percent: float) -> UsualLevel:
     """Usual noise of a cell along the travel: median absolute second difference, scaled to one sigma.
 
@@ -291,18 +285,23 @@ def _quiet(cells: CellSeries, tolerance: NDArray[np.float32], cell_s: float) -> 
     together = spread <= allowed + np.float32(FASTEST_PERCENT_PER_S * cell_s)
     # A cell or two that stand apart from both neighbours are a spike; a steady motion is its own median.
     filled = _filled(cells.mean)
-    lone = np.abs(filled - median_filter(filled, size=5, mode="nearest")) > tolerance
+    lone = np.abs(filled - median_of_five(filled)) > tolerance
     return np.asarray(known & together & ~lone)
 
 
 def _smooth(
-    drawn: Outline, truthful: NDArray[np.bool_], per_node: int, *, rounds: int = 2
+    drawn: Outline,
+    truthful: NDArray[np.bool_],
+    per_node: int,
+    *,
+    mean: NDArray[np.float32] | None = None,
+    rounds: int = 2,
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Nodes of the path in %, and how long ago or ahead the nearest truthful cell of each is, in s.
 
     In `rounds` more solutions what strays from the path weighs less.
     """
-    mean, hz = drawn.cells.mean, _followed_hz(drawn.step_percent)
+    mean, hz = drawn.cells.mean if mean is None else mean, _followed_hz(drawn.step_percent)
     seen = truthful if truthful.any() else np.isfinite(mean)
     count = _per_node(seen.astype(np.float32), per_node)
     total = _per_node(np.where(seen, mean, np.float32(0.0)), per_node)

@@ -96,6 +96,15 @@ def _agreed_level(cuts: Sequence[Cut]) -> float | None:
     return median if agree else None
 
 
+def place_at_rest(
+    cells: CellSeries, tolerance: NDArray[np.float32], step_percent: float, open_level: float | None
+) -> float | None:
+    """Where an arm at rest stands, by `rest_place` where the open level is known, else by `usual_place`."""
+    if open_level is None:
+        return usual_place(cells, step_percent)
+    return rest_place(cells, tolerance, open_level)
+
+
 def rest_place(cells: CellSeries, tolerance: NDArray[np.float32], open_level: float) -> float | None:
     """Where an arm at rest stands whose contact is open most of the time.
 

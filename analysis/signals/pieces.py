@@ -249,10 +249,11 @@ def truthful_chain(cut: Cut, *, open_level: float | None) -> Chain:
         return Chain(np.arange(len(cut.pieces)), float(worth.sum()))
     score = worth.copy()
     before = np.full(len(worth), -1)
+    cost = IMPOSSIBLE_S * cut.strain
     for index in range(1, len(worth)):
         low = max(0, index - LOOK_BACK)
-        gain = score[low:index] - IMPOSSIBLE_S * cut.strain[index, low - index :]
-        best = int(np.argmax(gain))
+        gain = score[low:index] - cost[index, low - index :]
+        best = gain.argmax()
         if gain[best] > 0.0:
             score[index] = worth[index] + gain[best]
             before[index] = low + best

@@ -202,7 +202,7 @@ class _Grid:
         column = np.floor((record.motion.travel_percent[span] - edges[0]) / BIN_PERCENT).astype(np.int64)
         np.clip(column, 0, bins - 1, out=column)
         column += np.repeat(np.arange(len(crossings)) * bins, np.diff(cells))
-        followed = _followed(record.motion.truthful, cells)
+        followed = _followed(record.motion.known, cells)
         return cls(record, crossings, edges, int(cells[0]), column, followed)
 
     def worst(self) -> NDArray[np.float64]:

@@ -102,30 +102,31 @@ def _side_by_side(level: Floats, weight: Floats, starts: NDArray[np.int64], size
     scratch, pivot_near, pivot_far = (np.empty(len(starts)) for _ in range(3))
 
     def less(target: Floats, one: Floats, other: Floats) -> None:
-        np.multiply(one, other, out=scratch)
-        np.subtract(target, scratch, out=target)
+        multiply(one, other, scratch)
+        subtract(target, scratch, target)
 
+    add, subtract, multiply = np.add, np.subtract, np.multiply
     for row in range(3, size + 3):
-        np.add(near[row - 2], second[row - 3], out=pivot_far)
-        np.add(far[row - 1], first[row - 3], out=pivot_near)
+        add(near[row - 2], second[row - 3], pivot_far)
+        add(far[row - 1], first[row - 3], pivot_near)
         less(pivot_near, pivot_far, near[row - 1])
-        np.multiply(pivot_near, inverse[row - 1], out=near[row])
-        np.multiply(pivot_far, inverse[row - 2], out=far[row])
+        multiply(pivot_near, inverse[row - 1], near[row])
+        multiply(pivot_far, inverse[row - 2], far[row])
         pivot, right = inverse[row], solved[row]
-        np.add(pivot, middle[row - 3], out=pivot)
-        np.subtract(pivot, inverse[row - 3], out=pivot)
+        add(pivot, middle[row - 3], pivot)
+        subtract(pivot, inverse[row - 3], pivot)
         less(pivot, pivot_near, near[row])
         less(pivot, pivot_far, far[row])
         np.reciprocal(pivot, out=pivot)
-        np.add(right, solved[row - 3], out=right)
+        add(right, solved[row - 3], right)
         less(right, pivot_near, solved[row - 1])
         less(right, pivot_far, solved[row - 2])
-        np.multiply(right, pivot, out=right)
+        multiply(right, pivot, right)
     for row in range(size + 2, 2, -1):
         less(solved[row], near[row + 1], solved[row + 1])
         less(solved[row], far[row + 2], solved[row + 2])
-        np.multiply(inverse[row], solved[row + 3], out=scratch)
-        np.add(solved[row], scratch, out=solved[row])
+        multiply(inverse[row], solved[row + 3], scratch)
+        add(solved[row], scratch, solved[row])
     return solved[3:-3]
 
 
@@ -138,3 +139,23 @@ def _amiss(course: Floats, level: Floats, weight: Floats, overlap: int) -> float
     for offset, coefficient in enumerate((-1.0, 6.0, -15.0, 20.0, -15.0, 6.0, -1.0)):
         bent += coefficient * course[nodes + offset - 3]
     return float(np.abs(weight[nodes] * (course[nodes] - level[nodes]) + bent).max())
+
+
+def median_of_five(values: NDArray[np.float32]) -> NDArray[np.float32]:
+    """Running median of each value and two on either side; the ends are repeated.
+
+    Parameters
+    ----------
+    values : ndarray, shape (n,)
+        At least one, none of them NaN.
+
+    Returns
+    -------
+    ndarray, shape (n,)
+    """
+    padded = np.concatenate([values[:1], values[:1], values, values[-1:], values[-1:]])
+    one, two, three, four, five = (padded[shift : shift + len(values)] for shift in range(5))
+    # Of two pairs neither the lower of the lows nor the higher of the highs is the median of all five.
+    low = np.maximum(np.minimum(one, two), np.minimum(three, four))
+    high = np.minimum(np.maximum(one, two), np.maximum(three, four))
+    return np.asarray(np.maximum(np.minimum(low, high), np.minimum(np.maximum(low, high), five)))

@@ -29,13 +29,44 @@ LEAST_CAP_V = 0.02
 
 
 @dataclass(frozen=True, slots=True)
+class SlowCourse:
+    """The slow course of a channel, straight lines between the middles of blocks.
+
+    Parameters
+    ----------
+    blocks_v : ndarray, shape (n_blocks,)
+        At the middle of each block, in volts; at least one.
+    block : int
+        Cells a block.
+    cells : int
+        Cells of the record.
+    """
+
+    blocks_v: NDArray[np.float32]
+    block: int
+    cells: int
+
+    @property
+    def volts(self) -> NDArray[np.float32]:
+        """The course at each cell, shape (n_cells,); level before the first middle and after the last."""
+        blocks_v, first = self.blocks_v.astype(np.float64), -(-self.block // 2)
+        slope = np.diff(blocks_v) / self.block
+        along = np.arange(first, first + self.block) - 0.5 * self.block
+        between = slope[:, None] * along + blocks_v[:-1, None]
+        course = np.empty(self.cells, np.float32)
+        last = first + between.size
+        course[:first], course[first:last], course[last:] = blocks_v[0], between.ravel(), blocks_v[-1]
+        return course
+
+
+@dataclass(frozen=True, slots=True)
 class Steadiness:
     """Departure of one channel from its own slow course.
 
     Parameters
     ----------
-    course_v : ndarray, shape (n_cells,)
-        The slow course in volts.
+    course : SlowCourse
+        Kept by blocks, a hundredth of the room.
     above_v, below_v : ndarray, shape (n_cells,)
         How far each cell reaches above and below it, in volts; 0 where the cell is missing.
     threshold_v : float
@@ -44,11 +75,16 @@ class Steadiness:
         Half the usual spread of a cell about its course.
     """
 
-    course_v: NDArray[np.float32]
+    course: SlowCourse
     above_v: NDArray[np.float32]
     below_v: NDArray[np.float32]
     threshold_v: float
     noise_v: float
+
+    @property
+    def course_v(self) -> NDArray[np.float32]:
+        """The slow course in volts, shape (n_cells,)."""
+        return self.course.volts
 
     @property
     def departure_v(self) -> NDArray[np.float32]:
@@ -77,7 +113,8 @@ def steadiness(cells: CellSeries, *, cell_s: float, step_v: float) -> Steadiness
     -------
     Steadiness
     """
-    course = _slow_course(cells.mean, max(1, round(COURSE_BLOCK_S / cell_s)))
+    slow = _slow_course(cells.mean, max(1, round(COURSE_BLOCK_S / cell_s)))
+    course = slow.volts
     above = np.nan_to_num(np.maximum(cells.maximum - course, np.float32(0.0)))
     below = np.nan_to_num(np.maximum(course - cells.minimum, np.float32(0.0)))
     worst = np.maximum(above, below)
@@ -86,7 +123,7 @@ def steadiness(cells: CellSeries, *, cell_s: float, step_v: float) -> Steadiness
     lower, _ = extreme_level(worst, quantiles=(0.3, 0.6))
     threshold = min(threshold, max(2.0 * lower, step_v + LEAST_CAP_V))
     threshold = min(max(threshold + 0.6 * step_v, LEAST_V), MOST_V + step_v)
-    return Steadiness(course, above, below, threshold, usual)
+    return Steadiness(slow, above, below, threshold, usual)
 
 
 def extreme_level(
@@ -125,18 +162,19 @@ def extreme_level(
     return float(at_high + growth * max(reach - reach_high, 0.0)), middle
 
 
-def _slow_course(mean: NDArray[np.float32], block: int) -> NDArray[np.float32]:
+def _slow_course(mean: NDArray[np.float32], block: int) -> SlowCourse:
     known = np.isfinite(mean)
     if not known.any():
-        return np.zeros(len(mean), np.float32)
+        return SlowCourse(np.zeros(1, np.float32), block, len(mean))
     filled = mean if known.all() else _bridge(mean, known)
     whole = len(filled) // block
     if whole < 3:
-        return np.full(len(filled), np.median(filled), np.float32)
-    medians = np.median(filled[: whole * block].reshape(whole, block), axis=1)
+        return SlowCourse(np.full(1, np.median(filled), np.float32), block, len(mean))
+    blocks, middle = filled[: whole * block].reshape(whole, block), block // 2
+    odd = block % 2 == 1  # half the time: the median of an even number is a mean of two
+    medians = np.partition(blocks, middle, axis=1)[:, middle] if odd else np.median(blocks, axis=1)
     smooth = median_filter(medians, size=min(COURSE_BLOCKS, whole), mode="nearest")
-    centres = (np.arange(whole) + 0.5) * block
-    return np.interp(np.arange(len(filled)), centres, smooth).astype(np.float32)
+    return SlowCourse(smooth, block, len(mean))
 
 
 def _bridge(mean: NDArray[np.float32], known: NDArray[np.bool_]) -> NDArray[np.float32]:

@@ -162,7 +162,10 @@ def _signal(bench: _Bench, taking: _Taking, role: Role, ground: Floats, referenc
     second = scenario.second if role is Role.SECOND_SIGNAL else None
     sensor = second.sensor if second else scenario.sensor
     travel = scene.travel_percent
-    if second:
+    own_arm = taking.plan.second_percent
+    if second and own_arm is not None:
+        travel = np.interp(scene.time_s, np.arange(len(own_arm)) / NODE_HZ, own_arm)
+    elif second:
         travel = 100.0 * second.offset + second.slope * travel
     if scenario.two_level:
         return duty_cycle(travel, scene.interval_s) + ground

@@ -26,7 +26,7 @@ from analysis.simulation.baseline import Sketch, fit_threshold, judge, sketch
 from analysis.simulation.calibrate import FITTED_SEEDS
 from analysis.simulation.corpus import PHYSICS, case
 from analysis.simulation.scoring import Answer, Judged
-from analysis.simulation.speed import RATES, SIZES, measured_apart, speed_report
+from analysis.simulation.speed import LARGEST, RATES, SIZES, measured_apart, speed_report
 from analysis.simulation.tables import Outcome, accuracy_report
 from analysis.simulation.traits import Traits, traits
 from analysis.simulation.truth import Truth
@@ -127,7 +127,7 @@ def accuracy(seed: int, count: int, jobs: int) -> str:
 
 def speed() -> str:
     """The speed tables with the machine they were made on."""
-    taken = [measured_apart(samples, rate_hz) for samples, rate_hz in (*SIZES, *RATES)]
+    taken = [measured_apart(samples, rate_hz) for samples, rate_hz in (*SIZES, *RATES, LARGEST)]
     where = (
         f"{os.cpu_count()} cores, {platform.machine()}, Python {platform.python_version()},"
         f" numpy {numpy.__version__}, scipy {scipy.__version__}."

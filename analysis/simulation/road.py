@@ -16,26 +16,18 @@ from scipy.signal import cont2discrete, lfilter, ss2tf
 from analysis.intervals import Interval
 from analysis.simulation.circuit import Floats
 from analysis.simulation.hand import NODE_HZ
-
-SPRING, TYRE, DAMPER, WHEEL = 63.3, 653.0, 6.0, 0.15
-ROUGHNESS_M3 = {"A": 16e-6, "B": 64e-6, "C": 256e-6, "D": 1024e-6, "E": 4096e-6}  # ISO 8608, Gd(n0)
+from analysis.vehicle.quarter_car import GOLDEN_CAR
+from analysis.vehicle.road import road_of
 
 
 def system_matrix() -> Floats:
     """Golden Car, state (suspension travel, body velocity, tyre deflection, wheel velocity), shape (4, 4)."""
-    return np.array(
-        [
-            [0.0, 1.0, 0.0, -1.0],
-            [-SPRING, -DAMPER, 0.0, DAMPER],
-            [0.0, 0.0, 0.0, 1.0],
-            [SPRING / WHEEL, DAMPER / WHEEL, -TYRE / WHEEL, -DAMPER / WHEEL],
-        ]
-    )
+    return GOLDEN_CAR.system
 
 
 def velocity_density(road_class: str, speed_km_h: float) -> float:
     """One-sided density of the vertical velocity under the wheel, in m²/s²/Hz."""
-    return (2.0 * np.pi * 0.1) ** 2 * ROUGHNESS_M3[road_class] * speed_km_h / 3.6
+    return road_of(road_class, speed_km_h).velocity_density_m2_s2_hz
 
 
 def road_velocity(rng: np.random.Generator, count: int, road_class: str, speed_km_h: float) -> Floats:
@@ -56,8 +48,9 @@ def suspension_travel_m(
     lead = int(4.0 * NODE_HZ)  # the car's start from rest is left out
     velocity = road_velocity(rng, int(seconds * NODE_HZ) + lead, road_class, speed_km_h)
     _add_potholes(velocity, rng, potholes_per_s, speed_km_h)
-    road_input = np.array([[0.0], [0.0], [-1.0], [0.0]])
-    discrete = cont2discrete((system_matrix(), road_input, np.eye(4)[:1], np.zeros((1, 1))), 1.0 / NODE_HZ)
+    discrete = cont2discrete(
+        (system_matrix(), GOLDEN_CAR.road_input, np.eye(4)[:1], np.zeros((1, 1))), 1.0 / NODE_HZ
+    )
     numerator, denominator = ss2tf(*discrete[:4])
     return np.asarray(lfilter(numerator[0], denominator, velocity), dtype=np.float64)[lead:]
 

@@ -10,6 +10,7 @@ from analysis.intervals import Interval
 from analysis.simulation.circuit import Circuit
 from analysis.simulation.disturbances import Interference, SupplyFault, WireFault
 from analysis.simulation.measurement_faults import ProbeFault, ProbeFaultKind
+from analysis.simulation.sample_pairs import both_rear_corners, partly_checked
 from analysis.simulation.sample_workshop import (
     BENCH,
     CALM,
@@ -41,6 +42,7 @@ def _rear_left() -> Scenario:
         "The track is worn where the wiper stands with a loaded boot.",
         {
             **TERN,
+            "profile": "halvorsen-tern-rear-left",
             "mounting": "rear left",
             "complaint": "warning lamp over bumps, tail drops overnight",
             "fault_codes": "RH-214",
@@ -52,9 +54,11 @@ def _rear_left() -> Scenario:
 
 def _rear_left_after() -> Scenario:
     before = without_bands(_rear_left())
+    styles = (("slowly", 6, CALM), ("quickly", 8, FAST))
     return replace(
         before,
-        plans=visit(1042, HEIGHT, hold_at=45.8, bounce_percent=13.0),
+        # More strokes than before the repair: a cure is shown by at least as many crossings.
+        plans=visit(1042, HEIGHT, styles=styles, hold_at=45.8, bounce_percent=13.0),
         code=VerdictCode.NO_FAULT_FOUND,
         story="The same position with a new sensor.",
         title="Ride height sensor rear left, new sensor fitted",
@@ -76,7 +80,12 @@ def _rear_right() -> Scenario:
         visit(1043, sensor, bounce_percent=-13.0),
         VerdictCode.NO_FAULT_FOUND,
         "The other side of the axle, sound; its arm points the other way, so it falls as the body rises.",
-        {**TERN, "mounting": "rear right", "complaint": "taken to compare with the left side"},
+        {
+            **TERN,
+            "profile": "halvorsen-tern-rear-right",
+            "mounting": "rear right",
+            "complaint": "taken to compare with the left side",
+        },
         "Ride height sensor rear right",
     )
 
@@ -278,7 +287,14 @@ SAMPLES: tuple[Sample, ...] = (
     Sample("W1063-rear-right-height.h5", 1063, "2026-05-04T13:22:00+02:00", _rear_right_other()),
     Sample("W1068-throttle.h5", 1068, "2026-05-07T08:50:00+02:00", _throttle()),
     Sample("W1072-front-left-height.h5", 1072, "2026-05-11T11:17:00+02:00", _front_left()),
+    Sample(
+        "W1072-front-left-height-new-sensor.h5",
+        1074,
+        "2026-05-13T08:20:00+02:00",
+        partly_checked(_front_left(), 1074, Interval(9.7, 56.5)),
+    ),
     Sample("W1080-rear-left-height.h5", 1080, "2026-05-19T16:31:00+02:00", _rear_left_clumsy()),
     Sample("W1083-pedal.h5", 1083, "2026-05-21T09:58:00+02:00", _pedal()),
     Sample("W1091-front-right-height.h5", 1091, "2026-05-28T14:04:00+02:00", _front_right_slipped()),
+    Sample("W1096-rear-axle-heights.h5", 1096, "2026-06-02T09:30:00+02:00", both_rear_corners(1096)),
 )

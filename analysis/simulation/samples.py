@@ -1,4 +1,4 @@
-"""The sample captures: ten visits to invented vehicles, made from fixed seeds.
+"""The sample captures: visits to invented vehicles, made from fixed seeds.
 
 ``python -m analysis.simulation.samples`` writes them into ``sample_captures`` beside the packages, with
 their truth in ``truths.toml``. Running it again gives the same files.

@@ -41,6 +41,8 @@ class RecordPlan:
         Whether the file says the step.
     prelude : bool
         Whether the one probe first went through the air, to ground and to the reference in this record.
+    second_percent : ndarray, shape (n,), or None
+        Path of a second arm, where the second signal is another sensor's; None where one arm moves both.
     """
 
     step: Step | None
@@ -52,6 +54,7 @@ class RecordPlan:
     probe: ProbeFault | None = None
     told: bool = True
     prelude: bool = False
+    second_percent: Floats | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -36,7 +36,10 @@ MOST_BYTES_A_SAMPLE = 6.0
 SIZES = ((1_000_000, 10_000.0), (10_000_000, 10_000.0), (30_000_000, 10_000.0))
 """Samples a channel and samples a second: does the time grow with the length alone?"""
 
-RATES = ((10_000_000, 50_000.0), (10_000_000, 1_000.0))
+RATES = ((10_000_000, 50_000.0), (20_000_000, 50_000.0), (10_000_000, 1_000.0))
+
+LARGEST = (100_000_000, 50_000.0)
+"""Must work on a machine of 8 GiB: measured once, memory of the whole process and all."""
 
 LIMITED_FROM = 10_000_000
 """The limits are for records of this length: a short one has fixed costs to bear."""
@@ -65,6 +68,9 @@ class Measured:
         Best of the repetitions, taken in turns.
     bytes_a_sample : float
         Peak of traced memory beyond the input over the samples of all channels.
+    process_gib : float
+        Most memory that the whole process had taken up once `examine` was through, the input and Python
+        itself included, before anything was smoothed; NaN where the system does not tell.
     """
 
     samples: int
@@ -72,6 +78,7 @@ class Measured:
     examine_s: float
     smoothing_s: float
     bytes_a_sample: float
+    process_gib: float = float("nan")
 
     @property
     def ratio(self) -> float:
@@ -130,21 +137,33 @@ def _voltages(
     }
 
 
-def measure(samples: int, rate_hz: float, *, repetitions: int = 3) -> Measured:
+def measure(samples: int, rate_hz: float, *, repetitions: int = 5) -> Measured:
     """Time `examine` and the smoothing in turns, then trace the memory of another run."""
     capture = long_capture(samples, rate_hz)
-    examined: list[float] = []
-    smoothed: list[float] = []
-    while len(examined) < repetitions and sum(examined) < PATIENCE_S:
-        smoothed.append(_smoothing_s(capture))
+    examined = [_seconds(lambda: examine(capture))]
+    process_gib = _process_gib()
+    smoothed = [_smoothing_s(capture)]
+    while len(examined) < repetitions and sum(examined) < PATIENCE_S and samples < LARGEST[0]:
         examined.append(_seconds(lambda: examine(capture)))
+        smoothed.append(_smoothing_s(capture))
     gc.collect()
     tracemalloc.start()
     before, _ = tracemalloc.get_traced_memory()
     examine(capture)
     _, peak = tracemalloc.get_traced_memory()
     tracemalloc.stop()
-    return Measured(samples, rate_hz, min(examined), min(smoothed), (peak - before) / (CHANNELS * samples))
+    beyond = (peak - before) / (CHANNELS * samples)
+    return Measured(samples, rate_hz, min(examined), min(smoothed), beyond, process_gib)
+
+
+def _process_gib() -> float:
+    """Most memory that this process ever took up, in GiB; NaN where the system does not tell (Windows)."""
+    try:
+        import resource
+    except ImportError:
+        return float("nan")
+    unit = 1 if sys.platform == "darwin" else 1024
+    return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss * unit / 2**30
 
 
 def _smoothing_s(capture: Capture) -> float:
@@ -179,6 +198,7 @@ def speed_report(taken: Sequence[Measured]) -> str:
             _held(item, item.ratio, MOST_RATIO),
             _held(item, item.bytes_a_sample, MOST_BYTES_A_SAMPLE),
             number(1e6 * item.examine_s / (CHANNELS * item.samples), 3),
+            number(item.process_gib, 2),
         )
         for item in taken
     ]
@@ -189,6 +209,7 @@ def speed_report(taken: Sequence[Measured]) -> str:
         f"ratio, at most {MOST_RATIO:g}",
         f"bytes a sample, at most {MOST_BYTES_A_SAMPLE:g}",
         "µs a sample",
+        "whole process, GiB",
     )
     return "### Speed and memory\n\n" + markdown(head, rows) + _growth(taken)
 
@@ -200,17 +221,19 @@ def _held(item: Measured, value: float, limit: float) -> str:
 
 
 def _growth(taken: Sequence[Measured]) -> str:
-    """How the time of the longest record compares with that of a shorter one at the same rate."""
-    longest = max(taken, key=lambda item: item.samples)
-    others = [item for item in taken if item.rate_hz == longest.rate_hz and item.samples < longest.samples]
-    if not others:
-        return ""
-    shorter = max(others, key=lambda item: item.samples)
-    return (
-        f"\n\nFrom {shorter.samples / 1e6:g} to {longest.samples / 1e6:g} million samples, times"
-        f" {longest.samples / shorter.samples:.2g}, the time grows by"
-        f" {longest.examine_s / shorter.examine_s:.2g}."
-    )
+    """How the time of each long record compares with that of the next shorter one at the same rate."""
+    lines = []
+    for longer in sorted(taken, key=lambda item: (item.rate_hz, item.samples)):
+        others = [item for item in taken if item.rate_hz == longer.rate_hz and item.samples < longer.samples]
+        if longer.samples < LIMITED_FROM or not others:
+            continue
+        shorter = max(others, key=lambda item: item.samples)
+        lines.append(
+            f"From {shorter.samples / 1e6:g} to {longer.samples / 1e6:g} million samples at"
+            f" {longer.rate_hz / 1e3:g} kS/s, times {longer.samples / shorter.samples:.2g}, the time grows by"
+            f" {longer.examine_s / shorter.examine_s:.2g}."
+        )
+    return "\n\n" + " ".join(lines) if lines else ""
 
 
 def main() -> None:

@@ -162,6 +162,14 @@ def style_sheet(palette: Palette) -> str:
     QComboBox {{ background: {p.raised}; border: 1px solid {p.line}; border-radius: 5px; padding: 2px 6px; }}
     QComboBox QAbstractItemView {{ background: {p.paper}; selection-background-color: {p.choice};
                                    selection-color: {p.choice_ink}; }}
+    QFrame#pane QLineEdit, QFrame#pane QPlainTextEdit {{ background: {p.raised}; border: 1px solid {p.line};
+                   border-radius: 4px; padding: 2px 5px; selection-background-color: {p.choice};
+                   selection-color: {p.choice_ink}; }}
+    QFrame#pane QLineEdit:focus, QFrame#pane QPlainTextEdit:focus {{ border-color: {p.choice}; }}
+    QCheckBox::indicator {{ width: 12px; height: 12px; border: 1px solid {p.faint}; border-radius: 3px;
+                   background: {p.raised}; }}
+    QCheckBox::indicator:checked {{ background: {p.choice}; border: 3px solid {p.raised}; }}
+    QCheckBox:focus {{ color: {p.choice}; }}
     QToolTip {{ background: {p.paper}; color: {p.ink}; border: 1px solid {p.line}; padding: 3px; }}
     QDialog, QTextBrowser {{ background: {p.paper}; }}
     """

@@ -109,7 +109,7 @@ def test_the_help_names_what_exists_and_nothing_else(capsys: Out) -> None:
     main(["--help"])
     words = capsys.readouterr().out
     assert all(errand in words for errand in command_line.ERRANDS)
-    for later in ("compare", "export", "import", "watch"):
+    for later in ("export", "import", "watch"):
         assert later not in words
 
 

@@ -104,7 +104,8 @@ def test_the_demonstration_leaves_what_it_says_without_a_screen(tmp_path: Path) 
     assert done.returncode == 0, done.stderr
     assert done.stderr == ""
     made = tmp_path / "shown here"
-    names = {"W1041-rear-left-height.h5", "findings.txt", "findings.json", "review.png", "report.html"}
+    words = {"findings.txt", "findings.json", "report.html", "report.pdf"}
+    names = {"W1041-rear-left-height.h5", "review.png", *words}
     assert {path.name for path in made.iterdir()} == names
     assert all(name in done.stdout for name in names)
     assert str(made) in done.stdout
@@ -113,7 +114,7 @@ def test_the_demonstration_leaves_what_it_says_without_a_screen(tmp_path: Path) 
     page = (made / "report.html").read_text(encoding="utf-8")
     assert "Sensor track worn" in page
     assert "<svg" in page
-    assert "data:image/png;base64," in page
+    assert (made / "report.pdf").read_bytes().startswith(b"%PDF-")
     assert "stands rated for it" in page
 
 

@@ -9,9 +9,9 @@ import pytest
 
 from analysis.captures.memory import make_capture, make_channel, make_record
 from analysis.captures.model import Capture, Role, Scaling, Step
-from analysis.diagnosis.checks import level_uncertainty
 from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import Check, Findings, Result, State
+from analysis.diagnosis.judging import level_uncertainty
 from tests.diagnosis.examples import RATE_HZ, Meter, Wires, channel, record, standing, sweep, visit
 from tests.signals.examples import rest
 

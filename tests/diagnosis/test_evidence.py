@@ -11,11 +11,11 @@ import pytest
 from analysis.captures.memory import make_capture
 from analysis.captures.model import Capture, Record, Role, Step
 from analysis.diagnosis.advice import NEXT_STEP, give_advice
-from analysis.diagnosis.evidence import Seen
 from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import Findings, State, Statement, Verdict, VerdictCode
 from analysis.diagnosis.measurement_check import Problem
 from analysis.diagnosis.profiles import load_profile
+from analysis.diagnosis.seen import Seen
 from analysis.diagnosis.studies import study
 from analysis.diagnosis.verdict import CAUSES, give_verdict
 from analysis.intervals import Interval

@@ -9,11 +9,11 @@ import pytest
 
 from analysis.captures.memory import make_capture, make_channel, make_record
 from analysis.captures.model import Capture, Role, Scaling, Step
-from analysis.diagnosis.evidence import PLAIN
 from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import State, VerdictCode
 from analysis.diagnosis.measurement_check import Problem, find_problems
 from analysis.diagnosis.profiles import load_profile
+from analysis.diagnosis.seen import PLAIN
 from analysis.diagnosis.studies import study
 from analysis.intervals import Interval
 from tests.diagnosis.examples import RATE_HZ, THREE, Meter, Wires, bursts, channel, record, sweep, visit

@@ -52,8 +52,10 @@ def test_the_profiles_that_the_trade_needs_come_with_the_program() -> None:
         "pedal-inverted",
         "pedal-offset",
         "ride-height",
+        "ride-height-4v5",
         "ride-height-contactless",
         "throttle",
+        "throttle-opposite",
     }
 
 

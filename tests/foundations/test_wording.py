@@ -3,7 +3,18 @@ from copy import deepcopy
 
 import pytest
 
-from analysis.wording import ENGLISH, Language, Template, Wording, joined, say
+from analysis.wording import (
+    ENGLISH,
+    Language,
+    Template,
+    Wording,
+    joined,
+    listed,
+    number,
+    plural,
+    say,
+    verbatim,
+)
 
 GERMAN = Language(
     "de",
@@ -78,3 +89,48 @@ def test_a_copy_can_still_be_translated(copied: object) -> None:
 
     assert isinstance(again, Wording)
     assert GERMAN.say(again) == "11 Überfahrten"
+
+
+@pytest.mark.parametrize(("count", "said"), [(0, "0 crossings"), (1, "1 crossing"), (2, "2 crossings")])
+def test_one_is_told_from_several(count: int, said: str) -> None:
+    assert plural("{count} crossing", "{count} crossings", count=count) == said
+
+
+def test_things_are_listed_as_people_list_them() -> None:
+    assert listed([]) == ""
+    assert listed(["a"]) == "a"
+    assert listed(["a", "b", "c"]) == "a and b and c"
+    assert Language("de", {"{first} and {second}": "{first} und {second}"}).say(listed("abc")) == (
+        "a und b und c"
+    )
+
+
+@pytest.mark.parametrize(
+    ("value", "digits", "english", "german"),
+    [
+        (-12.64, 1, "\N{MINUS SIGN}12.6", "\N{MINUS SIGN}12,6"),
+        (-0.04, 1, "0.0", "0,0"),
+        (0.5, 0, "0", "0"),
+        (99.95, 2, "99.95", "99,95"),
+    ],
+)
+def test_a_number_has_a_true_minus_sign_and_the_mark_of_its_language(
+    value: float, digits: int, english: str, german: str
+) -> None:
+    made = number(value, digits)
+
+    assert made == english
+    assert GERMAN.say(made) == german
+    assert GERMAN.say(pickle.loads(pickle.dumps(made))) == german
+
+
+def test_thousands_are_set_apart_by_a_narrow_space() -> None:
+    made = say("{count:,} samples in {time_s:,.1f} s", count=12345, time_s=1234.5)
+
+    assert made == "12,345 samples in 1,234.5 s"
+    assert GERMAN.say(made) == "12\N{NARROW NO-BREAK SPACE}345 samples in 1\N{NARROW NO-BREAK SPACE}234,5 s"
+
+
+def test_text_of_a_data_file_keeps_its_braces() -> None:
+    assert verbatim("a {b} c") == "a {b} c"
+    assert Language("xx", {"a {{b}} c": "d {{b}} e"}).say(verbatim("a {b} c")) == "d {b} e"

@@ -5,10 +5,11 @@ from __future__ import annotations
 import numpy as np
 import pytest
 from numpy.typing import NDArray
+from scipy.ndimage import median_filter
 from scipy.sparse import csc_array, diags_array
 from scipy.sparse.linalg import spsolve
 
-from analysis.signals.smoothing import LONG_NODES, smoothest_course
+from analysis.signals.smoothing import LONG_NODES, median_of_five, smoothest_course
 
 PENALTY = 0.378
 
@@ -70,3 +71,12 @@ def test_the_gain_at_the_corner_is_a_half() -> None:
     wave = np.sin(2.0 * np.pi * per_node * np.arange(2000))
     course = smoothest_course(wave, np.ones(2000), penalty=penalty)
     np.testing.assert_allclose(course[500:-500], 0.5 * wave[500:-500], atol=1e-9)
+
+
+@pytest.mark.parametrize("size", [1, 2, 3, 4, 5, 6, 1000])
+def test_the_median_of_five_is_that_of_scipy(size: int) -> None:
+    rng = np.random.default_rng(size)
+    for values in (rng.normal(size=size), rng.integers(0, 3, size)):
+        single = values.astype(np.float32)
+        expected = median_filter(single, size=5, mode="nearest")
+        np.testing.assert_array_equal(median_of_five(single), expected)

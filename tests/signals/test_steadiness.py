@@ -7,7 +7,7 @@ import pytest
 from scipy.stats import halfnorm
 
 from analysis.signals.cells import CellSeries
-from analysis.signals.steadiness import LEAST_V, Steadiness, extreme_level, steadiness
+from analysis.signals.steadiness import LEAST_V, SlowCourse, Steadiness, extreme_level, steadiness
 from tests.signals.examples import Floats, noise
 
 CELL_S = 0.0005
@@ -112,3 +112,14 @@ def test_a_wire_that_dips_for_a_fifth_of_the_time_is_disturbed_then_and_not_in_b
     made = _steady(volts)
     assert made.disturbed[dip].mean() > 0.95
     assert made.disturbed[~dip].mean() < 0.05
+
+
+@pytest.mark.parametrize("block", [1, 2, 5, 100])
+@pytest.mark.parametrize("blocks", [1, 2, 30])
+def test_the_course_between_blocks_is_that_of_linear_interpolation(block: int, blocks: int) -> None:
+    """Against numpy's."""
+    blocks_v = np.random.default_rng(block + blocks).normal(size=blocks).astype(np.float32)
+    for cells in (blocks * block, blocks * block + block // 2):
+        expected = np.interp(np.arange(cells), (np.arange(blocks) + 0.5) * block, blocks_v)
+        course = SlowCourse(blocks_v, block, cells).volts
+        np.testing.assert_array_equal(course, expected.astype(np.float32))

@@ -1,0 +1,262 @@
+"""Why it comes and goes, in plain words with the numbers, what they rest on and how sure they are."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+
+from analysis.control_unit.debounce import ContinuousTimer, Debounce
+from analysis.control_unit.rules import ComparisonRule, ControlUnit, RangeRule, RateRule, RuleKind
+from analysis.exposure.amounts import range_words, share_words, span_words, visits_words
+from analysis.exposure.picture import LEFT_OUT, Exposure, RestExposure, hold_that_sets_s
+from analysis.wording import Wording, joined, say
+
+SELDOM_KM = 0.01
+"""Fewer visits a kilometre than this are called none: once in a hundred kilometres."""
+
+LIKELY, UNLIKELY = 0.5, 0.01
+"""A code is expected from one on, and not below the other."""
+
+RULE_NAMES = {
+    RuleKind.RANGE: say("range"),
+    RuleKind.RATE: say("rate of change"),
+    RuleKind.COMPARISON: say("comparison with the other side"),
+}
+"""What the rules are called."""
+
+
+def caveats(exposures: Sequence[Exposure]) -> str:
+    """What the numbers rest on, how sure they are, and what the model leaves out; of one vehicle and band."""
+    exposure = exposures[0]
+    contact, unit = exposure.contact, exposure.unit
+    measured_s = max((item.measured_s for item in contact.moving), default=0.0)
+    held = contact.held
+    still = (
+        say("while it stood: on record {records}", records=", ".join(held))
+        if held
+        else say("while it stood: taken as while it moved, for no record was held there")
+    )
+    measured = say(
+        "What the band does to a reading was measured on {crossings:d} crossings, {measured_s:.1f} s;"
+        " {still}.",
+        crossings=contact.crossings,
+        measured_s=measured_s,
+        still=still,
+    )
+    model = say(
+        "The wheel is modelled as a quarter of a middling car (Golden Car) on a random road of ISO 8608 class"
+        " {classes}; roads of one class differ by a factor of 1.4 either way in how far the wheel moves.",
+        classes=", ".join(sorted({item.road.road_class.value for item in exposures})),
+    )
+    reads = say("The control unit is taken to read every {tick_ms:.0f} ms.", tick_ms=1e3 * unit.tick_s)
+    heights = say("Heights: {source}.", source=exposure.heights.source) if exposure.heights.source else ""
+    return joined([measured, model, reads, heights, LEFT_OUT])
+
+
+def band_place(exposure: Exposure) -> str:
+    """Where the band lies, seen from the normal height."""
+    low, high = exposure.band_mm.start, exposure.band_mm.stop
+    if high <= 0.0:
+        return say(
+            "The band is {near:.0f} to {far:.0f} mm of wheel travel below the normal height.",
+            near=-high,
+            far=-low,
+        )
+    if low >= 0.0:
+        return say(
+            "The band is {near:.0f} to {far:.0f} mm of wheel travel above the normal height.",
+            near=low,
+            far=high,
+        )
+    return say(
+        "The band is about the normal height, from {far:.0f} mm of wheel travel below it to {near:.0f} mm"
+        " above.",
+        far=-low,
+        near=high,
+    )
+
+
+def road_summary(exposure: Exposure) -> str:
+    """One road in short: how much of the time each height is in the band, and whether a code would set."""
+    come, never = _split(exposure)
+    parts = [
+        say(
+            "{share} of the time at {height}",
+            share=share_words(item.visits.share),
+            height=_height(item),
+        )
+        for item in come
+    ]
+    on = say(
+        "On a {road}, where the wheel moves {rms_mm:.1f} mm r.m.s.,",
+        road=exposure.road.words,
+        rms_mm=max((item.rms_mm for item in exposure.rests), default=0.0),
+    )
+    if not come:
+        return joined([say("{on} the sensor is never in the band.", on=on), _codes(exposure)])
+    there = say("{on} the sensor is in the band {parts}", on=on, parts=joined(parts, ", "))
+    if never:
+        there = say("{there}, and not at {heights}.", there=there, heights=_named(never))
+    else:
+        there = say("{there}.", there=there)
+    return joined([there, _codes(exposure)])
+
+
+def rest_details(exposure: Exposure, item: RestExposure) -> str:
+    """Everything about one height."""
+    if item.rest.standing:
+        inside = item.visits.share > 0.0
+        where = say("in the band") if inside else say("outside the band")
+        return joined(
+            [
+                say("{height}: the vehicle stands {where}.", height=_height(item), where=where),
+                _chance(exposure, item) if inside else "",
+            ]
+        )
+    if not _comes(item):
+        return say("{height}: the band is not visited.", height=_height(item))
+    return joined([_visit(item), _chance(exposure, item)])
+
+
+def what_would(exposures: Sequence[Exposure]) -> str:
+    """Where no code sets on any road: what the band does to a reading, and the rule that would set one."""
+    if any(item.chance >= UNLIKELY for one in exposures for item in one.rests):
+        return ""
+    contact = exposures[0].contact.of(RuleKind.RANGE)
+    if contact.share <= 0.0:
+        return say("In the band the reading never left the limits.")
+    held = [(hold_that_sets_s(one, RuleKind.RANGE), one) for one in exposures]
+    broken = say(
+        "In the band the reading is out of limits {share} of the time, {run} at a stretch",
+        share=share_words(contact.share),
+        run=span_words(contact.mean_run_s),
+    )
+    found = [(hold_s, one) for hold_s, one in held if hold_s is not None]
+    if not found:
+        return say("{broken}: too seldom for any such rule.", broken=broken)
+    hold_s, one = max(found, key=lambda item: item[0])
+    return say(
+        "{broken}: a code would be more likely than not with a time of {hold} or less, on a {road}.",
+        broken=broken,
+        hold=span_words(hold_s) if hold_s > 0.0 else say("a single reading"),
+        road=one.road.words,
+    )
+
+
+def rules_words(unit: ControlUnit) -> str:
+    """The rules of a control unit."""
+    return joined([_rule_words(rule) for _, rule in unit.rules]) or say("The control unit has no rule.")
+
+
+def _split(exposure: Exposure) -> tuple[list[RestExposure], list[RestExposure]]:
+    """Heights that are in the band at times, most of it first, and driven heights that never are."""
+    come = [item for item in exposure.rests if _comes(item)]
+    never = [item for item in exposure.rests if not _comes(item) and not item.rest.standing]
+    return sorted(come, key=lambda item: -item.visits.share), never
+
+
+def _comes(item: RestExposure) -> bool:
+    return item.visits.share > 0.5 or item.per_km >= SELDOM_KM
+
+
+def _codes(exposure: Exposure) -> str:
+    """Whether a code would set, in short."""
+    told = [item for item in exposure.rests if item.chance >= UNLIKELY]
+    if not told:
+        return say(
+            "The chance of a code within {minutes:.0f} min is below 1 % at every height.",
+            minutes=exposure.minutes,
+        )
+    parts = [
+        say("{chance} at {name} height", chance=share_words(item.chance), name=item.rest.name)
+        for item in told
+    ]
+    return say(
+        "The chance of a code within {minutes:.0f} min is {parts}.",
+        minutes=exposure.minutes,
+        parts=joined(parts, ", "),
+    )
+
+
+def _chance(exposure: Exposure, item: RestExposure) -> Wording:
+    over = range_words(item.chance_over_class)
+    chance = share_words(item.chance)
+    return say(
+        "Chance of a code within {minutes:.0f} min: {chance}.",
+        minutes=exposure.minutes,
+        chance=_over_class(chance, over),
+    )
+
+
+def _visit(item: RestExposure) -> Wording:
+    told = say(
+        "{height}: in the band {share}; {per_km} visits a kilometre, {stay} each on average",
+        height=_height(item),
+        share=_over_class(
+            say("{share} of the time", share=share_words(item.visits.share)),
+            range_words(item.share_over_class),
+        ),
+        per_km=visits_words(item.per_km),
+        stay=span_words(item.visits.mean_stay_s),
+    )
+    if not math.isfinite(item.long_stay_s):
+        return say("{told}.", told=told)
+    return say("{told}, one in ten over {long_stay}.", told=told, long_stay=span_words(item.long_stay_s))
+
+
+def _over_class(value: Wording, over: Wording | None) -> Wording:
+    if over is None:
+        return value
+    return say("{value} ({over} over the roads of this class)", value=value, over=over)
+
+
+def _height(item: RestExposure) -> Wording:
+    """A height's name, and how far it is from the normal one."""
+    return say("{name} height{away}", name=item.rest.name, away=_away(item))
+
+
+def _away(item: RestExposure) -> Wording:
+    height_mm = item.rest.height_mm
+    if abs(height_mm) < 0.5:
+        return say("")
+    if height_mm < 0.0:
+        return say(" ({down_mm:.0f} mm down)", down_mm=-height_mm)
+    return say(" ({up_mm:.0f} mm up)", up_mm=height_mm)
+
+
+def _named(items: list[RestExposure]) -> Wording:
+    return joined([say("{height}", height=_height(item)) for item in items], ", ")
+
+
+def _rule_words(rule: RangeRule | RateRule | ComparisonRule) -> Wording:
+    patience = _patience(rule.debounce)
+    if isinstance(rule, RangeRule):
+        return say(
+            "A control unit stores a code when the signal is below {low_v:.2f} V or above {high_v:.2f} V"
+            " {patience}.",
+            low_v=rule.limits_v.start,
+            high_v=rule.limits_v.stop,
+            patience=patience,
+        )
+    if isinstance(rule, RateRule):
+        return say(
+            "It stores one when the signal changes by more than {limit:.0f} V/s {patience}.",
+            limit=rule.limit_v_per_s,
+            patience=patience,
+        )
+    return say(
+        "It stores one for both sides when they disagree by more than {tolerance_v:.2f} V {patience}.",
+        tolerance_v=rule.tolerance_v,
+        patience=patience,
+    )
+
+
+def _patience(debounce: Debounce) -> Wording:
+    if isinstance(debounce, ContinuousTimer):
+        return say("for {hold} without a break", hold=span_words(debounce.hold_s))
+    return say(
+        "until a counter, {up:d} up for a bad reading and {down:d} down for a good one, is at {limit:d}",
+        up=debounce.up,
+        down=debounce.down,
+        limit=debounce.limit,
+    )

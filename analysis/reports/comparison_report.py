@@ -1,0 +1,196 @@
+"""A comparison laid out as a report: the sentence first, then bands, readings, and what was compared."""
+
+from __future__ import annotations
+
+import math
+
+from analysis.comparison.model import (
+    FISHER,
+    BandComparison,
+    Change,
+    CheckComparison,
+    Compared,
+    Comparison,
+    Tested,
+)
+from analysis.comparison.words import TITLES
+from analysis.diagnosis.findings import Check
+from analysis.reports.checks import check_reading, result_name
+from analysis.reports.confidence import in_words
+from analysis.reports.document import Report, Section, Table
+from analysis.reports.quantities import reading, travel
+from analysis.reports.verdicts import verdict_name
+from analysis.wording import Wording, joined, say
+
+_CHANGES = {
+    Change.GONE: say("gone"),
+    Change.LESS: say("less often"),
+    Change.STILL_THERE: say("still there"),
+    Change.MORE: say("more often"),
+    Change.APPEARED: say("appeared"),
+    Change.NOT_SHOWN: say("not shown"),
+}
+
+
+def comparison_report(comparison: Comparison) -> Report:
+    """Everything that a comparison says, in the order in which a reader asks for it.
+
+    Parameters
+    ----------
+    comparison : Comparison
+
+    Returns
+    -------
+    Report
+        Sections without content are left out.
+    """
+    first, second = TITLES[comparison.relation]
+    sections = (
+        Section(say("What stands against reading more into it"), items=comparison.cautions),
+        _bands(comparison, first, second),
+        _how_tested(comparison, first, second),
+        _checks(comparison, first, second),
+        Section(
+            say("Compared"),
+            items=(_side_line(first, comparison.first), _side_line(second, comparison.second)),
+        ),
+    )
+    return Report(
+        title=say("{one} / {two}", one=_title(comparison.first), two=_title(comparison.second)),
+        subject=(),
+        headline=say("Comparison"),
+        lead=(comparison.summary,),
+        sections=tuple(item for item in sections if not item.empty),
+    )
+
+
+def change_name(change: Change) -> Wording:
+    """What became of a band, as people say it."""
+    return _CHANGES[change]
+
+
+def counts_text(tested: Tested) -> Wording:
+    """``"18 of 18"`` noisy crossings; says so where there was none."""
+    if not tested.passes:
+        return say("not crossed")
+    return say("{noisy} of {passes}", noisy=tested.noisy_passes, passes=tested.passes)
+
+
+def chance_text(p_value: float) -> Wording:
+    """The probability of the test: no more digits than mean something."""
+    return say("p < 0.001") if p_value < 0.001 else say("p = {p_value:.3f}", p_value=p_value)
+
+
+def difference_text(item: CheckComparison) -> str:
+    """The difference with its expanded uncertainty; a dash where it cannot be taken."""
+    return reading(item.difference, item.expanded_uncertainty, item.unit)
+
+
+def exceeds_text(item: CheckComparison) -> Wording:
+    """Whether the difference is more than its uncertainty."""
+    if item.exceeds is None:
+        return say("cannot be compared")
+    if not item.exceeds:
+        return say("no")
+    return say("yes, but worst seen: scatters") if item.worst_seen else say("yes")
+
+
+def how_tested_text(tested: Tested) -> Wording:
+    """Speed, sampling and the least break-up that could be seen."""
+    if not tested.passes:
+        return say("–")
+    parts = [
+        say("{speed:.0f} %/s", speed=tested.speed_percent_per_s)
+        if math.isfinite(tested.speed_percent_per_s)
+        else say(""),
+        say("{rate_hz:.0f} samples/s", rate_hz=tested.sample_rate_hz)
+        if math.isfinite(tested.sample_rate_hz)
+        else say(""),
+        say("shows from {floor:.1f} % up", floor=tested.floor_percent)
+        if math.isfinite(tested.floor_percent)
+        else say(""),
+    ]
+    return joined(parts, ", ")
+
+
+def _bands(comparison: Comparison, first: str, second: str) -> Section:
+    heads = (
+        say("Travel"),
+        say("{side}, broken up", side=first),
+        say("{side}, broken up", side=second),
+        say("Outcome"),
+        say("Test of the counts"),
+    )
+    rows = tuple(
+        (
+            _place(item),
+            counts_text(item.first),
+            counts_text(item.second),
+            change_name(item.change),
+            chance_text(item.p_value),
+        )
+        for item in comparison.bands
+    )
+    sentences = (say("Crossings are counted; the counts are tested by {test}.", test=FISHER),) if rows else ()
+    return Section(say("Bands"), sentences, table=Table(heads, rows) if rows else None)
+
+
+def _place(item: BandComparison) -> Wording:
+    return say("{travel}, {words}", travel=travel(item.travel), words=in_words(item.confidence))
+
+
+def _how_tested(comparison: Comparison, first: str, second: str) -> Section:
+    rows = tuple(
+        (travel(item.travel), how_tested_text(item.first), how_tested_text(item.second))
+        for item in comparison.bands
+    )
+    items = tuple(
+        say("{travel}: {reasons}", travel=travel(item.travel), reasons=joined(item.reasons, "; "))
+        for item in comparison.bands
+        if item.reasons
+    )
+    return Section(
+        say("How these bands were tested"),
+        items=items,
+        table=Table((say("Travel"), first, second), rows) if rows else None,
+    )
+
+
+def _checks(comparison: Comparison, first: str, second: str) -> Section:
+    heads = (say("Reading"), first, second, say("Difference"), say("More than its uncertainty"))
+    rows = tuple(
+        (
+            item.title or item.code,
+            _reading(item.first),
+            _reading(item.second),
+            difference_text(item),
+            exceeds_text(item),
+        )
+        for item in comparison.checks
+    )
+    return Section(say("Readings"), table=Table(heads, rows))
+
+
+def _reading(check: Check | None) -> Wording:
+    if check is None:
+        return say("not taken")
+    return say("{reading}, {result}", reading=check_reading(check), result=result_name(check.result))
+
+
+def _title(side: Compared) -> Wording:
+    return say("{title}", title=side.title or side.path)
+
+
+def _side_line(name: str, side: Compared) -> Wording:
+    parts = [
+        _title(side),
+        say("record {record}", record=side.record) if side.record else say(""),
+        say("travel counted from the other end") if side.mirrored else say(""),
+        say(
+            "{verdict}, {words}",
+            verdict=verdict_name(side.verdict.code),
+            words=in_words(side.verdict.confidence),
+        ),
+        say("SHA-256 {sha256}", sha256=side.sha256) if side.sha256 else say(""),
+    ]
+    return say("{name}: {parts}", name=name, parts=joined(parts, "; "))

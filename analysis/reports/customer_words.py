@@ -1,0 +1,199 @@
+"""What the customer is told, by verdict: never surer than the number, nor than what was shown.
+
+Whether a car can be driven and what happens to it is common practice, no source: the words say what the
+fault can do, name the maker's procedure as what decides, and promise nothing.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from enum import StrEnum
+
+from analysis.captures.model import Capture
+from analysis.diagnosis.findings import Findings, State, Statement, VerdictCode
+from analysis.reports.confidence import Grade, grade
+from analysis.reports.verdicts import is_watched
+from analysis.wording import Template, Wording, joined, say
+
+
+class Kind(StrEnum):
+    """What the sensor tells the car about."""
+
+    HEIGHT = "height"
+    PEDAL = "pedal"
+    OTHER = "other"
+
+
+NEEDED: Mapping[VerdictCode, tuple[str, ...]] = {
+    VerdictCode.WORN_TRACK: ("measured_properly", "ground_good", "reference_good", "place_locked"),
+    VerdictCode.SENSOR_OUTPUT_FAULT: ("measured_properly", "ground_good", "reference_good", "place_locked"),
+    VerdictCode.SIGNAL_WIRING: ("measured_properly", "ground_good", "reference_good"),
+    VerdictCode.REFERENCE_FAULT: ("measured_properly",),
+    VerdictCode.GROUND_FAULT: ("measured_properly",),
+    VerdictCode.OUT_OF_RANGE: ("measured_properly", "ground_good", "reference_good"),
+    VerdictCode.NO_FAULT_FOUND: (
+        "measured_properly",
+        "ground_good",
+        "reference_good",
+        "wiring_quiet",
+        "rest_height_tested",
+    ),
+}
+"""Statements that a verdict rests on; one that is not proved takes "very likely" away from it."""
+
+ALSO_ASKED: Mapping[VerdictCode, tuple[str, ...]] = {
+    VerdictCode.WORN_TRACK: ("wiring_quiet", "not_the_loom"),
+    VerdictCode.SENSOR_OUTPUT_FAULT: ("wiring_quiet", "not_the_loom"),
+}
+"""Statements that rule out what looks alike; the customer is told where they are not shown."""
+
+_ORDER = (Grade.VERY_LIKELY, Grade.LIKELY, Grade.MORE_LIKELY_THAN_NOT, Grade.POSSIBLE, Grade.NOT_RATED)
+_UNSAID = {
+    "ground_good": say("The sensor ground was not recorded."),
+    "reference_good": say("The reference was not recorded."),
+    "wiring_quiet": say("The harness was not wiggled with the signal watched."),
+    "measured_properly": say("Whether the probes sat right was not shown."),
+    "place_locked": say("That it is the same spot every time was not shown."),
+    "rest_height_tested": say("Where the arm normally rests was not tested."),
+}
+
+_SURE = {
+    Grade.VERY_LIKELY: say("Very likely"),
+    Grade.LIKELY: say("Probably"),
+    Grade.MORE_LIKELY_THAN_NOT: say("More likely than not,"),
+    Grade.POSSIBLE: say("It is possible, but not shown, that"),
+    Grade.NOT_RATED: say("It is possible, but not shown, that"),
+}
+
+_SENTENCES = {
+    VerdictCode.WORN_TRACK: Template("{sure} the position sensor is worn: its output breaks up{place}."),
+    VerdictCode.SENSOR_OUTPUT_FAULT: Template(
+        "{sure} the position sensor is faulty: its output breaks up{place}."
+    ),
+    VerdictCode.SIGNAL_WIRING: Template(
+        "{sure} the fault is a bad contact in the signal wire, its plugs or the sensor's pins, not a worn"
+        " track."
+    ),
+    VerdictCode.REFERENCE_FAULT: Template(
+        "{sure} the fault is in the supply that feeds the position sensor. What pulls it down has yet to be"
+        " found."
+    ),
+    VerdictCode.GROUND_FAULT: Template(
+        "{sure} the fault is in the ground connection of the position sensor. Where has yet to be found."
+    ),
+    VerdictCode.OUT_OF_RANGE: Template(
+        "{sure} the position sensor reads outside its normal range. The height and the linkage come first;"
+        " then the sensor."
+    ),
+    VerdictCode.MEASUREMENT_PROBLEM: Template(
+        "The measurement cannot be used and has to be made again. It says nothing about the vehicle yet."
+    ),
+    VerdictCode.NO_FAULT_FOUND: Template(
+        "No fault was seen in the position sensor and the wires that were measured{tested}."
+    ),
+    VerdictCode.INCONCLUSIVE: Template(
+        "The measurement does not show yet what is wrong. More has to be measured before a part is bought."
+    ),
+}
+_DISMISSED = say(
+    "The program found a place where the sensor's output breaks up; the technician does not accept that"
+    " finding. It is not shown what is wrong."
+)
+
+
+def needed_missing(findings: Findings) -> tuple[str, ...]:
+    """Codes of the statements that the verdict rests on and that are not proved."""
+    return _missing(findings, NEEDED.get(findings.verdict.code, ()))
+
+
+def capped_grade(findings: Findings) -> Grade:
+    """How sure the customer may be told it is: as the confidence says, and no surer than what was shown.
+
+    One thing that the verdict rests on and that was not shown takes "very likely" away; several, or one that
+    was refuted, take "probably" away too.
+    """
+    missing = needed_missing(findings)
+    states = {item.code: item.state for item in findings.evidence}
+    refuted = [code for code in missing if states.get(code) is State.REFUTED]
+    at_most = Grade.VERY_LIKELY
+    if missing:
+        at_most = Grade.MORE_LIKELY_THAN_NOT if refuted or len(missing) > 1 else Grade.LIKELY
+    said = grade(findings.verdict.confidence)
+    return max(said, at_most, key=_ORDER.index)
+
+
+def not_shown(findings: Findings) -> tuple[str, ...]:
+    """What the customer must know was not shown, as sentences; empty where all was."""
+    code = findings.verdict.code
+    wanted = (*NEEDED.get(code, ()), *ALSO_ASKED.get(code, ()))
+    known: dict[str, Statement] = {item.code: item for item in findings.evidence}
+    said = []
+    for missing in _missing(findings, wanted):
+        text = known[missing].text if missing in known else _UNSAID.get(missing, "")
+        said.append(text)
+    return tuple(dict.fromkeys(text for text in said if text))
+
+
+def customer_sentence(findings: Findings, *, dismissed: bool = False) -> str:
+    """The one sentence, without a figure that reads as a degree of wear.
+
+    Parameters
+    ----------
+    findings : Findings
+        What was found.
+    dismissed : bool
+        Whether the technician dismissed every band that the verdict stands on.
+    """
+    if dismissed:
+        return _DISMISSED
+    return _SENTENCES[findings.verdict.code](
+        sure=_SURE[capped_grade(findings)], place=_place(findings), tested=_tested(findings)
+    )
+
+
+def kind_of(capture: Capture) -> Kind:
+    """What the sensor tells the car about, out of what the capture says of itself."""
+    said = " ".join([capture.text("profile"), capture.text("sensor"), capture.title]).lower()
+    if any(word in said for word in ("pedal", "throttle")):
+        return Kind.PEDAL
+    if any(word in said for word in ("height", "level", "suspension")):
+        return Kind.HEIGHT
+    return Kind.OTHER
+
+
+def _missing(findings: Findings, wanted: tuple[str, ...]) -> tuple[str, ...]:
+    states = {item.code: item.state for item in findings.evidence}
+    return tuple(code for code in wanted if states.get(code) is not State.PROVED)
+
+
+def _place(findings: Findings) -> Wording:
+    bands = [band for band in findings.bands if not is_watched(band)]
+    if not bands:
+        return say("")
+    worst = max(bands, key=lambda band: band.confidence)
+    place = say(
+        " at the same place of its travel (around {travel_percent:.0f} %), {noisy} of the {passes} times that"
+        " the arm passed it",
+        travel_percent=worst.travel.centre,
+        noisy=worst.noisy_passes,
+        passes=worst.passes,
+    )
+    more = len(bands) - 1
+    if not more:
+        return place
+    other = say(" and at one other place") if more == 1 else say(" and at {more} other places", more=more)
+    return joined([place, other], "")
+
+
+def _tested(findings: Findings) -> Wording:
+    if not findings.coverage:
+        return say("")
+    spans = sorted(span.travel for span in findings.coverage)
+    first, reach, holes = max(spans[0].start, 0.0), spans[0].stop, False
+    for span in spans[1:]:
+        holes = holes or span.start > reach + 0.1
+        reach = max(reach, span.stop)
+    reach = min(reach, 100.0)
+    if holes:
+        return say(", in {first:.0f}–{last:.0f} % of its travel (with gaps)", first=first, last=reach)
+    return say(", in {first:.0f}–{last:.0f} % of its travel", first=first, last=reach)

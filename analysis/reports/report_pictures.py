@@ -1,0 +1,123 @@
+"""Which pictures a report shows, and what stands below them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from analysis.reports import track_picture
+from analysis.reports.pages import Picture
+from analysis.reports.subject import Beside, Subject
+from analysis.reports.trace_picture import IN_TIME, WIRES, clearest_moment, trace_drawing
+from analysis.reports.verdicts import is_watched
+from analysis.wording import say
+
+TRACK, TRACE = "track", "trace"
+PICTURES = (TRACK, TRACE)
+"""Codes of the pictures that can be chosen."""
+
+NONE = "none"
+"""Stands for no picture at all, where the technician wants none."""
+
+
+def default_picture(subject: Subject, beside: Beside | None = None) -> str:
+    """The picture that shows what the verdict says.
+
+    Another capture is compared along the track. Without one, the signal in time stands beside its modelled
+    course where it breaks up; where nothing does, the track shows what was tested.
+    """
+    findings = subject.findings
+    if any(not is_watched(band) for band in findings.bands):
+        return TRACK if beside is not None else TRACE
+    if not findings.events or beside is not None:
+        return TRACK
+    return TRACE if findings.verdict.code in IN_TIME else TRACK
+
+
+def chosen_pictures(subject: Subject, beside: Beside | None) -> Iterator[Picture]:
+    """The pictures of page one; those that cannot be made are left out."""
+    if subject.findings.verdict.code.value == "measurement_problem" and not subject.review.job.pictures:
+        return
+    if subject.review.job.pictures == (NONE,):
+        return
+    wanted = subject.review.job.pictures
+    first = default_picture(subject, beside)
+    made = [picture(subject, code, beside) for code in wanted or (first, *PICTURES)]
+    there = [item for item in made if item is not None]
+    yield from there if wanted else there[:1]
+
+
+def other_picture(subject: Subject, beside: Beside | None) -> Picture | None:
+    """The picture for page two: the first that page one does not show."""
+    shown = {made.code for made in chosen_pictures(subject, beside)}
+    for code in PICTURES:
+        made = picture(subject, code, beside, alone=beside is None) if code not in shown else None
+        if made is not None:
+            return made
+    return None
+
+
+def picture(subject: Subject, code: str, beside: Beside | None, *, alone: bool = False) -> Picture | None:
+    """One picture by its code; None where it cannot be made.
+
+    Parameters
+    ----------
+    subject : Subject
+        Samples are read for the signal in time.
+    code : str
+        One of `PICTURES`; others give None.
+    beside : Beside or None
+        For the track.
+    alone : bool
+        The track without anything beside it.
+    """
+    if code == TRACK:
+        return _track(subject, beside, alone)
+    return _trace(subject) if code == TRACE else None
+
+
+def _track(subject: Subject, beside: Beside | None, alone: bool) -> Picture | None:
+    if alone:
+        below = None
+    elif beside is None:
+        below = track_picture.Beside(say("A good sensor, as modelled (not measured)"))
+    else:
+        below = track_picture.Beside(beside.title(subject), beside.findings)
+    drawing = track_picture.track_drawing(
+        subject.findings, title=say("This sensor"), beside=below, panel_height=118.0 if below else 150.0
+    )
+    if drawing is None:
+        return None
+    parts = say(
+        "How far the signal breaks up, in % of the supply, along the sensor's travel: flat is good. Each"
+        " faint line is one pass of the arm, the bold line the worst of them; a hatched stretch is a place"
+        " where it breaks up again and again, and along a grey foot nothing was tested."
+    )
+    if not any(not is_watched(band) for band in subject.findings.bands):
+        parts = say("{first} A line that stands out on one pass alone is not held to be wear.", first=parts)
+    if beside is None and below is not None:
+        parts = say(
+            "{first} The grey floor is what this recorder cannot see.",
+            first=parts,
+        )
+    return Picture(TRACK, drawing, parts)
+
+
+def _trace(subject: Subject) -> Picture | None:
+    drawing = trace_drawing(subject.capture, subject.findings)
+    moment = clearest_moment(subject.findings)
+    if drawing is None or moment is None:
+        return None
+    if moment.band is not None:
+        caption = say(
+            "The signal while the arm passes the place (hatched), record {record}: it should follow the"
+            " dashed line.",
+            record=moment.record,
+        )
+    else:
+        caption = say(
+            "The deepest disturbance of the {wire}, record {record} at {time_s:.2f} s.",
+            wire=WIRES[moment.role],
+            record=moment.record,
+            time_s=moment.time.start,
+        )
+    return Picture(TRACE, drawing, caption)

@@ -1,0 +1,103 @@
+"""What a report is made from: a capture with its findings, the review, and what is set beside it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from analysis.captures.model import Capture
+from analysis.comparison.compare import compare
+from analysis.comparison.model import Comparison, Relation
+from analysis.comparison.side import Side
+from analysis.diagnosis.findings import Findings, VerdictCode
+from analysis.reports.verdicts import is_watched
+from analysis.review.job import fact
+from analysis.review.model import Choice, Review
+from analysis.wording import Wording, say
+
+
+@dataclass(frozen=True, slots=True)
+class Subject:
+    """A capture, examined.
+
+    Parameters
+    ----------
+    capture : Capture
+        Open, as long as pictures are made from its samples.
+    findings : Findings
+        Of that capture.
+    assumptions : tuple of str
+        What stood in for things that the file does not state.
+    review : Review
+        What the technician added; an empty one by default.
+    why : tuple of str
+        Why it comes and goes, where that is known.
+    """
+
+    capture: Capture
+    findings: Findings
+    assumptions: tuple[str, ...] = ()
+    review: Review = field(default_factory=Review)
+    why: tuple[str, ...] = ()
+
+    def fact(self, key: str) -> str:
+        """A job fact, as entered or as the capture says."""
+        return fact(self.review.job, self.capture, key)
+
+    @property
+    def dismissed(self) -> bool:
+        """Whether the technician dismissed every band that the verdict stands on."""
+        if self.findings.verdict.code not in (VerdictCode.WORN_TRACK, VerdictCode.SENSOR_OUTPUT_FAULT):
+            return False
+        sure = [band for band in self.findings.bands if not is_watched(band)]
+        said = [self.review.decision(band) for band in sure]
+        return bool(said) and all(item is not None and item.choice is Choice.DISMISSED for item in said)
+
+
+@dataclass(frozen=True, slots=True)
+class Beside:
+    """Another capture that stands beside it.
+
+    Parameters
+    ----------
+    capture : Capture
+        The other one.
+    findings : Findings
+        Of the other one.
+    """
+
+    capture: Capture
+    findings: Findings
+
+    @property
+    def good(self) -> bool:
+        """Whether no fault was found in it."""
+        return self.findings.verdict.code is VerdictCode.NO_FAULT_FOUND
+
+    def is_later_visit(self, subject: Subject) -> bool:
+        """Whether it is the same place of the same car, measured later."""
+        own, other = subject.capture, self.capture
+        same = all(own.text(key) and own.text(key) == other.text(key) for key in ("registration", "sensor"))
+        place = own.text("mounting") == other.text("mounting")
+        return same and place and other.text("created") > own.text("created") != ""
+
+    def compared(self, subject: Subject) -> Comparison:
+        """The two set against each other, as far as their findings tell."""
+        own, other = Side(subject.capture, subject.findings), Side(self.capture, self.findings)
+        if self.is_later_visit(subject):
+            return compare(own, other, relation=Relation.BEFORE_AFTER)
+        if self.good:
+            return compare(other, own, relation=Relation.KNOWN_GOOD)
+        return compare(own, other, relation=Relation.LEFT_RIGHT)
+
+    def title(self, subject: Subject) -> Wording:
+        """Which one it is, for the picture: never called good unless no fault was found in it."""
+        date = self.capture.text("created")[:10] or say("without a date")
+        if self.is_later_visit(subject):
+            if self.good:
+                return say("The same place, measured later ({date}): no fault found", date=date)
+            return say("The same place, measured later ({date})", date=date)
+        parts = (self.capture.text("mounting"), self.capture.text("vehicle") or self.capture.title)
+        name = ", ".join(part for part in parts if part) or say("without a name")
+        if self.good:
+            return say("Another sensor, in which no fault was found: {name} ({date})", name=name, date=date)
+        return say("Another sensor: {name} ({date})", name=name, date=date)

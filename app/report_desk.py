@@ -1,0 +1,303 @@
+"""The Report screen at work: edits go into the review, sheets are made in the background, and stored."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from functools import partial
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, QTimer
+from PySide6.QtWidgets import QFileDialog
+
+from analysis.errors import WornbandError
+from analysis.progress import Tick
+from analysis.reports.customer_page import program_words
+from analysis.reports.subject import Subject
+from analysis.review.job import FACTS, Job, Photo
+from analysis.review.sidecar import read_sidecar
+from app.reporting.languages import report_language
+from app.reporting.layout import Paper, lay_out
+from app.reporting.making import Wanted, beside_of, check_target, pages_of, store
+from app.reporting.materials import Materials, gather
+from app.reporting.placed import Sheet
+from app.review_keeper import ReviewKeeper
+from app.trouble import sentence
+from app.views.report_form import Entries
+from app.views.workshop_form import IMAGE_FILES, WorkshopForm
+
+if TYPE_CHECKING:
+    from app.main_window import Window
+
+MAKING = "report"
+_AFTER_MS = 150
+
+
+class ReportDesk(QObject):
+    """Joins the review and the findings to the Report screen of one window.
+
+    Parameters
+    ----------
+    window : Window
+        With its session, jobs, actions and report page made.
+    keeper : ReviewKeeper
+        Of the open review.
+    """
+
+    def __init__(self, window: Window, keeper: ReviewKeeper) -> None:
+        super().__init__(window)
+        self._window, self._keeper, self._page = window, keeper, window.report
+        self._materials: Materials | None = None
+        self._sheets: tuple[Sheet, ...] = ()
+        self._timer = QTimer(self)
+        self._timer.setSingleShot(True)
+        self._timer.setInterval(_AFTER_MS)
+        self._timer.timeout.connect(self._make)
+        self._choose_settings()
+        self._follow()
+
+    @property
+    def sheets(self) -> tuple[Sheet, ...]:
+        """The sheets that are shown; empty while there are none."""
+        return self._sheets
+
+    @property
+    def shown(self) -> bool:
+        """Whether the Report screen is in front."""
+        return self._window.pages.currentWidget() is self._page
+
+    def open(self) -> None:
+        """Bring the Report screen to the front."""
+        self._window.pages.setCurrentWidget(self._page)
+        self._show()
+        self._page.form.setFocus()
+
+    def close(self) -> None:
+        """Go back to Review; what is still being typed is taken."""
+        self._page.form.commit()
+        self._window.pages.setCurrentWidget(self._window.page)
+
+    def leave(self) -> None:
+        """Take what is still being typed, and save the review at once."""
+        self._page.form.commit()
+        self._timer.stop()
+        self._keeper.close()
+
+    def _read_review(self) -> None:
+        """Read the review beside the capture in the background."""
+        self._keeper.take(None)
+        capture = self._window.session.capture
+        path = capture.path if capture is not None else None
+        if path is not None and path.is_file():
+            doing = self.tr("Reading the review")
+            read = partial(read_sidecar, path)
+            self._window.jobs.run("review", doing, read, self._keeper.take, self._complain)
+
+    def _choose_settings(self) -> None:
+        settings, page = self._window.settings, self._page
+        page.paper.setCurrentIndex(max(page.paper.findData(settings.paper), 0))
+        page.language.setCurrentIndex(max(page.language.findData(settings.report_language), 0))
+
+    def _follow(self) -> None:
+        window, page = self._window, self._page
+        window.session.capture_changed.connect(self._read_review)
+        window.session.capture_changed.connect(self._show)
+        window.session.findings_changed.connect(self._show)
+        self._keeper.changed.connect(self._show)
+        self._keeper.problem.connect(self._page.problem_bar.show_problem)
+        page.form.edited.connect(self._edit)
+        page.form.other_wanted.connect(self._choose_other)
+        page.form.other_dropped.connect(lambda: self._set_other(""))
+        page.form.photos_wanted.connect(self._add_photos)
+        page.paper.activated.connect(self._change_paper)
+        page.language.activated.connect(self._change_language)
+        window.actions_by_name.connect(
+            {
+                "report": self.open,
+                "review": self.close,
+                "save_pdf": lambda: self._ask_and_save(".pdf"),
+                "save_html": lambda: self._ask_and_save(".html"),
+                "print_report": self.print_it,
+                "workshop": self._ask_workshop,
+            }
+        )
+        self._show_enabled()
+
+    # -- showing -----------------------------------------------------------------------------
+
+    def _show(self) -> None:
+        self._show_enabled()
+        subject = self._subject()
+        if not self.shown:
+            return
+        if subject is None:
+            self._sheets = ()
+            self._page.title.setText(self.tr("Report"))
+            self._page.show_empty(self.tr("The report appears here once a capture is open and examined."))
+            return
+        self._page.title.setText(self.tr("Report: {name}").format(name=subject.capture.title))
+        self._page.form.show_entries(_entries(subject))
+        self._timer.start()
+
+    def _show_enabled(self) -> None:
+        ready = self._subject() is not None
+        for name in ("report", "save_pdf", "save_html", "print_report"):
+            self._window.actions_by_name[name].setEnabled(ready)
+
+    def _subject(self) -> Subject | None:
+        session = self._window.session
+        if session.capture is None or session.findings is None:
+            return None
+        return Subject(session.capture, session.findings, review=self._keeper.review)
+
+    def _folder(self) -> Path:
+        capture = self._window.session.capture
+        return capture.path.parent if capture is not None and capture.path is not None else Path.cwd()
+
+    # -- making ------------------------------------------------------------------------------
+
+    def _make(self) -> None:
+        """Make the pages in the background; the latest edit wins."""
+        subject = self._subject()
+        if subject is None:
+            return
+        wanted, folder = self._wanted(), self._folder()
+        self._window.jobs.run(
+            MAKING,
+            self.tr("Making the report"),
+            lambda tick: _materials(subject, wanted, folder, tick),
+            self._take,
+            self._complain,
+        )
+
+    def _wanted(self) -> Wanted:
+        settings = self._window.settings
+        language = report_language(settings.report_language)
+        return Wanted(language=language, paper=settings.paper, workshop=settings.workshop)
+
+    def _take(self, materials: Materials) -> None:
+        self._materials = materials
+        self._lay_out()
+        if materials.troubles:
+            self._page.problem_bar.show_problem(materials.troubles[0])
+        else:
+            self._page.problem_bar.hide()
+
+    def _lay_out(self) -> None:
+        if self._materials is None:
+            return
+        try:
+            self._sheets = lay_out(self._materials, Paper(self._window.settings.paper))
+        except WornbandError as error:
+            self._complain(error)
+            return
+        self._page.preview.show_sheets(self._sheets)
+        self._page.show_content()
+
+    def _complain(self, error: Exception) -> None:
+        self._page.problem_bar.show_problem(sentence(error, self.tr("Making the report")))
+
+    # -- edits -------------------------------------------------------------------------------
+
+    def _edit(self, text: str, job: Job) -> None:
+        self._keeper.change(text, replace(self._keeper.review, job=job))
+
+    def _set_other(self, name: str) -> None:
+        self._edit(self.tr("choose what stands beside it"), replace(self._keeper.review.job, other=name))
+
+    def _choose_other(self) -> None:
+        kinds = self.tr("Captures ({patterns});;All files (*)").format(patterns="*.h5 *.hdf5 *.nc")
+        title = self.tr("Set a capture beside it")
+        chosen, _ = QFileDialog.getOpenFileName(self._window, title, str(self._folder()), kinds)
+        if chosen:
+            self._set_other(_kept_name(Path(chosen), self._folder()))
+
+    def _add_photos(self) -> None:
+        kinds = self.tr("Pictures ({patterns})").format(patterns=IMAGE_FILES)
+        title = self.tr("Add photos")
+        chosen, _ = QFileDialog.getOpenFileNames(self._window, title, str(self._folder()), kinds)
+        if chosen:
+            job = self._keeper.review.job
+            new = tuple(Photo(_kept_name(Path(name), self._folder())) for name in chosen)
+            self._edit(self.tr("add photos"), replace(job, photos=(*job.photos, *new)))
+
+    def _change_paper(self) -> None:
+        self._window.settings.paper = str(self._page.paper.currentData())
+        self._lay_out()
+
+    def _change_language(self) -> None:
+        self._window.settings.report_language = str(self._page.language.currentData())
+        self._timer.start()
+
+    def _ask_workshop(self) -> None:
+        form = WorkshopForm(self._window.settings.workshop, self._window)
+        form.accepted.connect(lambda: self._take_workshop(form))
+        form.open()
+
+    def _take_workshop(self, form: WorkshopForm) -> None:
+        self._window.settings.workshop = form.workshop
+        self._timer.start()
+
+    # -- storing -----------------------------------------------------------------------------
+
+    def _ask_and_save(self, suffix: str) -> None:
+        self._page.form.commit()
+        capture = self._window.session.capture
+        name = capture.path.stem if capture is not None and capture.path is not None else "report"
+        start = str(self._folder() / f"{name}-report{suffix}")
+        kinds = self.tr("Reports (*{suffix})").format(suffix=suffix)
+        chosen, _ = QFileDialog.getSaveFileName(self._window, self.tr("Save the report"), start, kinds)
+        if chosen:
+            path = Path(chosen)
+            self.save(path if path.suffix.lower() == suffix else Path(f"{path}{suffix}"))
+
+    def save(self, target: Path) -> None:
+        """Make the report as it is entered now and store it; what is wrong is said above the sheets."""
+        subject, wanted, folder = self._subject(), self._wanted(), self._folder()
+        if subject is None:
+            return
+        sources = [str(subject.capture.path or "")]
+        try:
+            check_target(target, sources)
+        except WornbandError as error:
+            self._complain(error)
+            return
+
+        def work(tick: Tick) -> Path:
+            store(_materials(subject, wanted, folder, tick), target, wanted.paper)
+            return target
+
+        self._window.jobs.run("save_report", self.tr("Saving the report"), work, self._saved, self._complain)
+
+    def _saved(self, target: Path) -> None:
+        self._page.problem_bar.hide()
+        self._window.statusBar().showMessage(self.tr("Saved: {path}").format(path=target), 8000)
+
+    def print_it(self) -> None:
+        """Ask for a printer and print the sheets that are shown."""
+        from app.report_print import print_sheets  # loads the printing system, needed for nothing else
+
+        self._page.form.commit()
+        if self._sheets and not print_sheets(self._sheets, self._page.title.text(), self._window):
+            self._page.problem_bar.show_problem(
+                self.tr("The printer cannot be used; save the report as PDF and print that instead.")
+            )
+
+
+def _entries(subject: Subject) -> Entries:
+    job = subject.review.job
+    facts = {key: subject.fact(key) for key in FACTS}
+    return Entries(job, facts, program_words(subject), Path(job.other).name if job.other else "")
+
+
+def _materials(subject: Subject, wanted: Wanted, folder: Path, tick: Tick) -> Materials:
+    other = subject.review.job.other
+    if not other:
+        return gather(pages_of(subject, None, wanted), folder)
+    with beside_of(str(folder / other), tick) as beside:
+        return gather(pages_of(subject, beside, wanted), folder)
+
+
+def _kept_name(path: Path, folder: Path) -> str:
+    """A path as the review keeps it: by its name alone where it lies beside the capture."""
+    return path.name if path.parent == folder else str(path)

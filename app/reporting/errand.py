@@ -1,0 +1,82 @@
+"""``wornband report``: the report of one capture, as PDF or as one HTML file."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TextIO
+
+from analysis.errors import WornbandError
+from analysis.reports.pages import Workshop
+from app.interrupts import Interrupts
+from app.printable import error_line, printable
+from app.progress_line import ProgressLine
+from app.reporting.languages import report_language
+from app.reporting.making import ReportError, Wanted, check_target, make_report
+
+
+def report(
+    path: str,
+    target: str,
+    *,
+    compare: str = "",
+    language: str = "en",
+    paper: str = "a4",
+    out: TextIO,
+    err: TextIO,
+) -> int:
+    """Make the report of one capture.
+
+    Parameters
+    ----------
+    path : str
+        The capture, as the caller named it.
+    target : str
+        Where to store it: ``.pdf`` or ``.html``.
+    compare : str
+        Another capture to set beside it; empty for none.
+    language : str
+        ``"en"`` or ``"de"``.
+    paper : str
+        ``"a4"`` or ``"letter"``.
+    out, err : TextIO
+        Standard output and standard error.
+
+    Returns
+    -------
+    int
+        0, 1 where it could not be made, 2 where `target` is no name for a report.
+    """
+    try:
+        check_target(Path(target), [path, compare])
+    except ReportError as error:
+        print(error_line(target, str(error)), file=err)
+        return 2
+    wanted = Wanted(compare, report_language(language), paper, _workshop())
+    try:
+        with Interrupts() as interrupts, ProgressLine(err) as progress:
+            progress.begin(path)
+
+            def tick(done: float) -> None:
+                interrupts.check()
+                progress.tick(done)
+
+            made = make_report(path, Path(target), wanted, tick)
+    except ReportError as error:
+        print(error_line(target, str(error)), file=err)
+        return 1
+    except WornbandError as error:
+        print(error_line(path, str(error)), file=err)
+        return 1
+    for trouble in made.troubles:
+        print(error_line(target, f"{trouble}; the report is made without it"), file=err)
+    print(f"{printable(target)}: {printable(made.pages.title)}", file=out)
+    return 0
+
+
+def _workshop() -> Workshop:
+    """As the window's settings keep it; empty where Qt is missing."""
+    try:
+        from app.settings import Settings
+    except ImportError:
+        return Workshop()
+    return Settings().workshop

@@ -1,0 +1,180 @@
+"""A report from a capture file to the bytes of its file: the errand and the window make it here."""
+
+from __future__ import annotations
+
+import datetime
+import os
+import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from analysis.captures.replacing import replaced_at_the_end
+from analysis.errors import WornbandError
+from analysis.progress import Tick, ignore, part
+from analysis.reports.pages import Pages, Workshop
+from analysis.reports.subject import Beside, Subject
+from analysis.reports.whole_report import whole_report
+from analysis.review.sidecar import read_sidecar
+from analysis.wording import ENGLISH, Language
+from app.analysing import examined
+from app.reporting.html import report_html
+from app.reporting.materials import Materials, gather
+
+SUFFIXES = (".pdf", ".html", ".htm")
+"""What a report can be stored as."""
+
+PAPERS = ("a4", "letter")
+
+
+class ReportError(WornbandError):
+    """A report cannot be made or stored."""
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """How a report is wanted.
+
+    Parameters
+    ----------
+    compare : str
+        Path of another capture; empty for the one that the review names, or none.
+    language : Language
+        Of the program's words.
+    paper : str
+        One of `PAPERS`.
+    workshop : Workshop
+        Who makes it.
+    today : str
+        The date on it; today's where it is empty.
+    """
+
+    compare: str = ""
+    language: Language = ENGLISH
+    paper: str = "a4"
+    workshop: Workshop = field(default_factory=Workshop)
+    today: str = ""
+
+
+def make_report(path: str, target: Path, wanted: Wanted, tick: Tick = ignore) -> Materials:
+    """Examine a capture and store its report.
+
+    Parameters
+    ----------
+    path : str
+        The capture.
+    target : Path
+        Where to store it; the suffix says as what. What is there is replaced when the new file is whole.
+    wanted : Wanted
+        How.
+    tick : Tick
+        Progress.
+
+    Returns
+    -------
+    Materials
+        What it was made from; its `troubles` say which pictures are missing.
+
+    Raises
+    ------
+    WornbandError
+        Where a capture cannot be read, or the report not be made or stored.
+    """
+    check_target(target, [path, wanted.compare])
+    with subject_of(path, part(tick, 0.0, 0.6)) as subject:
+        folder = Path(path).parent
+        other = wanted.compare or _named(folder, subject.review.job.other)
+        if not other:
+            materials = gather(pages_of(subject, None, wanted), folder)
+        else:
+            with beside_of(other, part(tick, 0.6, 0.9)) as beside:
+                materials = gather(pages_of(subject, beside, wanted), folder)
+    store(materials, target, wanted.paper)
+    tick(1.0)
+    return materials
+
+
+@contextmanager
+def subject_of(path: str, tick: Tick = ignore) -> Iterator[Subject]:
+    """A capture examined, with its review, open until the context ends; raises as `make_report`."""
+    with examined(path, tick=tick) as one:
+        review = read_sidecar(Path(path)).review
+        yield Subject(one.capture, one.findings, one.assumptions, review, one.why)
+
+
+@contextmanager
+def beside_of(path: str, tick: Tick = ignore) -> Iterator[Beside]:
+    """Another capture examined, open until the context ends; raises as `make_report`."""
+    with examined(path, tick=tick) as one:
+        yield Beside(one.capture, one.findings)
+
+
+def pages_of(subject: Subject, beside: Beside | None, wanted: Wanted) -> Pages:
+    """The pages of a report."""
+    return whole_report(
+        subject,
+        beside=beside,
+        workshop=wanted.workshop,
+        language=wanted.language,
+        today=wanted.today or datetime.date.today().isoformat(),
+    )
+
+
+def store(materials: Materials, target: Path, paper: str) -> None:
+    """Write the file, whole or not at all.
+
+    Raises
+    ------
+    ReportError
+        Where it cannot be made or written.
+    """
+    data = report_bytes(materials, target.suffix.lower(), paper)
+    with replaced_at_the_end(target, ReportError) as temporary:
+        temporary.write_bytes(data)
+
+
+def report_bytes(materials: Materials, suffix: str, paper: str) -> bytes:
+    """The bytes of the file."""
+    if suffix != ".pdf":
+        return report_html(materials).encode("utf-8")
+    _begin_qt()
+    from app.reporting.layout import Paper, lay_out
+    from app.reporting.pdf import report_pdf
+
+    pages = materials.pages
+    sheets = lay_out(materials, Paper(paper))
+    return report_pdf(sheets, title=pages.title, language=pages.language, fingerprint=pages.fingerprint)
+
+
+def check_target(target: Path, sources: list[str]) -> None:
+    """Refuse to store a report over a capture, or as something else than PDF or HTML.
+
+    Raises
+    ------
+    ReportError
+        With what to do instead.
+    """
+    if target.suffix.lower() not in SUFFIXES:
+        raise ReportError("a report is stored as PDF or HTML", "end its name in .pdf or .html")
+    for source in sources:
+        if source and target.exists() and Path(source).exists() and target.samefile(source):
+            raise ReportError("the report would replace the capture", "choose another name")
+
+
+def _named(folder: Path, name: str) -> str:
+    return str(folder / name) if name else ""
+
+
+def _begin_qt() -> None:
+    """Qt for letters and pages alone: no screen is needed for it."""
+    if sys.platform.startswith("linux"):
+        os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    from app.window import NoWindowError, application
+
+    try:
+        application()
+    except NoWindowError as error:
+        raise ReportError(
+            "a PDF needs Qt, which cannot be loaded here", f"{error.action}; or store it as .html"
+        ) from error
