@@ -211,7 +211,7 @@ def _elsewhere(studies: Studies, places: Sequence[tuple[Role, Place]]) -> tuple[
                 weight = substance(event, item, role)
                 if weight > 0.0 and not explained(event.travel_percent, places, role):
                     (rest if still else off).add(event, weight)
-    return off.weight(), max(off.deepest, rest.deepest), rest.weight()
+    return off.weight(), max(off.depth, rest.depth), rest.weight()
 
 
 class _Openings:
@@ -224,6 +224,12 @@ class _Openings:
     def add(self, event: Disturbance, weight: float) -> None:
         self.rows.append((event.travel_percent, float(np.sign(event.depth)), weight))
         self.deepest = max(self.deepest, weight * abs(event.depth))
+
+    @property
+    def depth(self) -> float:
+        """How deep the deepest went, in %; less where the directions agree with no open contact."""
+        total = sum(row[2] for row in self.rows)
+        return self.deepest * self.weight() / total if total > 0.0 else 0.0
 
     def weight(self) -> float:
         """Sum of the weights, less where the directions agree with no level of an open contact.

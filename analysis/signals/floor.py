@@ -31,6 +31,8 @@ class Floor:
         Nothing below this is told: the recorder's step flickers by itself.
     most_percent : float
         Nothing above this is noise, where the recorder's step is larger than the noise and so bounds it.
+    upper_ratio : float
+        Level that one cell in thirty exceeds without being told, as a multiple of the usual one.
     """
 
     usual: UsualLevel
@@ -38,6 +40,7 @@ class Floor:
     margin_percent: float
     least_percent: float = 0.0
     most_percent: float = float("inf")
+    upper_ratio: float = 0.0
     _typical: float = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
@@ -47,9 +50,23 @@ class Floor:
 
     def at(self, travel_percent: NDArray[np.float32]) -> NDArray[np.float32]:
         """Floor at each position, in % of the feed, same shape."""
-        floor = self.usual.at(travel_percent) * np.float32(self.ratio) + np.float32(self.margin_percent)
-        most = max(self.most_percent, self.least_percent)
-        return np.asarray(np.clip(floor, self.least_percent, most), dtype=np.float32)
+        usual = self.usual.at(travel_percent)
+        floor = usual * np.float32(self.ratio) + np.float32(self.margin_percent)
+        if np.isfinite(self.most_percent):
+            # What noise adds to a step grows along the travel as the noise does.
+            growth = np.maximum(usual / self.usual.at(self.usual.centre), np.float32(1.0))
+            floor = np.minimum(floor, np.float32(self.most_percent) * growth)
+        return np.asarray(np.maximum(floor, np.float32(self.least_percent)), dtype=np.float32)
+
+    def unrest_at(self, travel_percent: NDArray[np.float32]) -> NDArray[np.float32]:
+        """Level beyond which a cell is restless, in % of the feed, same shape.
+
+        Ripple of the feed is near its peak most of the time, so a share of the floor alone would not do; a
+        flicker of one step of the recorder is not unrest.
+        """
+        usual = self.usual.at(travel_percent) * np.float32(self.upper_ratio)
+        share = np.float32(RESTLESS) * self.at(travel_percent)
+        return np.asarray(np.maximum(np.maximum(usual, share), np.float32(0.95 * self.least_percent)))
 
     def typical(self) -> float:
         """Floor in the middle of the travel, in % of the feed."""

@@ -39,7 +39,7 @@ FOLLOWED_HZ = 100.0
 FINE_STEP_PERCENT = 0.4
 """A recorder with larger steps draws stairs; a path that followed them would follow break-up as well."""
 
-COARSE_HZ = 25.0
+COARSE_HZ = 40.0
 """Motion below this is followed however coarse the steps: a wheel hops at 10 to 15 Hz."""
 
 BRIDGE_S = 0.016

@@ -17,7 +17,7 @@ from analysis.captures.model import Role
 from analysis.signals.crossings import LEAST_STROKE_PERCENT, find_crossings
 from analysis.signals.events import travel_disturbances
 from analysis.signals.facts import Crossing, TrackSurvey
-from analysis.signals.floor import RESTLESS, Floor, RecordSurvey
+from analysis.signals.floor import Floor, RecordSurvey
 from analysis.signals.motion import Motion
 from analysis.signals.noise import usual_level
 from analysis.signals.steadiness import extreme_level
@@ -82,8 +82,7 @@ def survey_record(
     floor = replace(floor, most_percent=min(floor.most_percent, most_percent))
     departure, level = np.nan_to_num(motion.departure), floor.at(motion.travel_percent)
     excess = np.maximum(departure - level, np.float32(0.0))
-    # A flicker of one step of the recorder is not unrest.
-    restless = departure > np.maximum(np.float32(RESTLESS) * level, np.float32(0.95 * floor.least_percent))
+    restless = departure > floor.unrest_at(motion.travel_percent)
     common = np.zeros(len(excess), dtype=np.bool_)
     if other_percent is not None:
         # Cross-talk of a recorder carries a few per cent of a channel into its neighbours; a disturbance of
@@ -104,7 +103,8 @@ def _floor(motion: Motion, step_percent: float) -> Floor:
     extreme, _ = extreme_level(shares, quantiles=(0.75, 0.97), among=among)
     least = 1.2 * step_percent + LEAST_BREAKUP_PERCENT
     most = _most_by_steps(departures, step_percent)
-    return Floor(usual, max(extreme, 1.0), LEAST_BREAKUP_PERCENT, least, most)
+    upper = float(np.quantile(shares, 0.97)) if len(shares) else 0.0
+    return Floor(usual, max(extreme, 1.0), LEAST_BREAKUP_PERCENT, least, most, upper)
 
 
 def _most_by_steps(departures: NDArray[np.float32], step_percent: float) -> float:
