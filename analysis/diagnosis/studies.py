@@ -131,16 +131,7 @@ def study(capture: Capture, profile: SensorProfile, *, tick: Tick = ignore) -> S
     Cancelled
         Where `tick` says so.
     """
-    records = _split(capture.records)
-    records = [item for item in records if len(item) and any(channel.role for channel in item.channels)]
-    feed, measured = _feed(records, profile, part(tick, 0.0, 0.1))
-    total = sum(len(item) for item in records) or 1
-    reduced, done = [], 0
-    for record in records:
-        share = part(tick, 0.1 + 0.8 * done / total, 0.1 + 0.8 * (done + len(record)) / total)
-        reduced.append((record, reduce_record(record, feed, tick=share)))
-        done += len(record)
-    studies = tuple(_steadied(*reduced.pop(0)) for _ in range(len(reduced)))
+    studies, feed, measured = _reduced(capture, profile, tick)
     motions = _motions(studies, {role: _traced(studies, role) for role in TRACKS})
     for role in TRACKS:
         studies = tuple(
@@ -151,19 +142,42 @@ def study(capture: Capture, profile: SensorProfile, *, tick: Tick = ignore) -> S
     return Studies(capture, profile, feed, studies, _tracks(studies), measured)
 
 
-def _split(records: Sequence[Record]) -> list[Record]:
-    """Records, a lone one of one channel split by the wire that the probe was held to."""
+def _reduced(
+    capture: Capture, profile: SensorProfile, tick: Tick
+) -> tuple[tuple[Study, ...], Feed, frozenset[Role]]:
+    """Every record as cells, with the feed to reckon with and which of its wires were measured."""
+    records, whole = _split(capture.records)
+    records = [item for item in records if len(item) and any(channel.role for channel in item.channels)]
+    feed, measured = _feed(records, profile, part(tick, 0.0, 0.1))
+    total = sum(len(item) for item in records) or 1
+    studies, done = [], 0
+    for record in records:
+        share = part(tick, 0.1 + 0.8 * done / total, 0.1 + 0.8 * (done + len(record)) / total)
+        if whole is None or feed != Feed():
+            studies.append(_steadied(record, reduce_record(record, feed, tick=share)))
+        else:  # a lone record that was not split is reduced already, with the feed that stands in by default
+            studies.append(_steadied(record, whole))
+        done += len(record)
+    return tuple(studies), feed, measured
+
+
+def _split(records: Sequence[Record]) -> tuple[list[Record], RecordCells | None]:
+    """Records, a lone one of one channel split by the wire that the probe was held to.
+
+    Where it was held to one only, its cells come along, so that nobody need reduce it again.
+    """
     if (
         len(records) != 1
         or len(records[0].channels) != 1
         or records[0].step not in (None, Step.SWEEP, Step.ROAD)
     ):
-        return list(records)
+        return list(records), None
     record = records[0]
     if record.channels[0].role is not Role.SIGNAL or not len(record):
-        return list(records)
+        return list(records), None
     cells = reduce_record(record, Feed())
-    return list(split_by_wire(record, cells.volts[Role.SIGNAL], cells.cell_s))
+    parts = split_by_wire(record, cells.volts[Role.SIGNAL], cells.cell_s)
+    return list(parts), cells if len(parts) == 1 else None
 
 
 def _feed(records: Sequence[Record], profile: SensorProfile, tick: Tick) -> tuple[Feed, frozenset[Role]]:
