@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication
 from PySide6.QtWidgets import QFileDialog, QLabel, QMainWindow, QMenu, QProgressBar, QStackedWidget
 
@@ -15,6 +15,7 @@ from app.drawing import icons
 from app.drawing.theme import palette_for, style_sheet
 from app.focus import Focus
 from app.jobs import Jobs
+from app.language_menu import LanguageMenu
 from app.playback import SPEEDS
 from app.report_desk import ReportDesk
 from app.report_page import ReportPage
@@ -39,7 +40,14 @@ class Window(QMainWindow):
         How captures are opened and examined.
     settings : Settings
         What is remembered from one time to the next.
+
+    Signals
+    -------
+    language_chosen(setting)
+        Another language is wanted; a window is built in one, and keeps it.
     """
+
+    language_chosen = Signal(str)
 
     def __init__(self, tools: Tools, settings: Settings) -> None:
         super().__init__()
@@ -128,6 +136,7 @@ class Window(QMainWindow):
             if menu == "View":
                 made.addSeparator()
                 made.addMenu(self._colours_menu())
+                made.addMenu(self._language_menu())
 
     def _colours_menu(self) -> QMenu:
         menu = QMenu(self.tr("Colours"), self)
@@ -136,6 +145,11 @@ class Window(QMainWindow):
             action = QAction(text, menu)
             action.triggered.connect(lambda _checked=False, name=name: self._choose_colours(name))
             menu.addAction(action)
+        return menu
+
+    def _language_menu(self) -> QMenu:
+        menu = LanguageMenu(self.settings, self)
+        menu.chosen.connect(self.language_chosen)
         return menu
 
     def _lay_out_status(self) -> None:

@@ -6,9 +6,11 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QMenu, QSplitter, QToolButton, QVBoxLayout, QWidget
 
+from analysis.wording import say
 from app.actions import Actions
 from app.drawing import icons
 from app.drawing.theme import Palette
+from app.language import said
 from app.playback import SPEEDS
 from app.views.elided_label import ElidedLabel
 from app.views.events import EventsView
@@ -102,7 +104,7 @@ class ReviewPage(QWidget):
         self.trace.add_tool(self.button("lanes", heading=True))
         self.trace.add_empty_tool(self.button("open", text=True))
         self.track.add_tool(self.button("run", text=True, heading=True))
-        self.speed.addItems([f"{speed:g}×" for speed in SPEEDS])
+        self.speed.addItems([said(say("{speed:g}×", speed=speed)) for speed in SPEEDS])
         self.speed.setCurrentIndex(SPEEDS.index(1.0))
         self.speed.setToolTip(self.tr("How fast the arm runs (, and .)"))
         self.speed.setAccessibleName(self.tr("Speed of the arm"))

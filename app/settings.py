@@ -101,6 +101,15 @@ class Settings:
         self._store.setValue("report_language", value)
 
     @property
+    def language(self) -> str:
+        """Language of the window: ``"system"``, or a code as in ISO 639-1."""
+        return str(self._store.value("language", "system"))
+
+    @language.setter
+    def language(self, value: str) -> None:
+        self._store.setValue("language", value)
+
+    @property
     def geometry(self) -> QByteArray:
         """The window's place and size; empty the first time."""
         kept = self._store.value("geometry")

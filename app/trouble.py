@@ -11,6 +11,7 @@ from types import TracebackType
 from PySide6.QtCore import QCoreApplication, QStandardPaths
 
 from analysis.errors import WornbandError
+from app.language import said
 
 _LOG = logging.getLogger("wornband")
 
@@ -26,20 +27,17 @@ def sentence(error: BaseException, doing: str) -> str:
         What was being done: ``"Opening rear-left.h5"``.
     """
     if isinstance(error, WornbandError):
-        text = str(error)
+        text = said(error.sentence)
         return text[:1].upper() + text[1:] + ("" if text.endswith(".") else ".")
     _LOG.error("unforeseen while: %s", doing, exc_info=error)
     written = log_file()
-    where = (
-        QCoreApplication.translate("trouble", " It was written to {file}.").format(file=written)
-        if written
-        else ""
-    )
-    return (
-        QCoreApplication.translate(
-            "trouble", "{doing}: something unforeseen went wrong ({kind}: {text})."
-        ).format(doing=doing, kind=type(error).__name__, text=str(error) or "–")
-        + where
+    told = QCoreApplication.translate(
+        "trouble", "{doing}: something unforeseen went wrong ({kind}: {text})."
+    ).format(doing=doing, kind=type(error).__name__, text=str(error) or "–")
+    if written is None:
+        return told
+    return f"{told} " + QCoreApplication.translate("trouble", "It was written to {file}.").format(
+        file=written
     )
 
 

@@ -1,8 +1,8 @@
 """Every text for people, found in the sources: what a catalogue must hold.
 
 Found are the literals given to ``self.tr``, to a module's own ``_tr``, to ``QCoreApplication.translate`` and
-to ``_spec`` (an action's words), and the templates given to ``say``, ``plural`` and ``Template``; and the titles
-and sources of the built-in sensor profiles. A text that is no literal cannot be found: that is an error.
+to ``_spec`` (an action's words), the templates given to ``say``, ``plural`` and ``Template``, and the titles and
+sources of the built-in sensor profiles. A text that is no literal cannot be found: that is an error.
 """
 
 from __future__ import annotations
@@ -55,7 +55,7 @@ def messages_of_text(text: str, file: str) -> tuple[tuple[str, str], ...]:
         As `messages_of_sources`.
     """
     tree = ast.parse(text)
-    return tuple(_Finder(file, _own_context(tree)).found_in(tree))
+    return tuple(_Finder(file, _own_context(tree), _of_wording(tree)).found_in(tree))
 
 
 def field_names(template: str) -> list[tuple[str, str, str]]:
@@ -106,6 +106,17 @@ def _own_context(tree: ast.Module) -> str:
     return ""
 
 
+def _of_wording(tree: ast.Module) -> set[str]:
+    """What a module takes from `analysis.wording`: elsewhere ``say`` may be anything."""
+    imports = (node for node in ast.walk(tree) if isinstance(node, ast.ImportFrom))
+    return {
+        name.asname or name.name
+        for node in imports
+        if node.module == "analysis.wording"
+        for name in node.names
+    }
+
+
 def _called(call: ast.Call) -> str:
     """The bare name of what is called."""
     if isinstance(call.func, ast.Attribute):
@@ -126,14 +137,15 @@ def _literals(node: ast.expr) -> list[str]:
 class _Finder:
     """Walks one module, knowing the class that it is in."""
 
-    def __init__(self, file: str, own_context: str) -> None:
+    def __init__(self, file: str, own_context: str, of_wording: set[str]) -> None:
         self._file = file
+        self._templates = {name: count for name, count in _TEMPLATES.items() if name in of_wording}
         self._own_context = own_context
 
     def found_in(self, node: ast.AST, context: str = "") -> Iterator[tuple[str, str]]:
         for child in ast.iter_child_nodes(node):
-            if isinstance(child, ast.FunctionDef) and child.name in ("_tr", "say", "plural"):
-                continue  # they hand on what they are given
+            if isinstance(child, ast.FunctionDef) and child.name == "_tr":
+                continue  # it hands on what it is given
             inner = child.name if isinstance(child, ast.ClassDef) else context
             if isinstance(child, ast.Call):
                 yield from self._of_call(child, context)
@@ -141,8 +153,8 @@ class _Finder:
 
     def _of_call(self, call: ast.Call, context: str) -> Iterator[tuple[str, str]]:
         name = _called(call)
-        if name in _TEMPLATES and isinstance(call.func, ast.Name):
-            for text in self._texts(call, call.args[: _TEMPLATES[name]]):
+        if name in self._templates and isinstance(call.func, ast.Name):
+            for text in self._texts(call, call.args[: self._templates[name]]):
                 if any(letter.isalpha() for letter in free_text(text)):
                     yield ANALYSIS, text
         elif name == "tr" and isinstance(call.func, ast.Attribute):

@@ -190,6 +190,19 @@
     </message>
 </context>
 <context>
+    <name>LanguageMenu</name>
+    <message>
+        <source>Language</source>
+        <extracomment>app/language_menu.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As the desktop</source>
+        <extracomment>app/language_menu.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>OverviewView</name>
     <message>
         <source>Overview of the whole record</source>
@@ -1620,7 +1633,7 @@
     </message>
     <message>
         <source>The harness was not wiggled with the signal watched.</source>
-        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <extracomment>analysis/diagnosis/evidence.py, analysis/reports/customer_words.py</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2414,27 +2427,907 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The sensor tells the car how high it stands at this corner. It is a little arm that slides along a track; the voltage it gives should follow the arm smoothly.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sensor tells the engine how far the pedal or the throttle is open. It is an arm that slides along a track; the voltage it gives should follow the arm smoothly.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sensor tells the control unit a position. It is an arm that slides along a track; the voltage it gives should follow the arm smoothly.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At one place it drops out instead, each time the arm passes: the car is told a wrong position for moments.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Here it drops out at any position, as a loose contact does. A new sensor would not cure that.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sensor can only be as good as its supply, and that was not as it should be. A new sensor may not cure that.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sensor can only be as good as its ground, and that was not as it should be. A new sensor may not cure that.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It reads beyond its normal range without breaking up. It may be telling the truth: about the height, a bent link, or a part that does not belong there.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was recorded is not the sensor's own signal, so that nothing can be concluded from it.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It did, wherever it was tested. That holds for the travel and the conditions of the test; a fault that comes and goes may have been away.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was recorded fits more than one explanation, or leaves out what would decide it.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The car may level itself wrongly, without warning, and the lamps may point too high. Nobody should reach under it unless it stands on stands. If it sits visibly low or leans, it should not be driven. Otherwise drive with care; the maker's instructions decide.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The engine may hesitate, jerk or lose power without warning. It should not be driven further than the workshop until this is cleared up; the maker's instructions decide.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The system that uses this sensor may act on a wrong position. What may be driven is for the maker's instructions and the technician to say.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This measurement does not answer that. As long as the complaint is there, it is to be taken seriously: the technician and the maker's instructions decide.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This measurement gives no reason not to. It does not answer the complaint by itself; the technician and the maker's instructions decide.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A track that breaks up does not heal. As a rule the place grows and the complaint comes more often.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A fault inside the sensor does not heal; the complaint will come back.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A bad contact comes and goes, and as a rule comes more often, above all in the wet and on bad roads.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other systems on the same supply may be disturbed too.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other systems on the same ground may be disturbed too.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The system that uses this sensor may go on acting on a wrong position.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This cannot be said before the cause is found.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing follows from this measurement. If the complaint comes back, it should be measured again then.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace the position sensor, calibrate it by the maker's method, and measure again in the same way.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find the bad contact in the signal wire, its plugs or the sensor's pins, repair it, and measure again.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find what disturbs the supply of the sensor, before any part is replaced, and measure again.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find the bad ground connection, before any part is replaced, repair it, and measure again.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure the height, look at the linkage and check that the part is the right one, before it is replaced.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure again. No part should be bought on this measurement.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No part should be replaced on this measurement. If the complaint goes on, look further.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure what is missing. No part should be bought on this measurement.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Confirm it before a part is bought: measure again what page two lists as not shown, or set the sensor beside a known good one.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wiring beyond the points that were probed, other sensors, other causes of the complaint, and whatever the system itself has suffered. Nobody opened the sensor.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Anything that was not measured: other sensors, wiring beyond the points that were probed, and other causes of the complaint.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Vehicle</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Registration</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>VIN</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Odometer, km</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <source>Odometer</source>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Job</source>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured on</source>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sensor</source>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calibration</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>calibrated by the maker's method</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fault codes cleared, and none came back</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>heights or end positions measured</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>road test done</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>captured again in the same way</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For the customer</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was complained of</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fault codes: {codes}, and {more} more on the evidence page.</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fault codes: {codes}</source>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not shown: {points}</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The program's confidence: {odds} in 100. Of a hundred findings with this confidence about as many are right; it is not a degree of wear.</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it means</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Can it be driven?</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If it is left</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What we recommend</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What that does not include</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes of the technician</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Our offer</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I approve the work above.</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I decline it.</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signature of the customer</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tax</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tax, {percent:g} %</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Total</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After the repair</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sensor ground was not recorded.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The reference was not recorded.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether the probes sat right was not shown.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That it is the same spot every time was not shown.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the arm normally rests was not tested.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Very likely</source>
+        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probably</source>
+        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More likely than not,</source>
+        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is possible, but not shown, that</source>
+        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{sure} the position sensor is worn: its output breaks up{place}.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{sure} the position sensor is faulty: its output breaks up{place}.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{sure} the fault is a bad contact in the signal wire or its plugs, not a worn sensor.</source>
+        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{sure} the fault is in the supply that feeds the position sensor. What pulls it down has yet to be found.</source>
+        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{sure} the fault is in the ground connection of the position sensor. Where has yet to be found.</source>
+        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{sure} the position sensor reads outside its normal range. The height and the linkage come first; then the sensor.</source>
+        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The measurement cannot be used and has to be made again. It says nothing about the vehicle yet.</source>
+        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No fault was seen in the position sensor and the wires that were measured{tested}.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The measurement does not show yet what is wrong. More has to be measured before a part is bought.</source>
+        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The program found a place where the sensor's output breaks up; the technician does not accept that finding. It is not shown what is wrong.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> at the same place of its travel (around {travel_percent:.0f} %) on {noisy} of {passes} crossings</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> and at one other place</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> and at {more} other places</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, in {first:.0f}–{last:.0f} % of its travel (with gaps)</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, in {first:.0f}–{last:.0f} % of its travel</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>VIN</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Technician</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mounting</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part number</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Earlier repairs</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recorder</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A fingerprint proves that the file is unchanged since the fingerprint was taken. It does not prove who took it, nor that the capture was true.</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accepted by the technician</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>edges adjusted by the technician</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dismissed by the technician</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signal</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>second signal</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reference</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ground</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supply</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>zero</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>check</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wiggle</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sweep</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hold</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>road</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tap</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>heat</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cold</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wet</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unplugged</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A limit that names a maker and a model is that maker's published service figure. Where it is another model than this car, it stands in for this car's own, which was not at hand.</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none disclosed</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For whoever measures this again</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The car and the job</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fault code</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The standard's wording (SAE J2012)</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it was measured</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wire</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plug and pin</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probed at</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Against</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accuracy</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>State of the car</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it showed</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not stated; assumed</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>±({gain_percent:g} % + {offset_mv:g} mV), stated</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plugged in</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ignition {value}</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>engine {value}</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>load: {value}</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{value} °C</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was shown or ruled out, and by which record</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>State</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Statement</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was not tested, or not shown</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it was set beside</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capture</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found there</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>SHA-256 of its file</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words of page one changed by the technician. The program's were: {text}</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marker of the technician: {words}</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the technician said</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Band at {place}, {sure}: {choice}</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{first}, to {place}.</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>SHA-256 of the file</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fingerprint of the content</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sensor profile</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Analysis version</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What this was made from</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} sensor/switch {letter} circuit</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} sensor/switch {letter} circuit range/performance</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} sensor/switch {letter} circuit low</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} sensor/switch {letter} circuit high</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} sensor/switch {letter} circuit intermittent</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throttle/pedal position</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sensor reference voltage {letter} circuit/open</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sensor reference voltage {letter} circuit low</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sensor reference voltage {letter} circuit high</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throttle/pedal position sensor/switch {pair} voltage correlation</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>defined by the maker</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>see SAE J2012</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Odometer, km</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
         <translation type="unfinished"></translation>
     </message>
@@ -2445,26 +3338,6 @@
     </message>
     <message>
         <source>Fault codes</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Sensor</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Mounting</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Part number</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Recorder</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
         <translation type="unfinished"></translation>
     </message>
@@ -2495,11 +3368,6 @@
     </message>
     <message>
         <source>Made from</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Capture</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
         <translation type="unfinished"></translation>
     </message>
@@ -2535,31 +3403,6 @@
     </message>
     <message>
         <source>, both ways</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>signal</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>second signal</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>reference</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>ground</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>supply</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
         <translation type="unfinished"></translation>
     </message>
@@ -2604,11 +3447,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Record</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Bands</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
         <translation type="unfinished"></translation>
@@ -2620,21 +3458,6 @@
     </message>
     <message>
         <source>{noisy} of {passes}</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>State</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Statement</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Records</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
         <translation type="unfinished"></translation>
     </message>
@@ -2709,21 +3532,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>SHA-256 of the file</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Sensor profile</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Analysis version</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>{quantity} (uncertainty unknown)</source>
         <extracomment>analysis/reports/quantities.py</extracomment>
         <translation type="unfinished"></translation>
@@ -2751,6 +3559,116 @@
     <message>
         <source>{count} crossings</source>
         <extracomment>analysis/reports/quantities.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A good sensor, as modelled (not measured)</source>
+        <extracomment>analysis/reports/report_pictures.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This sensor</source>
+        <extracomment>analysis/reports/report_pictures.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far the signal breaks up, in % of the supply, along the sensor's travel: flat is good. Each faint line is one pass of the arm, the bold line the worst of them; a hatched stretch is a place where it breaks up again and again, and along a grey foot nothing was tested.</source>
+        <extracomment>analysis/reports/report_pictures.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{first} The grey floor is what this recorder cannot see.</source>
+        <extracomment>analysis/reports/report_pictures.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The signal while the arm passes the place (hatched), record {record}: it should follow the dashed line.</source>
+        <extracomment>analysis/reports/report_pictures.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The deepest disturbance, record {record} at {time_s:.2f} s.</source>
+        <extracomment>analysis/reports/report_pictures.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without a date</source>
+        <extracomment>analysis/reports/subject.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same place, measured later ({date}): no fault found</source>
+        <extracomment>analysis/reports/subject.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same place, measured later ({date})</source>
+        <extracomment>analysis/reports/subject.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without a name</source>
+        <extracomment>analysis/reports/subject.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another sensor, in which no fault was found: {name} ({date})</source>
+        <extracomment>analysis/reports/subject.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another sensor: {name} ({date})</source>
+        <extracomment>analysis/reports/subject.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time, s</source>
+        <extracomment>analysis/reports/trace_picture.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signal, V</source>
+        <extracomment>analysis/reports/trace_picture.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <extracomment>analysis/reports/trace_picture.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a good sensor for the same movement, modelled</source>
+        <extracomment>analysis/reports/trace_picture.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The signal in volts from {start:.2f} to {stop:.2f} s of record {record}, where it breaks up most clearly.</source>
+        <extracomment>analysis/reports/trace_picture.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>travel, %</source>
+        <extracomment>analysis/reports/track_picture.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>break-up, %</source>
+        <extracomment>analysis/reports/track_picture.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Break-up of the sensor's output along its travel: it stands out between {start:.0f} and {stop:.0f} per cent of travel.</source>
+        <extracomment>analysis/reports/track_picture.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Break-up of the sensor's output along its travel: no place stands out.</source>
+        <extracomment>analysis/reports/track_picture.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{first} Below it, on the same scale: {second}.</source>
+        <extracomment>analysis/reports/track_picture.py</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2854,56 +3772,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{sure} the fault is a bad contact in the signal wire or its plugs, not a worn sensor.</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{sure} the fault is in the supply that feeds the position sensor. What pulls it down has yet to be found.</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{sure} the fault is in the ground connection of the position sensor. Where has yet to be found.</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{sure} the position sensor reads outside its normal range. The height and the linkage come first; then the sensor.</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The measurement cannot be used and has to be made again. It says nothing about the vehicle yet.</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The measurement does not show yet what is wrong. More has to be measured before a part is bought.</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Very likely</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Probably</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>More likely than not,</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>It is possible, but not shown, that</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>its output breaks up</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
         <translation type="unfinished"></translation>
@@ -2936,6 +3804,36 @@
     <message>
         <source>the position sensor and the wires that were measured, in {first}–{last} % of its travel (with gaps)</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet {page} of {pages}</source>
+        <extracomment>analysis/reports/whole_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>position sensor</source>
+        <extracomment>analysis/reports/whole_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Test report: {sensor}, {mounting}</source>
+        <extracomment>analysis/reports/whole_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Test report: {sensor}</source>
+        <extracomment>analysis/reports/whole_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{file} · SHA-256 {digest}… · report made on {today}</source>
+        <extracomment>analysis/reports/whole_report.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{file} · SHA-256 {digest}…</source>
+        <extracomment>analysis/reports/whole_report.py</extracomment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3124,11 +4022,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{first} and {second}</source>
-        <extracomment>analysis/wording.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Three-wire position sensor, 5 V</source>
         <extracomment>analysis/diagnosis/sensor_profiles/generic-ratiometric.toml</extracomment>
         <translation type="unfinished"></translation>
@@ -3237,6 +4130,11 @@
         <source>closed 0.4-0.6 V, open up to 4.5 V: Kia Sephia 1997 and Isuzu Oasis 1996, Throttle Position Sensor; margins: common practice, no source</source>
         <extracomment>analysis/diagnosis/sensor_profiles/throttle.toml</extracomment>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{first} and {second}</source>
+        <extracomment>analysis/wording.py</extracomment>
+        <translation type="vanished"></translation>
     </message>
 </context>
 <context>

@@ -23,6 +23,7 @@ from analysis.reports.quantities import travel, volts
 from analysis.reports.verdicts import is_watched, verdict_name
 from app.drawing import icons
 from app.drawing.theme import LIGHT, Palette
+from app.language import said
 from app.views.caution_strip import CautionStrip
 from app.views.pane import Pane
 from app.views.tall_enough import TallEnough
@@ -179,19 +180,23 @@ class EvidenceView(Pane):
     def _verdict(self, findings: Findings) -> None:
         verdict = findings.verdict
         tone = getattr(self._palette, _CALM.get(verdict.code, "bad"))
-        headline = _text(verdict_name(verdict.code), f"font-size: 21pt; font-weight: 700; color: {tone};")
+        headline = _text(
+            said(verdict_name(verdict.code)), f"font-size: 21pt; font-weight: 700; color: {tone};"
+        )
         headline.setAccessibleName(self.tr("Verdict"))
         self._layout.addWidget(headline)
         if verdict.code is not VerdictCode.INCONCLUSIVE:
-            how_sure = in_words(verdict.confidence)
+            how_sure = said(in_words(verdict.confidence))
             self._layout.addWidget(_text(how_sure, "font-size: 12pt; font-weight: 600;"))
-        self._layout.addWidget(_text(verdict.summary))
+        self._layout.addWidget(_text(said(verdict.summary)))
         if verdict.possible_causes:
-            causes = self.tr("Possible: {causes}.").format(causes="; ".join(verdict.possible_causes))
+            causes = self.tr("Possible: {causes}.").format(
+                causes="; ".join(map(said, verdict.possible_causes))
+            )
             self._layout.addWidget(_text(causes, quiet=True))
 
     def _band(self, index: int, band: Band) -> QFrame:
-        title = travel(band.travel)
+        title = said(travel(band.travel))
         watched = is_watched(band)
         card = PressRow(self.tr("Band {span}").format(span=title))
         card.setObjectName("bandCard")
@@ -207,7 +212,7 @@ class EvidenceView(Pane):
         head.setObjectName("pressText")
         layout.addWidget(head)
         lines = [
-            f"{in_words(band.confidence)} · {volts(band.volts)}",
+            f"{said(in_words(band.confidence))} · {said(volts(band.volts))}",
             self.tr("{noisy} of {passes} crossings break up, up to {worst} %").format(
                 noisy=band.noisy_passes, passes=band.passes, worst=f"{band.output_smoothness_percent:.0f}"
             ),
@@ -231,16 +236,16 @@ class EvidenceView(Pane):
             self._section(self.tr("Readings"))
         for check in findings.checks:
             mark, tone = _RESULTS[check.result]
-            said = check_sentence(check)
-            text = f"{names[check.record]}: {said}" if check.record in names else said
+            line = said(check_sentence(check))
+            text = f"{names[check.record]}: {line}" if check.record in names else line
             self._layout.addWidget(self._row(mark, tone, text, check.record, quiet=False))
 
     def _statement(self, statement: Statement) -> QWidget:
         mark, tone = _STATES[statement.state]
         shown = statement.state is not State.NOT_SHOWN
-        row = self._row(mark, tone, statement.text, next(iter(statement.records), ""), quiet=not shown)
-        row.setToolTip(state_name(statement.state))
-        row.setAccessibleDescription(state_name(statement.state))
+        row = self._row(mark, tone, said(statement.text), next(iter(statement.records), ""), quiet=not shown)
+        row.setToolTip(said(state_name(statement.state)))
+        row.setAccessibleDescription(said(state_name(statement.state)))
         return row
 
     def _row(self, mark: str, tone: str, text: str, record: str, quiet: bool) -> QFrame:
@@ -265,7 +270,7 @@ class EvidenceView(Pane):
         if findings.advice:
             self._section(self.tr("What to capture next"))
         for line in findings.advice:
-            self._layout.addWidget(_text(f"– {line}"))
+            self._layout.addWidget(_text(f"– {said(line)}"))
 
     def _section(self, title: str) -> None:
         label = _text(title, f"font-weight: 600; color: {self._palette.quiet};")

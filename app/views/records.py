@@ -11,6 +11,7 @@ from analysis.diagnosis.findings import Findings, RecordOutcome, Result
 from app.drawing.numbers import duration
 from app.drawing.row_delegate import ROW_ROLE, Row, RowDelegate
 from app.drawing.theme import Palette
+from app.language import said
 from app.views.pane import Pane
 from app.words import record_names, step_name
 
@@ -117,7 +118,7 @@ def missing_steps(capture: Capture) -> list[Step]:
 
 def _row(name: str, record: Record, outcome: RecordOutcome | None) -> Row:
     mark, tone = _MARKS[outcome.result] if outcome is not None else ("missing", "faint")
-    detail = outcome.text if outcome is not None else record.label
+    detail = said(outcome.text) if outcome is not None else record.label
     return Row(name, detail, duration(record.duration_s), mark, tone)
 
 

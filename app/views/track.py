@@ -18,6 +18,7 @@ from app.drawing.gestures import GestureBox
 from app.drawing.lane_name import LaneName
 from app.drawing.theme import LIGHT, Palette
 from app.drawing.track_items import ArmItem, BreakupItem, CountItem, worst
+from app.language import said
 from app.views.pane import Pane
 from app.words import role_name
 
@@ -232,7 +233,7 @@ class TrackView(Pane):
             Stretch(
                 self._bands[i].travel,
                 strong=i == self._chosen_band,
-                label=f"{travel(self._bands[i].travel)} · {in_words(self._bands[i].confidence)}",
+                label=f"{said(travel(self._bands[i].travel))} · {said(in_words(self._bands[i].confidence))}",
             )
             for i in self._on_this_track()
         )
