@@ -1,7 +1,7 @@
 """Every text for people, found in the sources: what a catalogue must hold.
 
 Found are the literals given to ``self.tr``, to a module's own ``_tr``, to ``QCoreApplication.translate`` and
-to ``_spec`` (an action's words), the templates given to ``say``, ``plural`` and ``Template``, and the titles and
+to ``_spec`` (an action's words), the templates given to ``say``, ``plural`` and ``Template``, and titles and
 sources of the built-in sensor profiles. A text that is no literal cannot be found: that is an error.
 """
 

@@ -6,17 +6,17 @@
     <message>
         <source>Last captures</source>
         <extracomment>app/captures_menu.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Messungen</translation>
     </message>
     <message>
         <source>Samples</source>
         <extracomment>app/captures_menu.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beispiele</translation>
     </message>
     <message>
         <source>None yet: open a capture</source>
         <extracomment>app/captures_menu.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine: eine Messung öffnen</translation>
     </message>
 </context>
 <context>
@@ -24,27 +24,27 @@
     <message>
         <source>Cautions</source>
         <extracomment>app/views/caution_strip.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Warnhinweise</translation>
     </message>
     <message>
         <source>Before you connect or sweep</source>
         <extracomment>app/views/caution_strip.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Anschließen und Durchfahren</translation>
     </message>
     <message>
         <source>All</source>
         <extracomment>app/views/caution_strip.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle</translation>
     </message>
     <message>
         <source>Show all cautions</source>
         <extracomment>app/views/caution_strip.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle Warnhinweise zeigen</translation>
     </message>
     <message>
         <source>Show all cautions, or the first alone</source>
         <extracomment>app/views/caution_strip.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle Warnhinweise zeigen oder nur den ersten</translation>
     </message>
 </context>
 <context>
@@ -52,32 +52,32 @@
     <message>
         <source>Crossings and events</source>
         <extracomment>app/views/events.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Überfahrten und Ereignisse</translation>
     </message>
     <message>
         <source>Crossings</source>
         <extracomment>app/views/events.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Überfahrten</translation>
     </message>
     <message>
         <source>Events</source>
         <extracomment>app/views/events.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ereignisse</translation>
     </message>
     <message>
         <source>No break-up and no event to step to.</source>
         <extracomment>app/views/events.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Weder Aussetzer noch Ereignis, zu dem man gehen könnte.</translation>
     </message>
     <message>
         <source>Crossings of a worn band, or events, are listed here to step through.</source>
         <extracomment>app/views/events.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Überfahrten einer verschlissenen Zone oder Ereignisse werden hier zum Durchgehen aufgeführt.</translation>
     </message>
     <message>
         <source>quiet</source>
         <extracomment>app/views/events.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ruhig</translation>
     </message>
 </context>
 <context>
@@ -85,72 +85,72 @@
     <message>
         <source>Evidence</source>
         <extracomment>app/views/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nachweise</translation>
     </message>
     <message>
         <source>Evidence: verdict and what it stands on</source>
         <extracomment>app/views/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nachweise: der Befund, und worauf er beruht</translation>
     </message>
     <message>
         <source>The capture was not examined to the end. Press F5 to examine it again.</source>
         <extracomment>app/views/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Messung wurde nicht zu Ende ausgewertet. Mit F5 noch einmal auswerten.</translation>
     </message>
     <message>
         <source>The capture is being examined.</source>
         <extracomment>app/views/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Messung wird ausgewertet.</translation>
     </message>
     <message>
         <source>Open a capture to learn which band of travel is worn, how sure that is, and why.</source>
         <extracomment>app/views/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Messung öffnen, um zu erfahren, welche Zone des Wegs verschlissen ist, wie sicher das ist und warum.</translation>
     </message>
     <message>
         <source>Verdict</source>
         <extracomment>app/views/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>Possible: {causes}.</source>
         <extracomment>app/views/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Möglich: {causes}.</translation>
     </message>
     <message>
         <source>Band {span}</source>
         <extracomment>app/views/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zone {span}</translation>
     </message>
     <message>
         <source>Click: light up every crossing. Double-click or Enter: zoom to the clearest one.</source>
         <extracomment>app/views/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Klicken: jede Überfahrt hervorheben. Doppelklick oder Eingabe: auf die deutlichste vergrößern.</translation>
     </message>
     <message>
         <source>Watch: {band}</source>
         <extracomment>app/views/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beobachten: {band}</translation>
     </message>
     <message>
         <source>{noisy} of {passes} crossings break up, up to {worst} %</source>
         <extracomment>app/views/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aussetzer bei {noisy} von {passes} Überfahrten, bis zu {worst} %</translation>
     </message>
     <message>
         <source>What it stands on</source>
         <extracomment>app/views/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Worauf er beruht</translation>
     </message>
     <message>
         <source>Readings</source>
         <extracomment>app/views/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte</translation>
     </message>
     <message>
         <source>What to capture next</source>
         <extracomment>app/views/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was als Nächstes zu messen ist</translation>
     </message>
 </context>
 <context>
@@ -158,27 +158,27 @@
     <message>
         <source>First steps</source>
         <extracomment>app/views/hint_bar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erste Schritte</translation>
     </message>
     <message>
         <source>This is a sample. The verdict stands at the right, and what it stands on below it.</source>
         <extracomment>app/views/hint_bar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dies ist ein Beispiel. Der Befund steht rechts, und darunter, worauf er beruht.</translation>
     </message>
     <message>
         <source>Double-click the hatched band on the sensor track to see its clearest crossing; N steps on.</source>
         <extracomment>app/views/hint_bar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Doppelklick auf die schraffierte Zone der Sensorbahn zeigt ihre deutlichste Überfahrt; N geht weiter.</translation>
     </message>
     <message>
         <source>Drag the dot along the track, or press Space to let the arm run. Drop your own capture here.</source>
         <extracomment>app/views/hint_bar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Punkt über die Bahn ziehen oder mit der Leertaste den Hebel laufen lassen. Eigene Messungen hier ablegen.</translation>
     </message>
     <message>
         <source>Close the first steps</source>
         <extracomment>app/views/hint_bar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die ersten Schritte schließen</translation>
     </message>
 </context>
 <context>
@@ -186,7 +186,7 @@
     <message>
         <source>Keys</source>
         <extracomment>app/views/keys_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tasten</translation>
     </message>
 </context>
 <context>
@@ -194,12 +194,12 @@
     <message>
         <source>Language</source>
         <extracomment>app/language_menu.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sprache</translation>
     </message>
     <message>
         <source>As the desktop</source>
         <extracomment>app/language_menu.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie der Desktop</translation>
     </message>
 </context>
 <context>
@@ -207,17 +207,17 @@
     <message>
         <source>Overview of the whole record</source>
         <extracomment>app/views/overview.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Überblick über die ganze Aufzeichnung</translation>
     </message>
     <message>
         <source>The whole record. Drag the clear window, or its edges; drag elsewhere for a new one.</source>
         <extracomment>app/views/overview.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die ganze Aufzeichnung. Das helle Fenster oder seine Ränder ziehen; anderswo ziehen für ein neues.</translation>
     </message>
     <message>
         <source>Whole record</source>
         <extracomment>app/views/overview.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ganze Aufzeichnung</translation>
     </message>
 </context>
 <context>
@@ -225,12 +225,12 @@
     <message>
         <source>Problem</source>
         <extracomment>app/views/problem_bar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Problem</translation>
     </message>
     <message>
         <source>Close this message</source>
         <extracomment>app/views/problem_bar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese Meldung schließen</translation>
     </message>
 </context>
 <context>
@@ -238,27 +238,27 @@
     <message>
         <source>Reading at the pointer</source>
         <extracomment>app/views/readout.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte am Zeiger</translation>
     </message>
     <message>
         <source>{travel} of travel</source>
         <extracomment>app/views/readout.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{travel} des Wegs</translation>
     </message>
     <message>
         <source>not visited</source>
         <extracomment>app/views/readout.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nicht befahren</translation>
     </message>
     <message>
         <source>worst break-up {worst}</source>
         <extracomment>app/views/readout.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>größter Aussetzer {worst}</translation>
     </message>
     <message>
         <source>crossed {count} times</source>
         <extracomment>app/views/readout.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count}-mal überfahren</translation>
     </message>
 </context>
 <context>
@@ -266,22 +266,22 @@
     <message>
         <source>Records</source>
         <extracomment>app/views/records.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnungen</translation>
     </message>
     <message>
         <source>Records by step, with their outcome</source>
         <extracomment>app/views/records.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnungen nach Schritten, mit Ergebnis</translation>
     </message>
     <message>
         <source>The steps of a capture are ticked off here.</source>
         <extracomment>app/views/records.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Schritte einer Messung werden hier abgehakt.</translation>
     </message>
     <message>
         <source>not captured</source>
         <extracomment>app/views/records.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nicht gemessen</translation>
     </message>
 </context>
 <context>
@@ -289,7 +289,7 @@
     <message>
         <source>Reading at the pointer</source>
         <extracomment>app/review_circle.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte am Zeiger</translation>
     </message>
 </context>
 <context>
@@ -297,7 +297,7 @@
     <message>
         <source>Saving the review</source>
         <extracomment>app/review_keeper.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auswertung speichern</translation>
     </message>
 </context>
 <context>
@@ -305,27 +305,27 @@
     <message>
         <source>Last captures</source>
         <extracomment>app/review_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Messungen</translation>
     </message>
     <message>
         <source>Open one of the last captures, or a sample</source>
         <extracomment>app/review_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine der letzten Messungen oder ein Beispiel öffnen</translation>
     </message>
     <message>
         <source>Last captures and samples</source>
         <extracomment>app/review_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Messungen und Beispiele</translation>
     </message>
     <message>
         <source>How fast the arm runs (, and .)</source>
         <extracomment>app/review_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie schnell der Hebel läuft (, und .)</translation>
     </message>
     <message>
         <source>Speed of the arm</source>
         <extracomment>app/review_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Geschwindigkeit des Hebels</translation>
     </message>
 </context>
 <context>
@@ -333,12 +333,12 @@
     <message>
         <source>Opening {name}</source>
         <extracomment>app/session.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name} öffnen</translation>
     </message>
     <message>
         <source>Examining the capture</source>
         <extracomment>app/session.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Messung auswerten</translation>
     </message>
 </context>
 <context>
@@ -346,32 +346,32 @@
     <message>
         <source>Trace</source>
         <extracomment>app/views/trace.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verlauf</translation>
     </message>
     <message>
         <source>Trace: voltage over time</source>
         <extracomment>app/views/trace.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verlauf: Spannung über der Zeit</translation>
     </message>
     <message>
         <source>Voltages over time</source>
         <extracomment>app/views/trace.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Spannungen über der Zeit</translation>
     </message>
     <message>
         <source>Open a capture, or drop one here, to see its voltages.</source>
         <extracomment>app/views/trace.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Messung öffnen oder hier ablegen, um ihre Spannungen zu sehen.</translation>
     </message>
     <message>
         <source>This record holds no samples. Choose another record on the left.</source>
         <extracomment>app/views/trace.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese Aufzeichnung enthält keine Messwerte. Links eine andere Aufzeichnung wählen.</translation>
     </message>
     <message>
         <source>Drawing the record</source>
         <extracomment>app/views/trace.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnung zeichnen</translation>
     </message>
 </context>
 <context>
@@ -379,48 +379,49 @@
     <message>
         <source>Sensor track</source>
         <extracomment>app/views/track.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sensorbahn</translation>
     </message>
     <message>
         <source>Sensor track: break-up over travel</source>
         <extracomment>app/views/track.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sensorbahn: Aussetzer über dem Weg</translation>
     </message>
     <message>
         <source>Track of the sensor</source>
         <extracomment>app/views/track.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bahn des Sensors</translation>
     </message>
     <message>
         <source>Which track of the sensor is shown</source>
         <extracomment>app/views/track.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Welche Bahn des Sensors gezeigt wird</translation>
     </message>
     <message>
         <source>Where the sensor breaks up along its travel is drawn here.</source>
         <extracomment>app/views/track.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wo der Sensor auf seinem Weg aussetzt, wird hier gezeichnet.</translation>
     </message>
     <message>
         <source>No sweep to show. Capture a slow sweep over the whole travel, a few times up and down.</source>
         <extracomment>app/views/track.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Durchlauf zu zeigen. Einen langsamen Durchlauf über den ganzen Weg messen, einige Male auf und ab.</translation>
     </message>
     <message>
         <source>{track} · break-up in % of the applied voltage · {count} crossings</source>
         <extracomment>app/views/track.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{track} · Aussetzer in % der angelegten Spannung · {count} Überfahrten</translation>
     </message>
     <message>
         <source>crossed
 {count}×</source>
         <extracomment>app/views/track.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>überfahren
+{count}×</translation>
     </message>
     <message>
         <source>Break-up over travel</source>
         <extracomment>app/views/track.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aussetzer über dem Weg</translation>
     </message>
 </context>
 <context>
@@ -428,47 +429,47 @@
     <message>
         <source>Captures ({patterns});;All files (*)</source>
         <extracomment>app/main_window.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Messungen ({patterns});;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Open a capture</source>
         <extracomment>app/main_window.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Messung öffnen</translation>
     </message>
     <message>
         <source>Colours</source>
         <extracomment>app/main_window.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Farben</translation>
     </message>
     <message>
         <source>As the desktop</source>
         <extracomment>app/main_window.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie der Desktop</translation>
     </message>
     <message>
         <source>Light</source>
         <extracomment>app/main_window.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hell</translation>
     </message>
     <message>
         <source>Dark</source>
         <extracomment>app/main_window.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dunkel</translation>
     </message>
     <message>
         <source>Progress</source>
         <extracomment>app/main_window.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fortschritt</translation>
     </message>
     <message>
         <source>finds the worn band on a position sensor's track, and proves it</source>
         <extracomment>app/main_window.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>findet die verschlissene Zone auf der Bahn eines Positionssensors und weist sie nach</translation>
     </message>
     <message>
         <source>Capture</source>
         <extracomment>app/main_window.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Messung</translation>
     </message>
 </context>
 <context>
@@ -476,297 +477,297 @@
     <message>
         <source>Capture</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Messung</translation>
     </message>
     <message>
         <source>Open…</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen…</translation>
     </message>
     <message>
         <source>Open a capture</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Messung öffnen</translation>
     </message>
     <message>
         <source>Examine again</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal auswerten</translation>
     </message>
     <message>
         <source>Examine the open capture again</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die geöffnete Messung noch einmal auswerten</translation>
     </message>
     <message>
         <source>Stop the work</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit anhalten</translation>
     </message>
     <message>
         <source>Stop opening or examining</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Öffnen oder Auswerten anhalten</translation>
     </message>
     <message>
         <source>Copy the reading</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte kopieren</translation>
     </message>
     <message>
         <source>Copy the reading at the pointer as text</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Messwerte am Zeiger als Text kopieren</translation>
     </message>
     <message>
         <source>Quit</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beenden</translation>
     </message>
     <message>
         <source>Close the window</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Fenster schließen</translation>
     </message>
     <message>
         <source>View</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ansicht</translation>
     </message>
     <message>
         <source>Whole record</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ganze Aufzeichnung</translation>
     </message>
     <message>
         <source>Show the whole record and the whole track</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die ganze Aufzeichnung und die ganze Bahn zeigen</translation>
     </message>
     <message>
         <source>Zoom in</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vergrößern</translation>
     </message>
     <message>
         <source>Show less time, in more detail</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Weniger Zeit in mehr Einzelheiten zeigen</translation>
     </message>
     <message>
         <source>Zoom out</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verkleinern</translation>
     </message>
     <message>
         <source>Show more time</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mehr Zeit zeigen</translation>
     </message>
     <message>
         <source>Move to earlier</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Früher</translation>
     </message>
     <message>
         <source>Move the view to earlier time</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Ansicht zu früherer Zeit bewegen</translation>
     </message>
     <message>
         <source>Move to later</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Später</translation>
     </message>
     <message>
         <source>Move the view to later time</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Ansicht zu späterer Zeit bewegen</translation>
     </message>
     <message>
         <source>View before</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vorige Ansicht</translation>
     </message>
     <message>
         <source>Go back to the view before this one</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zur vorigen Ansicht zurückgehen</translation>
     </message>
     <message>
         <source>View after</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Ansicht</translation>
     </message>
     <message>
         <source>Go forward again</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wieder vorwärtsgehen</translation>
     </message>
     <message>
         <source>A lane for each channel</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Spur je Kanal</translation>
     </message>
     <message>
         <source>A lane for each channel, or all on one axis</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Spur je Kanal oder alle auf einer Achse</translation>
     </message>
     <message>
         <source>Full screen</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ganzer Bildschirm</translation>
     </message>
     <message>
         <source>Use the whole screen</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den ganzen Bildschirm nutzen</translation>
     </message>
     <message>
         <source>Step</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schritt</translation>
     </message>
     <message>
         <source>Previous crossing</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vorige Überfahrt</translation>
     </message>
     <message>
         <source>Go to the previous crossing or event</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zur vorigen Überfahrt oder zum vorigen Ereignis gehen</translation>
     </message>
     <message>
         <source>Next crossing</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Überfahrt</translation>
     </message>
     <message>
         <source>Go to the next crossing or event</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zur nächsten Überfahrt oder zum nächsten Ereignis gehen</translation>
     </message>
     <message>
         <source>Clearest crossing</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Deutlichste Überfahrt</translation>
     </message>
     <message>
         <source>Zoom to the crossing with the most break-up</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auf die Überfahrt mit den größten Aussetzern vergrößern</translation>
     </message>
     <message>
         <source>Next band</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Zone</translation>
     </message>
     <message>
         <source>Light up the next band</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste Zone hervorheben</translation>
     </message>
     <message>
         <source>Choose nothing</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wählen</translation>
     </message>
     <message>
         <source>Let go of the chosen band and crossing</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die gewählte Zone und Überfahrt loslassen</translation>
     </message>
     <message>
         <source>Previous record</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vorige Aufzeichnung</translation>
     </message>
     <message>
         <source>Show the previous record</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die vorige Aufzeichnung zeigen</translation>
     </message>
     <message>
         <source>Next record</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Aufzeichnung</translation>
     </message>
     <message>
         <source>Show the next record</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste Aufzeichnung zeigen</translation>
     </message>
     <message>
         <source>Arm</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hebel</translation>
     </message>
     <message>
         <source>Let the arm run</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hebel laufen lassen</translation>
     </message>
     <message>
         <source>Let the arm run along the track, or rest</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Hebel über die Bahn laufen oder ruhen lassen</translation>
     </message>
     <message>
         <source>Arm a little back</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hebel etwas zurück</translation>
     </message>
     <message>
         <source>Move the arm a little back in time</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Hebel in der Zeit etwas zurück bewegen</translation>
     </message>
     <message>
         <source>Arm a little on</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hebel etwas vor</translation>
     </message>
     <message>
         <source>Move the arm a little on in time</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Hebel in der Zeit etwas vor bewegen</translation>
     </message>
     <message>
         <source>Slower</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Langsamer</translation>
     </message>
     <message>
         <source>Let the arm run slower</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Hebel langsamer laufen lassen</translation>
     </message>
     <message>
         <source>Faster</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schneller</translation>
     </message>
     <message>
         <source>Let the arm run faster</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Hebel schneller laufen lassen</translation>
     </message>
     <message>
         <source>Help</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hilfe</translation>
     </message>
     <message>
         <source>Keys</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tasten</translation>
     </message>
     <message>
         <source>Show every key</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle Tasten zeigen</translation>
     </message>
 </context>
 <context>
@@ -774,3385 +775,3380 @@
     <message>
         <source>a text</source>
         <extracomment>analysis/captures/described.py, analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Text</translation>
     </message>
     <message>
         <source>a number</source>
         <extracomment>analysis/captures/described.py, analysis/diagnosis/profile_schema.py, analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine Zahl</translation>
     </message>
     <message>
         <source>{key} of {where} is the text {value!r}</source>
         <extracomment>analysis/captures/described.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where}: {key} ist der Text {value!r}</translation>
     </message>
     <message>
         <source>store it as a number</source>
         <extracomment>analysis/captures/described.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>als Zahl speichern</translation>
     </message>
     <message>
         <source>{key} of {where} is {value:g}</source>
         <extracomment>analysis/captures/described.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where}: {key} ist {value:g}</translation>
     </message>
     <message>
         <source>store a finite number</source>
         <extracomment>analysis/captures/described.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine endliche Zahl speichern</translation>
     </message>
     <message>
         <source>{key} of {where} is {value}, not {wanted}</source>
         <extracomment>analysis/captures/described.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where}: {key} ist {value}, nicht {wanted}</translation>
     </message>
     <message>
         <source>store {wanted} there</source>
         <extracomment>analysis/captures/described.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dort speichern: {wanted}</translation>
     </message>
     <message>
         <source>{where} does not state its {interval_key}</source>
         <extracomment>analysis/captures/described.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where}: {interval_key} ist nicht angegeben</translation>
     </message>
     <message>
         <source>store the seconds between samples in that attribute of {where}</source>
         <extracomment>analysis/captures/described.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>in diesem Attribut die Sekunden zwischen zwei Messwerten speichern ({where})</translation>
     </message>
     <message>
         <source>the {interval_key} of {where} is {value:g} s</source>
         <extracomment>analysis/captures/described.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where}: {interval_key} ist {value:g} s</translation>
     </message>
     <message>
         <source>store a positive number of seconds there</source>
         <extracomment>analysis/captures/described.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dort eine positive Anzahl Sekunden speichern</translation>
     </message>
     <message>
         <source>{where} states no {units_key}</source>
         <extracomment>analysis/captures/described.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where}: {units_key} ist nicht angegeben</translation>
     </message>
     <message>
         <source>store "V" in that attribute</source>
         <extracomment>analysis/captures/described.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>in diesem Attribut „V“ speichern</translation>
     </message>
     <message>
         <source>{where} is in {unit!r}, which is no voltage</source>
         <extracomment>analysis/captures/described.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where}: die Einheit {unit!r} ist keine Spannung</translation>
     </message>
     <message>
         <source>store it in V, mV or kV</source>
         <extracomment>analysis/captures/described.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>in V, mV oder kV speichern</translation>
     </message>
     <message>
         <source>the file can no longer be read</source>
         <extracomment>analysis/captures/fingerprint.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Datei lässt sich nicht mehr lesen</translation>
     </message>
     <message>
         <source>check that it is still there</source>
         <extracomment>analysis/captures/fingerprint.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>prüfen, ob sie noch da ist</translation>
     </message>
     <message>
         <source>no record has a channel whose role is signal</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>keine Aufzeichnung hat einen Kanal mit der Rolle Signal</translation>
     </message>
     <message>
         <source>record the signal wire, or set the role</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Signalleitung aufzeichnen oder die Rolle angeben</translation>
     </message>
     <message>
         <source>the capture holds no records</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Messung enthält keine Aufzeichnungen</translation>
     </message>
     <message>
         <source>record the sensor again, or choose another file</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>den Sensor noch einmal aufzeichnen oder eine andere Datei wählen</translation>
     </message>
     <message>
         <source>the capture has no id; one is derived from its content</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Messung hat keine Kennung; sie wird aus dem Inhalt abgeleitet</translation>
     </message>
     <message>
         <source>no samples</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>keine Messwerte</translation>
     </message>
     <message>
         <source>one sample a channel</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nur einen Messwert je Kanal</translation>
     </message>
     <message>
         <source>the capture holds {held}</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Messung enthält {held}</translation>
     </message>
     <message>
         <source>record the sensor again</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>den Sensor noch einmal aufzeichnen</translation>
     </message>
     <message>
         <source>no channel of the capture has a known role</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>kein Kanal der Messung hat eine bekannte Rolle</translation>
     </message>
     <message>
         <source>set the attribute {role_key} of each channel to signal, reference, ground or supply</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das Attribut {role_key} jedes Kanals auf signal, reference, ground oder supply setzen</translation>
     </message>
     <message>
         <source>{where} holds no channel and is set aside</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where} enthält keinen Kanal und bleibt außer Betracht</translation>
     </message>
     <message>
         <source>{where} holds {held} and is set aside</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where} enthält {held} und bleibt außer Betracht</translation>
     </message>
     <message>
         <source>store plain one-dimensional numbers</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>einfache eindimensionale Zahlen speichern</translation>
     </message>
     <message>
         <source>the channels of {where} differ in length ({listed})</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where}: die Kanäle sind verschieden lang ({listed})</translation>
     </message>
     <message>
         <source>export that record again</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>diese Aufzeichnung noch einmal exportieren</translation>
     </message>
     <message>
         <source>the step {text!r}, which is unknown</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>den Schritt {text!r}, der nicht bekannt ist</translation>
     </message>
     <message>
         <source>no step</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>keinen Schritt</translation>
     </message>
     <message>
         <source>{where} states {said}; the step is taken from what the samples show</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where} nennt {said}; der Schritt ergibt sich aus dem, was die Messwerte zeigen</translation>
     </message>
     <message>
         <source>the role {text!r}, which is unknown</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Rolle {text!r}, die nicht bekannt ist</translation>
     </message>
     <message>
         <source>no role</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>keine Rolle</translation>
     </message>
     <message>
         <source>{where} states {said}; it is shown and not judged</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where} nennt {said}; der Kanal wird angezeigt und nicht beurteilt</translation>
     </message>
     <message>
         <source>{where} states no full accuracy; it is unknown, not zero</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where} nennt keine vollständige Genauigkeit; sie gilt als unbekannt, nicht als null</translation>
     </message>
     <message>
         <source>the {scale_key} of {where} is {value}</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where}: {scale_key} ist {value}</translation>
     </message>
     <message>
         <source>store the volts a count there</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dort die Volt je Zählschritt speichern</translation>
     </message>
     <message>
         <source>{where} states no {scale_key}; a count is taken as {count} {unit}</source>
         <extracomment>analysis/captures/reading.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where} nennt kein {scale_key}; ein Zählschritt gilt als {count} {unit}</translation>
     </message>
     <message>
         <source>there is no such folder to write to</source>
         <extracomment>analysis/captures/replacing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>der Ordner, in den geschrieben werden soll, ist nicht vorhanden</translation>
     </message>
     <message>
         <source>create it, or choose another</source>
         <extracomment>analysis/captures/replacing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ihn anlegen oder einen anderen wählen</translation>
     </message>
     <message>
         <source>you have no right to write there</source>
         <extracomment>analysis/captures/replacing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dort fehlt das Recht zu schreiben</translation>
     </message>
     <message>
         <source>choose another folder</source>
         <extracomment>analysis/captures/replacing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>einen anderen Ordner wählen</translation>
     </message>
     <message>
         <source>a folder of that name exists already</source>
         <extracomment>analysis/captures/replacing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Ordner dieses Namens besteht schon</translation>
     </message>
     <message>
         <source>choose another name</source>
         <extracomment>analysis/captures/replacing.py, analysis/captures/writing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>einen anderen Namen wählen</translation>
     </message>
     <message>
         <source>the file could not be written</source>
         <extracomment>analysis/captures/replacing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Datei konnte nicht geschrieben werden</translation>
     </message>
     <message>
         <source>check the free space and the drive</source>
         <extracomment>analysis/captures/replacing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>freien Platz und Laufwerk prüfen</translation>
     </message>
     <message>
         <source>the file</source>
         <extracomment>analysis/captures/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Datei</translation>
     </message>
     <message>
         <source>the file is HDF5 but no capture</source>
         <extracomment>analysis/captures/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Datei ist HDF5, aber keine Messung</translation>
     </message>
     <message>
         <source>import it, or set its {format_key} to {format}</source>
         <extracomment>analysis/captures/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sie importieren oder {format_key} auf {format} setzen</translation>
     </message>
     <message>
         <source>the file does not state its {version_key}</source>
         <extracomment>analysis/captures/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Datei nennt ihr {version_key} nicht</translation>
     </message>
     <message>
         <source>store {format_version} there</source>
         <extracomment>analysis/captures/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dort {format_version} speichern</translation>
     </message>
     <message>
         <source>the file has format version {version:g} and this program knows {format_version}</source>
         <extracomment>analysis/captures/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Datei hat die Formatversion {version:g}, dieses Programm kennt {format_version}</translation>
     </message>
     <message>
         <source>update the program</source>
         <extracomment>analysis/captures/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das Programm aktualisieren</translation>
     </message>
     <message>
         <source>the file has format version {version:g}, which never was</source>
         <extracomment>analysis/captures/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Datei hat die Formatversion {version:g}, die es nie gab</translation>
     </message>
     <message>
         <source>record {name}</source>
         <extracomment>analysis/captures/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnung {name}</translation>
     </message>
     <message>
         <source>channel {name} of {record}</source>
         <extracomment>analysis/captures/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kanal {name} von {record}</translation>
     </message>
     <message>
         <source>{where} cannot be read, the file is damaged there</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where} lässt sich nicht lesen, die Datei ist dort beschädigt</translation>
     </message>
     <message>
         <source>copy it from the recorder again</source>
         <extracomment>analysis/captures/strict.py, analysis/captures/variable_text.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sie noch einmal vom Rekorder kopieren</translation>
     </message>
     <message>
         <source>you have no right to read the file</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das Recht, die Datei zu lesen, fehlt</translation>
     </message>
     <message>
         <source>change its permissions or copy it first</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Zugriffsrechte ändern oder die Datei zuerst kopieren</translation>
     </message>
     <message>
         <source>there is no such file</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Datei ist nicht vorhanden</translation>
     </message>
     <message>
         <source>check the name and the folder</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Namen und Ordner prüfen</translation>
     </message>
     <message>
         <source>this is a folder, not a capture</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das ist ein Ordner, keine Messung</translation>
     </message>
     <message>
         <source>choose a file inside it</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine Datei darin wählen</translation>
     </message>
     <message>
         <source>this is a device or a pipe, not a capture</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das ist ein Gerät oder eine Pipe, keine Messung</translation>
     </message>
     <message>
         <source>choose a capture file</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine Messdatei wählen</translation>
     </message>
     <message>
         <source>the file is empty</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Datei ist leer</translation>
     </message>
     <message>
         <source>the file is cut short at {size:,} bytes</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Datei ist bei {size:,} Byte abgeschnitten</translation>
     </message>
     <message>
         <source>another program is still writing the file</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein anderes Programm schreibt die Datei noch</translation>
     </message>
     <message>
         <source>close it there and try again</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sie dort schließen und noch einmal versuchen</translation>
     </message>
     <message>
         <source>the file is not HDF5, so it is no capture</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Datei ist nicht HDF5 und damit keine Messung</translation>
     </message>
     <message>
         <source>import it, or choose another file</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sie importieren oder eine andere Datei wählen</translation>
     </message>
     <message>
         <source>the file is damaged and cannot be opened</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Datei ist beschädigt und lässt sich nicht öffnen</translation>
     </message>
     <message>
         <source>a group</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine Gruppe</translation>
     </message>
     <message>
         <source>a group holds more than {most:,} objects</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine Gruppe enthält mehr als {most:,} Objekte</translation>
     </message>
     <message>
         <source>choose another file</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine andere Datei wählen</translation>
     </message>
     <message>
         <source>group {name}</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe {name}</translation>
     </message>
     <message>
         <source>dataset {name}</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Datensatz {name}</translation>
     </message>
     <message>
         <source>the attributes of {where}</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Attribute ({where})</translation>
     </message>
     <message>
         <source>{where} has more than {most:,} attributes</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where} hat mehr als {most:,} Attribute</translation>
     </message>
     <message>
         <source>empty</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>leer</translation>
     </message>
     <message>
         <source>an array</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Feld</translation>
     </message>
     <message>
         <source>a text of absurd length</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Text von unsinniger Länge</translation>
     </message>
     <message>
         <source>a number of unknown size</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine Zahl unbekannter Größe</translation>
     </message>
     <message>
         <source>an enumeration</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine Aufzählung</translation>
     </message>
     <message>
         <source>neither a number nor a text</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>weder Zahl noch Text</translation>
     </message>
     <message>
         <source>holds something other than plain numbers</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>enthält etwas anderes als einfache Zahlen</translation>
     </message>
     <message>
         <source>has {count} dimensions instead of one</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hat {count} Dimensionen statt einer</translation>
     </message>
     <message>
         <source>keeps its samples in another file</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>verwahrt seine Messwerte in einer anderen Datei</translation>
     </message>
     <message>
         <source>number {code}</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nummer {code}</translation>
     </message>
     <message>
         <source>is compressed by a filter that is not at hand ({known})</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ist mit einem Filter gepackt, das hier fehlt ({known})</translation>
     </message>
     <message>
         <source>claims {count:,} samples but does not hold them</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>gibt {count:,} Messwerte an, enthält sie aber nicht</translation>
     </message>
     <message>
         <source>is stored in chunks of {count:,} samples, more than can be held</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ist in Blöcken zu {count:,} Messwerten gespeichert, mehr als sich halten lässt</translation>
     </message>
     <message>
         <source>{where} was read after the capture was closed</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where} wurde gelesen, nachdem die Messung geschlossen war</translation>
     </message>
     <message>
         <source>open it again</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sie noch einmal öffnen</translation>
     </message>
     <message>
         <source>the root group</source>
         <extracomment>analysis/captures/strict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die oberste Gruppe</translation>
     </message>
     <message>
         <source>its texts have variable length and no process can be started to read them safely</source>
         <extracomment>analysis/captures/variable_text.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Texte haben veränderliche Länge, und es lässt sich kein Prozess starten, der sie sicher liest</translation>
     </message>
     <message>
         <source>store them with fixed length</source>
         <extracomment>analysis/captures/variable_text.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sie mit fester Länge speichern</translation>
     </message>
     <message>
         <source>the text attributes of the file are damaged</source>
         <extracomment>analysis/captures/variable_text.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Textattribute der Datei sind beschädigt</translation>
     </message>
     <message>
         <source>store plain numbers</source>
         <extracomment>analysis/captures/verification.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>einfache Zahlen speichern</translation>
     </message>
     <message>
         <source>a file of that name exists already</source>
         <extracomment>analysis/captures/writing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine Datei dieses Namens besteht schon</translation>
     </message>
     <message>
         <source>records of the capture</source>
         <extracomment>analysis/captures/writing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnungen der Messung</translation>
     </message>
     <message>
         <source>channels of record {name}</source>
         <extracomment>analysis/captures/writing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kanäle von Aufzeichnung {name}</translation>
     </message>
     <message>
         <source>a channel may not be named {name!r}</source>
         <extracomment>analysis/captures/writing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Kanal darf nicht {name!r} heißen</translation>
     </message>
     <message>
         <source>rename the channel</source>
         <extracomment>analysis/captures/writing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>den Kanal umbenennen</translation>
     </message>
     <message>
         <source>the channels of record {name} differ in length</source>
         <extracomment>analysis/captures/writing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Kanäle von Aufzeichnung {name} sind verschieden lang</translation>
     </message>
     <message>
         <source>cut them to one</source>
         <extracomment>analysis/captures/writing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sie auf eine Länge kürzen</translation>
     </message>
     <message>
         <source>the {what} need names of their own, got {names}</source>
         <extracomment>analysis/captures/writing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{what}: jeder Name darf nur einmal vorkommen, angegeben sind {names}</translation>
     </message>
     <message>
         <source>rename them</source>
         <extracomment>analysis/captures/writing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sie umbenennen</translation>
     </message>
     <message>
         <source>{name} holds {dtype}, which a capture cannot store</source>
         <extracomment>analysis/captures/writing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name} enthält {dtype}, was eine Messung nicht speichern kann</translation>
     </message>
     <message>
         <source>use integers or floats</source>
         <extracomment>analysis/captures/writing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ganze Zahlen oder Gleitkommazahlen verwenden</translation>
     </message>
     <message>
         <source>the text of {key} is {size:,} bytes long</source>
         <extracomment>analysis/captures/writing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>der Text von {key} ist {size:,} Byte lang</translation>
     </message>
     <message>
         <source>shorten it to {most:,}</source>
         <extracomment>analysis/captures/writing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ihn auf {most:,} kürzen</translation>
     </message>
     <message>
         <source>{key} {value:g} is no value of {dtype} samples</source>
         <extracomment>analysis/captures/writing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{key} {value:g} ist kein Wert für Messwerte vom Typ {dtype}</translation>
     </message>
     <message>
         <source>correct the scaling</source>
         <extracomment>analysis/captures/writing.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Skalierung berichtigen</translation>
     </message>
     <message>
         <source>the time before the code sets must lie within 0 and {most_s:g} s, got {came_s:g} s</source>
         <extracomment>analysis/control_unit/debounce.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Zeit bis zum Setzen des Codes muss zwischen 0 und {most_s:g} s liegen, nicht bei {came_s:g} s</translation>
     </message>
     <message>
         <source>enter it in seconds</source>
         <extracomment>analysis/control_unit/debounce.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sie in Sekunden eingeben</translation>
     </message>
     <message>
         <source>a fault counter must count up by 1 or more, down by 0 or more, to a limit of 1 or more; got {up}, {down} and {limit}</source>
         <extracomment>analysis/control_unit/debounce.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Fehlerzähler muss um 1 oder mehr hochzählen, um 0 oder mehr herunter, bis zu einer Grenze von 1 oder mehr; angegeben sind {up}, {down} und {limit}</translation>
     </message>
     <message>
         <source>correct the counter</source>
         <extracomment>analysis/control_unit/debounce.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>den Zähler berichtigen</translation>
     </message>
     <message>
         <source>record {record} has a sample every {sample_ms:.3g} ms, and the control unit reads every {reading_ms:.3g} ms</source>
         <extracomment>analysis/control_unit/replay.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnung {record} hat alle {sample_ms:.3g} ms einen Messwert, das Steuergerät liest alle {reading_ms:.3g} ms</translation>
     </message>
     <message>
         <source>choose a control unit that reads no faster than the record</source>
         <extracomment>analysis/control_unit/replay.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Steuergerät wählen, das nicht schneller liest als die Aufzeichnung</translation>
     </message>
     <message>
         <source>the fastest change must be above 0 V/s, got {came:g}</source>
         <extracomment>analysis/control_unit/rules.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die schnellste Änderung muss über 0 V/s liegen, nicht bei {came:g}</translation>
     </message>
     <message>
         <source>enter it in V/s</source>
         <extracomment>analysis/control_unit/rules.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sie in V/s eingeben</translation>
     </message>
     <message>
         <source>the largest disagreement must be above 0 V, got {came:g}</source>
         <extracomment>analysis/control_unit/rules.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die größte Abweichung muss über 0 V liegen, nicht bei {came:g}</translation>
     </message>
     <message>
         <source>enter it in volts</source>
         <extracomment>analysis/control_unit/rules.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sie in Volt eingeben</translation>
     </message>
     <message>
         <source>a control unit reads every {least_ms:g} to {most_ms:g} ms, got {came_ms:g} ms</source>
         <extracomment>analysis/control_unit/rules.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Steuergerät liest alle {least_ms:g} bis {most_ms:g} ms, nicht alle {came_ms:g} ms</translation>
     </message>
     <message>
         <source>enter the time between two readings</source>
         <extracomment>analysis/control_unit/rules.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Zeit zwischen zwei Ablesungen eingeben</translation>
     </message>
     <message>
         <source>Probe the signal at both ends at once and wiggle the harness section by section; look at the sensor's pins.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Signal an beiden Enden zugleich messen und den Kabelbaum Abschnitt für Abschnitt bewegen; die Steckkontakte des Sensors ansehen.</translation>
     </message>
     <message>
         <source>Unplug this sensor, then each other one on the same feed: does the reference return?</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Sensor abstecken, dann jeden anderen an derselben Versorgung: Kommt die Bezugsspannung zurück?</translation>
     </message>
     <message>
         <source>Measure the drop from sensor ground to battery negative with the consumers on, then unplug this sensor: does it go?</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Spannungsabfall von der Sensormasse zum Minuspol der Batterie bei eingeschalteten Verbrauchern messen, dann diesen Sensor abstecken: Verschwindet er?</translation>
     </message>
     <message>
         <source>Measure the real height, look at the link, and check that the profile is the right one.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die tatsächliche Höhe messen, das Gestänge ansehen und prüfen, ob das Sensorprofil stimmt.</translation>
     </message>
     <message>
         <source>Capture the new sensor in the same way and compare; calibrate it by the maker's method.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den neuen Sensor ebenso messen und vergleichen; nach Herstellervorgabe kalibrieren.</translation>
     </message>
     <message>
         <source>Capture the new sensor in the same way and compare.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den neuen Sensor ebenso messen und vergleichen.</translation>
     </message>
     <message>
         <source>Record the ground with the sensor plugged in and the ignition on.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Masse bei angestecktem Sensor und eingeschalteter Zündung aufzeichnen.</translation>
     </message>
     <message>
         <source>Record the reference with the sensor plugged in and the ignition on.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Bezugsspannung bei angestecktem Sensor und eingeschalteter Zündung aufzeichnen.</translation>
     </message>
     <message>
         <source>Record {record}: {action}.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnung {record}: {action}.</translation>
     </message>
     <message>
         <source>Sweep the arm slowly through its whole travel, four times, hands off the harness.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Hebel viermal langsam über seinen ganzen Weg bewegen, Hände weg vom Kabelbaum.</translation>
     </message>
     <message>
         <source>Hold the arm still at {place:.0f} % for ten seconds, hands off, and record it.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Hebel bei {place:.0f} % zehn Sekunden lang stillhalten, Hände weg, und aufzeichnen.</translation>
     </message>
     <message>
         <source>Record the second track in the same sweeps.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die zweite Bahn bei denselben Durchläufen mit aufzeichnen.</translation>
     </message>
     <message>
         <source>Sweep through the height at which the car stands.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durch die Höhe fahren, in der das Fahrzeug steht.</translation>
     </message>
     <message>
         <source>Wiggle the harness with the arm at rest and the signal watched.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bei ruhendem Hebel am Kabelbaum wackeln und dabei das Signal aufzeichnen.</translation>
     </message>
     <message>
         <source>Record faster: {rate_hz:.0f} samples a second miss most break-ups; take {enough_hz:,} or more.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schneller aufzeichnen: {rate_hz:.0f} Messwerte je Sekunde übersehen die meisten Aussetzer; {enough_hz:,} oder mehr nehmen.</translation>
     </message>
     <message>
         <source>Sweep past {low:.0f}–{high:.0f} % {missing} more times, slowly, hands off the harness.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Noch {missing} Mal langsam über {low:.0f}–{high:.0f} % fahren, Hände weg vom Kabelbaum.</translation>
     </message>
     <message>
         <source>this program</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dieses Programm</translation>
     </message>
     <message>
         <source>common practice, no source</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>übliche Praxis, ohne Quelle</translation>
     </message>
     <message>
         <source>Sensor ground</source>
         <extracomment>analysis/diagnosis/checks.py, analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sensormasse</translation>
     </message>
     <message>
         <source>Reference</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bezugsspannung</translation>
     </message>
     <message>
         <source>Ground, steadiness</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Masse, Schwankung</translation>
     </message>
     <message>
         <source>Reference, steadiness</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bezugsspannung, Schwankung</translation>
     </message>
     <message>
         <source>Signal at rest</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Signal in Ruhe</translation>
     </message>
     <message>
         <source>Signal within its range</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Signal in seinem Bereich</translation>
     </message>
     <message>
         <source>Output smoothness</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gleichlauf des Ausgangs</translation>
     </message>
     <message>
         <source>Output smoothness, second track</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gleichlauf des Ausgangs, zweite Bahn</translation>
     </message>
     <message>
         <source>Both tracks agree</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beide Bahnen stimmen überein</translation>
     </message>
     <message>
         <source>Sampling</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abtastung</translation>
     </message>
     <message>
         <source>The capture is no measurement of the sensor: {text}.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Messung ist keine Messung des Sensors: {text}.</translation>
     </message>
     <message>
         <source>The probes measured what they should.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Prüfspitzen haben gemessen, was sie sollten.</translation>
     </message>
     <message>
         <source>{name} was not recorded.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name} wurde nicht aufgezeichnet.</translation>
     </message>
     <message>
         <source>{name} is not good: {reading}.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist nicht in Ordnung: {reading}.</translation>
     </message>
     <message>
         <source>{name} is not good: {reading}, moving by {moved_mv:.0f} mV.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist nicht in Ordnung: {reading}, schwankt um {moved_mv:.0f} mV.</translation>
     </message>
     <message>
         <source>{name} reads {reading}, too near its limit to tell.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {reading}, zu nah an der Grenze, um es zu entscheiden.</translation>
     </message>
     <message>
         <source>{name} is good: {reading}, but was not watched during the sweep.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist in Ordnung: {reading}, wurde aber während der Durchläufe nicht beobachtet.</translation>
     </message>
     <message>
         <source>{name} is good: {reading} and holds still.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist in Ordnung: {reading}, und bleibt stabil.</translation>
     </message>
     <message>
         <source>{level_mv:.0f} mV</source>
         <extracomment>analysis/diagnosis/evidence.py, analysis/diagnosis/summary.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{level_mv:.0f} mV</translation>
     </message>
     <message>
         <source>{level_v:.2f} V</source>
         <extracomment>analysis/diagnosis/evidence.py, analysis/diagnosis/summary.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{level_v:.2f} V</translation>
     </message>
     <message>
         <source>The reference</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Bezugsspannung</translation>
     </message>
     <message>
         <source>The harness was not wiggled with the signal watched.</source>
         <extracomment>analysis/diagnosis/evidence.py, analysis/reports/customer_words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Am Kabelbaum wurde nicht gewackelt, während das Signal aufgezeichnet wurde.</translation>
     </message>
     <message>
         <source>The signal breaks up while the harness is wiggled and the arm rests.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Signal setzt aus, während am Kabelbaum gewackelt wird und der Hebel ruht.</translation>
     </message>
     <message>
         <source>Wiggling the harness does not disturb the signal.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wackeln am Kabelbaum stört das Signal nicht.</translation>
     </message>
     <message>
         <source>The output breaks up at the same spot every time: {start:.1f}–{stop:.1f} % of travel, on {noisy} of {passes} crossings.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Signal setzt jedes Mal an derselben Stelle aus: {start:.1f}–{stop:.1f} % des Wegs, bei {noisy} von {passes} Überfahrten.</translation>
     </message>
     <message>
         <source>It breaks up in both directions.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es setzt in beiden Richtungen aus.</translation>
     </message>
     <message>
         <source>It was seen in one direction only.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es war nur in einer Richtung zu sehen.</translation>
     </message>
     <message>
         <source>The arm was not held still in the spot: a probe or loom that moves with it is not ruled out.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Hebel wurde an der Stelle nicht stillgehalten: Eine Prüfspitze oder ein Kabel, das sich mitbewegt, ist nicht ausgeschlossen.</translation>
     </message>
     <message>
         <source>At rest in the spot the reading wanders by itself, hands off.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In Ruhe an der Stelle wandert der Wert von selbst, ohne Berührung.</translation>
     </message>
     <message>
         <source>At rest in the spot the reading was quiet; a loom that moves with the arm is not ruled out.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In Ruhe an der Stelle war der Wert ruhig; ein Kabel, das sich mit dem Hebel bewegt, ist nicht ausgeschlossen.</translation>
     </message>
     <message>
         <source>It improved while being moved: the last crossings are clean. That is not cured.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde beim Bewegen besser: Die letzten Überfahrten sind sauber. Geheilt ist das nicht.</translation>
     </message>
     <message>
         <source>Away from any band the signal follows the arm without a break.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Außerhalb der Zonen folgt das Signal dem Hebel ohne Aussetzer.</translation>
     </message>
     <message>
         <source>The signal also breaks up at moments that belong to no place on the travel.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Signal setzt auch in Augenblicken aus, die zu keiner Stelle des Wegs gehören.</translation>
     </message>
     <message>
         <source>The two tracks agree: {apart_mv:.0f} mV apart.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die beiden Bahnen stimmen überein: {apart_mv:.0f} mV Unterschied.</translation>
     </message>
     <message>
         <source>The two tracks disagree: {apart_mv:.0f} mV apart.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die beiden Bahnen weichen voneinander ab: {apart_mv:.0f} mV Unterschied.</translation>
     </message>
     <message>
         <source>The two tracks may disagree: {apart_mv:.0f} mV apart.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die beiden Bahnen weichen möglicherweise voneinander ab: {apart_mv:.0f} mV Unterschied.</translation>
     </message>
     <message>
         <source>Both tracks were recorded.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beide Bahnen wurden aufgezeichnet.</translation>
     </message>
     <message>
         <source>{title} has two tracks; only one was recorded.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} hat zwei Bahnen; nur eine wurde aufgezeichnet.</translation>
     </message>
     <message>
         <source>No sweep of the arm was recorded.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde kein Durchlauf des Hebels aufgezeichnet.</translation>
     </message>
     <message>
         <source>The travel tested is {low:.0f}–{high:.0f} %; where the arm normally rests was not recorded.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Geprüft wurde der Weg von {low:.0f}–{high:.0f} %; wo der Hebel gewöhnlich ruht, wurde nicht aufgezeichnet.</translation>
     </message>
     <message>
         <source>The travel tested, {low:.0f}–{high:.0f} %, includes where the arm rests, {rest:.0f} %.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der geprüfte Weg, {low:.0f}–{high:.0f} %, schließt die Ruhelage des Hebels ein, {rest:.0f} %.</translation>
     </message>
     <message>
         <source>The travel tested, {low:.0f}–{high:.0f} %, leaves out where the arm rests, {rest:.0f} %.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der geprüfte Weg, {low:.0f}–{high:.0f} %, lässt die Ruhelage des Hebels aus, {rest:.0f} %.</translation>
     </message>
     <message>
         <source>The signal was probed at both ends of its wire.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Signal wurde an beiden Enden seiner Leitung gemessen.</translation>
     </message>
     <message>
         <source>Wiring between sensor and control unit: not shown, since only one end was probed.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leitung zwischen Sensor und Steuergerät: nicht nachgewiesen, da nur ein Ende gemessen wurde.</translation>
     </message>
     <message>
         <source>This recorder sees break-up down to {floor:.2f} % of the reference.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Rekorder sieht Aussetzer bis hinab zu {floor:.2f} % der Bezugsspannung.</translation>
     </message>
     <message>
         <source>Break-up below {floor:.1f} % of the reference cannot be seen in this capture; a new track stays within {limit} %. It cannot prove a track as new.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aussetzer unter {floor:.1f} % der Bezugsspannung sind in dieser Messung nicht zu sehen; eine neue Bahn bleibt innerhalb von {limit} %. Als neu kann sie eine Bahn nicht nachweisen.</translation>
     </message>
     <message>
         <source>No known sensor profile was named: a potentiometer with a contact track on {supply_v:.0f} V is assumed.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde kein bekanntes Sensorprofil genannt: Angenommen wird ein Potentiometer mit Schleifbahn an {supply_v:.0f} V.</translation>
     </message>
     <message>
         <source>no record holds a signal channel with two samples or more</source>
         <extracomment>analysis/diagnosis/examine.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>keine Aufzeichnung enthält einen Signalkanal mit zwei Messwerten oder mehr</translation>
     </message>
     <message>
         <source>say which channel is the signal, or record the signal wire</source>
         <extracomment>analysis/diagnosis/examine.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>angeben, welcher Kanal das Signal ist, oder die Signalleitung aufzeichnen</translation>
     </message>
     <message>
         <source>{lost:.0%} of the samples are missing</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{lost:.0%} der Messwerte fehlen</translation>
     </message>
     <message>
         <source>save the record again</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Aufzeichnung noch einmal speichern</translation>
     </message>
     <message>
         <source>{over:.0%} of the samples are beyond the recorder's range</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{over:.0%} der Messwerte liegen außerhalb des Bereichs des Rekorders</translation>
     </message>
     <message>
         <source>choose a larger range</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>einen größeren Bereich wählen</translation>
     </message>
     <message>
         <source>the voltage is negative</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Spannung ist negativ</translation>
     </message>
     <message>
         <source>swap the probe and the return lead</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüfspitze und Rückleitung tauschen</translation>
     </message>
     <message>
         <source>the voltage swings about nought and falls back</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Spannung schwankt um null und fällt zurück</translation>
     </message>
     <message>
         <source>set the input to DC coupling</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>den Eingang auf DC-Kopplung stellen</translation>
     </message>
     <message>
         <source>set the probe's attenuation to what the probe is</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Teilung des Tastkopfs auf die des Tastkopfs einstellen</translation>
     </message>
     <message>
         <source>the readings are ten times too large</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Werte sind zehnmal zu groß</translation>
     </message>
     <message>
         <source>the readings are ten times too small</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Werte sind zehnmal zu klein</translation>
     </message>
     <message>
         <source>check that the plug is on, the probe sits on the signal wire and the arm really moves</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>prüfen, ob der Stecker steckt, die Prüfspitze an der Signalleitung sitzt und der Hebel sich wirklich bewegt</translation>
     </message>
     <message>
         <source>the signal does not change while the arm is said to move</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das Signal ändert sich nicht, obwohl der Hebel bewegt worden sein soll</translation>
     </message>
     <message>
         <source>the sensor was unplugged while it was swept</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>der Sensor war während des Durchlaufs abgesteckt</translation>
     </message>
     <message>
         <source>plug it in and sweep again</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ihn anstecken und noch einmal durchfahren</translation>
     </message>
     <message>
         <source>the reference reads {level:.2f} V: no feed</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Bezugsspannung beträgt {level:.2f} V: keine Versorgung</translation>
     </message>
     <message>
         <source>switch the ignition on, wake the module</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zündung einschalten, Steuergerät wecken</translation>
     </message>
     <message>
         <source>the signal probe hums about nought: it hung in the air</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Signalprüfspitze brummt um null: Sie hing in der Luft</translation>
     </message>
     <message>
         <source>put the probe back and repeat</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Prüfspitze wieder ansetzen und wiederholen</translation>
     </message>
     <message>
         <source>the signal probe slipped off at {begun:.1f} s: from there it only hums</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Signalprüfspitze ist bei {begun:.1f} s abgerutscht: Ab da brummt sie nur</translation>
     </message>
     <message>
         <source>all channels move by the same volts: the return clip is poor</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>alle Kanäle bewegen sich um dieselben Volt: Die Masseklemme sitzt schlecht</translation>
     </message>
     <message>
         <source>clip the return to clean metal and repeat</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Masseklemme an blankes Metall setzen und wiederholen</translation>
     </message>
     <message>
         <source>the signal stands above the reference, which no sensor can do: a probe is on the wrong wire</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das Signal liegt über der Bezugsspannung, was kein Sensor kann: Eine Prüfspitze sitzt an der falschen Leitung</translation>
     </message>
     <message>
         <source>check which wire each probe touches, and repeat</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>prüfen, welche Leitung jede Prüfspitze berührt, und wiederholen</translation>
     </message>
     <message>
         <source>this is a duty-cycle or digital sensor, which this method does not judge</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das ist ein Sensor mit Tastverhältnis oder digitalem Ausgang, den dieses Verfahren nicht beurteilt</translation>
     </message>
     <message>
         <source>the signal knows two levels only</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das Signal kennt nur zwei Pegel</translation>
     </message>
     <message>
         <source>{name} is not TOML: {error}</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist kein TOML: {error}</translation>
     </message>
     <message>
         <source>correct that line</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>diese Zeile berichtigen</translation>
     </message>
     <message>
         <source>{name}: based_on must name a built-in profile, got {base!r}</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name}: based_on muss ein mitgeliefertes Profil nennen, nicht {base!r}</translation>
     </message>
     <message>
         <source>choose one of: {known}</source>
         <extracomment>analysis/diagnosis/profile_schema.py, analysis/diagnosis/profiles.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eines davon wählen: {known}</translation>
     </message>
     <message>
         <source>lower-case letters, digits and single hyphens</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>aus Kleinbuchstaben, Ziffern und einzelnen Bindestrichen</translation>
     </message>
     <message>
         <source>there</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>vorhanden</translation>
     </message>
     <message>
         <source>no such table</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>keine solche Tabelle</translation>
     </message>
     <message>
         <source>inside valid_v [{start}, {stop}]</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>innerhalb von valid_v [{start}, {stop}]</translation>
     </message>
     <message>
         <source>other than {value}</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>anders als {value}</translation>
     </message>
     <message>
         <source>there where lower is not</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>vorhanden, wo lower fehlt</translation>
     </message>
     <message>
         <source>neither</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>keines von beiden</translation>
     </message>
     <message>
         <source>at most upper ({upper})</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>höchstens upper ({upper})</translation>
     </message>
     <message>
         <source>there if tracks.second_signal is, and only then</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>vorhanden, wenn tracks.second_signal es ist, und nur dann</translation>
     </message>
     <message>
         <source>one of the two</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eines von beiden</translation>
     </message>
     <message>
         <source>within {least} and supply_v ({supply_v})</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>zwischen {least} und supply_v ({supply_v})</translation>
     </message>
     <message>
         <source>a range around supply_v ({supply_v})</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Bereich um supply_v ({supply_v})</translation>
     </message>
     <message>
         <source>{name}: {prefix}{key} must be {rule}, got {came!r}</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {prefix}{key} muss {rule} sein, nicht {came!r}</translation>
     </message>
     <message>
         <source>correct it in the profile</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>es im Profil berichtigen</translation>
     </message>
     <message>
         <source>one of {known}</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eines von {known}</translation>
     </message>
     <message>
         <source>a table</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine Tabelle</translation>
     </message>
     <message>
         <source>text</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Text</translation>
     </message>
     <message>
         <source>true or false</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>true oder false</translation>
     </message>
     <message>
         <source>above {above:g}</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>größer als {above:g}</translation>
     </message>
     <message>
         <source>at least {least:g}</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>mindestens {least:g}</translation>
     </message>
     <message>
         <source>at most {at_most:g}</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>höchstens {at_most:g}</translation>
     </message>
     <message>
         <source>two ascending numbers</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>zwei aufsteigende Zahlen</translation>
     </message>
     <message>
         <source>nothing</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nichts</translation>
     </message>
     <message>
         <source>there is no sensor profile {id_or_path!r}</source>
         <extracomment>analysis/diagnosis/profiles.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>es gibt kein Sensorprofil {id_or_path!r}</translation>
     </message>
     <message>
         <source>there is no built-in sensor profile {profile_id!r}</source>
         <extracomment>analysis/diagnosis/profiles.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>es gibt kein mitgeliefertes Sensorprofil {profile_id!r}</translation>
     </message>
     <message>
         <source>the sensor profile {name} is not UTF-8 text</source>
         <extracomment>analysis/diagnosis/profiles.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das Sensorprofil {name} ist kein UTF-8-Text</translation>
     </message>
     <message>
         <source>save it as UTF-8</source>
         <extracomment>analysis/diagnosis/profiles.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>es als UTF-8 speichern</translation>
     </message>
     <message>
         <source>the sensor profile {name} cannot be read ({strerror})</source>
         <extracomment>analysis/diagnosis/profiles.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das Sensorprofil {name} lässt sich nicht lesen ({strerror})</translation>
     </message>
     <message>
         <source>check that the file is there and may be read</source>
         <extracomment>analysis/diagnosis/profiles.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>prüfen, ob die Datei da ist und gelesen werden darf</translation>
     </message>
     <message>
         <source>{name}: the id {id!r} belongs to a built-in profile</source>
         <extracomment>analysis/diagnosis/profiles.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name}: Die Kennung {id!r} gehört einem mitgelieferten Profil</translation>
     </message>
     <message>
         <source>choose another id</source>
         <extracomment>analysis/diagnosis/profiles.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine andere Kennung wählen</translation>
     </message>
     <message>
         <source>breaks up in the band on {count} crossing</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>setzt in der Zone bei {count} Überfahrt aus</translation>
     </message>
     <message>
         <source>breaks up in the band on {count} crossings</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>setzt in der Zone bei {count} Überfahrten aus</translation>
     </message>
     <message>
         <source>breaks up</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>setzt aus</translation>
     </message>
     <message>
         <source>ground stands at {reading}</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Masse liegt bei {reading}</translation>
     </message>
     <message>
         <source>ground moves by {reading}</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Masse schwankt um {reading}</translation>
     </message>
     <message>
         <source>reference stands at {reading}</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bezugsspannung liegt bei {reading}</translation>
     </message>
     <message>
         <source>reference moves by {reading}</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bezugsspannung schwankt um {reading}</translation>
     </message>
     <message>
         <source>signal reaches {reading}</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Signal erreicht {reading}</translation>
     </message>
     <message>
         <source>the tracks differ by {reading}</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Bahnen weichen um {reading} ab</translation>
     </message>
     <message>
         <source>{count} crossing, clean</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Überfahrt, sauber</translation>
     </message>
     <message>
         <source>{count} crossings, clean</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Überfahrten, sauber</translation>
     </message>
     <message>
         <source>{reading}, steady</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{reading}, stabil</translation>
     </message>
     <message>
         <source>steady</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>stabil</translation>
     </message>
     <message>
         <source>worn resistive track</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>verschlissene Widerstandsbahn</translation>
     </message>
     <message>
         <source>dirt or moisture on the track</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schmutz oder Feuchtigkeit auf der Bahn</translation>
     </message>
     <message>
         <source>a loom that moves with the arm</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Kabel, das sich mit dem Hebel bewegt</translation>
     </message>
     <message>
         <source>fault inside the sensor at this position</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fehler im Inneren des Sensors an dieser Stelle</translation>
     </message>
     <message>
         <source>broken strand or loose terminal in the signal wire</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>gebrochene Litze oder lockerer Kontakt in der Signalleitung</translation>
     </message>
     <message>
         <source>the sensor's own pins</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Steckkontakte des Sensors selbst</translation>
     </message>
     <message>
         <source>wiring of the reference</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leitung der Bezugsspannung</translation>
     </message>
     <message>
         <source>another sensor on the same feed</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein anderer Sensor an derselben Versorgung</translation>
     </message>
     <message>
         <source>this sensor pulling it down</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dieser Sensor, der sie herunterzieht</translation>
     </message>
     <message>
         <source>the control unit</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das Steuergerät</translation>
     </message>
     <message>
         <source>ground point or splice</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Massepunkt oder Verbinder</translation>
     </message>
     <message>
         <source>wiring of the sensor ground</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leitung der Sensormasse</translation>
     </message>
     <message>
         <source>the control unit's ground</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Masse des Steuergeräts</translation>
     </message>
     <message>
         <source>the height itself</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Höhe selbst</translation>
     </message>
     <message>
         <source>a bent or disconnected link</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein verbogenes oder ausgehängtes Gestänge</translation>
     </message>
     <message>
         <source>the wrong sensor or profile</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>der falsche Sensor oder das falsche Profil</translation>
     </message>
     <message>
         <source>the readings contradict each other</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Werte widersprechen einander</translation>
     </message>
     <message>
         <source>This capture cannot be judged: {text}.</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese Messung lässt sich nicht beurteilen: {text}.</translation>
     </message>
     <message>
         <source>No fault was seen in {tested}.</source>
         <extracomment>analysis/diagnosis/verdict.py, analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Fehler gefunden in {tested}.</translation>
     </message>
     <message>
         <source>The track is worn at {spans} of travel: {crossed}.</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Bahn ist bei {spans} des Wegs verschlissen: {crossed}.</translation>
     </message>
     <message>
         <source>The track is worn at {spans} of travel of the second track: {crossed}.</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die zweite Bahn ist bei {spans} des Wegs verschlissen: {crossed}.</translation>
     </message>
     <message>
         <source>The sensor's output breaks up at {spans} of travel: {crossed}.</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Sensorsignal setzt bei {spans} des Wegs aus: {crossed}.</translation>
     </message>
     <message>
         <source>The sensor's output breaks up at {spans} of travel of the second track: {crossed}.</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Signal der zweiten Bahn setzt bei {spans} des Wegs aus: {crossed}.</translation>
     </message>
     <message>
         <source>The signal breaks up at moments, not at a place: its wire or the sensor's pins make poor contact.</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Signal setzt zeitweise aus, nicht an einer Stelle: Seine Leitung oder die Steckkontakte des Sensors haben schlechten Kontakt.</translation>
     </message>
     <message>
         <source>The reference is not what it should be, and the signal is a share of it.</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Bezugsspannung ist nicht, wie sie sein soll, und das Signal ist ein Anteil von ihr.</translation>
     </message>
     <message>
         <source>Sensor ground is not what it should be, and the signal is read against it.</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Sensormasse ist nicht, wie sie sein soll, und das Signal wird gegen sie gelesen.</translation>
     </message>
     <message>
         <source>The signal rests outside its valid range without breaking up: the sensor may be telling the truth.</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Signal ruht außerhalb seines gültigen Bereichs, ohne auszusetzen: Der Sensor sagt vielleicht die Wahrheit.</translation>
     </message>
     <message>
         <source>This capture does not decide it.</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese Messung entscheidet es nicht.</translation>
     </message>
     <message>
         <source>no crossings</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>keine Überfahrten</translation>
     </message>
     <message>
         <source>the output broke up on {noisy} of {passes} crossings</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aussetzer bei {noisy} von {passes} Überfahrten</translation>
     </message>
     <message>
         <source>what was recorded</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dem, was aufgezeichnet wurde</translation>
     </message>
     <message>
         <source>{low:.0f}–{high:.0f} % of travel, {count} crossing</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{low:.0f}–{high:.0f} % des Wegs, {count} Überfahrt</translation>
     </message>
     <message>
         <source>{low:.0f}–{high:.0f} % of travel, {count} crossings</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{low:.0f}–{high:.0f} % des Wegs, {count} Überfahrten</translation>
     </message>
     <message>
         <source>A vehicle on air or height-adjustable suspension can drop without warning, and moving a live sensor makes it inflate or dump. Put it on stands rated for it, disable levelling by the maker's method, and only then connect and sweep.</source>
         <extracomment>analysis/reports/cautions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Fahrzeug mit Luftfederung oder Niveauregulierung kann ohne Vorwarnung absinken, und ein Sensor, der unter Spannung bewegt wird, lässt es auf- oder abpumpen. Auf dafür zugelassene Unterstellböcke stellen, die Niveauregulierung nach Herstellervorgabe abschalten und erst dann anschließen und durchfahren.</translation>
     </message>
     <message>
         <source>An electronic throttle traps fingers: sweep pedals with the engine off and the intake closed, hands out of the bore.</source>
         <extracomment>analysis/reports/cautions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine elektronische Drosselklappe klemmt Finger ein: Pedale nur bei abgestelltem Motor und geschlossenem Ansaugtrakt durchfahren, Hände weg von der Drosselklappe.</translation>
     </message>
     <message>
         <source>Never probe airbag or high-voltage circuits with this procedure. Back-probe the plug; do not pierce the insulation.</source>
         <extracomment>analysis/reports/cautions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit diesem Verfahren niemals an Airbag- oder Hochvoltkreisen messen. Von hinten am Stecker messen; die Isolierung nicht durchstechen.</translation>
     </message>
     <message>
         <source>After a sensor is replaced the maker's height calibration applies.</source>
         <extracomment>analysis/reports/cautions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Ersatz eines Sensors gilt die Höhenkalibrierung des Herstellers.</translation>
     </message>
     <message>
         <source>The vehicle maker's procedure, local codes and a licensed technician's judgement stand above this tool.</source>
         <extracomment>analysis/reports/cautions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Vorgaben des Fahrzeugherstellers, die örtlichen Vorschriften und das Urteil der zugelassenen Fachkraft stehen über diesem Werkzeug.</translation>
     </message>
     <message>
         <source>pass</source>
         <extracomment>analysis/reports/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>in Ordnung</translation>
     </message>
     <message>
         <source>fail</source>
         <extracomment>analysis/reports/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nicht in Ordnung</translation>
     </message>
     <message>
         <source>cannot tell</source>
         <extracomment>analysis/reports/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nicht zu entscheiden</translation>
     </message>
     <message>
         <source>proved</source>
         <extracomment>analysis/reports/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nachgewiesen</translation>
     </message>
     <message>
         <source>refuted</source>
         <extracomment>analysis/reports/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>widerlegt</translation>
     </message>
     <message>
         <source>not shown</source>
         <extracomment>analysis/reports/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nicht nachgewiesen</translation>
     </message>
     <message>
         <source>no limit</source>
         <extracomment>analysis/reports/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>keine Grenze</translation>
     </message>
     <message>
         <source>at most {limit}</source>
         <extracomment>analysis/reports/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>höchstens {limit}</translation>
     </message>
     <message>
         <source>at least {limit}</source>
         <extracomment>analysis/reports/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>mindestens {limit}</translation>
     </message>
     <message>
         <source>{lower} to {upper}</source>
         <extracomment>analysis/reports/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{lower} bis {upper}</translation>
     </message>
     <message>
         <source>{title} {reading}, no limit stated: {result}.</source>
         <extracomment>analysis/reports/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} {reading}, keine Grenze angegeben: {result}.</translation>
     </message>
     <message>
         <source>cannot tell, the uncertainty reaches across the limit</source>
         <extracomment>analysis/reports/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nicht zu entscheiden, die Unsicherheit reicht über die Grenze</translation>
     </message>
     <message>
         <source>{title} {reading}, allowed {limit}: {said}.</source>
         <extracomment>analysis/reports/checks.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{title} {reading}, zulässig {limit}: {said}.</translation>
     </message>
     <message>
         <source>very likely</source>
         <extracomment>analysis/reports/confidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sehr wahrscheinlich</translation>
     </message>
     <message>
         <source>likely</source>
         <extracomment>analysis/reports/confidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>wahrscheinlich</translation>
     </message>
     <message>
         <source>more likely than not</source>
         <extracomment>analysis/reports/confidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eher wahrscheinlich als nicht</translation>
     </message>
     <message>
         <source>possible</source>
         <extracomment>analysis/reports/confidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>möglich</translation>
     </message>
     <message>
         <source>not rated</source>
         <extracomment>analysis/reports/confidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nicht bewertet</translation>
     </message>
     <message>
         <source>{words} ({odds} in 100)</source>
         <extracomment>analysis/reports/confidence.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{words} ({odds} von 100)</translation>
     </message>
     <message>
         <source>The sensor tells the car how high it stands at this corner. It is a little arm that slides along a track; the voltage it gives should follow the arm smoothly.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Sensor meldet dem Fahrzeug, wie hoch es an dieser Ecke steht. In ihm gleitet ein kleiner Schleifer über eine Widerstandsbahn; die Spannung, die er abgibt, soll der Bewegung gleichmäßig folgen.</translation>
     </message>
     <message>
         <source>The sensor tells the engine how far the pedal or the throttle is open. It is an arm that slides along a track; the voltage it gives should follow the arm smoothly.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Sensor meldet dem Motor, wie weit Pedal oder Drosselklappe geöffnet sind. In ihm gleitet ein Schleifer über eine Widerstandsbahn; die Spannung, die er abgibt, soll der Bewegung gleichmäßig folgen.</translation>
     </message>
     <message>
         <source>The sensor tells the control unit a position. It is an arm that slides along a track; the voltage it gives should follow the arm smoothly.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Sensor meldet dem Steuergerät eine Stellung. In ihm gleitet ein Schleifer über eine Widerstandsbahn; die Spannung, die er abgibt, soll der Bewegung gleichmäßig folgen.</translation>
     </message>
     <message>
         <source>At one place it drops out instead, each time the arm passes: the car is told a wrong position for moments.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>An einer Stelle setzt sie stattdessen aus, jedes Mal wenn der Schleifer darüberfährt: Das Fahrzeug bekommt für Augenblicke eine falsche Stellung gemeldet.</translation>
     </message>
     <message>
         <source>Here it drops out at any position, as a loose contact does. A new sensor would not cure that.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hier setzt sie in jeder Stellung aus, wie bei einem Wackelkontakt. Ein neuer Sensor würde das nicht beheben.</translation>
     </message>
     <message>
         <source>The sensor can only be as good as its supply, and that was not as it should be. A new sensor may not cure that.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Sensor kann nur so gut sein wie seine Versorgung, und die war nicht, wie sie sein soll. Ein neuer Sensor behebt das möglicherweise nicht.</translation>
     </message>
     <message>
         <source>The sensor can only be as good as its ground, and that was not as it should be. A new sensor may not cure that.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Sensor kann nur so gut sein wie seine Masse, und die war nicht, wie sie sein soll. Ein neuer Sensor behebt das möglicherweise nicht.</translation>
     </message>
     <message>
         <source>It reads beyond its normal range without breaking up. It may be telling the truth: about the height, a bent link, or a part that does not belong there.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er meldet einen Wert außerhalb seines normalen Bereichs, ohne auszusetzen. Vielleicht stimmt das sogar: wegen der Höhe, eines verbogenen Gestänges oder eines Teils, das dort nicht hingehört.</translation>
     </message>
     <message>
         <source>What was recorded is not the sensor's own signal, so that nothing can be concluded from it.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was aufgezeichnet wurde, ist nicht das Signal des Sensors; daraus lässt sich nichts schließen.</translation>
     </message>
     <message>
         <source>It did, wherever it was tested. That holds for the travel and the conditions of the test; a fault that comes and goes may have been away.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das tat sie überall, wo geprüft wurde. Das gilt für den Weg und die Bedingungen der Prüfung; ein Fehler, der kommt und geht, kann gerade weg gewesen sein.</translation>
     </message>
     <message>
         <source>What was recorded fits more than one explanation, or leaves out what would decide it.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was aufgezeichnet wurde, passt zu mehr als einer Erklärung oder lässt aus, was entscheiden würde.</translation>
     </message>
     <message>
         <source>The car may level itself wrongly, without warning, and the lamps may point too high. Nobody should reach under it unless it stands on stands. If it sits visibly low or leans, it should not be driven. Otherwise drive with care; the maker's instructions decide.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Fahrzeug kann sich ohne Vorwarnung falsch einstellen, und die Scheinwerfer können zu hoch leuchten. Niemand darf darunter greifen, solange es nicht auf Unterstellböcken steht. Wenn es sichtbar zu tief oder schief steht, sollten Sie es nicht fahren. Fahren Sie sonst mit Vorsicht; maßgeblich ist die Anleitung des Herstellers.</translation>
     </message>
     <message>
         <source>The engine may hesitate, jerk or lose power without warning. It should not be driven further than the workshop until this is cleared up; the maker's instructions decide.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Motor kann ohne Vorwarnung stocken, ruckeln oder Leistung verlieren. Bis das geklärt ist, sollten Sie nicht weiter als bis zur Werkstatt fahren; maßgeblich ist die Anleitung des Herstellers.</translation>
     </message>
     <message>
         <source>The system that uses this sensor may act on a wrong position. What may be driven is for the maker's instructions and the technician to say.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das System, das diesen Sensor nutzt, kann auf eine falsche Stellung reagieren. Was gefahren werden darf, sagen Ihnen die Anleitung des Herstellers und die Werkstatt.</translation>
     </message>
     <message>
         <source>This measurement does not answer that. As long as the complaint is there, it is to be taken seriously: the technician and the maker's instructions decide.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese Messung beantwortet das nicht. Solange die Beanstandung besteht, ist sie ernst zu nehmen: Es entscheiden die Werkstatt und die Anleitung des Herstellers.</translation>
     </message>
     <message>
         <source>This measurement gives no reason not to. It does not answer the complaint by itself; the technician and the maker's instructions decide.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese Messung gibt keinen Grund, nicht zu fahren. Sie beantwortet die Beanstandung nicht allein; es entscheiden die Werkstatt und die Anleitung des Herstellers.</translation>
     </message>
     <message>
         <source>A track that breaks up does not heal. As a rule the place grows and the complaint comes more often.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Bahn, die aussetzt, erholt sich nicht. In der Regel wächst die Stelle, und die Beanstandung tritt häufiger auf.</translation>
     </message>
     <message>
         <source>A fault inside the sensor does not heal; the complaint will come back.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Fehler im Inneren des Sensors heilt nicht; die Beanstandung kommt wieder.</translation>
     </message>
     <message>
         <source>A bad contact comes and goes, and as a rule comes more often, above all in the wet and on bad roads.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein schlechter Kontakt kommt und geht und tritt in der Regel häufiger auf, vor allem bei Nässe und auf schlechten Straßen.</translation>
     </message>
     <message>
         <source>Other systems on the same supply may be disturbed too.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auch andere Systeme an derselben Versorgung können gestört werden.</translation>
     </message>
     <message>
         <source>Other systems on the same ground may be disturbed too.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auch andere Systeme an derselben Masse können gestört werden.</translation>
     </message>
     <message>
         <source>The system that uses this sensor may go on acting on a wrong position.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das System, das diesen Sensor nutzt, kann weiter auf eine falsche Stellung reagieren.</translation>
     </message>
     <message>
         <source>This cannot be said before the cause is found.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das lässt sich erst sagen, wenn die Ursache gefunden ist.</translation>
     </message>
     <message>
         <source>Nothing follows from this measurement. If the complaint comes back, it should be measured again then.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aus dieser Messung folgt nichts. Wenn die Beanstandung wiederkommt, sollte dann noch einmal gemessen werden.</translation>
     </message>
     <message>
         <source>Replace the position sensor, calibrate it by the maker's method, and measure again in the same way.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Positionssensor ersetzen, nach Herstellervorgabe kalibrieren und ebenso noch einmal messen.</translation>
     </message>
     <message>
         <source>Find the bad contact in the signal wire, its plugs or the sensor's pins, repair it, and measure again.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den schlechten Kontakt in der Signalleitung, ihren Steckern oder den Steckkontakten des Sensors suchen, instand setzen und noch einmal messen.</translation>
     </message>
     <message>
         <source>Find what disturbs the supply of the sensor, before any part is replaced, and measure again.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Suchen, was die Versorgung des Sensors stört, bevor ein Teil ersetzt wird, und noch einmal messen.</translation>
     </message>
     <message>
         <source>Find the bad ground connection, before any part is replaced, repair it, and measure again.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die schlechte Masseverbindung suchen, bevor ein Teil ersetzt wird, sie instand setzen und noch einmal messen.</translation>
     </message>
     <message>
         <source>Measure the height, look at the linkage and check that the part is the right one, before it is replaced.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Höhe messen, das Gestänge ansehen und prüfen, ob das richtige Teil verbaut ist, bevor es ersetzt wird.</translation>
     </message>
     <message>
         <source>Measure again. No part should be bought on this measurement.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal messen. Auf diese Messung hin sollte kein Teil gekauft werden.</translation>
     </message>
     <message>
         <source>No part should be replaced on this measurement. If the complaint goes on, look further.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auf diese Messung hin sollte kein Teil ersetzt werden. Wenn die Beanstandung bleibt, weiter suchen.</translation>
     </message>
     <message>
         <source>Measure what is missing. No part should be bought on this measurement.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Messen, was fehlt. Auf diese Messung hin sollte kein Teil gekauft werden.</translation>
     </message>
     <message>
         <source>Confirm it before a part is bought: measure again what page two lists as not shown, or set the sensor beside a known good one.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Kauf eines Teils bestätigen: noch einmal messen, was Seite zwei als nicht nachgewiesen aufführt, oder den Sensor neben einen nachweislich guten stellen.</translation>
     </message>
     <message>
         <source>Wiring beyond the points that were probed, other sensors, other causes of the complaint, and whatever the system itself has suffered. Nobody opened the sensor.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leitungen jenseits der Messpunkte, andere Sensoren, andere Ursachen der Beanstandung und Schäden am System selbst. Den Sensor hat niemand geöffnet.</translation>
     </message>
     <message>
         <source>Anything that was not measured: other sensors, wiring beyond the points that were probed, and other causes of the complaint.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alles, was nicht gemessen wurde: andere Sensoren, Leitungen jenseits der Messpunkte und andere Ursachen der Beanstandung.</translation>
     </message>
     <message>
         <source>Vehicle</source>
         <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fahrzeug</translation>
     </message>
     <message>
         <source>Registration</source>
         <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kennzeichen</translation>
     </message>
     <message>
         <source>Odometer</source>
         <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kilometerstand</translation>
     </message>
     <message>
         <source>Job</source>
         <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auftrag</translation>
     </message>
     <message>
         <source>Measured on</source>
         <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gemessen am</translation>
     </message>
     <message>
         <source>Sensor</source>
         <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sensor</translation>
     </message>
     <message>
         <source>Part</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Teile</translation>
     </message>
     <message>
         <source>Labour</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit</translation>
     </message>
     <message>
         <source>Calibration</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kalibrierung</translation>
     </message>
     <message>
         <source>calibrated by the maker's method</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nach Herstellervorgabe kalibriert</translation>
     </message>
     <message>
         <source>fault codes cleared, and none came back</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fehlercodes gelöscht, keiner ist wiedergekommen</translation>
     </message>
     <message>
         <source>heights or end positions measured</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Höhen oder Endstellungen gemessen</translation>
     </message>
     <message>
         <source>road test done</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Probefahrt gemacht</translation>
     </message>
     <message>
         <source>captured again in the same way</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ebenso noch einmal gemessen</translation>
     </message>
     <message>
         <source>For the customer</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Für den Kunden</translation>
     </message>
     <message>
         <source>What was complained of</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was beanstandet wurde</translation>
     </message>
     <message>
         <source>Fault codes: {codes}, and {more} more on the evidence page.</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fehlercodes: {codes} und {more} weitere auf der Nachweisseite.</translation>
     </message>
     <message>
         <source>Fault codes: {codes}</source>
         <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fehlercodes: {codes}</translation>
     </message>
     <message>
         <source>What was found</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was gefunden wurde</translation>
     </message>
     <message>
         <source>Not shown: {points}</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nicht nachgewiesen: {points}</translation>
     </message>
     <message>
         <source>The program's confidence: {odds} in 100. Of a hundred findings with this confidence about as many are right; it is not a degree of wear.</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie sicher sich das Programm ist: {odds} von 100. Von hundert Befunden dieser Sicherheit treffen etwa ebenso viele zu; sie ist kein Maß für den Verschleiß.</translation>
     </message>
     <message>
         <source>What it means</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was das bedeutet</translation>
     </message>
     <message>
         <source>Can it be driven?</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dürfen Sie damit fahren?</translation>
     </message>
     <message>
         <source>If it is left</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wenn nichts geschieht</translation>
     </message>
     <message>
         <source>What we recommend</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was wir empfehlen</translation>
     </message>
     <message>
         <source>What that does not include</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was das nicht umfasst</translation>
     </message>
     <message>
         <source>Notes of the technician</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anmerkungen der Werkstatt</translation>
     </message>
     <message>
         <source>Our offer</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unser Angebot</translation>
     </message>
     <message>
         <source>I approve the work above.</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ich beauftrage die oben genannte Arbeit.</translation>
     </message>
     <message>
         <source>I decline it.</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ich lehne sie ab.</translation>
     </message>
     <message>
         <source>Date</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>Signature of the customer</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unterschrift des Kunden</translation>
     </message>
     <message>
         <source>Tax</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Steuer</translation>
     </message>
     <message>
         <source>Tax, {percent:g} %</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Steuer, {percent:g} %</translation>
     </message>
     <message>
         <source>Total</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Summe</translation>
     </message>
     <message>
         <source>Photos</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fotos</translation>
     </message>
     <message>
         <source>After the repair</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nach der Reparatur</translation>
     </message>
     <message>
         <source>The sensor ground was not recorded.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Sensormasse wurde nicht aufgezeichnet.</translation>
     </message>
     <message>
         <source>The reference was not recorded.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Bezugsspannung wurde nicht aufgezeichnet.</translation>
     </message>
     <message>
         <source>Whether the probes sat right was not shown.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ob die Prüfspitzen richtig saßen, wurde nicht nachgewiesen.</translation>
     </message>
     <message>
         <source>That it is the same spot every time was not shown.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dass es jedes Mal dieselbe Stelle ist, wurde nicht nachgewiesen.</translation>
     </message>
     <message>
         <source>Where the arm normally rests was not tested.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die gewöhnliche Ruhelage des Hebels wurde nicht geprüft.</translation>
     </message>
     <message>
         <source>Very likely</source>
         <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sehr wahrscheinlich</translation>
     </message>
     <message>
         <source>Probably</source>
         <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlich</translation>
     </message>
     <message>
         <source>More likely than not,</source>
         <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eher wahrscheinlich als nicht</translation>
     </message>
     <message>
         <source>It is possible, but not shown, that</source>
         <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Möglicherweise, aber nicht nachgewiesen,</translation>
     </message>
     <message>
         <source>{sure} the position sensor is worn: its output breaks up{place}.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{sure} ist der Positionssensor verschlissen: Sein Signal setzt{place} aus.</translation>
     </message>
     <message>
         <source>{sure} the position sensor is faulty: its output breaks up{place}.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{sure} ist der Positionssensor defekt: Sein Signal setzt{place} aus.</translation>
     </message>
     <message>
         <source>{sure} the fault is a bad contact in the signal wire or its plugs, not a worn sensor.</source>
         <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{sure} liegt der Fehler in einem schlechten Kontakt der Signalleitung oder ihrer Stecker, nicht in einem verschlissenen Sensor.</translation>
     </message>
     <message>
         <source>{sure} the fault is in the supply that feeds the position sensor. What pulls it down has yet to be found.</source>
         <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{sure} liegt der Fehler in der Versorgung, die den Positionssensor speist. Was sie herunterzieht, ist noch zu suchen.</translation>
     </message>
     <message>
         <source>{sure} the fault is in the ground connection of the position sensor. Where has yet to be found.</source>
         <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{sure} liegt der Fehler in der Masseverbindung des Positionssensors. Wo genau, ist noch zu suchen.</translation>
     </message>
     <message>
         <source>{sure} the position sensor reads outside its normal range. The height and the linkage come first; then the sensor.</source>
         <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{sure} liegt der Wert des Positionssensors außerhalb seines normalen Bereichs. Zuerst sind Höhe und Gestänge zu prüfen, dann der Sensor.</translation>
     </message>
     <message>
         <source>The measurement cannot be used and has to be made again. It says nothing about the vehicle yet.</source>
         <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Messung ist nicht brauchbar und muss wiederholt werden. Über das Fahrzeug sagt sie noch nichts.</translation>
     </message>
     <message>
         <source>No fault was seen in the position sensor and the wires that were measured{tested}.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Am Positionssensor und an den gemessenen Leitungen wurde kein Fehler gefunden{tested}.</translation>
     </message>
     <message>
         <source>The measurement does not show yet what is wrong. More has to be measured before a part is bought.</source>
         <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Messung zeigt noch nicht, was nicht stimmt. Bevor ein Teil gekauft wird, muss mehr gemessen werden.</translation>
     </message>
     <message>
         <source>The program found a place where the sensor's output breaks up; the technician does not accept that finding. It is not shown what is wrong.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Programm hat eine Stelle gefunden, an der das Signal des Sensors aussetzt; die Werkstatt erkennt diesen Befund nicht an. Was nicht stimmt, ist damit nicht nachgewiesen.</translation>
     </message>
     <message>
         <source> at the same place of its travel (around {travel_percent:.0f} %) on {noisy} of {passes} crossings</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation> immer an derselben Stelle seines Wegs (bei etwa {travel_percent:.0f} %) bei {noisy} von {passes} Überfahrten</translation>
     </message>
     <message>
         <source> and at one other place</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation> und an einer weiteren Stelle</translation>
     </message>
     <message>
         <source> and at {more} other places</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation> und an {more} weiteren Stellen</translation>
     </message>
     <message>
         <source>, in {first:.0f}–{last:.0f} % of its travel (with gaps)</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>, geprüft auf {first:.0f}–{last:.0f} % seines Wegs (mit Lücken)</translation>
     </message>
     <message>
         <source>, in {first:.0f}–{last:.0f} % of its travel</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>, geprüft auf {first:.0f}–{last:.0f} % seines Wegs</translation>
     </message>
     <message>
         <source>VIN</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>FIN</translation>
     </message>
     <message>
         <source>Technician</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fachkraft</translation>
     </message>
     <message>
         <source>Mounting</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einbauort</translation>
     </message>
     <message>
         <source>Part number</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Teilenummer</translation>
     </message>
     <message>
         <source>Earlier repairs</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Frühere Reparaturen</translation>
     </message>
     <message>
         <source>Recorder</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rekorder</translation>
     </message>
     <message>
         <source>Serial number</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Seriennummer</translation>
     </message>
     <message>
         <source>Calibrated</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kalibriert</translation>
     </message>
     <message>
         <source>A fingerprint proves that the file is unchanged since the fingerprint was taken. It does not prove who took it, nor that the capture was true.</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Fingerabdruck beweist, dass die Datei unverändert ist, seit er genommen wurde. Er beweist nicht, wer ihn genommen hat, noch dass die Messung echt war.</translation>
     </message>
     <message>
         <source>accepted by the technician</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>von der Fachkraft bestätigt</translation>
     </message>
     <message>
         <source>edges adjusted by the technician</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ränder von der Fachkraft angepasst</translation>
     </message>
     <message>
         <source>dismissed by the technician</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>von der Fachkraft verworfen</translation>
     </message>
     <message>
         <source>signal</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Signal</translation>
     </message>
     <message>
         <source>second signal</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Signal 2</translation>
     </message>
     <message>
         <source>reference</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bezugsspannung</translation>
     </message>
     <message>
         <source>ground</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Masse</translation>
     </message>
     <message>
         <source>supply</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Versorgung</translation>
     </message>
     <message>
         <source>zero</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nullmessung</translation>
     </message>
     <message>
         <source>check</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüfung</translation>
     </message>
     <message>
         <source>wiggle</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wackelprobe</translation>
     </message>
     <message>
         <source>sweep</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchlauf</translation>
     </message>
     <message>
         <source>hold</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Halten</translation>
     </message>
     <message>
         <source>road</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Probefahrt</translation>
     </message>
     <message>
         <source>tap</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Klopfen</translation>
     </message>
     <message>
         <source>heat</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wärme</translation>
     </message>
     <message>
         <source>cold</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kälte</translation>
     </message>
     <message>
         <source>wet</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nässe</translation>
     </message>
     <message>
         <source>unplugged</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>abgesteckt</translation>
     </message>
     <message>
         <source>A limit that names a maker and a model is that maker's published service figure. Where it is another model than this car, it stands in for this car's own, which was not at hand.</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Grenze, die Hersteller und Modell nennt, ist der veröffentlichte Servicewert dieses Herstellers. Wo es ein anderes Modell als dieses Fahrzeug ist, steht er für den eigenen Wert dieses Fahrzeugs, der nicht zur Hand war.</translation>
     </message>
     <message>
         <source>none disclosed</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>keine angegeben</translation>
     </message>
     <message>
         <source>For whoever measures this again</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Für alle, die das nachmessen</translation>
     </message>
     <message>
         <source>Evidence</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nachweise</translation>
     </message>
     <message>
         <source>The car and the job</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fahrzeug und Auftrag</translation>
     </message>
     <message>
         <source>Fault code</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fehlercode</translation>
     </message>
     <message>
         <source>The standard's wording (SAE J2012)</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wortlaut der Norm (SAE J2012)</translation>
     </message>
     <message>
         <source>How it was measured</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie gemessen wurde</translation>
     </message>
     <message>
         <source>Load</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Belastung</translation>
     </message>
     <message>
         <source>Wire</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leitung</translation>
     </message>
     <message>
         <source>Plug and pin</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Stecker und Pin</translation>
     </message>
     <message>
         <source>Probed at</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gemessen an</translation>
     </message>
     <message>
         <source>Against</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gegen</translation>
     </message>
     <message>
         <source>Accuracy</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Genauigkeit</translation>
     </message>
     <message>
         <source>Record</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnung</translation>
     </message>
     <message>
         <source>What was done</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was getan wurde</translation>
     </message>
     <message>
         <source>State of the car</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zustand des Fahrzeugs</translation>
     </message>
     <message>
         <source>What it showed</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was es zeigte</translation>
     </message>
     <message>
         <source>not stated; assumed</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nicht angegeben; angenommen</translation>
     </message>
     <message>
         <source>±({gain_percent:g} % + {offset_mv:g} mV), stated</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>±({gain_percent:g} % + {offset_mv:g} mV), angegeben</translation>
     </message>
     <message>
         <source>plugged in</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>angesteckt</translation>
     </message>
     <message>
         <source>ignition {value}</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zündung {value}</translation>
     </message>
     <message>
         <source>engine {value}</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motor {value}</translation>
     </message>
     <message>
         <source>load: {value}</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Belastung: {value}</translation>
     </message>
     <message>
         <source>{value} °C</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{value} °C</translation>
     </message>
     <message>
         <source>What was shown or ruled out, and by which record</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was nachgewiesen oder ausgeschlossen wurde, und durch welche Aufzeichnung</translation>
     </message>
     <message>
         <source>State</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>Statement</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aussage</translation>
     </message>
     <message>
         <source>Records</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnungen</translation>
     </message>
     <message>
         <source>What was not tested, or not shown</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was nicht geprüft oder nicht nachgewiesen wurde</translation>
     </message>
     <message>
         <source>What it was set beside</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Womit verglichen wurde</translation>
     </message>
     <message>
         <source>Capture</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Messung</translation>
     </message>
     <message>
         <source>Found there</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dort gefunden</translation>
     </message>
     <message>
         <source>SHA-256 of its file</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>SHA-256 seiner Datei</translation>
     </message>
     <message>
         <source>Words of page one changed by the technician. The program's were: {text}</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Von der Fachkraft geänderte Worte auf Seite eins. Die des Programms waren: {text}</translation>
     </message>
     <message>
         <source>Marker of the technician: {words}</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Markierung der Fachkraft: {words}</translation>
     </message>
     <message>
         <source>What the technician said</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was die Fachkraft dazu sagt</translation>
     </message>
     <message>
         <source>Band at {place}, {sure}: {choice}</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zone bei {place}, {sure}: {choice}</translation>
     </message>
     <message>
         <source>{first}, to {place}.</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{first}, auf {place}.</translation>
     </message>
     <message>
         <source>SHA-256 of the file</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>SHA-256 der Datei</translation>
     </message>
     <message>
         <source>Fingerprint of the content</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fingerabdruck des Inhalts</translation>
     </message>
     <message>
         <source>Sensor profile</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sensorprofil</translation>
     </message>
     <message>
         <source>Analysis version</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Version der Auswertung</translation>
     </message>
     <message>
         <source>What this was made from</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Woraus dies gemacht wurde</translation>
     </message>
     <message>
         <source>{name} sensor/switch {letter} circuit</source>
         <extracomment>analysis/reports/fault_codes.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name}, Sensor/Schalter {letter}, Stromkreis</translation>
     </message>
     <message>
         <source>{name} sensor/switch {letter} circuit range/performance</source>
         <extracomment>analysis/reports/fault_codes.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name}, Sensor/Schalter {letter}, Stromkreis: Bereich/Verhalten</translation>
     </message>
     <message>
         <source>{name} sensor/switch {letter} circuit low</source>
         <extracomment>analysis/reports/fault_codes.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name}, Sensor/Schalter {letter}, Stromkreis: zu niedrig</translation>
     </message>
     <message>
         <source>{name} sensor/switch {letter} circuit high</source>
         <extracomment>analysis/reports/fault_codes.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name}, Sensor/Schalter {letter}, Stromkreis: zu hoch</translation>
     </message>
     <message>
         <source>{name} sensor/switch {letter} circuit intermittent</source>
         <extracomment>analysis/reports/fault_codes.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name}, Sensor/Schalter {letter}, Stromkreis: zeitweise</translation>
     </message>
     <message>
         <source>Throttle/pedal position</source>
         <extracomment>analysis/reports/fault_codes.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drosselklappen-/Pedalstellung</translation>
     </message>
     <message>
         <source>Sensor reference voltage {letter} circuit/open</source>
         <extracomment>analysis/reports/fault_codes.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sensor-Bezugsspannung {letter}, Stromkreis/Unterbrechung</translation>
     </message>
     <message>
         <source>Sensor reference voltage {letter} circuit low</source>
         <extracomment>analysis/reports/fault_codes.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sensor-Bezugsspannung {letter}, Stromkreis: zu niedrig</translation>
     </message>
     <message>
         <source>Sensor reference voltage {letter} circuit high</source>
         <extracomment>analysis/reports/fault_codes.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sensor-Bezugsspannung {letter}, Stromkreis: zu hoch</translation>
     </message>
     <message>
         <source>Throttle/pedal position sensor/switch {pair} voltage correlation</source>
         <extracomment>analysis/reports/fault_codes.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drosselklappen-/Pedalstellung, Sensor/Schalter {pair}, Spannungen passen nicht zueinander</translation>
     </message>
     <message>
         <source>defined by the maker</source>
         <extracomment>analysis/reports/fault_codes.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>vom Hersteller festgelegt</translation>
     </message>
     <message>
         <source>see SAE J2012</source>
         <extracomment>analysis/reports/fault_codes.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>siehe SAE J2012</translation>
     </message>
     <message>
         <source>Odometer, km</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kilometerstand, km</translation>
     </message>
     <message>
         <source>Complaint</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung</translation>
     </message>
     <message>
         <source>Fault codes</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fehlercodes</translation>
     </message>
     <message>
         <source>Recorder serial</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Seriennummer des Rekorders</translation>
     </message>
     <message>
         <source>Recorder calibrated</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rekorder kalibriert</translation>
     </message>
     <message>
         <source>What this does not say</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was dies nicht sagt</translation>
     </message>
     <message>
         <source>What to do next</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was als Nächstes zu tun ist</translation>
     </message>
     <message>
         <source>Taken as given</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Als gegeben angenommen</translation>
     </message>
     <message>
         <source>Made from</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gemacht aus</translation>
     </message>
     <message>
         <source>Before you connect or sweep</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Anschließen und Durchfahren</translation>
     </message>
     <message>
         <source>{kind}: {travel}, {volts} on the {track}; {confidence}; breaks up on {noisy} of {crossings}{falls}.</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{kind}: {travel}, {volts} auf {track}; {confidence}; Aussetzer bei {noisy} von {crossings}{falls}.</translation>
     </message>
     <message>
         <source>Possible band, watch it</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mögliche Zone, beobachten</translation>
     </message>
     <message>
         <source>Band</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zone</translation>
     </message>
     <message>
         <source>, towards ground</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>, in Richtung Masse</translation>
     </message>
     <message>
         <source>, towards the reference</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>, in Richtung Bezugsspannung</translation>
     </message>
     <message>
         <source>, both ways</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>, in beide Richtungen</translation>
     </message>
     <message>
         <source>Possible causes, likeliest first: {causes}.</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mögliche Ursachen, die wahrscheinlichste zuerst: {causes}.</translation>
     </message>
     <message>
         <source>% of travel</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>% des Wegs</translation>
     </message>
     <message>
         <source>Edges ±</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ränder ±</translation>
     </message>
     <message>
         <source>Volts</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Volt</translation>
     </message>
     <message>
         <source>Track</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bahn</translation>
     </message>
     <message>
         <source>Confidence</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sicherheit</translation>
     </message>
     <message>
         <source>Breaks up on</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aussetzer bei</translation>
     </message>
     <message>
         <source>Worst</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Größter</translation>
     </message>
     <message>
         <source>Bands</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zonen</translation>
     </message>
     <message>
         <source>{confidence}, watch</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{confidence}, beobachten</translation>
     </message>
     <message>
         <source>{noisy} of {passes}</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{noisy} von {passes}</translation>
     </message>
     <message>
         <source>Chain of evidence</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beweiskette</translation>
     </message>
     <message>
         <source>Result</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ergebnis</translation>
     </message>
     <message>
         <source>Check</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüfung</translation>
     </message>
     <message>
         <source>Reading</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Messwert</translation>
     </message>
     <message>
         <source>Allowed</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zulässig</translation>
     </message>
     <message>
         <source>Whose limit</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wessen Grenze</translation>
     </message>
     <message>
         <source>not stated</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nicht angegeben</translation>
     </message>
     <message>
         <source>all</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>alle</translation>
     </message>
     <message>
         <source>Checks</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüfungen</translation>
     </message>
     <message>
         <source>Break-up below {floor} of the applied voltage cannot be seen on the {track} in this capture.</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aussetzer unter {floor} der angelegten Spannung sind auf {track} in dieser Messung nicht zu sehen.</translation>
     </message>
     <message>
         <source>No travel was tested.</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde kein Weg geprüft.</translation>
     </message>
     <message>
         <source>Travel tested</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Geprüfter Weg</translation>
     </message>
     <message>
         <source>{travel}: {crossings} or more everywhere</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{travel}: überall {crossings} oder mehr</translation>
     </message>
     <message>
         <source>{travel}: {crossings} or more; fewer than {enough} at {places}</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{travel}: {crossings} oder mehr; weniger als {enough} bei {places}</translation>
     </message>
     <message>
         <source>{quantity} (uncertainty unknown)</source>
         <extracomment>analysis/reports/quantities.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{quantity} (Unsicherheit unbekannt)</translation>
     </message>
     <message>
         <source>{start} to {stop}</source>
         <extracomment>analysis/reports/quantities.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{start} bis {stop}</translation>
     </message>
     <message>
         <source>{stretch} % of travel</source>
         <extracomment>analysis/reports/quantities.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{stretch} % des Wegs</translation>
     </message>
     <message>
         <source>{stretch} V</source>
         <extracomment>analysis/reports/quantities.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{stretch} V</translation>
     </message>
     <message>
         <source>{count} crossing</source>
         <extracomment>analysis/reports/quantities.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Überfahrt</translation>
     </message>
     <message>
         <source>{count} crossings</source>
         <extracomment>analysis/reports/quantities.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Überfahrten</translation>
     </message>
     <message>
         <source>A good sensor, as modelled (not measured)</source>
         <extracomment>analysis/reports/report_pictures.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein guter Sensor, wie berechnet (nicht gemessen)</translation>
     </message>
     <message>
         <source>This sensor</source>
         <extracomment>analysis/reports/report_pictures.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Sensor</translation>
     </message>
     <message>
         <source>How far the signal breaks up, in % of the supply, along the sensor's travel: flat is good. Each faint line is one pass of the arm, the bold line the worst of them; a hatched stretch is a place where it breaks up again and again, and along a grey foot nothing was tested.</source>
         <extracomment>analysis/reports/report_pictures.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit das Signal aussetzt, in % der Versorgung, über dem Weg des Sensors: Flach ist gut. Jede dünne Linie ist eine Überfahrt des Schleifers, die dicke die schlechteste davon; eine schraffierte Strecke ist eine Stelle, an der es immer wieder aussetzt, und über einem grauen Fuß wurde nicht geprüft.</translation>
     </message>
     <message>
         <source>{first} The grey floor is what this recorder cannot see.</source>
         <extracomment>analysis/reports/report_pictures.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{first} Der graue Sockel ist das, was dieser Rekorder nicht sehen kann.</translation>
     </message>
     <message>
         <source>The signal while the arm passes the place (hatched), record {record}: it should follow the dashed line.</source>
         <extracomment>analysis/reports/report_pictures.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Signal, während der Schleifer über die Stelle fährt (schraffiert), Aufzeichnung {record}: Es sollte der gestrichelten Linie folgen.</translation>
     </message>
     <message>
         <source>The deepest disturbance, record {record} at {time_s:.2f} s.</source>
         <extracomment>analysis/reports/report_pictures.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die tiefste Störung, Aufzeichnung {record} bei {time_s:.2f} s.</translation>
     </message>
     <message>
         <source>without a date</source>
         <extracomment>analysis/reports/subject.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ohne Datum</translation>
     </message>
     <message>
         <source>The same place, measured later ({date}): no fault found</source>
         <extracomment>analysis/reports/subject.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieselbe Stelle, später gemessen ({date}): kein Fehler gefunden</translation>
     </message>
     <message>
         <source>The same place, measured later ({date})</source>
         <extracomment>analysis/reports/subject.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieselbe Stelle, später gemessen ({date})</translation>
     </message>
     <message>
         <source>without a name</source>
         <extracomment>analysis/reports/subject.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ohne Namen</translation>
     </message>
     <message>
         <source>Another sensor, in which no fault was found: {name} ({date})</source>
         <extracomment>analysis/reports/subject.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderer Sensor, an dem kein Fehler gefunden wurde: {name} ({date})</translation>
     </message>
     <message>
         <source>Another sensor: {name} ({date})</source>
         <extracomment>analysis/reports/subject.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderer Sensor: {name} ({date})</translation>
     </message>
     <message>
         <source>time, s</source>
         <extracomment>analysis/reports/trace_picture.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeit, s</translation>
     </message>
     <message>
         <source>signal, V</source>
         <extracomment>analysis/reports/trace_picture.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Signal, V</translation>
     </message>
     <message>
         <source>measured</source>
         <extracomment>analysis/reports/trace_picture.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>gemessen</translation>
     </message>
     <message>
         <source>a good sensor for the same movement, modelled</source>
         <extracomment>analysis/reports/trace_picture.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein guter Sensor bei derselben Bewegung, berechnet</translation>
     </message>
     <message>
         <source>The signal in volts from {start:.2f} to {stop:.2f} s of record {record}, where it breaks up most clearly.</source>
         <extracomment>analysis/reports/trace_picture.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Signal in Volt von {start:.2f} bis {stop:.2f} s der Aufzeichnung {record}, wo es am deutlichsten aussetzt.</translation>
     </message>
     <message>
         <source>travel, %</source>
         <extracomment>analysis/reports/track_picture.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Weg, %</translation>
     </message>
     <message>
         <source>break-up, %</source>
         <extracomment>analysis/reports/track_picture.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aussetzer, %</translation>
     </message>
     <message>
         <source>Break-up of the sensor's output along its travel: it stands out between {start:.0f} and {stop:.0f} per cent of travel.</source>
         <extracomment>analysis/reports/track_picture.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aussetzer des Sensorsignals über dem Weg: Sie ragen zwischen {start:.0f} und {stop:.0f} Prozent des Wegs heraus.</translation>
     </message>
     <message>
         <source>Break-up of the sensor's output along its travel: no place stands out.</source>
         <extracomment>analysis/reports/track_picture.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aussetzer des Sensorsignals über dem Weg: Keine Stelle ragt heraus.</translation>
     </message>
     <message>
         <source>{first} Below it, on the same scale: {second}.</source>
         <extracomment>analysis/reports/track_picture.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{first} Darunter, im selben Maßstab: {second}.</translation>
     </message>
     <message>
         <source>Sensor track worn</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Widerstandsbahn verschlissen</translation>
     </message>
     <message>
         <source>Sensor output breaks up</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sensorsignal setzt aus</translation>
     </message>
     <message>
         <source>Signal wiring faulty</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Signalleitung fehlerhaft</translation>
     </message>
     <message>
         <source>Reference voltage faulty</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bezugsspannung fehlerhaft</translation>
     </message>
     <message>
         <source>Sensor ground faulty</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sensormasse fehlerhaft</translation>
     </message>
     <message>
         <source>Signal out of range</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Signal außerhalb des Bereichs</translation>
     </message>
     <message>
         <source>Measure again</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal messen</translation>
     </message>
     <message>
         <source>No fault found</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Fehler gefunden</translation>
     </message>
     <message>
         <source>Not shown either way</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Weder noch nachgewiesen</translation>
     </message>
     <message>
         <source>It says how the output behaves; nobody opened the sensor. It does not say that this is the only fault, and it clears no wiring beyond the points that were probed.</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es sagt, wie sich das Signal verhält; den Sensor hat niemand geöffnet. Es sagt nicht, dass dies der einzige Fehler ist, und es entlastet keine Leitung jenseits der Messpunkte.</translation>
     </message>
     <message>
         <source>It says that the output breaks up at this position, not why: nobody opened the sensor. It clears no wiring beyond the points that were probed.</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es sagt, dass das Signal in dieser Stellung aussetzt, nicht warum: Den Sensor hat niemand geöffnet. Es entlastet keine Leitung jenseits der Messpunkte.</translation>
     </message>
     <message>
         <source>It does not say that the harness must be replaced: the bad contact may be a plug, a splice or the sensor's own pins. Find the place first.</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es sagt nicht, dass der Kabelbaum ersetzt werden muss: Der schlechte Kontakt kann ein Stecker, ein Verbinder oder ein Steckkontakt des Sensors sein. Zuerst die Stelle suchen.</translation>
     </message>
     <message>
         <source>It proves nothing against this sensor or the control unit: whatever else hangs on the same supply can pull it down.</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es beweist nichts gegen diesen Sensor oder das Steuergerät: Was sonst an derselben Versorgung hängt, kann sie herunterziehen.</translation>
     </message>
     <message>
         <source>It proves nothing against this sensor or the control unit: the ground point, a splice or what else uses it can lift it.</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es beweist nichts gegen diesen Sensor oder das Steuergerät: Der Massepunkt, ein Verbinder oder was sie sonst nutzt, kann sie anheben.</translation>
     </message>
     <message>
         <source>It does not say that the sensor is bad: a vehicle at its stop, a bent link or the wrong sensor profile reads the same.</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es sagt nicht, dass der Sensor schlecht ist: Ein Fahrzeug am Anschlag, ein verbogenes Gestänge oder das falsche Sensorprofil ergibt dieselben Werte.</translation>
     </message>
     <message>
         <source>It says nothing about the vehicle, neither good nor bad.</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es sagt nichts über das Fahrzeug, weder Gutes noch Schlechtes.</translation>
     </message>
     <message>
         <source>It holds for the travel and the conditions that were tested, and no others. A fault that comes and goes may have been away.</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es gilt für den geprüften Weg und die geprüften Bedingungen und für keine anderen. Ein Fehler, der kommt und geht, kann gerade weg gewesen sein.</translation>
     </message>
     <message>
         <source>It clears neither the sensor nor the wiring.</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es entlastet weder den Sensor noch die Leitungen.</translation>
     </message>
     <message>
         <source>{sure} the position sensor is worn: {output}.</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{sure} ist der Positionssensor verschlissen: {output}.</translation>
     </message>
     <message>
         <source>{sure} the position sensor is faulty: {output}.</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{sure} ist der Positionssensor defekt: {output}.</translation>
     </message>
     <message>
         <source>its output breaks up</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sein Signal setzt aus</translation>
     </message>
     <message>
         <source>its output breaks up at the same place of its travel (around {place} %) on {noisy} of {passes} crossings</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sein Signal setzt immer an derselben Stelle seines Wegs aus (bei etwa {place} %), bei {noisy} von {passes} Überfahrten</translation>
     </message>
     <message>
         <source>{worst} and at {count} other place</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{worst}, und an {count} weiteren Stelle</translation>
     </message>
     <message>
         <source>{worst} and at {count} other places</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{worst}, und an {count} weiteren Stellen</translation>
     </message>
     <message>
         <source>the position sensor and the wires that were measured</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dem Positionssensor und den gemessenen Leitungen</translation>
     </message>
     <message>
         <source>the position sensor and the wires that were measured, in {first}–{last} % of its travel</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dem Positionssensor und den gemessenen Leitungen, auf {first}–{last} % seines Wegs</translation>
     </message>
     <message>
         <source>the position sensor and the wires that were measured, in {first}–{last} % of its travel (with gaps)</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dem Positionssensor und den gemessenen Leitungen, auf {first}–{last} % seines Wegs (mit Lücken)</translation>
     </message>
     <message>
         <source>Sheet {page} of {pages}</source>
         <extracomment>analysis/reports/whole_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Blatt {page} von {pages}</translation>
     </message>
     <message>
         <source>position sensor</source>
         <extracomment>analysis/reports/whole_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Positionssensor</translation>
     </message>
     <message>
         <source>Test report: {sensor}, {mounting}</source>
         <extracomment>analysis/reports/whole_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüfbericht: {sensor}, {mounting}</translation>
     </message>
     <message>
         <source>Test report: {sensor}</source>
         <extracomment>analysis/reports/whole_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüfbericht: {sensor}</translation>
     </message>
     <message>
         <source>{file} · SHA-256 {digest}… · report made on {today}</source>
         <extracomment>analysis/reports/whole_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} · SHA-256 {digest}… · Bericht vom {today}</translation>
     </message>
     <message>
         <source>{file} · SHA-256 {digest}…</source>
         <extracomment>analysis/reports/whole_report.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{file} · SHA-256 {digest}…</translation>
     </message>
     <message>
         <source>the review beside this capture cannot be opened</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Auswertung neben dieser Messung lässt sich nicht öffnen</translation>
     </message>
     <message>
         <source>{problem}; it is left as it is, and a new one begins in memory</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{problem}; sie bleibt, wie sie ist, und eine neue beginnt im Speicher</translation>
     </message>
     <message>
         <source>{problem}; a new one begins, and this one is kept under another name when the new one is saved</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{problem}; eine neue beginnt, und diese wird unter anderem Namen aufgehoben, wenn die neue gespeichert wird</translation>
     </message>
     <message>
         <source>check who may read it</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>prüfen, wer sie lesen darf</translation>
     </message>
     <message>
         <source>another program changed the review of this capture since it was opened here</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein anderes Programm hat die Auswertung dieser Messung geändert, seit sie hier geöffnet wurde</translation>
     </message>
     <message>
         <source>take its review, or keep this one; neither is lost</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die andere Auswertung übernehmen oder diese behalten; keine geht verloren</translation>
     </message>
     <message>
         <source>the file of the review is far too long</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Datei der Auswertung ist viel zu lang</translation>
     </message>
     <message>
         <source>look what it is</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nachsehen, was sie ist</translation>
     </message>
     <message>
         <source>the review is damaged: it is no text</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Auswertung ist beschädigt: Sie ist kein Text</translation>
     </message>
     <message>
         <source>begin a new one</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine neue beginnen</translation>
     </message>
     <message>
         <source>the review beside this capture was made from another one, or the capture was changed since</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Auswertung neben dieser Messung stammt von einer anderen, oder die Messung wurde seither geändert</translation>
     </message>
     <message>
         <source>the review that lies there cannot be renamed</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Auswertung, die dort liegt, lässt sich nicht umbenennen</translation>
     </message>
     <message>
         <source>see who may write there</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>prüfen, wer dort schreiben darf</translation>
     </message>
     <message>
         <source>a thousand reviews are kept aside in this folder</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>in diesem Ordner sind tausend Auswertungen aufgehoben</translation>
     </message>
     <message>
         <source>move some of them away</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>einige davon verschieben</translation>
     </message>
     <message>
         <source>begin a new review; the file is kept aside</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine neue Auswertung beginnen; die Datei wird aufgehoben</translation>
     </message>
     <message>
         <source>the review is nested too deeply</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Auswertung ist zu tief verschachtelt</translation>
     </message>
     <message>
         <source>the review is damaged at line {lineno}</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Auswertung ist in Zeile {lineno} beschädigt</translation>
     </message>
     <message>
         <source>the review holds a number that is none</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Auswertung enthält eine Zahl, die keine ist</translation>
     </message>
     <message>
         <source>the review</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Auswertung</translation>
     </message>
     <message>
         <source>the capture of the review</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Messung der Auswertung</translation>
     </message>
     <message>
         <source>decision {number}</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entscheidung {number}</translation>
     </message>
     <message>
         <source>{where} is no object</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where} ist kein Objekt</translation>
     </message>
     <message>
         <source>{where} lacks {key!r}</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where}: {key!r} fehlt</translation>
     </message>
     <message>
         <source>at or after {first!r}</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>gleich oder nach {first!r}</translation>
     </message>
     <message>
         <source>a list</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine Liste</translation>
     </message>
     <message>
         <source>{key!r} of {where} is not {wanted}</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{where}: {key!r} ist nicht {wanted}</translation>
     </message>
     <message>
         <source>the file is no review of Wornband's</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Datei ist keine Auswertung von Wornband</translation>
     </message>
     <message>
         <source>the review was written by a later version (schema {version})</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Auswertung wurde von einer späteren Version geschrieben (Schema {version})</translation>
     </message>
     <message>
         <source>open it with that version</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sie mit jener Version öffnen</translation>
     </message>
     <message>
         <source>marker {number}</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Markierung {number}</translation>
     </message>
     <message>
         <source>its own</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine eigene</translation>
     </message>
     <message>
         <source>a track</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine Bahn</translation>
     </message>
     <message>
         <source>a decision</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine Entscheidung</translation>
     </message>
     <message>
         <source>what was found</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>was gefunden wurde</translation>
     </message>
     <message>
         <source>two edges</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>zwei Ränder</translation>
     </message>
     <message>
         <source>two edges in order</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>zwei Ränder in Reihenfolge</translation>
     </message>
     <message>
         <source>Three-wire position sensor, 5 V</source>
         <extracomment>analysis/diagnosis/sensor_profiles/generic-ratiometric.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Positionssensor mit drei Leitungen, 5 V</translation>
     </message>
     <message>
         <source>Infiniti QX56 2009, DTC C1806</source>
         <extracomment>analysis/diagnosis/sensor_profiles/generic-ratiometric.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Infiniti QX56 2009, DTC C1806</translation>
     </message>
     <message>
         <source>Nissan Quest 1994, Ground Inspection</source>
         <extracomment>analysis/diagnosis/sensor_profiles/generic-ratiometric.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nissan Quest 1994, Ground Inspection</translation>
     </message>
     <message>
         <source>Saturn Sky 2009, DTC P2122 or P2123, Circuit/System Testing</source>
         <extracomment>analysis/diagnosis/sensor_profiles/generic-ratiometric.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Saturn Sky 2009, DTC P2122 or P2123, Circuit/System Testing</translation>
     </message>
     <message>
         <source>Bourns, training pages, Output Smoothness: typical limit of a new track</source>
         <extracomment>analysis/diagnosis/sensor_profiles/generic-ratiometric.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bourns, training pages, Output Smoothness: üblicher Grenzwert einer neuen Bahn</translation>
     </message>
     <message>
         <source>Accelerator pedal, tracks that go opposite ways</source>
         <extracomment>analysis/diagnosis/sensor_profiles/pedal-inverted.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fahrpedal, gegenläufige Bahnen</translation>
     </message>
     <message>
         <source>track 1 falls while track 2 rises: Mazda CX-9 2009, APP sensor; volts: common practice, no source</source>
         <extracomment>analysis/diagnosis/sensor_profiles/pedal-inverted.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bahn 1 fällt, während Bahn 2 steigt: Mazda CX-9 2009, APP sensor; Volt: übliche Praxis, ohne Quelle</translation>
     </message>
     <message>
         <source>opposite slopes between ground and 5 V: Saturn VUE 2007, DTC P2135; 200 mV for 200 ms: Honda Civic Si 2009, DTC P2135</source>
         <extracomment>analysis/diagnosis/sensor_profiles/pedal-inverted.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>gegenläufig zwischen Masse und 5 V: Saturn VUE 2007, DTC P2135; 200 mV für 200 ms: Honda Civic Si 2009, DTC P2135</translation>
     </message>
     <message>
         <source>Accelerator pedal, second track a fixed step lower</source>
         <extracomment>analysis/diagnosis/sensor_profiles/pedal-offset.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fahrpedal, zweite Bahn um eine feste Stufe niedriger</translation>
     </message>
     <message>
         <source>released 1.55-1.62 V, pressed 3.49-4.09 V: Mazda6 2011, APP Sensor Inspection; margins: common practice, no source</source>
         <extracomment>analysis/diagnosis/sensor_profiles/pedal-offset.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>losgelassen 1,55-1,62 V, getreten 3,49-4,09 V: Mazda6 2011, APP Sensor Inspection; Spielraum: übliche Praxis, ohne Quelle</translation>
     </message>
     <message>
         <source>released 1.01-1.07 V, pressed 2.94-3.54 V: Mazda6 2011, APP Sensor Inspection; margins: common practice, no source</source>
         <extracomment>analysis/diagnosis/sensor_profiles/pedal-offset.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>losgelassen 1,01-1,07 V, getreten 2,94-3,54 V: Mazda6 2011, APP Sensor Inspection; Spielraum: übliche Praxis, ohne Quelle</translation>
     </message>
     <message>
         <source>step: Mazda6 2011, APP Sensor Inspection; 200 mV for 200 ms: Honda Civic Si 2009, DTC P2135</source>
         <extracomment>analysis/diagnosis/sensor_profiles/pedal-offset.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Stufe: Mazda6 2011, APP Sensor Inspection; 200 mV für 200 ms: Honda Civic Si 2009, DTC P2135</translation>
     </message>
     <message>
         <source>Accelerator pedal, second track at half the volts</source>
         <extracomment>analysis/diagnosis/sensor_profiles/pedal.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fahrpedal, zweite Bahn mit halber Spannung</translation>
     </message>
     <message>
         <source>released 0.80 V, pressed 4.55 V: Mazda CX-30 2019, APP Sensor Inspection; margins: common practice, no source</source>
         <extracomment>analysis/diagnosis/sensor_profiles/pedal.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>losgelassen 0,80 V, getreten 4,55 V: Mazda CX-30 2019, APP Sensor Inspection; Spielraum: übliche Praxis, ohne Quelle</translation>
     </message>
     <message>
         <source>released 0.40 V, pressed 2.28 V: Mazda CX-30 2019, APP Sensor Inspection; margins: common practice, no source</source>
         <extracomment>analysis/diagnosis/sensor_profiles/pedal.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>losgelassen 0,40 V, getreten 2,28 V: Mazda CX-30 2019, APP Sensor Inspection; Spielraum: übliche Praxis, ohne Quelle</translation>
     </message>
     <message>
         <source>ratio: Mazda CX-30 2019, APP Sensor Inspection; 200 mV for 200 ms: Honda Civic Si 2009, DTC P2135</source>
         <extracomment>analysis/diagnosis/sensor_profiles/pedal.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verhältnis: Mazda CX-30 2019, APP Sensor Inspection; 200 mV für 200 ms: Honda Civic Si 2009, DTC P2135</translation>
     </message>
     <message>
         <source>Ride-height sensor without a contact, 5 V</source>
         <extracomment>analysis/diagnosis/sensor_profiles/ride-height-contactless.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Berührungsloser Höhenstandssensor, 5 V</translation>
     </message>
     <message>
         <source>Ride-height sensor, 5 V</source>
         <extracomment>analysis/diagnosis/sensor_profiles/ride-height.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Höhenstandssensor, 5 V</translation>
     </message>
     <message>
         <source>HUMMER H2 2009, DTC C0625 or C0630 (range); rest mid-travel: common practice, no source</source>
         <extracomment>analysis/diagnosis/sensor_profiles/ride-height.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>HUMMER H2 2009, DTC C0625 or C0630 (Bereich); Ruhelage in der Mitte des Wegs: übliche Praxis, ohne Quelle</translation>
     </message>
     <message>
         <source>HUMMER H2 2009, DTC C0625 or C0630</source>
         <extracomment>analysis/diagnosis/sensor_profiles/ride-height.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>HUMMER H2 2009, DTC C0625 or C0630</translation>
     </message>
     <message>
         <source>Throttle position sensor, 5 V</source>
         <extracomment>analysis/diagnosis/sensor_profiles/throttle.toml</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drosselklappensensor, 5 V</translation>
     </message>
     <message>
         <source>closed 0.4-0.6 V, open up to 4.5 V: Kia Sephia 1997 and Isuzu Oasis 1996, Throttle Position Sensor; margins: common practice, no source</source>
         <extracomment>analysis/diagnosis/sensor_profiles/throttle.toml</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{first} and {second}</source>
-        <extracomment>analysis/wording.py</extracomment>
-        <translation type="vanished"></translation>
+        <translation>geschlossen 0,4-0,6 V, offen bis 4,5 V: Kia Sephia 1997 und Isuzu Oasis 1996, Throttle Position Sensor; Spielraum: übliche Praxis, ohne Quelle</translation>
     </message>
 </context>
 <context>
     <name>trouble</name>
     <message>
-        <source> It was written to {file}.</source>
-        <extracomment>app/trouble.py</extracomment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>{doing}: something unforeseen went wrong ({kind}: {text}).</source>
         <extracomment>app/trouble.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{doing}: Etwas Unvorhergesehenes ging schief ({kind}: {text}).</translation>
+    </message>
+    <message>
+        <source>It was written to {file}.</source>
+        <extracomment>app/trouble.py</extracomment>
+        <translation>Es wurde in {file} geschrieben.</translation>
     </message>
     <message>
         <source>Working in the window</source>
         <extracomment>app/trouble.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit im Fenster</translation>
     </message>
 </context>
 <context>
@@ -4160,107 +4156,107 @@
     <message>
         <source>Signal</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Signal</translation>
     </message>
     <message>
         <source>Second signal</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Signal 2</translation>
     </message>
     <message>
         <source>Reference</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bezugsspannung</translation>
     </message>
     <message>
         <source>Ground</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Masse</translation>
     </message>
     <message>
         <source>Supply</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Versorgung</translation>
     </message>
     <message>
         <source>Zero</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Null</translation>
     </message>
     <message>
         <source>Check</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüfung</translation>
     </message>
     <message>
         <source>Wiggle</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wackelprobe</translation>
     </message>
     <message>
         <source>Sweep</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchlauf</translation>
     </message>
     <message>
         <source>Hold</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Halten</translation>
     </message>
     <message>
         <source>Road</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Probefahrt</translation>
     </message>
     <message>
         <source>Tap</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Klopfen</translation>
     </message>
     <message>
         <source>Heat</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wärme</translation>
     </message>
     <message>
         <source>Cold</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kälte</translation>
     </message>
     <message>
         <source>Wet</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nässe</translation>
     </message>
     <message>
         <source>Unplugged</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abgesteckt</translation>
     </message>
     <message>
         <source>Record</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnung</translation>
     </message>
     <message>
         <source>drop</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einbruch</translation>
     </message>
     <message>
         <source>rise</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anstieg</translation>
     </message>
     <message>
         <source>ringing</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schwingen</translation>
     </message>
     <message>
         <source>spike</source>
         <extracomment>app/words.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Spitze</translation>
     </message>
 </context>
 </TS>
