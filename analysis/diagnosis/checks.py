@@ -225,9 +225,10 @@ def _sampling(studies: Studies) -> Iterator[Check]:
     if not swept:
         return
     slowest = max(swept, key=lambda item: item.record.sample_interval_s)
-    limit = Limit(SLOWEST_HZ, None, "samples/s", OURS)
+    unit = say("samples/s")
+    limit = Limit(SLOWEST_HZ, None, unit, OURS)
     rate = 1.0 / slowest.record.sample_interval_s
-    yield decided("sample_rate", say("Sampling"), slowest.record.name, rate, 0.0, "samples/s", limit)
+    yield decided("sample_rate", say("Sampling"), slowest.record.name, rate, 0.0, unit, limit)
 
 
 CHECKS: tuple[Callable[[Studies], Iterator[Check]], ...] = (

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import StrEnum
+from html import escape
 from itertools import groupby
 from pathlib import Path
-from xml.sax.saxutils import escape
 
 from analysis.wording import ENGLISH, Language
 
@@ -111,14 +111,14 @@ def write_messages(path: Path, code: str, messages: Iterable[Message]) -> None:
     ]
     by_context = sorted(messages, key=lambda item: item.context)
     for context, group in groupby(by_context, key=lambda item: item.context):
-        lines += ["<context>", f"    <name>{escape(context)}</name>"]
+        lines += ["<context>", f"    <name>{escape(context, quote=False)}</name>"]
         for item in group:
             kind = "" if item.state is State.FINISHED else f' type="{item.state}"'
             lines += [
                 "    <message>",
-                f"        <source>{escape(item.source)}</source>",
-                f"        <extracomment>{escape(item.note)}</extracomment>",
-                f"        <translation{kind}>{escape(item.translation)}</translation>",
+                f"        <source>{escape(item.source, quote=False)}</source>",
+                f"        <extracomment>{escape(item.note, quote=False)}</extracomment>",
+                f"        <translation{kind}>{escape(item.translation, quote=False)}</translation>",
                 "    </message>",
             ]
         lines.append("</context>")

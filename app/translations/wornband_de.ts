@@ -135,7 +135,7 @@
     <message>
         <source>{noisy} of {passes} crossings break up, up to {worst} %</source>
         <extracomment>app/views/evidence.py</extracomment>
-        <translation>Aussetzer bei {noisy} von {passes} Überfahrten, bis zu {worst} %</translation>
+        <translation>Aussetzer bei {noisy} von {passes} Überfahrten, bis zu {worst} %</translation>
     </message>
     <message>
         <source>What it stands on</source>
@@ -217,7 +217,7 @@
     <message>
         <source>Whole record</source>
         <extracomment>app/views/overview.py</extracomment>
-        <translation>Ganze Aufzeichnung</translation>
+        <translation>Gesamt</translation>
     </message>
 </context>
 <context>
@@ -276,7 +276,7 @@
     <message>
         <source>The steps of a capture are ticked off here.</source>
         <extracomment>app/views/records.py</extracomment>
-        <translation>Die Schritte einer Messung werden hier abgehakt.</translation>
+        <translation>Hier werden die Schritte abgehakt.</translation>
     </message>
     <message>
         <source>not captured</source>
@@ -409,13 +409,13 @@
     <message>
         <source>{track} · break-up in % of the applied voltage · {count} crossings</source>
         <extracomment>app/views/track.py</extracomment>
-        <translation>{track} · Aussetzer in % der angelegten Spannung · {count} Überfahrten</translation>
+        <translation>{track} · Aussetzer in % der Spannung · {count} Überfahrten</translation>
     </message>
     <message>
         <source>crossed
 {count}×</source>
         <extracomment>app/views/track.py</extracomment>
-        <translation>überfahren
+        <translation>Anzahl
 {count}×</translation>
     </message>
     <message>
@@ -1560,17 +1560,22 @@
     <message>
         <source>Output smoothness</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation>Gleichlauf des Ausgangs</translation>
+        <translation>Glätte des Ausgangs</translation>
     </message>
     <message>
         <source>Output smoothness, second track</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation>Gleichlauf des Ausgangs, zweite Bahn</translation>
+        <translation>Glätte des Ausgangs, zweite Bahn</translation>
     </message>
     <message>
         <source>Both tracks agree</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
         <translation>Beide Bahnen stimmen überein</translation>
+    </message>
+    <message>
+        <source>samples/s</source>
+        <extracomment>analysis/diagnosis/checks.py</extracomment>
+        <translation>Messwerte/s</translation>
     </message>
     <message>
         <source>Sampling</source>
@@ -2234,7 +2239,7 @@
     </message>
     <message>
         <source>No fault was seen in {tested}.</source>
-        <extracomment>analysis/diagnosis/verdict.py, analysis/reports/verdicts.py</extracomment>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
         <translation>Kein Fehler gefunden in {tested}.</translation>
     </message>
     <message>
@@ -2425,7 +2430,7 @@
     <message>
         <source>{words} ({odds} in 100)</source>
         <extracomment>analysis/reports/confidence.py</extracomment>
-        <translation>{words} ({odds} von 100)</translation>
+        <translation>{words} ({odds} von 100)</translation>
     </message>
     <message>
         <source>The sensor tells the car how high it stands at this corner. It is a little arm that slides along a track; the voltage it gives should follow the arm smoothly.</source>
@@ -2814,22 +2819,22 @@
     </message>
     <message>
         <source>Very likely</source>
-        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
         <translation>Sehr wahrscheinlich</translation>
     </message>
     <message>
         <source>Probably</source>
-        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
         <translation>Wahrscheinlich</translation>
     </message>
     <message>
         <source>More likely than not,</source>
-        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
         <translation>Eher wahrscheinlich als nicht</translation>
     </message>
     <message>
         <source>It is possible, but not shown, that</source>
-        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
         <translation>Möglicherweise, aber nicht nachgewiesen,</translation>
     </message>
     <message>
@@ -2844,27 +2849,27 @@
     </message>
     <message>
         <source>{sure} the fault is a bad contact in the signal wire or its plugs, not a worn sensor.</source>
-        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
         <translation>{sure} liegt der Fehler in einem schlechten Kontakt der Signalleitung oder ihrer Stecker, nicht in einem verschlissenen Sensor.</translation>
     </message>
     <message>
         <source>{sure} the fault is in the supply that feeds the position sensor. What pulls it down has yet to be found.</source>
-        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
         <translation>{sure} liegt der Fehler in der Versorgung, die den Positionssensor speist. Was sie herunterzieht, ist noch zu suchen.</translation>
     </message>
     <message>
         <source>{sure} the fault is in the ground connection of the position sensor. Where has yet to be found.</source>
-        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
         <translation>{sure} liegt der Fehler in der Masseverbindung des Positionssensors. Wo genau, ist noch zu suchen.</translation>
     </message>
     <message>
         <source>{sure} the position sensor reads outside its normal range. The height and the linkage come first; then the sensor.</source>
-        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
         <translation>{sure} liegt der Wert des Positionssensors außerhalb seines normalen Bereichs. Zuerst sind Höhe und Gestänge zu prüfen, dann der Sensor.</translation>
     </message>
     <message>
         <source>The measurement cannot be used and has to be made again. It says nothing about the vehicle yet.</source>
-        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
         <translation>Die Messung ist nicht brauchbar und muss wiederholt werden. Über das Fahrzeug sagt sie noch nichts.</translation>
     </message>
     <message>
@@ -2874,7 +2879,7 @@
     </message>
     <message>
         <source>The measurement does not show yet what is wrong. More has to be measured before a part is bought.</source>
-        <extracomment>analysis/reports/customer_words.py, analysis/reports/verdicts.py</extracomment>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
         <translation>Die Messung zeigt noch nicht, was nicht stimmt. Bevor ein Teil gekauft wird, muss mehr gemessen werden.</translation>
     </message>
     <message>
@@ -3550,7 +3555,7 @@
     <message>
         <source>{stretch} V</source>
         <extracomment>analysis/reports/quantities.py</extracomment>
-        <translation>{stretch} V</translation>
+        <translation>{stretch} V</translation>
     </message>
     <message>
         <source>{count} crossing</source>
@@ -3715,7 +3720,7 @@
     <message>
         <source>Not shown either way</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation>Weder noch nachgewiesen</translation>
+        <translation>Nicht entschieden</translation>
     </message>
     <message>
         <source>It says how the output behaves; nobody opened the sensor. It does not say that this is the only fault, and it clears no wiring beyond the points that were probed.</source>
@@ -3761,51 +3766,6 @@
         <source>It clears neither the sensor nor the wiring.</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
         <translation>Es entlastet weder den Sensor noch die Leitungen.</translation>
-    </message>
-    <message>
-        <source>{sure} the position sensor is worn: {output}.</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation>{sure} ist der Positionssensor verschlissen: {output}.</translation>
-    </message>
-    <message>
-        <source>{sure} the position sensor is faulty: {output}.</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation>{sure} ist der Positionssensor defekt: {output}.</translation>
-    </message>
-    <message>
-        <source>its output breaks up</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation>Sein Signal setzt aus</translation>
-    </message>
-    <message>
-        <source>its output breaks up at the same place of its travel (around {place} %) on {noisy} of {passes} crossings</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation>Sein Signal setzt immer an derselben Stelle seines Wegs aus (bei etwa {place} %), bei {noisy} von {passes} Überfahrten</translation>
-    </message>
-    <message>
-        <source>{worst} and at {count} other place</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation>{worst}, und an {count} weiteren Stelle</translation>
-    </message>
-    <message>
-        <source>{worst} and at {count} other places</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation>{worst}, und an {count} weiteren Stellen</translation>
-    </message>
-    <message>
-        <source>the position sensor and the wires that were measured</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation>dem Positionssensor und den gemessenen Leitungen</translation>
-    </message>
-    <message>
-        <source>the position sensor and the wires that were measured, in {first}–{last} % of its travel</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation>dem Positionssensor und den gemessenen Leitungen, auf {first}–{last} % seines Wegs</translation>
-    </message>
-    <message>
-        <source>the position sensor and the wires that were measured, in {first}–{last} % of its travel (with gaps)</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation>dem Positionssensor und den gemessenen Leitungen, auf {first}–{last} % seines Wegs (mit Lücken)</translation>
     </message>
     <message>
         <source>Sheet {page} of {pages}</source>
@@ -4241,7 +4201,7 @@
     <message>
         <source>drop</source>
         <extracomment>app/words.py</extracomment>
-        <translation>Einbruch</translation>
+        <translation>Abfall</translation>
     </message>
     <message>
         <source>rise</source>
@@ -4251,7 +4211,7 @@
     <message>
         <source>ringing</source>
         <extracomment>app/words.py</extracomment>
-        <translation>Schwingen</translation>
+        <translation>Klingeln</translation>
     </message>
     <message>
         <source>spike</source>

@@ -135,7 +135,12 @@ def test_an_update_keeps_what_is_translated_and_marks_what_came_and_went() -> No
         Message("A", "gone", "weg", State.FINISHED),
         Message("A", "back", "zurück", State.VANISHED),
     )
-    wanted = (Message("B", "kept"), Message("A", "kept", note="a.py"), Message("A", "back"), Message("A", "new"))
+    wanted = (
+        Message("B", "kept"),
+        Message("A", "kept", note="a.py"),
+        Message("A", "back"),
+        Message("A", "new"),
+    )
 
     assert updated(known, wanted) == (
         Message("B", "kept", "behalten", State.UNFINISHED),
