@@ -1378,6 +1378,306 @@
         <translation>die Skalierung berichtigen</translation>
     </message>
     <message>
+        <source>{where} nothing can be said: the capture shows a measurement problem</source>
+        <extracomment>analysis/comparison/bands.py</extracomment>
+        <translation>{where} lässt sich nichts sagen: Die Messung zeigt ein Messproblem</translation>
+    </message>
+    <message>
+        <source>it is a possible band only</source>
+        <extracomment>analysis/comparison/bands.py</extracomment>
+        <translation>es ist nur eine mögliche Zone</translation>
+    </message>
+    <message>
+        <source>the counts differ by no more than chance would have it (p = {p_value:.2f})</source>
+        <extracomment>analysis/comparison/bands.py</extracomment>
+        <translation>die Anzahlen unterscheiden sich nicht stärker, als der Zufall es täte (p = {p_value:.2f})</translation>
+    </message>
+    <message>
+        <source>{title}: measurement problem. {summary}</source>
+        <extracomment>analysis/comparison/compare.py</extracomment>
+        <translation>{title}: Messproblem. {summary}</translation>
+    </message>
+    <message>
+        <source>The sides were judged by different sensor profiles, {one} and {two}: limits may differ.</source>
+        <extracomment>analysis/comparison/compare.py</extracomment>
+        <translation>Die Seiten wurden nach verschiedenen Sensorprofilen beurteilt, {one} und {two}: Die Grenzen können sich unterscheiden.</translation>
+    </message>
+    <message>
+        <source>One side is mirrored: its travel is counted from the other end.</source>
+        <extracomment>analysis/comparison/compare.py</extracomment>
+        <translation>Eine Seite ist gespiegelt: Ihr Weg wird vom anderen Ende gezählt.</translation>
+    </message>
+    <message>
+        <source>Both sides are the same capture.</source>
+        <extracomment>analysis/comparison/compare.py</extracomment>
+        <translation>Beide Seiten sind dieselbe Messung.</translation>
+    </message>
+    <message>
+        <source>all records</source>
+        <extracomment>analysis/comparison/compare.py</extracomment>
+        <translation>alle Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>Only part of a capture is compared: {records}; verdicts and confidence are of the whole.</source>
+        <extracomment>analysis/comparison/compare.py</extracomment>
+        <translation>Verglichen wird nur ein Teil einer Messung: {records}; Befund und Sicherheit gelten für das Ganze.</translation>
+    </message>
+    <message>
+        <source>limit and time of Honda Civic FC, trouble code P2135 (9.02 % for 0.5 s), published for the two tracks of a throttle; the same time before a code in HUMMER H2 2009, C0625/C0630. For two corners of an axle no figure is published: take the maker's</source>
+        <extracomment>analysis/comparison/corners.py</extracomment>
+        <translation>Grenze und Zeit nach Honda Civic FC, Fehlercode P2135 (9,02 % für 0,5 s), veröffentlicht für die beiden Bahnen einer Drosselklappe; dieselbe Zeit vor einem Code in HUMMER H2 2009, C0625/C0630. Für zwei Ecken einer Achse ist kein Wert veröffentlicht: den des Herstellers nehmen</translation>
+    </message>
+    <message>
+        <source>the limit of the difference must be above 0 %, got {came:g} %</source>
+        <extracomment>analysis/comparison/corners.py</extracomment>
+        <translation>die Grenze des Unterschieds muss über 0 % liegen, nicht bei {came:g} %</translation>
+    </message>
+    <message>
+        <source>enter it in % of travel</source>
+        <extracomment>analysis/comparison/corners.py</extracomment>
+        <translation>sie in % des Wegs eingeben</translation>
+    </message>
+    <message>
+        <source>waits {hold_s:.2f} s</source>
+        <extracomment>analysis/comparison/corners.py</extracomment>
+        <translation>wartet {hold_s:.2f} s</translation>
+    </message>
+    <message>
+        <source>counts {up} up and {down} down to {limit}</source>
+        <extracomment>analysis/comparison/corners.py</extracomment>
+        <translation>um {up} hoch und um {down} herunter bis {limit} zählt</translation>
+    </message>
+    <message>
+        <source>{one} and {other} share no stretch of time: nothing can be compared.</source>
+        <extracomment>analysis/comparison/corners.py</extracomment>
+        <translation>{one} und {other} haben keine Zeit gemeinsam: Es lässt sich nichts vergleichen.</translation>
+    </message>
+    <message>
+        <source>{one} and {other} agree within {limit:.1f} % of travel all the time.</source>
+        <extracomment>analysis/comparison/corners.py</extracomment>
+        <translation>{one} und {other} stimmen die ganze Zeit auf {limit:.1f} % des Wegs überein.</translation>
+    </message>
+    <message>
+        <source>{one} and {other} differ by more than {limit:.1f} % of travel for {beyond_s:.2f} s of {whole_s:.1f} s, {longest_s:.2f} s at a time: too short for a control unit that {waits}, which would have stored no fault.</source>
+        <extracomment>analysis/comparison/corners.py</extracomment>
+        <translation>{one} und {other} weichen {beyond_s:.2f} s von {whole_s:.1f} s um mehr als {limit:.1f} % des Wegs ab, {longest_s:.2f} s am Stück: zu kurz für ein Steuergerät, das {waits}; es hätte keinen Fehler gespeichert.</translation>
+    </message>
+    <message>
+        <source>{one} and {other} differ by more than {limit:.1f} % of travel for {beyond_s:.2f} s of {whole_s:.1f} s, {longest_s:.2f} s at a time: a control unit that {waits} would have stored a fault at {moment_s:.2f} s. It would name both corners, whichever sensor is bad.</source>
+        <extracomment>analysis/comparison/corners.py</extracomment>
+        <translation>{one} und {other} weichen {beyond_s:.2f} s von {whole_s:.1f} s um mehr als {limit:.1f} % des Wegs ab, {longest_s:.2f} s am Stück: Ein Steuergerät, das {waits}, hätte bei {moment_s:.2f} s einen Fehler gespeichert. Es würde beide Ecken nennen, gleich welcher Sensor schlecht ist.</translation>
+    </message>
+    <message>
+        <source>it was not crossed {where}</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>sie wurde {where} nicht überfahren</translation>
+    </message>
+    <message>
+        <source>it was crossed {count} × {one}, {more} × {other}</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>sie wurde {one} {count} × überfahren, {other} {more} ×</translation>
+    </message>
+    <message>
+        <source>it was crossed at {speed:.0f} % of travel a second {one}, at {their_speed:.0f} {other}</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>sie wurde {one} mit {speed:.0f} % des Wegs je Sekunde überfahren, {other} mit {their_speed:.0f}</translation>
+    </message>
+    <message>
+        <source>it was sampled {rate_hz:.0f} times a second {one}, {their_rate_hz:.0f} times {other}</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>{one} wurde {rate_hz:.0f}-mal je Sekunde abgetastet, {other} {their_rate_hz:.0f}-mal</translation>
+    </message>
+    <message>
+        <source>break-up of {depth:.1f} % could not have been seen {one}, where it shows from {floor:.1f} % up</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>Aussetzer von {depth:.1f} % wären {one} nicht zu sehen gewesen, dort zeigen sie sich erst ab {floor:.1f} %</translation>
+    </message>
+    <message>
+        <source>engine</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>consumers switched on</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>eingeschaltete Verbraucher</translation>
+    </message>
+    <message>
+        <source>ignition</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>Zündung</translation>
+    </message>
+    <message>
+        <source>sensor plugged in</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>angesteckter Sensor</translation>
+    </message>
+    <message>
+        <source>{what}: not stated {one}</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>{what}: {one} nicht angegeben</translation>
+    </message>
+    <message>
+        <source>the temperature differs by {gap_c:.0f} °C</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>die Temperatur unterscheidet sich um {gap_c:.0f} °C</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>vorher</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>nachher</translation>
+    </message>
+    <message>
+        <source>on the left</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>on the right</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>on the known good one</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>am bekannt guten</translation>
+    </message>
+    <message>
+        <source>on this one</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>an diesem</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Vorher</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Nachher</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Links</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Rechts</translation>
+    </message>
+    <message>
+        <source>Known good</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Bekannt gut</translation>
+    </message>
+    <message>
+        <source>This one</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Dieser</translation>
+    </message>
+    <message>
+        <source>The band at {travel} is gone: the output broke up on {bad1} of {all1} crossings before, on none of {all2} after.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Die Zone bei {travel} ist verschwunden: Aussetzer vorher bei {bad1} von {all1} Überfahrten, nachher bei keiner von {all2}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} breaks up less often, but is not gone: on {bad2} of {all2} crossings after, on {bad1} of {all1} before.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Die Zone bei {travel} setzt seltener aus, ist aber nicht verschwunden: nachher bei {bad2} von {all2} Überfahrten, vorher bei {bad1} von {all1}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} is still there: the output broke up on {bad1} of {all1} crossings before, on {bad2} of {all2} after.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Die Zone bei {travel} ist noch da: Aussetzer vorher bei {bad1} von {all1} Überfahrten, nachher bei {bad2} von {all2}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} breaks up more often: on {bad2} of {all2} crossings after, on {bad1} of {all1} before.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Die Zone bei {travel} setzt häufiger aus: nachher bei {bad2} von {all2} Überfahrten, vorher bei {bad1} von {all1}.</translation>
+    </message>
+    <message>
+        <source>A band at {travel} has appeared: the output broke up on none of {all1} crossings before, on {bad2} of {all2} after.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Eine Zone bei {travel} ist entstanden: Aussetzer vorher bei keiner von {all1} Überfahrten, nachher bei {bad2} von {all2}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} is {where1} alone: the output broke up on {bad1} of {all1} crossings there, on none of {all2} {where2}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Die Zone bei {travel} gibt es nur {where1}: Aussetzer dort bei {bad1} von {all1} Überfahrten, {where2} bei keiner von {all2}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} breaks up less often {where2}: on {bad2} of {all2} crossings, on {bad1} of {all1} {where1}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Die Zone bei {travel} setzt {where2} seltener aus: bei {bad2} von {all2} Überfahrten, {where1} bei {bad1} von {all1}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} is on both: the output broke up on {bad1} of {all1} crossings {where1}, on {bad2} of {all2} {where2}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Die Zone bei {travel} gibt es auf beiden Seiten: Aussetzer {where1} bei {bad1} von {all1} Überfahrten, {where2} bei {bad2} von {all2}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} breaks up more often {where2}: on {bad2} of {all2} crossings, on {bad1} of {all1} {where1}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Die Zone bei {travel} setzt {where2} häufiger aus: bei {bad2} von {all2} Überfahrten, {where1} bei {bad1} von {all1}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} is {where2} alone: the output broke up on {bad2} of {all2} crossings there, on none of {all1} {where1}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Die Zone bei {travel} gibt es nur {where2}: Aussetzer dort bei {bad2} von {all2} Überfahrten, {where1} bei keiner von {all1}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} is not shown to be cured: {reasons}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Dass die Zone bei {travel} behoben ist, ist nicht nachgewiesen: {reasons}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} is not shown to be new: {reasons}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Dass die Zone bei {travel} neu ist, ist nicht nachgewiesen: {reasons}.</translation>
+    </message>
+    <message>
+        <source>Whether the band at {travel} is {where2} too is not shown: {reasons}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Ob es die Zone bei {travel} auch {where2} gibt, ist nicht nachgewiesen: {reasons}.</translation>
+    </message>
+    <message>
+        <source>Whether the band at {travel} is {where1} too is not shown: {reasons}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Ob es die Zone bei {travel} auch {where1} gibt, ist nicht nachgewiesen: {reasons}.</translation>
+    </message>
+    <message>
+        <source>{start:.1f}–{stop:.1f} % of travel</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>{start:.1f}–{stop:.1f} % des Wegs</translation>
+    </message>
+    <message>
+        <source>{title}: {value1_mv:.0f} mV {where1}, {value2_mv:.0f} mV {where2}; the difference of {difference_mv:.0f} mV exceeds its uncertainty of {spread_mv:.0f} mV.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>{title}: {where1} {value1_mv:.0f} mV, {where2} {value2_mv:.0f} mV; der Unterschied von {difference_mv:.0f} mV ist größer als seine Unsicherheit von {spread_mv:.0f} mV.</translation>
+    </message>
+    <message>
+        <source>No reading differs by more than its uncertainty.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Kein Messwert unterscheidet sich um mehr als seine Unsicherheit.</translation>
+    </message>
+    <message>
+        <source>No stretch of travel was tested on both sides.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Keine Strecke des Wegs wurde auf beiden Seiten geprüft.</translation>
+    </message>
+    <message>
+        <source>Neither shows a band in the travel that both tested, {stretches}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Auf dem Weg, den beide geprüft haben, {stretches}, zeigt keine Seite eine Zone.</translation>
+    </message>
+    <message>
         <source>the time before the code sets must lie within 0 and {most_s:g} s, got {came_s:g} s</source>
         <extracomment>analysis/control_unit/debounce.py</extracomment>
         <translation>die Zeit bis zum Setzen des Codes muss zwischen 0 und {most_s:g} s liegen, nicht bei {came_s:g} s</translation>
@@ -1766,6 +2066,16 @@
         <source>No known sensor profile was named: a potentiometer with a contact track on {supply_v:.0f} V is assumed.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
         <translation>Es wurde kein bekanntes Sensorprofil genannt: Angenommen wird ein Potentiometer mit Schleifbahn an {supply_v:.0f} V.</translation>
+    </message>
+    <message>
+        <source>Where the first track was lost, {seconds:.2f} s in all, the second told where the arm was: the place of the fault is read from a track without it.</source>
+        <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
+        <translation>Wo die erste Bahn ausfiel, insgesamt {seconds:.2f} s, sagte die zweite, wo der Hebel war: Die Stelle des Fehlers ist an einer Bahn abgelesen, die ihn nicht hat.</translation>
+    </message>
+    <message>
+        <source>Where the second track was lost, {seconds:.2f} s in all, the first told where the arm was: the place of the fault is read from a track without it.</source>
+        <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
+        <translation>Wo die zweite Bahn ausfiel, insgesamt {seconds:.2f} s, sagte die erste, wo der Hebel war: Die Stelle des Fehlers ist an einer Bahn abgelesen, die ihn nicht hat.</translation>
     </message>
     <message>
         <source>no record holds a signal channel with two samples or more</source>
@@ -2364,7 +2674,7 @@
     </message>
     <message>
         <source>not shown</source>
-        <extracomment>analysis/reports/checks.py</extracomment>
+        <extracomment>analysis/reports/checks.py, analysis/reports/comparison_report.py</extracomment>
         <translation>nicht nachgewiesen</translation>
     </message>
     <message>
@@ -2401,6 +2711,176 @@
         <source>{title} {reading}, allowed {limit}: {said}.</source>
         <extracomment>analysis/reports/checks.py</extracomment>
         <translation>{title} {reading}, zulässig {limit}: {said}.</translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>verschwunden</translation>
+    </message>
+    <message>
+        <source>less often</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>seltener</translation>
+    </message>
+    <message>
+        <source>still there</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>noch da</translation>
+    </message>
+    <message>
+        <source>more often</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>häufiger</translation>
+    </message>
+    <message>
+        <source>appeared</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>entstanden</translation>
+    </message>
+    <message>
+        <source>What stands against reading more into it</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Was dagegen spricht, mehr daraus zu lesen</translation>
+    </message>
+    <message>
+        <source>Compared</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Verglichen</translation>
+    </message>
+    <message>
+        <source>Comparison</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Vergleich</translation>
+    </message>
+    <message>
+        <source>not crossed</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>nicht überfahren</translation>
+    </message>
+    <message>
+        <source>{noisy} of {passes}</source>
+        <extracomment>analysis/reports/comparison_report.py, analysis/reports/findings_report.py</extracomment>
+        <translation>{noisy} von {passes}</translation>
+    </message>
+    <message>
+        <source>p &lt; 0.001</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>p &lt; 0,001</translation>
+    </message>
+    <message>
+        <source>p = {p_value:.3f}</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>p = {p_value:.3f}</translation>
+    </message>
+    <message>
+        <source>cannot be compared</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>nicht vergleichbar</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes, but worst seen: scatters</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>ja, aber Größtwert: streut</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>{speed:.0f} %/s</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>{speed:.0f} %/s</translation>
+    </message>
+    <message>
+        <source>{rate_hz:.0f} samples/s</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>{rate_hz:.0f} Messwerte/s</translation>
+    </message>
+    <message>
+        <source>shows from {floor:.1f} % up</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>zeigt ab {floor:.1f} %</translation>
+    </message>
+    <message>
+        <source>Travel</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>{side}, broken up</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>{side}, ausgesetzt</translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Ausgang</translation>
+    </message>
+    <message>
+        <source>Test of the counts</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Test der Anzahlen</translation>
+    </message>
+    <message>
+        <source>Crossings are counted; the counts are tested by {test}.</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Überfahrten werden gezählt; die Anzahlen werden mit {test} getestet.</translation>
+    </message>
+    <message>
+        <source>Bands</source>
+        <extracomment>analysis/reports/comparison_report.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Zonen</translation>
+    </message>
+    <message>
+        <source>How these bands were tested</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Wie diese Zonen geprüft wurden</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <extracomment>analysis/reports/comparison_report.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Unterschied</translation>
+    </message>
+    <message>
+        <source>More than its uncertainty</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Mehr als seine Unsicherheit</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>not taken</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>record {record}</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Aufzeichnung {record}</translation>
+    </message>
+    <message>
+        <source>travel counted from the other end</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Weg vom anderen Ende gezählt</translation>
+    </message>
+    <message>
+        <source>SHA-256 {sha256}</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>SHA-256 {sha256}</translation>
     </message>
     <message>
         <source>very likely</source>
@@ -3379,7 +3859,7 @@
     </message>
     <message>
         <source>Before you connect or sweep</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <extracomment>analysis/reports/findings_report.py, app/comparing.py</extracomment>
         <translation>Vor dem Anschließen und Durchfahren</translation>
     </message>
     <message>
@@ -3453,19 +3933,9 @@
         <translation>Größter</translation>
     </message>
     <message>
-        <source>Bands</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation>Zonen</translation>
-    </message>
-    <message>
         <source>{confidence}, watch</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
         <translation>{confidence}, beobachten</translation>
-    </message>
-    <message>
-        <source>{noisy} of {passes}</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation>{noisy} von {passes}</translation>
     </message>
     <message>
         <source>Chain of evidence</source>
@@ -3481,11 +3951,6 @@
         <source>Check</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
         <translation>Prüfung</translation>
-    </message>
-    <message>
-        <source>Reading</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation>Messwert</translation>
     </message>
     <message>
         <source>Allowed</source>
