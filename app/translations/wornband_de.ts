@@ -779,7 +779,7 @@
     </message>
     <message>
         <source>a number</source>
-        <extracomment>analysis/captures/described.py, analysis/diagnosis/profile_schema.py, analysis/review/stored.py</extracomment>
+        <extracomment>analysis/captures/described.py, analysis/diagnosis/profile_table.py, analysis/review/stored.py</extracomment>
         <translation>eine Zahl</translation>
     </message>
     <message>
@@ -2088,6 +2088,11 @@
         <translation>angeben, welcher Kanal das Signal ist, oder die Signalleitung aufzeichnen</translation>
     </message>
     <message>
+        <source>left out where there are points</source>
+        <extracomment>analysis/diagnosis/height_schema.py</extracomment>
+        <translation>weggelassen, wo es Punkte gibt</translation>
+    </message>
+    <message>
         <source>{lost:.0%} of the samples are missing</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
         <translation>{lost:.0%} der Messwerte fehlen</translation>
@@ -2299,57 +2304,62 @@
     </message>
     <message>
         <source>{name}: {prefix}{key} must be {rule}, got {came!r}</source>
-        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
         <translation>{name}: {prefix}{key} muss {rule} sein, nicht {came!r}</translation>
     </message>
     <message>
         <source>correct it in the profile</source>
-        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
         <translation>es im Profil berichtigen</translation>
     </message>
     <message>
         <source>one of {known}</source>
-        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
         <translation>eines von {known}</translation>
     </message>
     <message>
         <source>a table</source>
-        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
         <translation>eine Tabelle</translation>
     </message>
     <message>
         <source>text</source>
-        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
         <translation>Text</translation>
     </message>
     <message>
         <source>true or false</source>
-        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
         <translation>true oder false</translation>
     </message>
     <message>
         <source>above {above:g}</source>
-        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
         <translation>größer als {above:g}</translation>
     </message>
     <message>
         <source>at least {least:g}</source>
-        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
         <translation>mindestens {least:g}</translation>
     </message>
     <message>
         <source>at most {at_most:g}</source>
-        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
         <translation>höchstens {at_most:g}</translation>
     </message>
     <message>
         <source>two ascending numbers</source>
-        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
         <translation>zwei aufsteigende Zahlen</translation>
     </message>
     <message>
+        <source>two pairs of numbers</source>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
+        <translation>zwei Zahlenpaare</translation>
+    </message>
+    <message>
         <source>nothing</source>
-        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
         <translation>nichts</translation>
     </message>
     <message>
@@ -2621,6 +2631,351 @@
         <source>{low:.0f}–{high:.0f} % of travel, {count} crossings</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
         <translation>{low:.0f}–{high:.0f} % des Wegs, {count} Überfahrten</translation>
+    </message>
+    <message>
+        <source>less than 1 %</source>
+        <extracomment>analysis/exposure/amounts.py</extracomment>
+        <translation>weniger als 1 %</translation>
+    </message>
+    <message>
+        <source>more than 99 %</source>
+        <extracomment>analysis/exposure/amounts.py</extracomment>
+        <translation>mehr als 99 %</translation>
+    </message>
+    <message>
+        <source>all the time</source>
+        <extracomment>analysis/exposure/amounts.py</extracomment>
+        <translation>die ganze Zeit</translation>
+    </message>
+    <message>
+        <source>{time_ms:.0f} ms</source>
+        <extracomment>analysis/exposure/amounts.py</extracomment>
+        <translation>{time_ms:.0f} ms</translation>
+    </message>
+    <message>
+        <source>{time_s:.1f} s</source>
+        <extracomment>analysis/exposure/amounts.py</extracomment>
+        <translation>{time_s:.1f} s</translation>
+    </message>
+    <message>
+        <source>{time_min:.0f} min</source>
+        <extracomment>analysis/exposure/amounts.py</extracomment>
+        <translation>{time_min:.0f} min</translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <extracomment>analysis/exposure/amounts.py</extracomment>
+        <translation>{low} bis {high}</translation>
+    </message>
+    <message>
+        <source>no road was chosen</source>
+        <extracomment>analysis/exposure/explain.py</extracomment>
+        <translation>es wurde keine Strecke gewählt</translation>
+    </message>
+    <message>
+        <source>choose at least one</source>
+        <extracomment>analysis/exposure/explain.py</extracomment>
+        <translation>mindestens eine wählen</translation>
+    </message>
+    <message>
+        <source>Recorded, not modelled: in record {record} ({label}, {duration_s:.0f} s) the arm was in the band {share} of the time, on {visits:d} visits, with {events:d} disturbances there.</source>
+        <extracomment>analysis/exposure/from_record.py</extracomment>
+        <translation>Aufgezeichnet, nicht berechnet: In Aufzeichnung {record} ({label}, {duration_s:.0f} s) war der Hebel {share} der Zeit in der Zone, bei {visits:d} Besuchen, mit {events:d} Störungen dort.</translation>
+    </message>
+    <message>
+        <source>Left out: roll and pitch, braking, a load that shifts, levelling while driving, potholes and kerbs, and the stops of the suspension.</source>
+        <extracomment>analysis/exposure/picture.py</extracomment>
+        <translation>Außer Betracht: Wanken und Nicken, Bremsen, verrutschende Ladung, Niveauregelung während der Fahrt, Schlaglöcher und Bordsteine und die Anschläge der Federung.</translation>
+    </message>
+    <message>
+        <source>the band has no width</source>
+        <extracomment>analysis/exposure/picture.py</extracomment>
+        <translation>die Zone hat keine Breite</translation>
+    </message>
+    <message>
+        <source>choose a band with two edges</source>
+        <extracomment>analysis/exposure/picture.py</extracomment>
+        <translation>eine Zone mit zwei Rändern wählen</translation>
+    </message>
+    <message>
+        <source>the drive must last {least:g} to {most:g} minutes, got {came:g}</source>
+        <extracomment>analysis/exposure/picture.py</extracomment>
+        <translation>die Fahrt muss {least:g} bis {most:g} Minuten dauern, nicht {came:g}</translation>
+    </message>
+    <message>
+        <source>enter the drive in minutes</source>
+        <extracomment>analysis/exposure/picture.py</extracomment>
+        <translation>die Fahrt in Minuten eingeben</translation>
+    </message>
+    <message>
+        <source>Before the repair the fault came {times} in {before_km:.3g} km. {needed_km:.3g} km without a fault, at the same height, load and surface, show it gone (right {odds:.0f} times in 100); {careful_km:.3g} km if the rate before is known from these faults alone.</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>Vor der Reparatur kam der Fehler {times} auf {before_km:.3g} km. {needed_km:.3g} km ohne Fehler, bei gleicher Höhe, Beladung und Straße, weisen nach, dass er weg ist (richtig {odds:.0f} von 100 Malen); {careful_km:.3g} km, wenn die Rate vorher nur aus diesen Fehlern bekannt ist.</translation>
+    </message>
+    <message>
+        <source>once</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>einmal</translation>
+    </message>
+    <message>
+        <source>{faults:d} times</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>{faults:d}-mal</translation>
+    </message>
+    <message>
+        <source>Driven so far without a fault: {driven_km:.3g} km, still to drive {left_km:.3g} km.</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>Bisher ohne Fehler gefahren: {driven_km:.3g} km, noch zu fahren {left_km:.3g} km.</translation>
+    </message>
+    <message>
+        <source>no fault was counted before the repair, so there is no rate to compare with</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>vor der Reparatur wurde kein Fehler gezählt, es gibt also keine Rate zum Vergleichen</translation>
+    </message>
+    <message>
+        <source>drive before the repair until the fault has come once</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>vor der Reparatur fahren, bis der Fehler einmal gekommen ist</translation>
+    </message>
+    <message>
+        <source>the distance before the repair must be above 0 km, got {came:g} km</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>die Strecke vor der Reparatur muss über 0 km liegen, nicht bei {came:g} km</translation>
+    </message>
+    <message>
+        <source>enter it in kilometres</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>sie in Kilometern eingeben</translation>
+    </message>
+    <message>
+        <source>the confidence must lie between 0 and 1, got {came:g}</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>die Sicherheit muss zwischen 0 und 1 liegen, nicht bei {came:g}</translation>
+    </message>
+    <message>
+        <source>choose 0.95</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>0,95 wählen</translation>
+    </message>
+    <message>
+        <source>a drive has a negative length</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>eine Fahrt hat eine negative Länge</translation>
+    </message>
+    <message>
+        <source>range</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>rate of change</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Änderungsgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>comparison with the other side</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Vergleich mit der anderen Seite</translation>
+    </message>
+    <message>
+        <source>while it stood: on record {records}</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>im Stillstand: aus Aufzeichnung {records}</translation>
+    </message>
+    <message>
+        <source>while it stood: taken as while it moved, for no record was held there</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>im Stillstand: angenommen wie in Bewegung, denn dort wurde nichts gehalten aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>What the band does to a reading was measured on {crossings:d} crossings, {measured_s:.1f} s; {still}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Was die Zone mit einem Messwert macht, wurde an {crossings:d} Überfahrten gemessen, {measured_s:.1f} s; {still}.</translation>
+    </message>
+    <message>
+        <source>The wheel is modelled as a quarter of a middling car (Golden Car) on a random road of ISO 8608 class {classes}; roads of one class differ by a factor of 1.4 either way in how far the wheel moves.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Das Rad ist als Viertel eines mittleren Autos (Golden Car) auf einer Zufallsstraße der Klasse {classes} nach ISO 8608 berechnet; Straßen einer Klasse unterscheiden sich nach beiden Seiten um den Faktor 1,4 darin, wie weit sich das Rad bewegt.</translation>
+    </message>
+    <message>
+        <source>The control unit is taken to read every {tick_ms:.0f} ms.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Angenommen ist, dass das Steuergerät alle {tick_ms:.0f} ms liest.</translation>
+    </message>
+    <message>
+        <source>Heights: {source}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Höhen: {source}.</translation>
+    </message>
+    <message>
+        <source>The band is {near:.0f} to {far:.0f} mm of wheel travel below the normal height.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Die Zone liegt {near:.0f} bis {far:.0f} mm Radweg unter der Normalhöhe.</translation>
+    </message>
+    <message>
+        <source>The band is {near:.0f} to {far:.0f} mm of wheel travel above the normal height.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Die Zone liegt {near:.0f} bis {far:.0f} mm Radweg über der Normalhöhe.</translation>
+    </message>
+    <message>
+        <source>The band is about the normal height, from {far:.0f} mm of wheel travel below it to {near:.0f} mm above.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Die Zone liegt um die Normalhöhe, von {far:.0f} mm Radweg darunter bis {near:.0f} mm darüber.</translation>
+    </message>
+    <message>
+        <source>{share} of the time at {height}</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{share} der Zeit bei {height}</translation>
+    </message>
+    <message>
+        <source>On a {road}, where the wheel moves {rms_mm:.1f} mm r.m.s.,</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Auf der Strecke „{road}“, auf der sich das Rad um {rms_mm:.1f} mm (Effektivwert) bewegt,</translation>
+    </message>
+    <message>
+        <source>{on} the sensor is never in the band.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{on} ist der Sensor nie in der Zone.</translation>
+    </message>
+    <message>
+        <source>{on} the sensor is in the band {parts}</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{on} ist der Sensor in der Zone: {parts}</translation>
+    </message>
+    <message>
+        <source>{there}, and not at {heights}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{there}, und nicht bei {heights}.</translation>
+    </message>
+    <message>
+        <source>in the band</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>in der Zone</translation>
+    </message>
+    <message>
+        <source>outside the band</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>außerhalb der Zone</translation>
+    </message>
+    <message>
+        <source>{height}: the vehicle stands {where}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{height}: Das Fahrzeug steht {where}.</translation>
+    </message>
+    <message>
+        <source>{height}: the band is not visited.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{height}: Die Zone wird nicht erreicht.</translation>
+    </message>
+    <message>
+        <source>In the band the reading never left the limits.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>In der Zone hat der Messwert die Grenzen nie verlassen.</translation>
+    </message>
+    <message>
+        <source>In the band the reading is out of limits {share} of the time, {run} at a stretch</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>In der Zone liegt der Messwert {share} der Zeit außerhalb der Grenzen, {run} am Stück</translation>
+    </message>
+    <message>
+        <source>{broken}: too seldom for any such rule.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{broken}: zu selten für jede solche Regel.</translation>
+    </message>
+    <message>
+        <source>{broken}: a code would be more likely than not with a time of {hold} or less, on a {road}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{broken}: Ein Code wäre wahrscheinlicher als keiner bei einer Zeit von {hold} oder weniger, auf der Strecke „{road}“.</translation>
+    </message>
+    <message>
+        <source>a single reading</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>einem einzigen Messwert</translation>
+    </message>
+    <message>
+        <source>The control unit has no rule.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Das Steuergerät hat keine Regel.</translation>
+    </message>
+    <message>
+        <source>The chance of a code within {minutes:.0f} min is below 1 % at every height.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Die Aussicht auf einen Code innerhalb von {minutes:.0f} min liegt bei jeder Höhe unter 1 %.</translation>
+    </message>
+    <message>
+        <source>{chance} at {name} height</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{chance} bei Höhe „{name}“</translation>
+    </message>
+    <message>
+        <source>The chance of a code within {minutes:.0f} min is {parts}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Die Aussicht auf einen Code innerhalb von {minutes:.0f} min beträgt {parts}.</translation>
+    </message>
+    <message>
+        <source>Chance of a code within {minutes:.0f} min: {chance}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Aussicht auf einen Code innerhalb von {minutes:.0f} min: {chance}.</translation>
+    </message>
+    <message>
+        <source>{height}: in the band {share}; {per_km} visits a kilometre, {stay} each on average</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{height}: in der Zone {share}; {per_km} Besuche je Kilometer, im Mittel {stay} lang</translation>
+    </message>
+    <message>
+        <source>{share} of the time</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{share} der Zeit</translation>
+    </message>
+    <message>
+        <source>{told}, one in ten over {long_stay}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{told}, jeder zehnte über {long_stay}.</translation>
+    </message>
+    <message>
+        <source>{value} ({over} over the roads of this class)</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{value} ({over} auf den Straßen dieser Klasse)</translation>
+    </message>
+    <message>
+        <source>{name} height{away}</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Höhe „{name}“{away}</translation>
+    </message>
+    <message>
+        <source> ({down_mm:.0f} mm down)</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation> ({down_mm:.0f} mm tiefer)</translation>
+    </message>
+    <message>
+        <source> ({up_mm:.0f} mm up)</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation> ({up_mm:.0f} mm höher)</translation>
+    </message>
+    <message>
+        <source>A control unit stores a code when the signal is below {low_v:.2f} V or above {high_v:.2f} V {patience}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Ein Steuergerät speichert einen Code, wenn das Signal unter {low_v:.2f} V oder über {high_v:.2f} V liegt, und zwar {patience}.</translation>
+    </message>
+    <message>
+        <source>It stores one when the signal changes by more than {limit:.0f} V/s {patience}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Es speichert einen, wenn sich das Signal um mehr als {limit:.0f} V/s ändert, und zwar {patience}.</translation>
+    </message>
+    <message>
+        <source>It stores one for both sides when they disagree by more than {tolerance_v:.2f} V {patience}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Es speichert einen für beide Seiten, wenn sie um mehr als {tolerance_v:.2f} V voneinander abweichen, und zwar {patience}.</translation>
+    </message>
+    <message>
+        <source>for {hold} without a break</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{hold} lang ohne Unterbrechung</translation>
+    </message>
+    <message>
+        <source>until a counter, {up:d} up for a bad reading and {down:d} down for a good one, is at {limit:d}</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>bis ein Zähler, je schlechtem Wert um {up:d} hoch und je gutem um {down:d} herunter, bei {limit:d} steht</translation>
     </message>
     <message>
         <source>A vehicle on air or height-adjustable suspension can drop without warning, and moving a live sensor makes it inflate or dump. Put it on stands rated for it, disable levelling by the maker's method, and only then connect and sweep.</source>
@@ -3838,6 +4193,11 @@
         <translation>Rekorder kalibriert</translation>
     </message>
     <message>
+        <source>Why it comes and goes</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Warum es kommt und geht</translation>
+    </message>
+    <message>
         <source>What this does not say</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
         <translation>Was dies nicht sagt</translation>
@@ -4448,6 +4808,216 @@
         <translation>zwei Ränder in Reihenfolge</translation>
     </message>
     <message>
+        <source>a calibration point</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>ein Kalibrierpunkt</translation>
+    </message>
+    <message>
+        <source>the height of a calibration point</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>die Höhe eines Kalibrierpunkts</translation>
+    </message>
+    <message>
+        <source>the two calibration points coincide: {first:g} % at {low:g} mm and {second:g} % at {high:g} mm</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>die beiden Kalibrierpunkte fallen zusammen: {first:g} % bei {low:g} mm und {second:g} % bei {high:g} mm</translation>
+    </message>
+    <message>
+        <source>measure two heights that are further apart</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>zwei Höhen messen, die weiter auseinander liegen</translation>
+    </message>
+    <message>
+        <source>the calibration points run backwards: {first:g} % at {low:g} mm, then {second:g} % at {high:g} mm, where travel is said to be {up} as the body rises</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>die Kalibrierpunkte laufen rückwärts: {first:g} % bei {low:g} mm, dann {second:g} % bei {high:g} mm, obwohl der Weg {up} sein soll, wenn sich der Aufbau hebt</translation>
+    </message>
+    <message>
+        <source>give the smaller travel first, or change which way is up</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>den kleineren Weg zuerst angeben oder ändern, welche Richtung nach oben zeigt</translation>
+    </message>
+    <message>
+        <source>the calibration points make {slope:.0f} mm of one % of travel</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>die Kalibrierpunkte machen aus einem % des Wegs {slope:.0f} mm</translation>
+    </message>
+    <message>
+        <source>enter heights in millimetres and travel in per cent</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>Höhen in Millimetern und den Weg in Prozent eingeben</translation>
+    </message>
+    <message>
+        <source>the arm's length in mm</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>die Länge des Hebels in mm</translation>
+    </message>
+    <message>
+        <source>the arm's angle in degrees</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>der Winkel des Hebels in Grad</translation>
+    </message>
+    <message>
+        <source>the wheel's millimetres for one of the arm</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>die Millimeter des Rads auf einen des Hebels</translation>
+    </message>
+    <message>
+        <source>the travel with the arm level</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>der Weg bei waagrechtem Hebel</translation>
+    </message>
+    <message>
+        <source>{what} must lie within 0 and 100 % of travel, got {came:g} %</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>{what} muss zwischen 0 und 100 % des Wegs liegen, nicht bei {came:g} %</translation>
+    </message>
+    <message>
+        <source>enter it in per cent of travel</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>sie in Prozent des Wegs eingeben</translation>
+    </message>
+    <message>
+        <source>{what} must lie within {least:g} and {most:g}, got {came:g}</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>{what} muss zwischen {least:g} und {most:g} liegen, nicht bei {came:g}</translation>
+    </message>
+    <message>
+        <source>measure it again</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>noch einmal messen</translation>
+    </message>
+    <message>
+        <source>{what} is no number</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>{what} ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>enter it in millimetres</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>sie in Millimetern eingeben</translation>
+    </message>
+    <message>
+        <source>parked</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>geparkt</translation>
+    </message>
+    <message>
+        <source>access</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>Einstieg</translation>
+    </message>
+    <message>
+        <source>normal</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>normal</translation>
+    </message>
+    <message>
+        <source>loaded</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>beladen</translation>
+    </message>
+    <message>
+        <source>off-road</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>Gelände</translation>
+    </message>
+    <message>
+        <source>corner</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>Kurve</translation>
+    </message>
+    <message>
+        <source>a rest height is given twice</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>eine Ruhehöhe ist zweimal angegeben</translation>
+    </message>
+    <message>
+        <source>give each of them once</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>jede nur einmal angeben</translation>
+    </message>
+    <message>
+        <source>{travel:.0f} % of travel</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>{travel:.0f} % des Wegs</translation>
+    </message>
+    <message>
+        <source>a height that the arm cannot reach</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>einer Höhe, die der Hebel nicht erreicht</translation>
+    </message>
+    <message>
+        <source>the rest height {name} lies outside the travel, at {came}</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>die Ruhehöhe {name} liegt außerhalb des Wegs, bei {came}</translation>
+    </message>
+    <message>
+        <source>correct the height, or which way is up</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>die Höhe berichtigen oder welche Richtung nach oben zeigt</translation>
+    </message>
+    <message>
+        <source>the speed must lie within {least:g} and {most:g} km/h, got {came:g} km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>die Geschwindigkeit muss zwischen {least:g} und {most:g} km/h liegen, nicht bei {came:g} km/h</translation>
+    </message>
+    <message>
+        <source>enter the speed in km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>die Geschwindigkeit in km/h eingeben</translation>
+    </message>
+    <message>
+        <source>smooth motorway at {speed_km_h:g} km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>glatte Autobahn bei {speed_km_h:g} km/h</translation>
+    </message>
+    <message>
+        <source>good main road at {speed_km_h:g} km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>gute Hauptstraße bei {speed_km_h:g} km/h</translation>
+    </message>
+    <message>
+        <source>worn country road at {speed_km_h:g} km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>abgenutzte Landstraße bei {speed_km_h:g} km/h</translation>
+    </message>
+    <message>
+        <source>broken lane at {speed_km_h:g} km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>aufgebrochener Weg bei {speed_km_h:g} km/h</translation>
+    </message>
+    <message>
+        <source>farm track at {speed_km_h:g} km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>Feldweg bei {speed_km_h:g} km/h</translation>
+    </message>
+    <message>
+        <source>deep ruts at {speed_km_h:g} km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>tiefe Spurrinnen bei {speed_km_h:g} km/h</translation>
+    </message>
+    <message>
+        <source>open ground at {speed_km_h:g} km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>freies Gelände bei {speed_km_h:g} km/h</translation>
+    </message>
+    <message>
+        <source>boulders at {speed_km_h:g} km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>Geröll bei {speed_km_h:g} km/h</translation>
+    </message>
+    <message>
+        <source>there is no road class {came!r}</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>es gibt keine Straßenklasse {came!r}</translation>
+    </message>
+    <message>
+        <source>choose one of: {letters}</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>eine davon wählen: {letters}</translation>
+    </message>
+    <message>
         <source>Three-wire position sensor, 5 V</source>
         <extracomment>analysis/diagnosis/sensor_profiles/generic-ratiometric.toml</extracomment>
         <translation>Positionssensor mit drei Leitungen, 5 V</translation>
@@ -4471,6 +5041,21 @@
         <source>Bourns, training pages, Output Smoothness: typical limit of a new track</source>
         <extracomment>analysis/diagnosis/sensor_profiles/generic-ratiometric.toml</extracomment>
         <translation>Bourns, training pages, Output Smoothness: üblicher Grenzwert einer neuen Bahn</translation>
+    </message>
+    <message>
+        <source>Ride height, rear left, of the samples' invented car</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/halvorsen-tern-rear-left.toml</extracomment>
+        <translation>Höhenstand hinten links, am erfundenen Auto der Beispiele</translation>
+    </message>
+    <message>
+        <source>invented, with the samples' car</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/halvorsen-tern-rear-left.toml, analysis/diagnosis/sensor_profiles/halvorsen-tern-rear-right.toml</extracomment>
+        <translation>erfunden, mit dem Auto der Beispiele</translation>
+    </message>
+    <message>
+        <source>Ride height, rear right, of the samples' invented car</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/halvorsen-tern-rear-right.toml</extracomment>
+        <translation>Höhenstand hinten rechts, am erfundenen Auto der Beispiele</translation>
     </message>
     <message>
         <source>Accelerator pedal, tracks that go opposite ways</source>
