@@ -1,8 +1,8 @@
 """Every text for people, found in the sources: what a catalogue must hold.
 
 Found are the literals given to ``self.tr``, to a module's own ``_tr``, to ``QCoreApplication.translate`` and
-to ``_spec`` (an action's words), the templates given to ``say``, ``plural`` and ``Template``, and titles and
-sources of the built-in sensor profiles. A text that is no literal cannot be found: that is an error.
+to ``_spec`` or put into a table ``..._SPECS`` (an action's words), the templates given to ``say``, ``plural``
+and ``Template``, and titles and sources of the built-in sensor profiles. A text that is no literal cannot be found: that is an error.
 """
 
 from __future__ import annotations
@@ -149,6 +149,8 @@ class _Finder:
             inner = child.name if isinstance(child, ast.ClassDef) else context
             if isinstance(child, ast.Call):
                 yield from self._of_call(child, context)
+            elif isinstance(child, ast.Assign | ast.AnnAssign) and _is_table_of_actions(child):
+                yield from self._of_table(child.value)
             yield from self.found_in(child, inner)
 
     def _of_call(self, call: ast.Call, context: str) -> Iterator[tuple[str, str]]:
@@ -168,6 +170,12 @@ class _Finder:
         elif name == "_spec":
             yield from ((_ACTIONS, text) for text in self._texts(call, call.args[1:4]))
 
+    def _of_table(self, table: ast.expr | None) -> Iterator[tuple[str, str]]:
+        """Rows that `_spec` is given one by one; those that are calls of it speak for themselves."""
+        for row in table.elts if isinstance(table, ast.Tuple) else []:
+            if isinstance(row, ast.Tuple):
+                yield from ((_ACTIONS, text) for item in row.elts[1:4] for text in _literals(item) if text)
+
     def _texts(self, call: ast.Call, arguments: Iterable[ast.expr]) -> Iterator[str]:
         for argument in arguments:
             if _is_of_a_table(argument):
@@ -179,6 +187,11 @@ class _Finder:
                     " can translate it"
                 )
             yield from (text for text in texts if text)
+
+
+def _is_table_of_actions(node: ast.Assign | ast.AnnAssign) -> bool:
+    targets = node.targets if isinstance(node, ast.Assign) else [node.target]
+    return any(isinstance(target, ast.Name) and target.id.endswith("SPECS") for target in targets)
 
 
 def _is_of_a_table(argument: ast.expr) -> bool:

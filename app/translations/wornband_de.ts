@@ -285,6 +285,89 @@
     </message>
 </context>
 <context>
+    <name>ReportDesk</name>
+    <message>
+        <source>Reading the review</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Auswertung lesen</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>The report appears here once a capture is open and examined.</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Der Bericht erscheint hier, sobald eine Messung geöffnet und ausgewertet ist.</translation>
+    </message>
+    <message>
+        <source>Report: {name}</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Bericht: {name}</translation>
+    </message>
+    <message>
+        <source>Making the report</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Bericht erstellen</translation>
+    </message>
+    <message>
+        <source>choose what stands beside it</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Vergleich wählen</translation>
+    </message>
+    <message>
+        <source>Captures ({patterns});;All files (*)</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Messungen ({patterns});;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Set a capture beside it</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Eine Messung danebenstellen</translation>
+    </message>
+    <message>
+        <source>Pictures ({patterns})</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Bilder ({patterns})</translation>
+    </message>
+    <message>
+        <source>Add photos</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Fotos hinzufügen</translation>
+    </message>
+    <message>
+        <source>add photos</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Fotos hinzufügen</translation>
+    </message>
+    <message>
+        <source>Reports (*{suffix})</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Berichte (*{suffix})</translation>
+    </message>
+    <message>
+        <source>Save the report</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Bericht speichern</translation>
+    </message>
+    <message>
+        <source>Saving the report</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Bericht speichern</translation>
+    </message>
+    <message>
+        <source>Saved: {path}</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Gespeichert: {path}</translation>
+    </message>
+    <message>
+        <source>The printer cannot be used; save the report as PDF and print that instead.</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Der Drucker lässt sich nicht nutzen; den Bericht als PDF speichern und dieses drucken.</translation>
+    </message>
+</context>
+<context>
     <name>ReviewCircle</name>
     <message>
         <source>Reading at the pointer</source>
@@ -768,6 +851,66 @@
         <source>Show every key</source>
         <extracomment>app/actions.py</extracomment>
         <translation>Alle Tasten zeigen</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>Make the report of this capture</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Den Bericht dieser Messung erstellen</translation>
+    </message>
+    <message>
+        <source>Back to Review</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Zurück zur Auswertung</translation>
+    </message>
+    <message>
+        <source>Go back to the records and the trace</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Zurück zu Aufzeichnungen und Verlauf</translation>
+    </message>
+    <message>
+        <source>Save PDF…</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>PDF speichern…</translation>
+    </message>
+    <message>
+        <source>Save the report as PDF</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Den Bericht als PDF speichern</translation>
+    </message>
+    <message>
+        <source>Save HTML…</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>HTML speichern…</translation>
+    </message>
+    <message>
+        <source>Save the report as one HTML file</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Den Bericht als eine HTML-Datei speichern</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>Print the report</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Den Bericht drucken</translation>
+    </message>
+    <message>
+        <source>Workshop…</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Werkstatt…</translation>
+    </message>
+    <message>
+        <source>Name, address and logo of the workshop</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Name, Anschrift und Logo der Werkstatt</translation>
     </message>
 </context>
 <context>
@@ -1883,6 +2026,81 @@
         <translation>Abtastung</translation>
     </message>
     <message>
+        <source>Span of the sweep</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Spanne des Durchlaufs</translation>
+    </message>
+    <message>
+        <source>Span of the sweep, ends not reached</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Spanne des Durchlaufs, Enden nicht erreicht</translation>
+    </message>
+    <message>
+        <source>Low end of the sweep</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Unteres Ende des Durchlaufs</translation>
+    </message>
+    <message>
+        <source>Low end of the sweep, stop not reached</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Unteres Ende des Durchlaufs, Anschlag nicht erreicht</translation>
+    </message>
+    <message>
+        <source>High end of the sweep</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Oberes Ende des Durchlaufs</translation>
+    </message>
+    <message>
+        <source>High end of the sweep, stop not reached</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Oberes Ende des Durchlaufs, Anschlag nicht erreicht</translation>
+    </message>
+    <message>
+        <source>Bourns 6657 data sheet</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Bourns 6657 data sheet</translation>
+    </message>
+    <message>
+        <source>Bourns 6657 data sheet, once for each of both tracks</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Bourns 6657 data sheet, je einmal für beide Bahnen</translation>
+    </message>
+    <message>
+        <source>Linearity against the second track, independent</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Linearität gegen die zweite Bahn, unabhängig</translation>
+    </message>
+    <message>
+        <source>Linearity, independent</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Linearität, unabhängig</translation>
+    </message>
+    <message>
+        <source>no limit is known</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>keine Grenze bekannt</translation>
+    </message>
+    <message>
+        <source>Linearity against the second track, through both ends</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Linearität gegen die zweite Bahn, durch beide Enden</translation>
+    </message>
+    <message>
+        <source>Linearity, through both ends</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Linearität, durch beide Enden</translation>
+    </message>
+    <message>
+        <source>A-A-52176, Table VII</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>A-A-52176, Table VII</translation>
+    </message>
+    <message>
+        <source>Up against down, between the tracks</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Auf gegen ab, zwischen den Bahnen</translation>
+    </message>
+    <message>
         <source>The capture is no measurement of the sensor: {text}.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
         <translation>Die Messung ist keine Messung des Sensors: {text}.</translation>
@@ -2076,6 +2294,26 @@
         <source>Where the second track was lost, {seconds:.2f} s in all, the first told where the arm was: the place of the fault is read from a track without it.</source>
         <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
         <translation>Wo die zweite Bahn ausfiel, insgesamt {seconds:.2f} s, sagte die erste, wo der Hebel war: Die Stelle des Fehlers ist an einer Bahn abgelesen, die ihn nicht hat.</translation>
+    </message>
+    <message>
+        <source>Held against the second track, the output departs from a straight line by {away:.1f} % of the feed at most; what both tracks do together, and play in the linkage, does not show.</source>
+        <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
+        <translation>Gegen die zweite Bahn gehalten, weicht das Signal höchstens um {away:.1f} % der Versorgung von einer Geraden ab; was beide Bahnen gemeinsam tun und Spiel im Gestänge zeigt sich so nicht.</translation>
+    </message>
+    <message>
+        <source>Held against the positions that were stated, the output departs from a straight line by {away:.1f} % of the feed at most.</source>
+        <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
+        <translation>Gegen die angegebenen Stellungen gehalten, weicht das Signal höchstens um {away:.1f} % der Versorgung von einer Geraden ab.</translation>
+    </message>
+    <message>
+        <source>Linearity, and play between the directions: not shown, since nothing but the signal itself told where the arm was.</source>
+        <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
+        <translation>Linearität und Spiel zwischen den Richtungen: nicht nachgewiesen, da nur das Signal selbst sagte, wo der Hebel war.</translation>
+    </message>
+    <message>
+        <source>Linearity: not shown, since {reason}.</source>
+        <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
+        <translation>Linearität: nicht nachgewiesen, denn {reason}.</translation>
     </message>
     <message>
         <source>no record holds a signal channel with two samples or more</source>
@@ -3239,27 +3477,27 @@
     </message>
     <message>
         <source>very likely</source>
-        <extracomment>analysis/reports/confidence.py</extracomment>
+        <extracomment>analysis/reports/confidence.py, analysis/reports/evidence_page.py</extracomment>
         <translation>sehr wahrscheinlich</translation>
     </message>
     <message>
         <source>likely</source>
-        <extracomment>analysis/reports/confidence.py</extracomment>
+        <extracomment>analysis/reports/confidence.py, analysis/reports/evidence_page.py</extracomment>
         <translation>wahrscheinlich</translation>
     </message>
     <message>
         <source>more likely than not</source>
-        <extracomment>analysis/reports/confidence.py</extracomment>
+        <extracomment>analysis/reports/confidence.py, analysis/reports/evidence_page.py</extracomment>
         <translation>eher wahrscheinlich als nicht</translation>
     </message>
     <message>
         <source>possible</source>
-        <extracomment>analysis/reports/confidence.py</extracomment>
+        <extracomment>analysis/reports/confidence.py, analysis/reports/evidence_page.py</extracomment>
         <translation>möglich</translation>
     </message>
     <message>
         <source>not rated</source>
-        <extracomment>analysis/reports/confidence.py</extracomment>
+        <extracomment>analysis/reports/confidence.py, analysis/reports/evidence_page.py</extracomment>
         <translation>nicht bewertet</translation>
     </message>
     <message>
@@ -3288,9 +3526,9 @@
         <translation>An einer Stelle setzt sie stattdessen aus, jedes Mal wenn der Schleifer darüberfährt: Das Fahrzeug bekommt für Augenblicke eine falsche Stellung gemeldet.</translation>
     </message>
     <message>
-        <source>Here it drops out at any position, as a loose contact does. A new sensor would not cure that.</source>
+        <source>Here it drops out at any position, as a loose contact does. A new sensor alone may not cure that.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation>Hier setzt sie in jeder Stellung aus, wie bei einem Wackelkontakt. Ein neuer Sensor würde das nicht beheben.</translation>
+        <translation>Hier setzt sie in jeder Stellung aus, wie bei einem Wackelkontakt. Ein neuer Sensor allein behebt das möglicherweise nicht.</translation>
     </message>
     <message>
         <source>The sensor can only be as good as its supply, and that was not as it should be. A new sensor may not cure that.</source>
@@ -3683,9 +3921,9 @@
         <translation>{sure} ist der Positionssensor defekt: Sein Signal setzt{place} aus.</translation>
     </message>
     <message>
-        <source>{sure} the fault is a bad contact in the signal wire or its plugs, not a worn sensor.</source>
+        <source>{sure} the fault is a bad contact in the signal wire, its plugs or the sensor's pins, not a worn track.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation>{sure} liegt der Fehler in einem schlechten Kontakt der Signalleitung oder ihrer Stecker, nicht in einem verschlissenen Sensor.</translation>
+        <translation>{sure} liegt der Fehler in einem schlechten Kontakt der Signalleitung, ihrer Stecker oder der Steckkontakte des Sensors, nicht in einer verschlissenen Bahn.</translation>
     </message>
     <message>
         <source>{sure} the fault is in the supply that feeds the position sensor. What pulls it down has yet to be found.</source>
@@ -3723,9 +3961,9 @@
         <translation>Das Programm hat eine Stelle gefunden, an der das Signal des Sensors aussetzt; die Werkstatt erkennt diesen Befund nicht an. Was nicht stimmt, ist damit nicht nachgewiesen.</translation>
     </message>
     <message>
-        <source> at the same place of its travel (around {travel_percent:.0f} %) on {noisy} of {passes} crossings</source>
+        <source> at the same place of its travel (around {travel_percent:.0f} %), {noisy} of the {passes} times that the arm passed it</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation> immer an derselben Stelle seines Wegs (bei etwa {travel_percent:.0f} %) bei {noisy} von {passes} Überfahrten</translation>
+        <translation> immer an derselben Stelle seines Wegs (bei etwa {travel_percent:.0f} %), bei {noisy} von {passes} Überfahrten,</translation>
     </message>
     <message>
         <source> and at one other place</source>
@@ -3809,27 +4047,27 @@
     </message>
     <message>
         <source>signal</source>
-        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py, analysis/reports/trace_picture.py</extracomment>
         <translation>Signal</translation>
     </message>
     <message>
         <source>second signal</source>
-        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py, analysis/reports/trace_picture.py</extracomment>
         <translation>Signal 2</translation>
     </message>
     <message>
         <source>reference</source>
-        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py, analysis/reports/trace_picture.py</extracomment>
         <translation>Bezugsspannung</translation>
     </message>
     <message>
         <source>ground</source>
-        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py, analysis/reports/trace_picture.py</extracomment>
         <translation>Masse</translation>
     </message>
     <message>
         <source>supply</source>
-        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py, analysis/reports/trace_picture.py</extracomment>
         <translation>Versorgung</translation>
     </message>
     <message>
@@ -3908,6 +4146,16 @@
         <translation>Nachweise</translation>
     </message>
     <message>
+        <source>{verdict}: {words}, for want of something that was not shown ({odds} in 100 by what was recorded)</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>{verdict}: {words}, weil etwas nicht nachgewiesen wurde ({odds} von 100 nach dem, was aufgezeichnet wurde)</translation>
+    </message>
+    <message>
+        <source>Failed, and yet not held against the sensor: {titles}. What disturbed these readings came and went in time and belongs to no place on the travel.</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Nicht in Ordnung und doch nicht dem Sensor angelastet: {titles}. Was diese Werte störte, kam und ging mit der Zeit und gehört zu keiner Stelle des Wegs.</translation>
+    </message>
+    <message>
         <source>The car and the job</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
         <translation>Fahrzeug und Auftrag</translation>
@@ -3926,6 +4174,11 @@
         <source>How it was measured</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
         <translation>Wie gemessen wurde</translation>
+    </message>
+    <message>
+        <source>State of the car</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Zustand des Fahrzeugs</translation>
     </message>
     <message>
         <source>Load</source>
@@ -3958,6 +4211,16 @@
         <translation>Genauigkeit</translation>
     </message>
     <message>
+        <source>not stated; assumed</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>nicht angegeben; angenommen</translation>
+    </message>
+    <message>
+        <source>±({gain_percent:g} % + {offset_mv:g} mV), stated</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>±({gain_percent:g} % + {offset_mv:g} mV), angegeben</translation>
+    </message>
+    <message>
         <source>Record</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
         <translation>Aufzeichnung</translation>
@@ -3968,24 +4231,9 @@
         <translation>Was getan wurde</translation>
     </message>
     <message>
-        <source>State of the car</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Zustand des Fahrzeugs</translation>
-    </message>
-    <message>
         <source>What it showed</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
         <translation>Was es zeigte</translation>
-    </message>
-    <message>
-        <source>not stated; assumed</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>nicht angegeben; angenommen</translation>
-    </message>
-    <message>
-        <source>±({gain_percent:g} % + {offset_mv:g} mV), stated</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>±({gain_percent:g} % + {offset_mv:g} mV), angegeben</translation>
     </message>
     <message>
         <source>plugged in</source>
@@ -4408,6 +4656,11 @@
         <translation>Wie weit das Signal aussetzt, in % der Versorgung, über dem Weg des Sensors: Flach ist gut. Jede dünne Linie ist eine Überfahrt des Schleifers, die dicke die schlechteste davon; eine schraffierte Strecke ist eine Stelle, an der es immer wieder aussetzt, und über einem grauen Fuß wurde nicht geprüft.</translation>
     </message>
     <message>
+        <source>{first} A line that stands out on one pass alone is not held to be wear.</source>
+        <extracomment>analysis/reports/report_pictures.py</extracomment>
+        <translation>{first} Eine Linie, die nur bei einer einzigen Überfahrt herausragt, gilt nicht als Verschleiß.</translation>
+    </message>
+    <message>
         <source>{first} The grey floor is what this recorder cannot see.</source>
         <extracomment>analysis/reports/report_pictures.py</extracomment>
         <translation>{first} Der graue Sockel ist das, was dieser Rekorder nicht sehen kann.</translation>
@@ -4418,9 +4671,9 @@
         <translation>Das Signal, während der Schleifer über die Stelle fährt (schraffiert), Aufzeichnung {record}: Es sollte der gestrichelten Linie folgen.</translation>
     </message>
     <message>
-        <source>The deepest disturbance, record {record} at {time_s:.2f} s.</source>
+        <source>The deepest disturbance of the {wire}, record {record} at {time_s:.2f} s.</source>
         <extracomment>analysis/reports/report_pictures.py</extracomment>
-        <translation>Die tiefste Störung, Aufzeichnung {record} bei {time_s:.2f} s.</translation>
+        <translation>Die tiefste Störung ({wire}), Aufzeichnung {record} bei {time_s:.2f} s.</translation>
     </message>
     <message>
         <source>without a date</source>
@@ -4458,14 +4711,9 @@
         <translation>Zeit, s</translation>
     </message>
     <message>
-        <source>signal, V</source>
+        <source>{wire}, V</source>
         <extracomment>analysis/reports/trace_picture.py</extracomment>
-        <translation>Signal, V</translation>
-    </message>
-    <message>
-        <source>measured</source>
-        <extracomment>analysis/reports/trace_picture.py</extracomment>
-        <translation>gemessen</translation>
+        <translation>{wire}, V</translation>
     </message>
     <message>
         <source>a good sensor for the same movement, modelled</source>
@@ -4473,9 +4721,19 @@
         <translation>ein guter Sensor bei derselben Bewegung, berechnet</translation>
     </message>
     <message>
-        <source>The signal in volts from {start:.2f} to {stop:.2f} s of record {record}, where it breaks up most clearly.</source>
+        <source>what is allowed</source>
         <extracomment>analysis/reports/trace_picture.py</extracomment>
-        <translation>Das Signal in Volt von {start:.2f} bis {stop:.2f} s der Aufzeichnung {record}, wo es am deutlichsten aussetzt.</translation>
+        <translation>was zulässig ist</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <extracomment>analysis/reports/trace_picture.py</extracomment>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>The {wire} in volts from {start:.2f} to {stop:.2f} s of record {record}, where it breaks up most clearly.</source>
+        <extracomment>analysis/reports/trace_picture.py</extracomment>
+        <translation>{wire} in Volt von {start:.2f} bis {stop:.2f} s der Aufzeichnung {record}, wo die Aussetzer am deutlichsten sind.</translation>
     </message>
     <message>
         <source>travel, %</source>
@@ -4808,6 +5066,21 @@
         <translation>zwei Ränder in Reihenfolge</translation>
     </message>
     <message>
+        <source>the true position was not measured beside the output</source>
+        <extracomment>analysis/signals/linearity.py</extracomment>
+        <translation>die wahre Stellung wurde nicht neben dem Signal gemessen</translation>
+    </message>
+    <message>
+        <source>fewer than two positions were visited from {start:g} to {stop:g} % of travel</source>
+        <extracomment>analysis/signals/linearity.py</extracomment>
+        <translation>von {start:g} bis {stop:g} % des Wegs wurden weniger als zwei Stellungen angefahren</translation>
+    </message>
+    <message>
+        <source>nothing was visited between {start:.1f} and {stop:.1f} % of travel, more than {largest:g} %</source>
+        <extracomment>analysis/signals/linearity.py</extracomment>
+        <translation>zwischen {start:.1f} und {stop:.1f} % des Wegs wurde nichts angefahren, mehr als {largest:g} %</translation>
+    </message>
+    <message>
         <source>a calibration point</source>
         <extracomment>analysis/vehicle/geometry.py</extracomment>
         <translation>ein Kalibrierpunkt</translation>
@@ -5073,6 +5346,11 @@
         <translation>gegenläufig zwischen Masse und 5 V: Saturn VUE 2007, DTC P2135; 200 mV für 200 ms: Honda Civic Si 2009, DTC P2135</translation>
     </message>
     <message>
+        <source>the first track falls: Mazda CX-9 2009, APP sensor; volts: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/pedal-inverted.toml</extracomment>
+        <translation>die erste Bahn fällt: Mazda CX-9 2009, APP sensor; Volt: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
         <source>Accelerator pedal, second track a fixed step lower</source>
         <extracomment>analysis/diagnosis/sensor_profiles/pedal-offset.toml</extracomment>
         <translation>Fahrpedal, zweite Bahn um eine feste Stufe niedriger</translation>
@@ -5091,6 +5369,16 @@
         <source>step: Mazda6 2011, APP Sensor Inspection; 200 mV for 200 ms: Honda Civic Si 2009, DTC P2135</source>
         <extracomment>analysis/diagnosis/sensor_profiles/pedal-offset.toml</extracomment>
         <translation>Stufe: Mazda6 2011, APP Sensor Inspection; 200 mV für 200 ms: Honda Civic Si 2009, DTC P2135</translation>
+    </message>
+    <message>
+        <source>Mazda6 2011, APP Sensor Inspection; margins: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/pedal-offset.toml</extracomment>
+        <translation>Mazda6 2011, APP Sensor Inspection; Spielraum: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Mazda6 2011, APP Sensor Inspection</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/pedal-offset.toml</extracomment>
+        <translation>Mazda6 2011, APP Sensor Inspection</translation>
     </message>
     <message>
         <source>Accelerator pedal, second track at half the volts</source>
@@ -5113,6 +5401,31 @@
         <translation>Verhältnis: Mazda CX-30 2019, APP Sensor Inspection; 200 mV für 200 ms: Honda Civic Si 2009, DTC P2135</translation>
     </message>
     <message>
+        <source>Mazda CX-30 2019, APP Sensor Inspection; margins: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/pedal.toml</extracomment>
+        <translation>Mazda CX-30 2019, APP Sensor Inspection; Spielraum: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Ride-height sensor, 4.5 V</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/ride-height-4v5.toml</extracomment>
+        <translation>Höhenstandssensor, 4,5 V</translation>
+    </message>
+    <message>
+        <source>high 2.53-4.33 V, normal 2.53 V, low 0.81-2.53 V: Lexus GX 470 2007, Height Control Sensor, Inspection; margins: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/ride-height-4v5.toml</extracomment>
+        <translation>hoch 2,53-4,33 V, normal 2,53 V, tief 0,81-2,53 V: Lexus GX 470 2007, Height Control Sensor, Inspection; Spielraum: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Lexus GX 470 2007, Height Control Sensor, Inspection; tolerance: Saturn Sky 2009, DTC P2122 or P2123</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/ride-height-4v5.toml</extracomment>
+        <translation>Lexus GX 470 2007, Height Control Sensor, Inspection; Toleranz: Saturn Sky 2009, DTC P2122 or P2123</translation>
+    </message>
+    <message>
+        <source>Lexus GX 470 2007, Height Control Sensor, Inspection; margin: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/ride-height-4v5.toml</extracomment>
+        <translation>Lexus GX 470 2007, Height Control Sensor, Inspection; Spielraum: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
         <source>Ride-height sensor without a contact, 5 V</source>
         <extracomment>analysis/diagnosis/sensor_profiles/ride-height-contactless.toml</extracomment>
         <translation>Berührungsloser Höhenstandssensor, 5 V</translation>
@@ -5133,6 +5446,21 @@
         <translation>HUMMER H2 2009, DTC C0625 or C0630</translation>
     </message>
     <message>
+        <source>Throttle, tracks that go opposite ways</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/throttle-opposite.toml</extracomment>
+        <translation>Drosselklappe, gegenläufige Bahnen</translation>
+    </message>
+    <message>
+        <source>opposite slopes, near 5 V when closed: Isuzu Ascender 2006, DTC P2135; volts: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/throttle-opposite.toml</extracomment>
+        <translation>gegenläufig, nahe 5 V wenn geschlossen: Isuzu Ascender 2006, DTC P2135; Volt: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>angles that differ by 5 % for 135 ms: Saturn VUE 2004, DTC P2135; opposite slopes: Saturn VUE 2007, DTC P2135</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/throttle-opposite.toml</extracomment>
+        <translation>Winkel, die 135 ms lang um 5 % abweichen: Saturn VUE 2004, DTC P2135; gegenläufig: Saturn VUE 2007, DTC P2135</translation>
+    </message>
+    <message>
         <source>Throttle position sensor, 5 V</source>
         <extracomment>analysis/diagnosis/sensor_profiles/throttle.toml</extracomment>
         <translation>Drosselklappensensor, 5 V</translation>
@@ -5141,6 +5469,383 @@
         <source>closed 0.4-0.6 V, open up to 4.5 V: Kia Sephia 1997 and Isuzu Oasis 1996, Throttle Position Sensor; margins: common practice, no source</source>
         <extracomment>analysis/diagnosis/sensor_profiles/throttle.toml</extracomment>
         <translation>geschlossen 0,4-0,6 V, offen bis 4,5 V: Kia Sephia 1997 und Isuzu Oasis 1996, Throttle Position Sensor; Spielraum: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Kia Sephia 1997, Throttle Position Sensor; margins: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/throttle.toml</extracomment>
+        <translation>Kia Sephia 1997, Throttle Position Sensor; Spielraum: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Kia Sephia 1997 and Isuzu Oasis 1996, Throttle Position Sensor; margin: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/throttle.toml</extracomment>
+        <translation>Kia Sephia 1997 und Isuzu Oasis 1996, Throttle Position Sensor; Spielraum: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Kia Sephia 1997, Throttle Position Sensor</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/throttle.toml</extracomment>
+        <translation>Kia Sephia 1997, Throttle Position Sensor</translation>
+    </message>
+</context>
+<context>
+    <name>photo_list</name>
+    <message>
+        <source>Add photos…</source>
+        <extracomment>app/views/photo_list.py</extracomment>
+        <translation>Fotos hinzufügen…</translation>
+    </message>
+    <message>
+        <source>Caption of {name}</source>
+        <extracomment>app/views/photo_list.py</extracomment>
+        <translation>Bildunterschrift von {name}</translation>
+    </message>
+    <message>
+        <source>Caption</source>
+        <extracomment>app/views/photo_list.py</extracomment>
+        <translation>Bildunterschrift</translation>
+    </message>
+    <message>
+        <source>Take out {name}</source>
+        <extracomment>app/views/photo_list.py</extracomment>
+        <translation>{name} herausnehmen</translation>
+    </message>
+    <message>
+        <source>Take this photo out of the report</source>
+        <extracomment>app/views/photo_list.py</extracomment>
+        <translation>Dieses Foto aus dem Bericht nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>report_form</name>
+    <message>
+        <source>Job number</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Auftragsnummer</translation>
+    </message>
+    <message>
+        <source>Measured on</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Gemessen am</translation>
+    </message>
+    <message>
+        <source>Technician</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Fachkraft</translation>
+    </message>
+    <message>
+        <source>Vehicle</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Fahrzeug</translation>
+    </message>
+    <message>
+        <source>Registration</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Kennzeichen</translation>
+    </message>
+    <message>
+        <source>VIN</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>FIN</translation>
+    </message>
+    <message>
+        <source>Odometer</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Kilometerstand</translation>
+    </message>
+    <message>
+        <source>Complaint</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Beanstandung</translation>
+    </message>
+    <message>
+        <source>Fault codes</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Fehlercodes</translation>
+    </message>
+    <message>
+        <source>Sensor</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Sensor</translation>
+    </message>
+    <message>
+        <source>Mounting</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Einbauort</translation>
+    </message>
+    <message>
+        <source>Part number</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Teilenummer</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Belastung</translation>
+    </message>
+    <message>
+        <source>Earlier repairs</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Frühere Reparaturen</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Was gefunden wurde</translation>
+    </message>
+    <message>
+        <source>What it means</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Was das bedeutet</translation>
+    </message>
+    <message>
+        <source>Can it be driven?</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Dürfen Sie damit fahren?</translation>
+    </message>
+    <message>
+        <source>If it is left</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Wenn nichts geschieht</translation>
+    </message>
+    <message>
+        <source>What we recommend</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Was wir empfehlen</translation>
+    </message>
+    <message>
+        <source>What that does not include</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Was das nicht umfasst</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>Calibration</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Kalibrierung</translation>
+    </message>
+    <message>
+        <source>Tax, %</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Steuer, %</translation>
+    </message>
+    <message>
+        <source>Currency</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Währung</translation>
+    </message>
+    <message>
+        <source>Calibrated by the maker's method</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Nach Herstellervorgabe kalibriert</translation>
+    </message>
+    <message>
+        <source>Fault codes cleared</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Fehlercodes gelöscht</translation>
+    </message>
+    <message>
+        <source>Heights or end positions measured</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Höhen oder Endstellungen gemessen</translation>
+    </message>
+    <message>
+        <source>Road test done</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Probefahrt gemacht</translation>
+    </message>
+    <message>
+        <source>Captured again</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Noch einmal gemessen</translation>
+    </message>
+    <message>
+        <source>What the report says</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Was der Bericht sagt</translation>
+    </message>
+    <message>
+        <source>Words of the paragraph</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Worte des Absatzes</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Anmerkungen</translation>
+    </message>
+    <message>
+        <source>Print the list</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Liste drucken</translation>
+    </message>
+    <message>
+        <source>The program's words again</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Wieder die Worte des Programms</translation>
+    </message>
+    <message>
+        <source>A modelled good sensor</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Ein berechneter guter Sensor</translation>
+    </message>
+    <message>
+        <source>The job</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Der Auftrag</translation>
+    </message>
+    <message>
+        <source>The words on page one</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Die Worte auf Seite eins</translation>
+    </message>
+    <message>
+        <source>Paragraph</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Absatz</translation>
+    </message>
+    <message>
+        <source>Say the odds as a number too</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Die Sicherheit auch als Zahl nennen</translation>
+    </message>
+    <message>
+        <source>show the odds</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Sicherheit als Zahl</translation>
+    </message>
+    <message>
+        <source>change the notes</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Anmerkungen ändern</translation>
+    </message>
+    <message>
+        <source>The picture</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Das Bild</translation>
+    </message>
+    <message>
+        <source>Break-up along the travel</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Aussetzer über dem Weg</translation>
+    </message>
+    <message>
+        <source>The signal in time</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Das Signal in der Zeit</translation>
+    </message>
+    <message>
+        <source>No picture</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Kein Bild</translation>
+    </message>
+    <message>
+        <source>Set a capture beside it…</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Eine Messung danebenstellen…</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Nichts</translation>
+    </message>
+    <message>
+        <source>Beside it</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Daneben</translation>
+    </message>
+    <message>
+        <source>Photos of the car</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Fotos des Fahrzeugs</translation>
+    </message>
+    <message>
+        <source>change the photos</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Fotos ändern</translation>
+    </message>
+    <message>
+        <source>An offer (printed where an amount is entered)</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Ein Angebot (gedruckt, wo ein Betrag steht)</translation>
+    </message>
+    <message>
+        <source>After the repair</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Nach der Reparatur</translation>
+    </message>
+    <message>
+        <source>print the closing list</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Abschlussliste drucken</translation>
+    </message>
+    <message>
+        <source>change {name}</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>{name} ändern</translation>
+    </message>
+    <message>
+        <source>change the words</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Worte ändern</translation>
+    </message>
+    <message>
+        <source>change the offer</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Angebot ändern</translation>
+    </message>
+    <message>
+        <source>tick the closing list</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Abschlussliste abhaken</translation>
+    </message>
+    <message>
+        <source>choose the picture</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Bild wählen</translation>
+    </message>
+</context>
+<context>
+    <name>report_page</name>
+    <message>
+        <source>Paper</source>
+        <extracomment>app/report_page.py</extracomment>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>Language of the report</source>
+        <extracomment>app/report_page.py</extracomment>
+        <translation>Sprache des Berichts</translation>
+    </message>
+    <message>
+        <source>What it says</source>
+        <extracomment>app/report_page.py</extracomment>
+        <translation>Was er sagt</translation>
+    </message>
+    <message>
+        <source>As it is printed</source>
+        <extracomment>app/report_page.py</extracomment>
+        <translation>Wie er gedruckt wird</translation>
+    </message>
+</context>
+<context>
+    <name>report_preview</name>
+    <message>
+        <source>Preview of the report</source>
+        <extracomment>app/views/report_preview.py</extracomment>
+        <translation>Vorschau des Berichts</translation>
+    </message>
+    <message>
+        <source>Sheet {page} of {pages}</source>
+        <extracomment>app/views/report_preview.py</extracomment>
+        <translation>Blatt {page} von {pages}</translation>
     </message>
 </context>
 <context>
@@ -5267,6 +5972,54 @@
         <source>spike</source>
         <extracomment>app/words.py</extracomment>
         <translation>Spitze</translation>
+    </message>
+</context>
+<context>
+    <name>workshop_form</name>
+    <message>
+        <source>The workshop</source>
+        <extracomment>app/views/workshop_form.py</extracomment>
+        <translation>Die Werkstatt</translation>
+    </message>
+    <message>
+        <source>Name of the workshop</source>
+        <extracomment>app/views/workshop_form.py</extracomment>
+        <translation>Name der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Address and telephone</source>
+        <extracomment>app/views/workshop_form.py</extracomment>
+        <translation>Anschrift und Telefon</translation>
+    </message>
+    <message>
+        <source>Logo</source>
+        <extracomment>app/views/workshop_form.py</extracomment>
+        <translation>Logo</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <extracomment>app/views/workshop_form.py</extracomment>
+        <translation>Wählen…</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <extracomment>app/views/workshop_form.py</extracomment>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Address, telephone</source>
+        <extracomment>app/views/workshop_form.py</extracomment>
+        <translation>Anschrift, Telefon</translation>
+    </message>
+    <message>
+        <source>Pictures ({patterns})</source>
+        <extracomment>app/views/workshop_form.py</extracomment>
+        <translation>Bilder ({patterns})</translation>
+    </message>
+    <message>
+        <source>Choose a logo</source>
+        <extracomment>app/views/workshop_form.py</extracomment>
+        <translation>Ein Logo wählen</translation>
     </message>
 </context>
 </TS>

@@ -21,6 +21,8 @@ class View(Pane):
         say("The reference" " reads {level_v:.2f} V.", level_v=5.0)
         QCoreApplication.translate("View", "quiet")
         _spec("open", "Capture", "Open", "Open a capture", "Ctrl+O")
+
+MORE_SPECS = (("print", "Report", "Print", "Print the report", "Ctrl+P"),)
 """
     assert messages_of_text(text, "made.py") == (
         (ANALYSIS, "{count} of {all}"),
@@ -34,6 +36,9 @@ class View(Pane):
         ("actions", "Capture"),
         ("actions", "Open"),
         ("actions", "Open a capture"),
+        ("actions", "Report"),
+        ("actions", "Print"),
+        ("actions", "Print the report"),
     )
 
 
