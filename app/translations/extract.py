@@ -2,7 +2,8 @@
 
 Found are the literals given to ``self.tr``, to a module's own ``_tr``, to ``QCoreApplication.translate`` and
 to ``_spec`` or put into a table ``..._SPECS`` (an action's words), the templates given to ``say``, ``plural``
-and ``Template``, and titles and sources of the built-in sensor profiles. A text that is no literal cannot be found: that is an error.
+and ``Template``, and titles and sources of the built-in sensor profiles. A text that
+is no literal cannot be found: that is an error.
 """
 
 from __future__ import annotations
