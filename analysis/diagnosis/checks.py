@@ -14,7 +14,7 @@ from numpy.typing import NDArray
 from analysis.captures.model import Role, Step
 from analysis.diagnosis.checks_travel import end_voltages, hysteresis_check, linearity_checks
 from analysis.diagnosis.findings import Check, Result
-from analysis.diagnosis.judging import decided, level_uncertainty
+from analysis.diagnosis.judging import decided, level_uncertainty, unplugged
 from analysis.diagnosis.profile_model import Limit
 from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
 from analysis.signals.uncertainty import combined, expanded, resolution_uncertainty
@@ -67,7 +67,7 @@ def _ground_drop(studies: Studies) -> Iterator[Check]:
         value = float(levels[np.argmax(np.abs(levels))])
         made = decided(
             "ground_drop",
-            say("Sensor ground"),
+            say("Sensor ground, unplugged") if unplugged(item.record) else say("Sensor ground"),
             item.record.name,
             value,
             level_uncertainty(channel, value),

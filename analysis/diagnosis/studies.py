@@ -227,6 +227,24 @@ def _traced(studies: tuple[Study, ...], role: Role) -> list[Traced | None]:
     ]
 
 
+def on_one_arm(record: Record) -> bool:
+    """Whether both signals of a record come from one sensor, as far as the file says.
+
+    Two sensors of one axle, each with a mounting and a plug of its own, move together only until a wheel
+    goes its own way.
+    """
+    pair = [record.channel(role) for role in TRACKS]
+    if any(channel is None for channel in pair):
+        return False
+    for key in ("mounting", "connector"):
+        told = {
+            str(channel.attributes.get(key, "")).strip().lower() for channel in pair if channel is not None
+        }
+        if len(told - {""}) > 1 or (key == "mounting" and len(told) > 1):
+            return False
+    return True
+
+
 def _motions(
     studies: tuple[Study, ...], traces: Mapping[Role, list[Traced | None]]
 ) -> dict[Role, list[Motion | None]]:
@@ -236,7 +254,7 @@ def _motions(
     pairs = {
         index: (one, other)
         for index, (one, other) in enumerate(zip(first, second, strict=True))
-        if one is not None and other is not None
+        if one is not None and other is not None and on_one_arm(studies[index].record)
     }
     moving = [pair for index, pair in pairs.items() if studies[index].record.step not in STILL_STEPS]
     relation = relation_of(moving)
