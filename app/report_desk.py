@@ -148,7 +148,7 @@ class ReportDesk(QObject):
         session = self._window.session
         if session.capture is None or session.findings is None:
             return None
-        return Subject(session.capture, session.findings, review=self._keeper.review)
+        return Subject(session.capture, session.findings, session.assumptions, self._keeper.review)
 
     def _folder(self) -> Path:
         capture = self._window.session.capture

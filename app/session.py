@@ -27,6 +27,10 @@ class Opened(AbstractContextManager["Opened"], Protocol):
     def capture(self) -> Capture:
         """The capture."""
 
+    @property
+    def assumptions(self) -> tuple[str, ...]:
+        """What stood in for things that the file does not state."""
+
 
 @dataclass(frozen=True, slots=True)
 class Tools:
@@ -77,6 +81,11 @@ class Session(QObject):
     def capture(self) -> Capture | None:
         """The open capture, or None."""
         return self._opened.capture if self._opened is not None else None
+
+    @property
+    def assumptions(self) -> tuple[str, ...]:
+        """What stood in for things that the open file does not state."""
+        return self._opened.assumptions if self._opened is not None else ()
 
     @property
     def findings(self) -> Findings | None:

@@ -112,6 +112,7 @@ def evidence_page(subject: Subject, beside: Beside | None = None) -> Page:
         *_evidence(subject),
         *_section(by_title.get("Why it comes and goes")),
         *_comparison(subject, beside),
+        *_section(by_title.get("What to do next")),
         *_changes(subject),
         *_section(by_title.get("Taken as given")),
         *_fingerprints(subject, beside),

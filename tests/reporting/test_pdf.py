@@ -10,6 +10,7 @@ import pikepdf
 import pytest
 from pypdf import PdfReader
 
+from analysis.errors import WornbandError
 from analysis.reports.pages import Pages, Workshop
 from analysis.review.job import Job, Photo
 from app.reporting.layout import Paper, lay_out
@@ -180,6 +181,13 @@ def test_a_huge_logo_is_made_small(tmp_path: Path) -> None:
     image = made.images[str(tmp_path / "logo.png")]
     assert max(image.width, image.height) <= 1600
     assert len(pdf(pages(workshop=Workshop("Invented Garage", logo=str(tmp_path / "logo.png"))))) < 2_000_000
+
+
+def test_a_computer_without_fonts_is_told_what_to_install(monkeypatch: pytest.MonkeyPatch) -> None:
+    made = gather(pages(), NOWHERE)
+    monkeypatch.setattr("app.reporting.layout.QFontDatabase.families", list)
+    with pytest.raises(WornbandError, match="no font to print with; install one"):
+        lay_out(made)
 
 
 def test_a_folder_in_place_of_a_logo_is_left_out(tmp_path: Path) -> None:
