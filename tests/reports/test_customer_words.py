@@ -171,7 +171,7 @@ def test_a_possible_band_is_not_told_to_the_customer_as_a_place() -> None:
 def test_further_bands_are_counted() -> None:
     second = replace(BAND, confidence=0.7)
     made = shown(VerdictCode.WORN_TRACK)
-    assert "and at 1 other place" in customer_sentence(replace(made, bands=(BAND, second)))
+    assert "and at one other place" in customer_sentence(replace(made, bands=(BAND, second)))
     assert "and at 2 other places" in customer_sentence(replace(made, bands=(BAND, second, second)))
 
 
