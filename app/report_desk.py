@@ -16,6 +16,7 @@ from analysis.reports.customer_page import program_words
 from analysis.reports.subject import Subject
 from analysis.review.job import FACTS, Job, Photo
 from analysis.review.sidecar import read_sidecar
+from app.language import window_language
 from app.reporting.languages import report_language
 from app.reporting.layout import Paper, lay_out
 from app.reporting.making import Wanted, beside_of, check_target, pages_of, store
@@ -96,7 +97,7 @@ class ReportDesk(QObject):
     def _choose_settings(self) -> None:
         settings, page = self._window.settings, self._page
         page.paper.setCurrentIndex(max(page.paper.findData(settings.paper), 0))
-        page.language.setCurrentIndex(max(page.language.findData(settings.report_language), 0))
+        page.language.setCurrentIndex(max(page.language.findData(self._language()), 0))
 
     def _follow(self) -> None:
         window, page = self._window, self._page
@@ -172,8 +173,12 @@ class ReportDesk(QObject):
 
     def _wanted(self) -> Wanted:
         settings = self._window.settings
-        language = report_language(settings.report_language)
+        language = report_language(self._language())
         return Wanted(language=language, paper=settings.paper, workshop=settings.workshop)
+
+    def _language(self) -> str:
+        """As it was chosen for reports, else the window's own."""
+        return self._window.settings.report_language or window_language().code
 
     def _take(self, materials: Materials) -> None:
         self._materials = materials

@@ -93,8 +93,8 @@ class Settings:
 
     @property
     def report_language(self) -> str:
-        """Language of the reports, as in ISO 639-1."""
-        return str(self._store.value("report_language", "en"))
+        """Language of the reports, as in ISO 639-1; empty as long as it is that of the window."""
+        return str(self._store.value("report_language", ""))
 
     @report_language.setter
     def report_language(self, value: str) -> None:

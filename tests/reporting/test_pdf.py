@@ -12,12 +12,18 @@ from pypdf import PdfReader
 
 from analysis.errors import WornbandError
 from analysis.reports.pages import Pages, Workshop
+from analysis.reports.subject import Subject
+from analysis.reports.whole_report import whole_report
 from analysis.review.job import Job, Photo
-from app.reporting.layout import Paper, lay_out
+from analysis.review.model import Review
+from app.reporting.languages import report_language
+from app.reporting.layout import Paper, _shared, lay_out
 from app.reporting.materials import gather
 from app.reporting.pdf import report_pdf
 from app.reporting.placed import UNITS_A_MM, Line
+from app.window import application
 from tests.reporting.examples import ODD, odd_job, pages, photo
+from tests.reports.examples import CAPTURE, findings
 
 NOWHERE = Path("nowhere")
 
@@ -101,6 +107,34 @@ def test_words_are_parted_by_spaces() -> None:
     text = "".join(page.extract_text() for page in PdfReader(io.BytesIO(pdf(pages()))).pages)
     assert "\t" not in text
     assert "Test report: Ride height sensor" in text
+
+
+def test_the_report_speaks_german_and_says_so() -> None:
+    application()
+    subject = Subject(CAPTURE, findings(), review=Review())
+    made = whole_report(subject, language=report_language("de"), today="2026-04-14")
+    data = pdf(made)
+    text = words(data)
+    with pikepdf.open(io.BytesIO(data)) as file:
+        assert str(file.Root.Lang) == "de"
+    for sentence in (
+        "Was wir empfehlen",
+        "41,9–47,7",
+        "12,6 ± 3,0 mV",
+        "tail drops overnight",
+        "Blatt 1 ",
+    ):
+        assert sentence in text, sentence
+    for sentence in ("What we recommend", "Record", "Checks", "very likely"):
+        assert sentence not in text, sentence
+
+
+def test_no_word_of_a_heads_row_is_broken() -> None:
+    assert _shared(100.0, (1.0, 1.0), (30.0, 20.0)) == [50.0, 50.0]
+    wide = _shared(100.0, (1.0, 9.0), (30.0, 20.0))
+    assert wide == pytest.approx([30.0, 70.0])
+    assert sum(_shared(100.0, (1.0, 5.0, 4.0), (30.0, 20.0, 39.0))) == pytest.approx(100.0)
+    assert _shared(100.0, (1.0, 1.0), (80.0, 40.0)) == [50.0, 50.0]
 
 
 def test_page_one_is_one_sheet_and_the_evidence_begins_on_the_next() -> None:
