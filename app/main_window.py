@@ -16,10 +16,13 @@ from app.drawing.theme import palette_for, style_sheet
 from app.focus import Focus
 from app.jobs import Jobs
 from app.language_menu import LanguageMenu
+from app.marker_reader import READING
 from app.playback import SPEEDS
 from app.report_desk import ReportDesk
 from app.report_page import ReportPage
 from app.review_circle import ReviewCircle
+from app.review_desk import ReviewDesk
+from app.review_file import REVIEWING
 from app.review_keeper import ReviewKeeper
 from app.review_page import ReviewPage
 from app.session import EXAMINING, OPENING, Session, Tools
@@ -69,6 +72,7 @@ class Window(QMainWindow):
         self._lay_out_status()
         self.circle = ReviewCircle(self)
         self.keeper = ReviewKeeper(self)
+        self.desk = ReviewDesk(self, self.keeper)
         self.report_desk = ReportDesk(self, self.keeper)
         self._connect()
         self.setAcceptDrops(True)
@@ -110,6 +114,7 @@ class Window(QMainWindow):
         self.arm.rest()
         self.report_desk.leave()
         self.settings.geometry = self.saveGeometry()
+        self.desk.close()
         self.session.close()
         super().closeEvent(event)
 
@@ -274,7 +279,8 @@ class Window(QMainWindow):
             self.actions_by_name[name].setEnabled(possible and in_review)
 
     def _show_progress(self, topic: str, title: str, done: float) -> None:
-        if self.jobs.running(topic):
+        # What takes a blink, a review or a marker's readings, is told where it is shown.
+        if topic not in (READING, REVIEWING) and self.jobs.running(topic):
             self._work.setText(f"{title}…")
             self.progress.setValue(round(1000 * done))
             self.actions_by_name["cancel"].setEnabled(True)

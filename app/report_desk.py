@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -15,7 +14,6 @@ from analysis.progress import Tick
 from analysis.reports.customer_page import program_words
 from analysis.reports.subject import Subject
 from analysis.review.job import FACTS, Job, Photo
-from analysis.review.sidecar import read_sidecar
 from app.language import window_language
 from app.reporting.languages import report_language
 from app.reporting.layout import Paper, lay_out
@@ -79,20 +77,9 @@ class ReportDesk(QObject):
         self._window.pages.setCurrentWidget(self._window.page)
 
     def leave(self) -> None:
-        """Take what is still being typed, and save the review at once."""
+        """Take what is still being typed; whoever closes the review saves it."""
         self._page.form.commit()
         self._timer.stop()
-        self._keeper.close()
-
-    def _read_review(self) -> None:
-        """Read the review beside the capture in the background."""
-        self._keeper.take(None)
-        capture = self._window.session.capture
-        path = capture.path if capture is not None else None
-        if path is not None and path.is_file():
-            doing = self.tr("Reading the review")
-            read = partial(read_sidecar, path)
-            self._window.jobs.run("review", doing, read, self._keeper.take, self._complain)
 
     def _choose_settings(self) -> None:
         settings, page = self._window.settings, self._page
@@ -101,7 +88,6 @@ class ReportDesk(QObject):
 
     def _follow(self) -> None:
         window, page = self._window, self._page
-        window.session.capture_changed.connect(self._read_review)
         window.session.capture_changed.connect(self._show)
         window.session.findings_changed.connect(self._show)
         self._keeper.changed.connect(self._show)

@@ -27,8 +27,7 @@ def sentence(error: BaseException, doing: str) -> str:
         What was being done: ``"Opening rear-left.h5"``.
     """
     if isinstance(error, WornbandError):
-        text = said(error.sentence)
-        return text[:1].upper() + text[1:] + ("" if text.endswith(".") else ".")
+        return as_sentence(said(error.sentence))
     _LOG.error("unforeseen while: %s", doing, exc_info=error)
     written = log_file()
     told = QCoreApplication.translate(
@@ -39,6 +38,11 @@ def sentence(error: BaseException, doing: str) -> str:
     return f"{told} " + QCoreApplication.translate("trouble", "It was written to {file}.").format(
         file=written
     )
+
+
+def as_sentence(text: str) -> str:
+    """A clause with a capital at its beginning and a full stop at its end."""
+    return text[:1].upper() + text[1:] + ("" if text.endswith(".") else ".")
 
 
 def start_log(folder: Path | None = None) -> None:
