@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt, Signal
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, QSize, Qt, Signal
 
 from app.drawing import icons
 from app.drawing.theme import LIGHT, Palette
@@ -13,6 +13,7 @@ from app.marker_words import NOTHING, Grid
 
 _Index = QModelIndex | QPersistentModelIndex
 _TOP = QModelIndex()
+_HEAD = QSize(66, 19)
 _RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
 
@@ -146,6 +147,8 @@ class ReadingsModel(QAbstractTableModel):
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
     ) -> Any:
         """Channels above, figures at the left."""
+        if role == Qt.ItemDataRole.SizeHintRole and orientation is Qt.Orientation.Horizontal:
+            return _HEAD  # a column is as wide as its figures: these are never cut, a long name is
         if role == Qt.ItemDataRole.DisplayRole:
             across = orientation is Qt.Orientation.Horizontal
             return self.shown.columns[section] if across else self.shown.rows[section][0]

@@ -154,6 +154,8 @@ class MarkersView(Pane):
         grid = _quiet_table(self._readings, self.tr("Readings of the chosen marker"), _GRID_ROW_PX)
         grid.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
         grid.verticalHeader().show()
+        # In the middle: the unit stands at the end.
+        grid.horizontalHeader().setTextElideMode(Qt.TextElideMode.ElideMiddle)
         grid.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         grid.horizontalHeader().setFixedHeight(_GRID_ROW_PX + 2)
         small = grid.font()

@@ -189,6 +189,15 @@ def test_a_span_reads_every_channel_with_uncertainty_and_as_numpy_does(qtbot: Qt
     assert "not stated" in shown.remark
 
 
+def test_no_figure_of_three_channels_is_cut_on_a_small_screen(qtbot: QtBot, review: Window) -> None:
+    review.desk.markers.mark_time(Interval(0.5, 3.5))
+    qtbot.waitUntil(lambda: bool(review.page.markers.readings.rows))
+    grid = review.page.markers.grid
+    qtbot.waitUntil(lambda: grid.columnWidth(0) > 0)
+    for column in range(3):
+        assert grid.columnWidth(column) >= grid.sizeHintForColumn(column)
+
+
 def test_a_stretch_of_travel_is_counted_as_a_found_band_is(qtbot: QtBot, review: Window) -> None:
     review.desk.markers.mark_stretch(BAND)
     qtbot.waitUntil(lambda: bool(review.page.markers.readings.rows))
