@@ -143,6 +143,8 @@ def style_sheet(palette: Palette) -> str:
     QScrollArea {{ border: 0; background: transparent; }}
     QScrollBar:vertical {{ background: transparent; width: 9px; margin: 0; }}
     QScrollBar::handle:vertical {{ background: {p.line}; border-radius: 4px; min-height: 28px; }}
+    QScrollBar:horizontal {{ background: transparent; height: 9px; margin: 0; }}
+    QScrollBar::handle:horizontal {{ background: {p.line}; border-radius: 4px; min-width: 28px; }}
     QScrollBar::add-line, QScrollBar::sub-line {{ height: 0; width: 0; }}
     QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
     QStatusBar {{ background: {p.desk}; color: {p.quiet}; }}

@@ -22,6 +22,7 @@ from app.views.pane import Pane
 _ROW_PX = 21
 _GRID_ROW_PX = 17
 _MOST_ROWS = 4
+_BAR_PX = 10
 _HEADING_PX = 35
 
 
@@ -48,7 +49,7 @@ class MarkersView(Pane):
         self._empty.setContentsMargins(0, 0, 0, 0)
         self._empty.setAlignment(Qt.AlignmentFlag.AlignLeft)
         self._chosen: str | None = None
-        self._filling = False
+        self._filling = self._scrolls = False
         self._model, self._readings = MarkersModel(self), ReadingsModel(self)
         self._model.renamed.connect(self.renamed)
         self.table, self.grid = self._table(), self._grid()
@@ -89,9 +90,7 @@ class MarkersView(Pane):
         self._filling = False
         self._show_note(next((item for item in rows if item.marker_id == chosen), None))
         self._readings.show_grid(readings)
-        if readings.columns:
-            # The first column takes what the others leave.
-            self.grid.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        self._fit_columns(readings)
         self.grid.setVisible(bool(readings.rows))
         self.grid.setFixedHeight(self._grid_height(readings))
         self._remark.setText(readings.remark)
@@ -154,6 +153,7 @@ class MarkersView(Pane):
         grid = _quiet_table(self._readings, self.tr("Readings of the chosen marker"), _GRID_ROW_PX)
         grid.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
         grid.verticalHeader().show()
+        grid.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
         # In the middle: the unit stands at the end.
         grid.horizontalHeader().setTextElideMode(Qt.TextElideMode.ElideMiddle)
         grid.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
@@ -165,8 +165,19 @@ class MarkersView(Pane):
         grid.setObjectName("readings")
         return grid
 
+    def _fit_columns(self, readings: Grid) -> None:
+        """Columns as wide as their figures; the first takes what is left, or else they scroll."""
+        heads = self.grid.horizontalHeader()
+        heads.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        wanted = sum(max(self.grid.sizeHintForColumn(place), 66) for place in range(len(readings.columns)))
+        room = self.width() - 24 - self.grid.verticalHeader().sizeHint().width()
+        self._scrolls = wanted > room
+        if readings.columns and not self._scrolls:
+            heads.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+
     def _grid_height(self, readings: Grid) -> int:
-        return _GRID_ROW_PX * (len(readings.rows) + 1) + 6 if readings.rows else 0
+        bar = _BAR_PX if self._scrolls else 0
+        return _GRID_ROW_PX * (len(readings.rows) + 1) + 6 + bar if readings.rows else 0
 
     def _row_of(self, marker_id: str | None) -> int | None:
         ids = [item.marker_id for item in self._model.rows]
