@@ -14,6 +14,11 @@ from analysis.progress import Tick
 from analysis.reports.customer_page import program_words
 from analysis.reports.subject import Subject
 from analysis.review.job import FACTS, Job, Photo
+<<<<<<< HEAD
+=======
+from analysis.review.sidecar import read_sidecar
+from analysis.wording import Language
+>>>>>>> 5a57295 (Say the program's own values and paragraphs in the language of the report)
 from app.language import window_language
 from app.reporting.languages import report_language
 from app.reporting.layout import Paper, lay_out
@@ -123,7 +128,7 @@ class ReportDesk(QObject):
             self._page.show_empty(self.tr("The report appears here once a capture is open and examined."))
             return
         self._page.title.setText(self.tr("Report: {name}").format(name=subject.capture.title))
-        self._page.form.show_entries(_entries(subject))
+        self._page.form.show_entries(_entries(subject, report_language(self._language())))
         self._timer.start()
 
     def _show_enabled(self) -> None:
@@ -217,8 +222,9 @@ class ReportDesk(QObject):
         self._lay_out()
 
     def _change_language(self) -> None:
+        self._page.form.commit()
         self._window.settings.report_language = str(self._page.language.currentData())
-        self._timer.start()
+        self._show()
 
     def _ask_workshop(self) -> None:
         form = WorkshopForm(self._window.settings.workshop, self._window)
@@ -275,10 +281,11 @@ class ReportDesk(QObject):
             )
 
 
-def _entries(subject: Subject) -> Entries:
+def _entries(subject: Subject, language: Language) -> Entries:
     job = subject.review.job
     facts = {key: subject.fact(key) for key in FACTS}
-    return Entries(job, facts, program_words(subject), Path(job.other).name if job.other else "")
+    words = {key: language.say(text) for key, text in program_words(subject).items()}
+    return Entries(job, facts, words, Path(job.other).name if job.other else "")
 
 
 def _materials(subject: Subject, wanted: Wanted, folder: Path, tick: Tick) -> Materials:

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 import numpy as np
 from scipy.stats import fisher_exact
 
+from analysis.captures.known_words import known_word
 from analysis.captures.model import Role, Step
 from analysis.diagnosis.findings import Band, Result, State, Statement
 from analysis.diagnosis.hypotheses import substance
@@ -251,10 +252,10 @@ def _recorded_under(seen: Seen) -> Iterator[Statement]:
 
 
 def _told(items: Sequence[Study], key: str) -> str:
-    """What the records state of a condition, each value once, in the technician's own words."""
+    """What the records state of a condition, each value once; the technician's own words stay as they are."""
     values = (item.record.attributes.get(key, "") for item in items)
     shown = (f"{value:g}" if isinstance(value, (int, float)) else str(value).strip() for value in values)
-    return ", ".join(dict.fromkeys(value for value in shown if value))
+    return joined(map(known_word, dict.fromkeys(value for value in shown if value)), ", ")
 
 
 _CONDITIONS = {
@@ -286,4 +287,4 @@ def _places(items: Sequence[Study], key: str) -> str:
         for channel in item.record.channels
         if channel.role in (Role.SIGNAL, Role.SECOND_SIGNAL)
     )
-    return ", ".join(dict.fromkeys(value for value in values if value))
+    return joined(map(known_word, dict.fromkeys(value for value in values if value)), ", ")

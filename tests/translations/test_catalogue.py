@@ -89,7 +89,8 @@ def test_signs_are_as_many_in_both_languages(code: str, sign: str) -> None:
 @pytest.mark.parametrize("code", CODES)
 def test_texts_begin_and_end_alike(code: str) -> None:
     def edges(text: str) -> tuple[bool, ...]:
-        return text[:1].isspace(), text[-1:].isspace(), text.endswith("."), text.endswith(":")
+        full_stop = text.endswith(".") and " " in text  # a head of a table may be abbreviated
+        return text[:1].isspace(), text[-1:].isspace(), full_stop, text.endswith(":")
 
     different = [item for item in _messages(code) if edges(item.source) != edges(item.translation)]
 
