@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import cache
 from html import escape
 from itertools import groupby
 from pathlib import Path
@@ -130,8 +131,11 @@ def translated(messages: Iterable[Message]) -> dict[tuple[str, str], str]:
     return {item.key: item.translation for item in messages if item.translation}
 
 
+@cache
 def load_language(code: str) -> Language:
     """The language for what the analysis says; English, and any that is not known, without reading a file.
+
+    A catalogue is read once in a process: the preview of a report asks for it at every edit.
 
     Parameters
     ----------
