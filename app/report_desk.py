@@ -14,11 +14,7 @@ from analysis.progress import Tick
 from analysis.reports.customer_page import program_words
 from analysis.reports.subject import Subject
 from analysis.review.job import FACTS, Job, Photo
-<<<<<<< HEAD
-=======
-from analysis.review.sidecar import read_sidecar
 from analysis.wording import Language
->>>>>>> 5a57295 (Say the program's own values and paragraphs in the language of the report)
 from app.language import window_language
 from app.reporting.languages import report_language
 from app.reporting.layout import Paper, lay_out

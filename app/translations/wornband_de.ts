@@ -2,6 +2,54 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>BandCard</name>
+    <message>
+        <source>Band {span}</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Zone {span}</translation>
+    </message>
+    <message>
+        <source>Click: light up every crossing. Double-click or Enter: zoom to the clearest one.</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Klicken: jede Überfahrt hervorheben. Doppelklick oder Eingabe: auf die deutlichste vergrößern.</translation>
+    </message>
+    <message>
+        <source>Watch: {band}</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Beobachten: {band}</translation>
+    </message>
+    <message>
+        <source>{noisy} of {passes} crossings break up, up to {worst} %</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Aussetzer bei {noisy} von {passes} Überfahrten, bis zu {worst} %</translation>
+    </message>
+    <message>
+        <source>Beginning of the band, in % of travel</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Anfang der Zone, in % des Wegs</translation>
+    </message>
+    <message>
+        <source>End of the band, in % of travel</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Ende der Zone, in % des Wegs</translation>
+    </message>
+    <message>
+        <source>% of travel</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>% des Wegs</translation>
+    </message>
+    <message>
+        <source>Why? (Enter keeps it)</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Warum? (Eingabe behält es)</translation>
+    </message>
+    <message>
+        <source>Reason for what you say of this band</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Grund für das Urteil über diese Zone</translation>
+    </message>
+</context>
+<context>
     <name>CapturesMenu</name>
     <message>
         <source>Last captures</source>
@@ -45,6 +93,39 @@
         <source>Show all cautions, or the first alone</source>
         <extracomment>app/views/caution_strip.py</extracomment>
         <translation>Alle Warnhinweise zeigen oder nur den ersten</translation>
+    </message>
+</context>
+<context>
+    <name>DecisionDesk</name>
+    <message>
+        <source>accept a band</source>
+        <extracomment>app/decision_desk.py</extracomment>
+        <translation>Zone bestätigen</translation>
+    </message>
+    <message>
+        <source>dismiss a band</source>
+        <extracomment>app/decision_desk.py</extracomment>
+        <translation>Zone verwerfen</translation>
+    </message>
+    <message>
+        <source>take back a decision</source>
+        <extracomment>app/decision_desk.py</extracomment>
+        <translation>Urteil zurücknehmen</translation>
+    </message>
+    <message>
+        <source>adjust a band</source>
+        <extracomment>app/decision_desk.py</extracomment>
+        <translation>Zone anpassen</translation>
+    </message>
+    <message>
+        <source>give a reason</source>
+        <extracomment>app/decision_desk.py</extracomment>
+        <translation>Grund angeben</translation>
+    </message>
+    <message>
+        <source>yours</source>
+        <extracomment>app/decision_desk.py</extracomment>
+        <translation>Ihre</translation>
     </message>
 </context>
 <context>
@@ -118,26 +199,6 @@
         <translation>Möglich: {causes}.</translation>
     </message>
     <message>
-        <source>Band {span}</source>
-        <extracomment>app/views/evidence.py</extracomment>
-        <translation>Zone {span}</translation>
-    </message>
-    <message>
-        <source>Click: light up every crossing. Double-click or Enter: zoom to the clearest one.</source>
-        <extracomment>app/views/evidence.py</extracomment>
-        <translation>Klicken: jede Überfahrt hervorheben. Doppelklick oder Eingabe: auf die deutlichste vergrößern.</translation>
-    </message>
-    <message>
-        <source>Watch: {band}</source>
-        <extracomment>app/views/evidence.py</extracomment>
-        <translation>Beobachten: {band}</translation>
-    </message>
-    <message>
-        <source>{noisy} of {passes} crossings break up, up to {worst} %</source>
-        <extracomment>app/views/evidence.py</extracomment>
-        <translation>Aussetzer bei {noisy} von {passes} Überfahrten, bis zu {worst} %</translation>
-    </message>
-    <message>
         <source>What it stands on</source>
         <extracomment>app/views/evidence.py</extracomment>
         <translation>Worauf er beruht</translation>
@@ -200,6 +261,103 @@
         <source>As the desktop</source>
         <extracomment>app/language_menu.py</extracomment>
         <translation>Wie der Desktop</translation>
+    </message>
+</context>
+<context>
+    <name>MarkerDesk</name>
+    <message>
+        <source>place a marker</source>
+        <extracomment>app/marker_desk.py</extracomment>
+        <translation>Marke setzen</translation>
+    </message>
+    <message>
+        <source>place a span</source>
+        <extracomment>app/marker_desk.py</extracomment>
+        <translation>Spanne setzen</translation>
+    </message>
+    <message>
+        <source>place a stretch of travel</source>
+        <extracomment>app/marker_desk.py</extracomment>
+        <translation>Wegstück setzen</translation>
+    </message>
+    <message>
+        <source>move a marker</source>
+        <extracomment>app/marker_desk.py</extracomment>
+        <translation>Marke verschieben</translation>
+    </message>
+    <message>
+        <source>rename a marker</source>
+        <extracomment>app/marker_desk.py</extracomment>
+        <translation>Marke umbenennen</translation>
+    </message>
+    <message>
+        <source>write a note</source>
+        <extracomment>app/marker_desk.py</extracomment>
+        <translation>Notiz schreiben</translation>
+    </message>
+    <message>
+        <source>delete a marker</source>
+        <extracomment>app/marker_desk.py</extracomment>
+        <translation>Marke löschen</translation>
+    </message>
+</context>
+<context>
+    <name>MarkerReader</name>
+    <message>
+        <source>Reading the markers</source>
+        <extracomment>app/marker_reader.py</extracomment>
+        <translation>Marken ablesen</translation>
+    </message>
+</context>
+<context>
+    <name>MarkersModel</name>
+    <message>
+        <source>Marker</source>
+        <extracomment>app/views/marker_tables.py</extracomment>
+        <translation>Marke</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <extracomment>app/views/marker_tables.py</extracomment>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>Reads</source>
+        <extracomment>app/views/marker_tables.py</extracomment>
+        <translation>Messwert</translation>
+    </message>
+</context>
+<context>
+    <name>MarkersView</name>
+    <message>
+        <source>Markers</source>
+        <extracomment>app/views/markers.py</extracomment>
+        <translation>Marken</translation>
+    </message>
+    <message>
+        <source>Markers: what was marked, and what it reads</source>
+        <extracomment>app/views/markers.py</extracomment>
+        <translation>Marken: was markiert wurde, und was dort abzulesen ist</translation>
+    </message>
+    <message>
+        <source>A note on this marker</source>
+        <extracomment>app/views/markers.py</extracomment>
+        <translation>Eine Notiz zu dieser Marke</translation>
+    </message>
+    <message>
+        <source>Note on the chosen marker</source>
+        <extracomment>app/views/markers.py</extracomment>
+        <translation>Notiz zur gewählten Marke</translation>
+    </message>
+    <message>
+        <source>M marks the moment that is pointed at. S begins and ends a span there, T a stretch of travel; or drag with Ctrl held.</source>
+        <extracomment>app/views/markers.py</extracomment>
+        <translation>M markiert den Moment am Zeiger. S beginnt und beendet dort eine Spanne, T ein Wegstück; oder mit Strg ziehen.</translation>
+    </message>
+    <message>
+        <source>Readings of the chosen marker</source>
+        <extracomment>app/views/markers.py</extracomment>
+        <translation>Messwerte der gewählten Marke</translation>
     </message>
 </context>
 <context>
@@ -287,11 +445,6 @@
 <context>
     <name>ReportDesk</name>
     <message>
-        <source>Reading the review</source>
-        <extracomment>app/report_desk.py</extracomment>
-        <translation>Auswertung lesen</translation>
-    </message>
-    <message>
         <source>Report</source>
         <extracomment>app/report_desk.py</extracomment>
         <translation>Bericht</translation>
@@ -376,7 +529,78 @@
     </message>
 </context>
 <context>
+    <name>ReviewDesk</name>
+    <message>
+        <source>Undo</source>
+        <extracomment>app/review_desk.py</extracomment>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <extracomment>app/review_desk.py</extracomment>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <source>Save the markers</source>
+        <extracomment>app/review_desk.py</extracomment>
+        <translation>Marken speichern</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv)</source>
+        <extracomment>app/review_desk.py</extracomment>
+        <translation>CSV (*.csv)</translation>
+    </message>
+    <message>
+        <source>Saving the markers</source>
+        <extracomment>app/review_desk.py</extracomment>
+        <translation>Marken speichern</translation>
+    </message>
+    <message>
+        <source>Reviews (*.json)</source>
+        <extracomment>app/review_desk.py</extracomment>
+        <translation>Auswertungen (*.json)</translation>
+    </message>
+    <message>
+        <source>Save the review elsewhere</source>
+        <extracomment>app/review_desk.py</extracomment>
+        <translation>Auswertung woanders speichern</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewFile</name>
+    <message>
+        <source>Reading the review of {name}</source>
+        <extracomment>app/review_file.py</extracomment>
+        <translation>Auswertung von {name} lesen</translation>
+    </message>
+    <message>
+        <source>This capture is open in another window too. What is saved there is told here, and nothing is overwritten.</source>
+        <extracomment>app/review_file.py</extracomment>
+        <translation>Diese Messung ist auch in einem anderen Fenster geöffnet. Was dort gespeichert wird, wird hier gemeldet; nichts wird überschrieben.</translation>
+    </message>
+</context>
+<context>
     <name>ReviewKeeper</name>
+    <message>
+        <source>The review is still being read. Try again in a moment.</source>
+        <extracomment>app/review_keeper.py</extracomment>
+        <translation>Die Auswertung wird noch gelesen. Gleich noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>Until then it is kept in memory.</source>
+        <extracomment>app/review_keeper.py</extracomment>
+        <translation>Bis dahin bleibt sie im Arbeitsspeicher.</translation>
+    </message>
+    <message>
+        <source>take the other review</source>
+        <extracomment>app/review_keeper.py</extracomment>
+        <translation>andere Auswertung übernehmen</translation>
+    </message>
+    <message>
+        <source>The review cannot be saved beside the capture. It is kept on this PC, in {file}, and found again there; “Save the review elsewhere” puts it where you say.</source>
+        <extracomment>app/review_keeper.py</extracomment>
+        <translation>Die Auswertung lässt sich nicht neben der Messung speichern. Sie wird auf diesem PC aufgehoben, in {file}, und dort wiedergefunden; „Auswertung woanders speichern“ legt sie dorthin, wo Sie wollen.</translation>
+    </message>
     <message>
         <source>Saving the review</source>
         <extracomment>app/review_keeper.py</extracomment>
@@ -911,6 +1135,256 @@
         <source>Name, address and logo of the workshop</source>
         <extracomment>app/report_specs.py</extracomment>
         <translation>Name, Anschrift und Logo der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Markers</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Marken</translation>
+    </message>
+    <message>
+        <source>Mark this moment</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Diesen Moment markieren</translation>
+    </message>
+    <message>
+        <source>Mark the moment at the pointer or the arm</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Den Moment am Zeiger oder Hebel markieren</translation>
+    </message>
+    <message>
+        <source>Begin or end a span</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Spanne beginnen oder beenden</translation>
+    </message>
+    <message>
+        <source>Begin a span of time here, or end it here</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Eine Zeitspanne hier beginnen oder hier beenden</translation>
+    </message>
+    <message>
+        <source>Begin or end a stretch of travel</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Wegstück beginnen oder beenden</translation>
+    </message>
+    <message>
+        <source>Begin a stretch of travel where the arm is, or end it there</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Ein Wegstück am Hebel beginnen oder dort beenden</translation>
+    </message>
+    <message>
+        <source>Next marker</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Nächste Marke</translation>
+    </message>
+    <message>
+        <source>Choose the next marker and show it</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die nächste Marke wählen und zeigen</translation>
+    </message>
+    <message>
+        <source>Previous marker</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Vorige Marke</translation>
+    </message>
+    <message>
+        <source>Choose the previous marker and show it</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die vorige Marke wählen und zeigen</translation>
+    </message>
+    <message>
+        <source>Zoom to the marker</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Auf die Marke vergrößern</translation>
+    </message>
+    <message>
+        <source>Zoom to the chosen marker</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Auf die gewählte Marke vergrößern</translation>
+    </message>
+    <message>
+        <source>Move the marker here</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Marke hierher verschieben</translation>
+    </message>
+    <message>
+        <source>Move the chosen point to the pointer or the arm</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Den gewählten Punkt zum Zeiger oder Hebel verschieben</translation>
+    </message>
+    <message>
+        <source>Begin it here</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Hier beginnen lassen</translation>
+    </message>
+    <message>
+        <source>Let the chosen span or band begin at the arm</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die gewählte Spanne oder Zone am Hebel beginnen lassen</translation>
+    </message>
+    <message>
+        <source>End it here</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Hier enden lassen</translation>
+    </message>
+    <message>
+        <source>Let the chosen span or band end at the arm</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die gewählte Spanne oder Zone am Hebel enden lassen</translation>
+    </message>
+    <message>
+        <source>Rename the marker</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Marke umbenennen</translation>
+    </message>
+    <message>
+        <source>Give the chosen marker another name</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Der gewählten Marke einen anderen Namen geben</translation>
+    </message>
+    <message>
+        <source>Note on the marker</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Notiz zur Marke</translation>
+    </message>
+    <message>
+        <source>Write a note on the chosen marker</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Eine Notiz zur gewählten Marke schreiben</translation>
+    </message>
+    <message>
+        <source>Delete the marker</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Marke löschen</translation>
+    </message>
+    <message>
+        <source>Delete the chosen marker</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die gewählte Marke löschen</translation>
+    </message>
+    <message>
+        <source>Copy the markers</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Marken kopieren</translation>
+    </message>
+    <message>
+        <source>Copy all markers and readings as text</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Alle Marken und Messwerte als Text kopieren</translation>
+    </message>
+    <message>
+        <source>Copy the markers as CSV</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Marken als CSV kopieren</translation>
+    </message>
+    <message>
+        <source>Copy all markers and readings as CSV</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Alle Marken und Messwerte als CSV kopieren</translation>
+    </message>
+    <message>
+        <source>Save the markers as CSV…</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Marken als CSV speichern…</translation>
+    </message>
+    <message>
+        <source>Save all markers and readings to a CSV file</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Alle Marken und Messwerte in eine CSV-Datei speichern</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Auswertung</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Undo the last edit of the review</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die letzte Änderung der Auswertung rückgängig machen</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <source>Do again what was undone</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Noch einmal tun, was rückgängig gemacht wurde</translation>
+    </message>
+    <message>
+        <source>Accept</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Bestätigen</translation>
+    </message>
+    <message>
+        <source>Accept the chosen band as it was found</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die gewählte Zone bestätigen, wie sie gefunden wurde</translation>
+    </message>
+    <message>
+        <source>Adjust</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Anpassen</translation>
+    </message>
+    <message>
+        <source>Give the chosen band other edges</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Der gewählten Zone andere Grenzen geben</translation>
+    </message>
+    <message>
+        <source>Dismiss</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <source>Dismiss the chosen band, and say why</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die gewählte Zone verwerfen und sagen, warum</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Take back what you said of the chosen band</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Zurücknehmen, was über die gewählte Zone gesagt wurde</translation>
+    </message>
+    <message>
+        <source>Save the review elsewhere…</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Auswertung woanders speichern…</translation>
+    </message>
+    <message>
+        <source>Save the review to another file, now and from now on</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die Auswertung in eine andere Datei speichern, jetzt und von nun an</translation>
+    </message>
+    <message>
+        <source>Take the other review</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die andere Auswertung übernehmen</translation>
+    </message>
+    <message>
+        <source>Go on with what another program wrote; this review is kept under another name</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Mit dem weitermachen, was ein anderes Programm schrieb; diese Auswertung wird unter einem anderen Namen aufgehoben</translation>
+    </message>
+    <message>
+        <source>Keep this review</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Diese Auswertung behalten</translation>
+    </message>
+    <message>
+        <source>Go on with this review; what another program wrote is kept under another name</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Mit dieser Auswertung weitermachen; was ein anderes Programm schrieb, wird unter einem anderen Namen aufgehoben</translation>
     </message>
 </context>
 <context>
@@ -4478,7 +4952,7 @@
     <message>
         <source>Record</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation>Aufz.</translation>
+        <translation>Aufzeichnung</translation>
     </message>
     <message>
         <source>What was done</source>
@@ -4533,7 +5007,7 @@
     <message>
         <source>Records</source>
         <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation>Aufz.</translation>
+        <translation>Aufzeichnungen</translation>
     </message>
     <message>
         <source>What was not tested, or not shown</source>
@@ -4568,7 +5042,7 @@
     <message>
         <source>Marker of the technician: {words}</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Markierung der Fachkraft: {words}</translation>
+        <translation>Marke der Fachkraft: {words}</translation>
     </message>
     <message>
         <source>What the technician said</source>
@@ -5146,9 +5620,9 @@
         <translation>{problem}; sie bleibt, wie sie ist, und eine neue beginnt im Speicher</translation>
     </message>
     <message>
-        <source>{problem}; a new one begins, and this one is kept under another name when the new one is saved</source>
+        <source>the review cannot be opened</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
-        <translation>{problem}; eine neue beginnt, und diese wird unter anderem Namen aufgehoben, wenn die neue gespeichert wird</translation>
+        <translation>die Auswertung lässt sich nicht öffnen</translation>
     </message>
     <message>
         <source>check who may read it</source>
@@ -5164,6 +5638,16 @@
         <source>take its review, or keep this one; neither is lost</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
         <translation>die andere Auswertung übernehmen oder diese behalten; keine geht verloren</translation>
+    </message>
+    <message>
+        <source>another file lies there; it is kept under another name</source>
+        <extracomment>analysis/review/sidecar.py</extracomment>
+        <translation>dort liegt eine andere Datei; sie wird unter einem anderen Namen aufgehoben</translation>
+    </message>
+    <message>
+        <source>{problem}; a new one begins, and this one is kept under another name when the new one is saved</source>
+        <extracomment>analysis/review/sidecar.py</extracomment>
+        <translation>{problem}; eine neue beginnt, und diese wird unter anderem Namen aufgehoben, wenn die neue gespeichert wird</translation>
     </message>
     <message>
         <source>the file of the review is far too long</source>
@@ -5288,7 +5772,7 @@
     <message>
         <source>marker {number}</source>
         <extracomment>analysis/review/stored.py</extracomment>
-        <translation>Markierung {number}</translation>
+        <translation>Marke {number}</translation>
     </message>
     <message>
         <source>its own</source>
@@ -5739,6 +6223,252 @@
         <source>Kia Sephia 1997, Throttle Position Sensor</source>
         <extracomment>analysis/diagnosis/sensor_profiles/throttle.toml</extracomment>
         <translation>Kia Sephia 1997, Throttle Position Sensor</translation>
+    </message>
+</context>
+<context>
+    <name>decisions</name>
+    <message>
+        <source>accepted</source>
+        <extracomment>app/decision_words.py</extracomment>
+        <translation>bestätigt</translation>
+    </message>
+    <message>
+        <source>adjusted</source>
+        <extracomment>app/decision_words.py</extracomment>
+        <translation>angepasst</translation>
+    </message>
+    <message>
+        <source>dismissed</source>
+        <extracomment>app/decision_words.py</extracomment>
+        <translation>verworfen</translation>
+    </message>
+    <message>
+        <source>You: accepted as found</source>
+        <extracomment>app/decision_words.py</extracomment>
+        <translation>Sie: bestätigt wie gefunden</translation>
+    </message>
+    <message>
+        <source>You: adjusted to {span}</source>
+        <extracomment>app/decision_words.py</extracomment>
+        <translation>Sie: angepasst auf {span}</translation>
+    </message>
+    <message>
+        <source>You: dismissed</source>
+        <extracomment>app/decision_words.py</extracomment>
+        <translation>Sie: verworfen</translation>
+    </message>
+</context>
+<context>
+    <name>markers</name>
+    <message>
+        <source>Mean / V</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Mittelwert / V</translation>
+    </message>
+    <message>
+        <source>RMS / V</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Effektivwert / V</translation>
+    </message>
+    <message>
+        <source>Minimum / V</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Minimum / V</translation>
+    </message>
+    <message>
+        <source>Maximum / V</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Maximum / V</translation>
+    </message>
+    <message>
+        <source>Peak to peak / V</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Spitze-Spitze / V</translation>
+    </message>
+    <message>
+        <source>Noise / V</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Rauschen / V</translation>
+    </message>
+    <message>
+        <source>± (k = 2) / V</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>± (k = 2) / V</translation>
+    </message>
+    <message>
+        <source>Marker</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Marke</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Record or track</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Aufzeichnung oder Bahn</translation>
+    </message>
+    <message>
+        <source>Begins</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Anfang</translation>
+    </message>
+    <message>
+        <source>Ends</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Channel</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Kanal</translation>
+    </message>
+    <message>
+        <source>Samples</source>
+        <extracomment>app/marker_sheet.py, app/marker_words.py</extracomment>
+        <translation>Werte</translation>
+    </message>
+    <message>
+        <source>Crossings</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Überfahrten</translation>
+    </message>
+    <message>
+        <source>Broke up on</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Aussetzer bei</translation>
+    </message>
+    <message>
+        <source>Worst / % of the applied voltage</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Größte / % der Spannung</translation>
+    </message>
+    <message>
+        <source>Confidence</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Sicherheit</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>Span</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Spanne</translation>
+    </message>
+    <message>
+        <source>Travel</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>fehlt</translation>
+    </message>
+    <message>
+        <source>Reads</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>Longer than {count} million samples: shorten the span to have it read.</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Länger als {count} Millionen Werte: die Spanne kürzen, damit sie abgelesen wird.</translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Mittel</translation>
+    </message>
+    <message>
+        <source>RMS</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Effektiv</translation>
+    </message>
+    <message>
+        <source>Minimum</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Minimum</translation>
+    </message>
+    <message>
+        <source>Maximum</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Maximum</translation>
+    </message>
+    <message>
+        <source>Peak–peak</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Sp.–Sp.</translation>
+    </message>
+    <message>
+        <source>Noise, mV</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Rausch., mV</translation>
+    </message>
+    <message>
+        <source>A band here</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Eine Zone hier</translation>
+    </message>
+    <message>
+        <source>Share, 95 %</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Anteil, 95 %</translation>
+    </message>
+    <message>
+        <source>No crossing visited it: it is not rated.</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Keine Überfahrt kam dorthin: nicht bewertet.</translation>
+    </message>
+    <message>
+        <source>{noisy} of {passes} crossings</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>{noisy} von {passes} Überfahrten</translation>
+    </message>
+    <message>
+        <source>Breaks up on</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Aussetzer bei</translation>
+    </message>
+    <message>
+        <source>Worst</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Größte</translation>
+    </message>
+    <message>
+        <source>Voltage</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>±: k = 2</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>±: k = 2</translation>
+    </message>
+    <message>
+        <source>±: k = 2, without the recorder's accuracy, which is not stated</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>±: k = 2, ohne die Genauigkeit des Rekorders, die nicht angegeben ist</translation>
     </message>
 </context>
 <context>
