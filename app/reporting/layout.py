@@ -81,7 +81,9 @@ def lay_out(materials: Materials, paper: Paper = Paper.A4) -> tuple[Sheet, ...]:
 
 
 def _page_sheets(page: Page, materials: Materials, paper: Paper, first: bool) -> list[Sheet]:
-    for scale in _FIT if first else (_FIT[1],):
+    made: list[Sheet] = []
+    # What fits on one sheet at no scale goes on over the next ones at the scale of the evidence.
+    for scale in (*_FIT, _FIT[1]) if first else (_FIT[1],):
         flow = _Layout(_metrics(paper, scale), materials)
         flow.head(page, first)
         for place, block in enumerate(page.blocks):
@@ -89,7 +91,7 @@ def _page_sheets(page: Page, materials: Materials, paper: Paper, first: bool) ->
         made = flow.finished()
         if len(made) == 1:
             return made
-    return made if not first else _page_sheets(page, materials, paper, first=False)
+    return made
 
 
 def _metrics(paper: Paper, scale: float) -> Metrics:

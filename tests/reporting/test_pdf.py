@@ -194,6 +194,15 @@ def test_notes_longer_than_a_sheet_go_on_over_the_next() -> None:
     assert len(PdfReader(io.BytesIO(data)).pages) >= 4
 
 
+def test_a_page_one_that_goes_on_over_the_next_sheet_still_says_who_made_it(tmp_path: Path) -> None:
+    photo(tmp_path / "logo.png", 300, 100)
+    job = Job(notes="\n".join(f"note {number}" for number in range(300)))
+    data = pdf(pages(job, Workshop("Invented Garage", ("Some Street 1",), str(tmp_path / "logo.png"))))
+    assert "Invented Garage" in PdfReader(io.BytesIO(data)).pages[0].extract_text()
+    with pikepdf.open(io.BytesIO(data)) as file:
+        assert images(file) == 1
+
+
 def test_a_cell_taller_than_a_sheet_is_printed_whole() -> None:
     job = Job(facts={"earlier_repairs": "word " * 6000})
     assert words(pdf(pages(job))).replace(" ", "").count("word") == 6000
