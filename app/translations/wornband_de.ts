@@ -100,12 +100,12 @@
     <message>
         <source>accept a band</source>
         <extracomment>app/decision_desk.py</extracomment>
-        <translation>Zone bestätigen</translation>
+        <translation>Zone annehmen</translation>
     </message>
     <message>
         <source>dismiss a band</source>
         <extracomment>app/decision_desk.py</extracomment>
-        <translation>Zone verwerfen</translation>
+        <translation>Zone ablehnen</translation>
     </message>
     <message>
         <source>take back a decision</source>
@@ -115,7 +115,7 @@
     <message>
         <source>adjust a band</source>
         <extracomment>app/decision_desk.py</extracomment>
-        <translation>Zone anpassen</translation>
+        <translation>Zone ändern</translation>
     </message>
     <message>
         <source>give a reason</source>
@@ -352,7 +352,7 @@
     <message>
         <source>M marks the moment that is pointed at. S begins and ends a span there, T a stretch of travel; or drag with Ctrl held.</source>
         <extracomment>app/views/markers.py</extracomment>
-        <translation>M markiert den Moment am Zeiger. S beginnt und beendet dort eine Spanne, T ein Wegstück; oder mit Strg ziehen.</translation>
+        <translation>M markiert den Moment am Zeiger, S eine Spanne, T ein Wegstück; oder mit Strg ziehen.</translation>
     </message>
     <message>
         <source>Readings of the chosen marker</source>
@@ -716,7 +716,7 @@
     <message>
         <source>{track} · break-up in % of the applied voltage · {count} crossings</source>
         <extracomment>app/views/track.py</extracomment>
-        <translation>{track} · Aussetzer in % der Spannung · {count} Überfahrten</translation>
+        <translation>{track} · Aussetzer in % · {count} Überfahrten</translation>
     </message>
     <message>
         <source>crossed
@@ -1319,17 +1319,17 @@
     <message>
         <source>Accept</source>
         <extracomment>app/review_specs.py</extracomment>
-        <translation>Bestätigen</translation>
+        <translation>Annehmen</translation>
     </message>
     <message>
         <source>Accept the chosen band as it was found</source>
         <extracomment>app/review_specs.py</extracomment>
-        <translation>Die gewählte Zone bestätigen, wie sie gefunden wurde</translation>
+        <translation>Die gewählte Zone annehmen, wie sie gefunden wurde</translation>
     </message>
     <message>
         <source>Adjust</source>
         <extracomment>app/review_specs.py</extracomment>
-        <translation>Anpassen</translation>
+        <translation>Ändern</translation>
     </message>
     <message>
         <source>Give the chosen band other edges</source>
@@ -1339,12 +1339,12 @@
     <message>
         <source>Dismiss</source>
         <extracomment>app/review_specs.py</extracomment>
-        <translation>Verwerfen</translation>
+        <translation>Ablehnen</translation>
     </message>
     <message>
         <source>Dismiss the chosen band, and say why</source>
         <extracomment>app/review_specs.py</extracomment>
-        <translation>Die gewählte Zone verwerfen und sagen, warum</translation>
+        <translation>Die gewählte Zone ablehnen und sagen, warum</translation>
     </message>
     <message>
         <source>Take back</source>
@@ -4767,17 +4767,17 @@
     <message>
         <source>accepted by the technician</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>von der Fachkraft bestätigt</translation>
+        <translation>von der Fachkraft angenommen</translation>
     </message>
     <message>
         <source>edges adjusted by the technician</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Ränder von der Fachkraft angepasst</translation>
+        <translation>Ränder von der Fachkraft geändert</translation>
     </message>
     <message>
         <source>dismissed by the technician</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>von der Fachkraft verworfen</translation>
+        <translation>von der Fachkraft abgelehnt</translation>
     </message>
     <message>
         <source>signal</source>
@@ -6230,32 +6230,32 @@
     <message>
         <source>accepted</source>
         <extracomment>app/decision_words.py</extracomment>
-        <translation>bestätigt</translation>
+        <translation>angenommen</translation>
     </message>
     <message>
         <source>adjusted</source>
         <extracomment>app/decision_words.py</extracomment>
-        <translation>angepasst</translation>
+        <translation>geändert</translation>
     </message>
     <message>
         <source>dismissed</source>
         <extracomment>app/decision_words.py</extracomment>
-        <translation>verworfen</translation>
+        <translation>abgelehnt</translation>
     </message>
     <message>
         <source>You: accepted as found</source>
         <extracomment>app/decision_words.py</extracomment>
-        <translation>Sie: bestätigt wie gefunden</translation>
+        <translation>Sie: angenommen wie gefunden</translation>
     </message>
     <message>
         <source>You: adjusted to {span}</source>
         <extracomment>app/decision_words.py</extracomment>
-        <translation>Sie: angepasst auf {span}</translation>
+        <translation>Sie: geändert auf {span}</translation>
     </message>
     <message>
         <source>You: dismissed</source>
         <extracomment>app/decision_words.py</extracomment>
-        <translation>Sie: verworfen</translation>
+        <translation>Sie: abgelehnt</translation>
     </message>
 </context>
 <context>

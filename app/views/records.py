@@ -92,7 +92,8 @@ class RecordsView(Pane):
     def wanted_height(self) -> int:
         """Height at which every row can be seen."""
         rows = range(self._model.rowCount())
-        return 44 + sum(self.list.sizeHintForRow(row) for row in rows)
+        least = 4 * self.fontMetrics().lineSpacing()  # what stands there while there are none
+        return 44 + max(sum(self.list.sizeHintForRow(row) for row in rows), least)
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
