@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QWidget
 from app.drawing import icons
 from app.drawing.theme import Palette
 from app.report_specs import REPORT_SPECS
+from app.review_specs import REVIEW_SPECS
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,6 +57,8 @@ MENUS = (
     "View",
     "Step",
     "Arm",
+    "Markers",
+    "Review",
     "Help",
 )
 
@@ -102,6 +105,7 @@ SPECS = (
     _spec("arm_on", "Arm", "Arm a little on", "Move the arm a little on in time", "Shift+Right"),
     _spec("slower", "Arm", "Slower", "Let the arm run slower", ","),
     _spec("faster", "Arm", "Faster", "Let the arm run faster", "."),
+    *(_spec(*item) for item in REVIEW_SPECS),
     _spec("keys", "Help", "Keys", "Show every key", "F1", "keys"),
 )
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication
 from PySide6.QtWidgets import QFileDialog, QLabel, QMainWindow, QMenu, QProgressBar, QStackedWidget
 
@@ -15,10 +15,14 @@ from app.drawing import icons
 from app.drawing.theme import palette_for, style_sheet
 from app.focus import Focus
 from app.jobs import Jobs
+from app.language_menu import LanguageMenu
+from app.marker_reader import READING
 from app.playback import SPEEDS
 from app.report_desk import ReportDesk
 from app.report_page import ReportPage
 from app.review_circle import ReviewCircle
+from app.review_desk import ReviewDesk
+from app.review_file import REVIEWING
 from app.review_keeper import ReviewKeeper
 from app.review_page import ReviewPage
 from app.session import EXAMINING, OPENING, Session, Tools
@@ -39,7 +43,14 @@ class Window(QMainWindow):
         How captures are opened and examined.
     settings : Settings
         What is remembered from one time to the next.
+
+    Signals
+    -------
+    language_chosen(setting)
+        Another language is wanted; a window is built in one, and keeps it.
     """
+
+    language_chosen = Signal(str)
 
     def __init__(self, tools: Tools, settings: Settings) -> None:
         super().__init__()
@@ -61,6 +72,7 @@ class Window(QMainWindow):
         self._lay_out_status()
         self.circle = ReviewCircle(self)
         self.keeper = ReviewKeeper(self)
+        self.desk = ReviewDesk(self, self.keeper)
         self.report_desk = ReportDesk(self, self.keeper)
         self._connect()
         self.setAcceptDrops(True)
@@ -102,6 +114,7 @@ class Window(QMainWindow):
         self.arm.rest()
         self.report_desk.leave()
         self.settings.geometry = self.saveGeometry()
+        self.desk.close()
         self.session.close()
         super().closeEvent(event)
 
@@ -128,6 +141,7 @@ class Window(QMainWindow):
             if menu == "View":
                 made.addSeparator()
                 made.addMenu(self._colours_menu())
+                made.addMenu(self._language_menu())
 
     def _colours_menu(self) -> QMenu:
         menu = QMenu(self.tr("Colours"), self)
@@ -136,6 +150,11 @@ class Window(QMainWindow):
             action = QAction(text, menu)
             action.triggered.connect(lambda _checked=False, name=name: self._choose_colours(name))
             menu.addAction(action)
+        return menu
+
+    def _language_menu(self) -> QMenu:
+        menu = LanguageMenu(self.settings, self)
+        menu.chosen.connect(self.language_chosen)
         return menu
 
     def _lay_out_status(self) -> None:
@@ -260,7 +279,8 @@ class Window(QMainWindow):
             self.actions_by_name[name].setEnabled(possible and in_review)
 
     def _show_progress(self, topic: str, title: str, done: float) -> None:
-        if self.jobs.running(topic):
+        # What takes a blink, a review or a marker's readings, is told where it is shown.
+        if topic not in (READING, REVIEWING) and self.jobs.running(topic):
             self._work.setText(f"{title}…")
             self.progress.setValue(round(1000 * done))
             self.actions_by_name["cancel"].setEnabled(True)

@@ -74,6 +74,7 @@ class _Held:
     """A capture that somebody else has open, and closes."""
 
     capture: Capture
+    assumptions: tuple[str, ...] = ()
 
     def __enter__(self) -> _Held:
         return self

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -15,7 +14,8 @@ from analysis.progress import Tick
 from analysis.reports.customer_page import program_words
 from analysis.reports.subject import Subject
 from analysis.review.job import FACTS, Job, Photo
-from analysis.review.sidecar import read_sidecar
+from analysis.wording import Language
+from app.language import window_language
 from app.reporting.languages import report_language
 from app.reporting.layout import Paper, lay_out
 from app.reporting.making import Wanted, beside_of, check_target, pages_of, store
@@ -78,29 +78,17 @@ class ReportDesk(QObject):
         self._window.pages.setCurrentWidget(self._window.page)
 
     def leave(self) -> None:
-        """Take what is still being typed, and save the review at once."""
+        """Take what is still being typed; whoever closes the review saves it."""
         self._page.form.commit()
         self._timer.stop()
-        self._keeper.close()
-
-    def _read_review(self) -> None:
-        """Read the review beside the capture in the background."""
-        self._keeper.take(None)
-        capture = self._window.session.capture
-        path = capture.path if capture is not None else None
-        if path is not None and path.is_file():
-            doing = self.tr("Reading the review")
-            read = partial(read_sidecar, path)
-            self._window.jobs.run("review", doing, read, self._keeper.take, self._complain)
 
     def _choose_settings(self) -> None:
         settings, page = self._window.settings, self._page
         page.paper.setCurrentIndex(max(page.paper.findData(settings.paper), 0))
-        page.language.setCurrentIndex(max(page.language.findData(settings.report_language), 0))
+        page.language.setCurrentIndex(max(page.language.findData(self._language()), 0))
 
     def _follow(self) -> None:
         window, page = self._window, self._page
-        window.session.capture_changed.connect(self._read_review)
         window.session.capture_changed.connect(self._show)
         window.session.findings_changed.connect(self._show)
         self._keeper.changed.connect(self._show)
@@ -136,7 +124,7 @@ class ReportDesk(QObject):
             self._page.show_empty(self.tr("The report appears here once a capture is open and examined."))
             return
         self._page.title.setText(self.tr("Report: {name}").format(name=subject.capture.title))
-        self._page.form.show_entries(_entries(subject))
+        self._page.form.show_entries(_entries(subject, report_language(self._language())))
         self._timer.start()
 
     def _show_enabled(self) -> None:
@@ -148,7 +136,7 @@ class ReportDesk(QObject):
         session = self._window.session
         if session.capture is None or session.findings is None:
             return None
-        return Subject(session.capture, session.findings, review=self._keeper.review)
+        return Subject(session.capture, session.findings, session.assumptions, self._keeper.review)
 
     def _folder(self) -> Path:
         capture = self._window.session.capture
@@ -172,8 +160,12 @@ class ReportDesk(QObject):
 
     def _wanted(self) -> Wanted:
         settings = self._window.settings
-        language = report_language(settings.report_language)
+        language = report_language(self._language())
         return Wanted(language=language, paper=settings.paper, workshop=settings.workshop)
+
+    def _language(self) -> str:
+        """As it was chosen for reports, else the window's own."""
+        return self._window.settings.report_language or window_language().code
 
     def _take(self, materials: Materials) -> None:
         self._materials = materials
@@ -226,8 +218,9 @@ class ReportDesk(QObject):
         self._lay_out()
 
     def _change_language(self) -> None:
+        self._page.form.commit()
         self._window.settings.report_language = str(self._page.language.currentData())
-        self._timer.start()
+        self._show()
 
     def _ask_workshop(self) -> None:
         form = WorkshopForm(self._window.settings.workshop, self._window)
@@ -284,10 +277,11 @@ class ReportDesk(QObject):
             )
 
 
-def _entries(subject: Subject) -> Entries:
+def _entries(subject: Subject, language: Language) -> Entries:
     job = subject.review.job
     facts = {key: subject.fact(key) for key in FACTS}
-    return Entries(job, facts, program_words(subject), Path(job.other).name if job.other else "")
+    words = {key: language.say(text) for key, text in program_words(subject).items()}
+    return Entries(job, facts, words, Path(job.other).name if job.other else "")
 
 
 def _materials(subject: Subject, wanted: Wanted, folder: Path, tick: Tick) -> Materials:

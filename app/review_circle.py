@@ -5,8 +5,9 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 import numpy as np
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, Signal
 
+from analysis.captures.model import Role
 from analysis.diagnosis.findings import TrackSurvey
 from analysis.errors import CaptureError
 from app.drawing.band_item import Stretch
@@ -25,11 +26,18 @@ _LEAST_MARGIN_PERCENT = 3.0
 class ReviewCircle(QObject):
     """Joins session, focus and arm to the views of one window.
 
+    Signals
+    -------
+    empty_pressed(at_s)
+        Double-clicked in Trace where no crossing is.
+
     Parameters
     ----------
     window : Window
         Whose views it joins.
     """
+
+    empty_pressed = Signal(float)
 
     def __init__(self, window: Window) -> None:
         super().__init__(window)
@@ -133,6 +141,13 @@ class ReviewCircle(QObject):
             self._window.page.track.show_span(travel.widened(max(1.5 * travel.length, _LEAST_MARGIN_PERCENT)))
         self._window.focus.open_band(index)
 
+    def show_track_of(self, role: Role) -> None:
+        """Show the track of that role, where it was surveyed and is not shown yet."""
+        findings = self._window.session.findings
+        roles = [item.role for item in findings.surveys] if findings is not None else []
+        if role in roles and (self._survey is None or self._survey.role is not role):
+            self._show_track(roles.index(role))
+
     def _show_track(self, index: int) -> None:
         findings = self._window.session.findings
         if findings is not None and index < len(findings.surveys):
@@ -196,7 +211,9 @@ class ReviewCircle(QObject):
         ]
         if twice and hits:
             focus.choose_passage(hits[0])
-        elif not twice:
+        elif twice:
+            self.empty_pressed.emit(moment_s)
+        else:
             focus.choose_band(focus.passages[hits[0]].band if hits else None)
 
     def _show_moment(self) -> None:

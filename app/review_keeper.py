@@ -2,13 +2,25 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtGui import QUndoCommand, QUndoStack
 
 from analysis.errors import ReviewError
 from analysis.review.model import Review
-from analysis.review.sidecar import ChangedReviewError, Sidecar, write_aside, write_sidecar
-from app.trouble import sentence
+from analysis.review.sidecar import (
+    ChangedReviewError,
+    Sidecar,
+    changed_error,
+    is_changed,
+    put_elsewhere,
+    read_again,
+    write_aside,
+    write_sidecar,
+)
+from app.language import said
+from app.trouble import as_sentence, sentence
 
 _SAVE_AFTER_MS = 1000
 
@@ -16,15 +28,25 @@ _SAVE_AFTER_MS = 1000
 class ReviewKeeper(QObject):
     """Holds the current review; a change is a swap of two values.
 
+    Attributes
+    ----------
+    stack : QUndoStack
+        Every change of the open review.
+    waiting : bool
+        The review is being read: a change now would be lost, so there is none.
+
     Signals
     -------
     changed()
         Another review is current.
+    standing_changed()
+        It was saved, or could not be; whether another program changed the file is known anew.
     problem(sentence)
         It could not be saved; one sentence to show, once for each capture and cause.
     """
 
     changed = Signal()
+    standing_changed = Signal()
     problem = Signal(str)
 
     def __init__(self, parent: QObject | None = None) -> None:
@@ -35,6 +57,7 @@ class ReviewKeeper(QObject):
         self._unsaved = False
         self._conflict = False
         self._told = ""
+        self.waiting = False
         self._timer = QTimer(self)
         self._timer.setSingleShot(True)
         self._timer.setInterval(_SAVE_AFTER_MS)
@@ -50,16 +73,27 @@ class ReviewKeeper(QObject):
         """Whether there is something that no file holds yet."""
         return self._unsaved
 
+    @property
+    def conflict(self) -> bool:
+        """Whether another program changed the file, and nobody has said yet which review holds."""
+        return self._conflict
+
+    @property
+    def path(self) -> Path | None:
+        """The file that it is saved to; None where it is kept in memory alone."""
+        return self._sidecar.path if self._sidecar is not None else None
+
     def take(self, sidecar: Sidecar | None) -> None:
         """Go on with the review of another capture; without a file it is kept in memory alone."""
         self.close()
         self._sidecar = sidecar
         self._review = sidecar.review if sidecar is not None else Review()
-        self._conflict, self._told = False, ""
+        self._told = ""
         self.stack.clear()
         self.changed.emit()
+        self.standing_changed.emit()
         if sidecar is not None and sidecar.trouble:
-            self._tell(ReviewError(*sidecar.trouble.split("; ", 1)))
+            self._say(as_sentence(said(sidecar.trouble)))
 
     def change(self, text: str, review: Review) -> None:
         """Make a review the current one, as a step that can be undone; nothing happens where it is the same.
@@ -71,7 +105,9 @@ class ReviewKeeper(QObject):
         review : Review
             The new value.
         """
-        if review != self._review:
+        if self.waiting:
+            self.problem.emit(self.tr("The review is still being read. Try again in a moment."))
+        elif review != self._review:
             self.stack.push(_Swap(self, text, self._review, review))
 
     def save(self, over_changes: bool = False) -> None:
@@ -80,17 +116,68 @@ class ReviewKeeper(QObject):
         if not self._unsaved or self._sidecar is None:
             return
         try:
-            self._sidecar = write_sidecar(self._sidecar, self._review, over_changes=over_changes)
+            self._write(over_changes)
+        except ChangedReviewError as error:
+            self._conflict = True
+            self._tell(error)
         except ReviewError as error:
-            self._conflict = isinstance(error, ChangedReviewError)
+            if not self._save_in_spare_place():
+                self._tell(error, self.tr("Until then it is kept in memory."))
+        self.standing_changed.emit()
+
+    def save_elsewhere(self, path: Path) -> None:
+        """Save to another file, now and from now on; nothing happens without a capture file."""
+        if self._sidecar is None:
+            return
+        before, self._sidecar = self._sidecar, put_elsewhere(self._sidecar, path)
+        try:
+            self._write(over_changes=True)
+        except ReviewError as error:
+            self._sidecar = before
+            self._tell(error)
+        self.standing_changed.emit()
+
+    def look(self) -> None:
+        """See whether another program changed the file meanwhile, and say so."""
+        if self._sidecar is None or self._conflict or not is_changed(self._sidecar):
+            return
+        self._conflict = True
+        self._tell(changed_error())
+        self.standing_changed.emit()
+
+    def keep_own(self) -> None:
+        """Settle with this review: what another program wrote is kept under another name."""
+        if self._conflict:
+            self._unsaved = True
+            self.save(over_changes=True)
+
+    def take_other(self) -> None:
+        """Settle with what another program wrote; what is unsaved here is kept under another name.
+
+        It comes as a step that can be undone.
+        """
+        if not self._conflict or self._sidecar is None:
+            return
+        try:
+            if self._unsaved:
+                write_aside(self._sidecar, self._review)
+            other = read_again(self._sidecar)
+        except ReviewError as error:
             self._tell(error)
             return
-        self._unsaved, self._conflict, self._told = False, False, ""
+        if other.trouble:
+            self._say(as_sentence(said(other.trouble)))
+            return
+        self._sidecar, self._conflict, self._told = other, False, ""
+        self.change(self.tr("take the other review"), other.review)
+        self._unsaved = False
+        self._timer.stop()
+        self.standing_changed.emit()
 
     def close(self) -> None:
         """Save at once; where the file is another program's by now, save under another name beside it."""
         self.save()
-        if self._conflict and self._sidecar is not None:
+        if self._unsaved and self._conflict and self._sidecar is not None:
             try:
                 write_aside(self._sidecar, self._review)
             except ReviewError as error:
@@ -104,11 +191,39 @@ class ReviewKeeper(QObject):
             self._timer.start()
         self.changed.emit()
 
-    def _tell(self, error: ReviewError) -> None:
-        said = sentence(error, self.tr("Saving the review"))
-        if said != self._told:
-            self._told = said
-            self.problem.emit(said)
+    def _write(self, over_changes: bool) -> None:
+        if self._sidecar is not None:
+            self._sidecar = write_sidecar(self._sidecar, self._review, over_changes=over_changes)
+            self._unsaved, self._conflict, self._told = False, False, ""
+
+    def _save_in_spare_place(self) -> bool:
+        """Keep the review on this PC where the capture's own folder does not take it."""
+        before = self._sidecar
+        if before is None or before.spare is None or before.path == before.spare:
+            return False
+        try:
+            before.spare.parent.mkdir(parents=True, exist_ok=True)
+            self._sidecar = put_elsewhere(before, before.spare)
+            self._write(over_changes=True)
+        except (OSError, ReviewError):
+            self._sidecar = before
+            return False
+        self.problem.emit(
+            self.tr(
+                "The review cannot be saved beside the capture. It is kept on this PC, in {file}, and found"
+                " again there; “Save the review elsewhere” puts it where you say."
+            ).format(file=before.spare)
+        )
+        return True
+
+    def _tell(self, error: ReviewError, more: str = "") -> None:
+        self._say(" ".join(filter(None, (sentence(error, self.tr("Saving the review")), more))))
+
+    def _say(self, text: str) -> None:
+        """Say it, but not twice in a row."""
+        if text != self._told:
+            self._told = text
+            self.problem.emit(text)
 
 
 class _Swap(QUndoCommand):

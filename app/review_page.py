@@ -6,14 +6,18 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QMenu, QSplitter, QToolButton, QVBoxLayout, QWidget
 
+from analysis.wording import say
 from app.actions import Actions
 from app.drawing import icons
 from app.drawing.theme import Palette
+from app.language import said
 from app.playback import SPEEDS
+from app.right_column import RightColumn
 from app.views.elided_label import ElidedLabel
 from app.views.events import EventsView
 from app.views.evidence import EvidenceView
 from app.views.hint_bar import HintBar
+from app.views.markers import MarkersView
 from app.views.overview import OverviewView
 from app.views.problem_bar import ProblemBar
 from app.views.records import RecordsView
@@ -40,10 +44,12 @@ class ReviewPage(QWidget):
         self.records, self.events = RecordsView(), EventsView()
         self.overview, self.trace, self.track = OverviewView(), TraceView(), TrackView()
         self.evidence, self.problem_bar, self.hint_bar = EvidenceView(), ProblemBar(), HintBar()
+        self.markers = MarkersView()
         self.title, self.subtitle = ElidedLabel(), ElidedLabel()
         self.speed = QComboBox()
         self._captures_button = QToolButton()
         self._left = _LeftColumn(self.records, self.events)
+        self._right = RightColumn(self.evidence, self.markers)
         self._arrange_tools()
         page = QVBoxLayout(self)
         page.setContentsMargins(8, 2, 8, 0)
@@ -57,6 +63,15 @@ class ReviewPage(QWidget):
         """Give Records the height that its rows need, and the rest to the crossings."""
         self._left.fit()
 
+    def fit_markers(self) -> None:
+        """Give Markers the height that its rows and readings need, and the rest to Evidence."""
+        self._right.fit()
+
+    def track_tools(self, shown: bool) -> None:
+        """Show what can be said of the chosen band beside the sensor track's name, or not."""
+        for tool in self._band_tools:
+            tool.setVisible(shown)
+
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
         self._captures_button.setIcon(icons.icon("recent", palette.ink, palette.faint))
@@ -67,6 +82,7 @@ class ReviewPage(QWidget):
             self.trace,
             self.track,
             self.evidence,
+            self.markers,
             self.problem_bar,
             self.hint_bar,
         ):
@@ -101,8 +117,13 @@ class ReviewPage(QWidget):
             self.events.add_tool(self.button(name, heading=True))
         self.trace.add_tool(self.button("lanes", heading=True))
         self.trace.add_empty_tool(self.button("open", text=True))
+        self._band_tools = [self._outlined(name) for name in ("accept", "dismiss")]
+        for tool in self._band_tools:
+            self.track.add_tool(tool)
+        names = ("accept", "adjust", "dismiss", "withdraw")
+        self.evidence.use_tools(lambda: [self._outlined(name) for name in names])
         self.track.add_tool(self.button("run", text=True, heading=True))
-        self.speed.addItems([f"{speed:g}×" for speed in SPEEDS])
+        self.speed.addItems([said(say("{speed:g}×", speed=speed)) for speed in SPEEDS])
         self.speed.setCurrentIndex(SPEEDS.index(1.0))
         self.speed.setToolTip(self.tr("How fast the arm runs (, and .)"))
         self.speed.setAccessibleName(self.tr("Speed of the arm"))
@@ -118,15 +139,21 @@ class ReviewPage(QWidget):
         column.addWidget(_column([(self.trace, 10), (self.track, 9)]), 1)
         panes = QSplitter(Qt.Orientation.Horizontal)
         for place, (pane, stretch, least) in enumerate(
-            ((self._left, 1, 180), (middle, 5, 420), (self.evidence, 2, 260))
+            ((self._left, 1, 180), (middle, 5, 420), (self._right, 2, 260))
         ):
             panes.addWidget(pane)
             panes.setStretchFactor(place, stretch)
             pane.setMinimumWidth(least)
-        panes.setSizes([226, 782, 334])
+        panes.setSizes([224, 750, 368])
         panes.setHandleWidth(_GAP_PX)
         panes.setChildrenCollapsible(False)
         return panes
+
+    def _outlined(self, name: str) -> QToolButton:
+        """A button of words alone, with a rim that says that it is one."""
+        button = self.button(name, text=True, heading=True)
+        button.setProperty("outlined", True)
+        return button
 
     def button(self, name: str, text: bool = False, heading: bool = False) -> QToolButton:
         """A button for an action, with its name and tip for a screen reader."""

@@ -14,6 +14,7 @@ from PySide6.QtCore import QObject, Signal
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Findings
 from analysis.progress import Tick
+from analysis.review.sidecar import Sidecar
 from app.jobs import Jobs
 from app.trouble import sentence
 
@@ -27,6 +28,10 @@ class Opened(AbstractContextManager["Opened"], Protocol):
     def capture(self) -> Capture:
         """The capture."""
 
+    @property
+    def assumptions(self) -> tuple[str, ...]:
+        """What stood in for things that the file does not state."""
+
 
 @dataclass(frozen=True, slots=True)
 class Tools:
@@ -38,10 +43,13 @@ class Tools:
         Opens a file, reporting progress; raises `CaptureError`.
     examine : callable
         The analysis: everything that can be said of one capture.
+    read_review : callable or None
+        Reads the review beside a capture file; None keeps reviews in memory.
     """
 
     open_capture: Callable[[Path, Tick], Opened]
     examine: Callable[[Capture, Tick], Findings]
+    read_review: Callable[[Path, Tick], Sidecar] | None = None
 
 
 class Session(QObject):
@@ -66,7 +74,7 @@ class Session(QObject):
 
     def __init__(self, tools: Tools, jobs: Jobs, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._tools = tools
+        self.tools = tools
         self._jobs = jobs
         self._opened: Opened | None = None
         self._findings: Findings | None = None
@@ -79,6 +87,11 @@ class Session(QObject):
         return self._opened.capture if self._opened is not None else None
 
     @property
+    def assumptions(self) -> tuple[str, ...]:
+        """What stood in for things that the open file does not state."""
+        return self._opened.assumptions if self._opened is not None else ()
+
+    @property
     def findings(self) -> Findings | None:
         """What the examination says, or None while there is nothing to say yet."""
         return self._findings
@@ -89,7 +102,7 @@ class Session(QObject):
         self._jobs.run(
             OPENING,
             doing,
-            lambda tick: self._tools.open_capture(path, tick),
+            lambda tick: self.tools.open_capture(path, tick),
             self._take,
             partial(self._refuse, path, doing),
             discarded=_close,
@@ -115,7 +128,7 @@ class Session(QObject):
         self._jobs.run(
             EXAMINING,
             doing,
-            lambda tick: self._tools.examine(capture, tick),
+            lambda tick: self.tools.examine(capture, tick),
             self._conclude,
             partial(self._complain, doing),
         )

@@ -93,12 +93,21 @@ class Settings:
 
     @property
     def report_language(self) -> str:
-        """Language of the reports, as in ISO 639-1."""
-        return str(self._store.value("report_language", "en"))
+        """Language of the reports, as in ISO 639-1; empty as long as it is that of the window."""
+        return str(self._store.value("report_language", ""))
 
     @report_language.setter
     def report_language(self, value: str) -> None:
         self._store.setValue("report_language", value)
+
+    @property
+    def language(self) -> str:
+        """Language of the window: ``"system"``, or a code as in ISO 639-1."""
+        return str(self._store.value("language", "system"))
+
+    @language.setter
+    def language(self, value: str) -> None:
+        self._store.setValue("language", value)
 
     @property
     def geometry(self) -> QByteArray:

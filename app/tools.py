@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 from pathlib import Path
 
+from PySide6.QtCore import QStandardPaths
+
 from analysis.captures.fingerprint import with_sha256
 from analysis.captures.model import Capture
 from analysis.captures.overview import with_overviews
@@ -12,6 +14,7 @@ from analysis.captures.reading import OpenCapture, open_capture
 from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import Findings
 from analysis.progress import Tick, part
+from analysis.review.sidecar import Sidecar, read_sidecar
 from app.session import Tools
 
 _SLOW_WITHOUT_OVERVIEW = 1 << 20
@@ -20,7 +23,7 @@ _SLOW_WITHOUT_OVERVIEW = 1 << 20
 
 def real_tools() -> Tools:
     """The tools that the workbench uses."""
-    return Tools(open_capture=_open, examine=_examine)
+    return Tools(open_capture=_open, examine=_examine, read_review=_read_review)
 
 
 def _open(path: Path, tick: Tick) -> OpenCapture:
@@ -38,6 +41,12 @@ def _open(path: Path, tick: Tick) -> OpenCapture:
     except BaseException:
         opened.close()
         raise
+
+
+def _read_review(path: Path, tick: Tick) -> Sidecar:
+    """Read the review beside a capture, or the one that is kept on this PC where it could not lie there."""
+    own = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.AppLocalDataLocation)
+    return read_sidecar(path, tick, spare_folder=Path(own) / "reviews")
 
 
 def _examine(capture: Capture, tick: Tick) -> Findings:

@@ -11,6 +11,7 @@ from types import TracebackType
 from PySide6.QtCore import QCoreApplication, QStandardPaths
 
 from analysis.errors import WornbandError
+from app.language import said
 
 _LOG = logging.getLogger("wornband")
 
@@ -26,21 +27,22 @@ def sentence(error: BaseException, doing: str) -> str:
         What was being done: ``"Opening rear-left.h5"``.
     """
     if isinstance(error, WornbandError):
-        text = str(error)
-        return text[:1].upper() + text[1:] + ("" if text.endswith(".") else ".")
+        return as_sentence(said(error.sentence))
     _LOG.error("unforeseen while: %s", doing, exc_info=error)
     written = log_file()
-    where = (
-        QCoreApplication.translate("trouble", " It was written to {file}.").format(file=written)
-        if written
-        else ""
+    told = QCoreApplication.translate(
+        "trouble", "{doing}: something unforeseen went wrong ({kind}: {text})."
+    ).format(doing=doing, kind=type(error).__name__, text=str(error) or "–")
+    if written is None:
+        return told
+    return f"{told} " + QCoreApplication.translate("trouble", "It was written to {file}.").format(
+        file=written
     )
-    return (
-        QCoreApplication.translate(
-            "trouble", "{doing}: something unforeseen went wrong ({kind}: {text})."
-        ).format(doing=doing, kind=type(error).__name__, text=str(error) or "–")
-        + where
-    )
+
+
+def as_sentence(text: str) -> str:
+    """A clause with a capital at its beginning and a full stop at its end."""
+    return text[:1].upper() + text[1:] + ("" if text.endswith(".") else ".")
 
 
 def start_log(folder: Path | None = None) -> None:

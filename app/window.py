@@ -53,15 +53,14 @@ def open_workbench(paths: list[Path]) -> int:
     require_screen(os.environ, sys.platform)
     app = application()
     from app.captures_menu import first_sample
-    from app.main_window import Window
     from app.settings import Settings
     from app.tools import real_tools
-    from app.trouble import show_unforeseen, start_log
+    from app.trouble import start_log
+    from app.workbench import Workbench
 
     settings = Settings()
-    window = Window(real_tools(), settings)
+    window = Workbench(app, real_tools(), settings).window
     start_log()
-    show_unforeseen(window.page.problem_bar.show_problem)
     window.show()
     first_time = not settings.recent and not paths
     start = first_sample() if first_time else next(iter(paths), None)

@@ -6,7 +6,7 @@ import os
 import sys
 import uuid
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from pathlib import Path
 
 from analysis.errors import CaptureError, WornbandError
@@ -44,7 +44,9 @@ def replaced_at_the_end(target: Path, error_type: type[WornbandError] = CaptureE
         except (OSError, RuntimeError) as error:  # h5py raises the second where a disk is full
             raise error_type(*_reason(target, error)) from error
     finally:
-        temporary.unlink(missing_ok=True)
+        # Where it could not be made it cannot always be looked for either: a name may be too long.
+        with suppress(OSError):
+            temporary.unlink(missing_ok=True)
 
 
 def _reason(target: Path, error: Exception) -> tuple[str, str]:

@@ -14,7 +14,7 @@ from numpy.typing import NDArray
 from analysis.captures.model import Role, Step
 from analysis.diagnosis.checks_travel import end_voltages, hysteresis_check, linearity_checks
 from analysis.diagnosis.findings import Check, Result
-from analysis.diagnosis.judging import decided, level_uncertainty
+from analysis.diagnosis.judging import decided, level_uncertainty, unplugged
 from analysis.diagnosis.profile_model import Limit
 from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
 from analysis.signals.uncertainty import combined, expanded, resolution_uncertainty
@@ -67,7 +67,7 @@ def _ground_drop(studies: Studies) -> Iterator[Check]:
         value = float(levels[np.argmax(np.abs(levels))])
         made = decided(
             "ground_drop",
-            say("Sensor ground"),
+            say("Sensor ground, unplugged") if unplugged(item.record) else say("Sensor ground"),
             item.record.name,
             value,
             level_uncertainty(channel, value),
@@ -225,9 +225,10 @@ def _sampling(studies: Studies) -> Iterator[Check]:
     if not swept:
         return
     slowest = max(swept, key=lambda item: item.record.sample_interval_s)
-    limit = Limit(SLOWEST_HZ, None, "samples/s", OURS)
+    unit = say("samples/s")
+    limit = Limit(SLOWEST_HZ, None, unit, OURS)
     rate = 1.0 / slowest.record.sample_interval_s
-    yield decided("sample_rate", say("Sampling"), slowest.record.name, rate, 0.0, "samples/s", limit)
+    yield decided("sample_rate", say("Sampling"), slowest.record.name, rate, 0.0, unit, limit)
 
 
 CHECKS: tuple[Callable[[Studies], Iterator[Check]], ...] = (

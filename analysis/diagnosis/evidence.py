@@ -10,9 +10,12 @@ from collections.abc import Callable
 import numpy as np
 
 from analysis.captures.model import Role, Step
+from analysis.diagnosis.evidence_conditions import condition_statements
 from analysis.diagnosis.evidence_tracks import position_from_other_track, straight_output
+from analysis.diagnosis.evidence_trend import constant_over_crossings, improved_by_moving
 from analysis.diagnosis.findings import Band, Check, Direction, Result, State, Statement
 from analysis.diagnosis.hypotheses import rest_travel
+from analysis.diagnosis.judging import unplugged
 from analysis.diagnosis.seen import PLAIN, QUIET_WEIGHT, Seen, disturbed_weight
 from analysis.diagnosis.seen import names_of as _names
 from analysis.diagnosis.studies import Study
@@ -23,7 +26,8 @@ from analysis.wording import Template, Wording, say
 def chain_of_evidence(seen: Seen) -> tuple[Statement, ...]:
     """All statements that have a place in this capture, in the order in which a sceptic asks."""
     made = (make(seen) for make in STATEMENTS)
-    return tuple(statement for statement in made if statement is not None)
+    chain = tuple(statement for statement in made if statement is not None)
+    return (*chain, *condition_statements(seen))
 
 
 def _measured(seen: Seen) -> Statement:
@@ -62,6 +66,9 @@ def _wire(seen: Seen, role: Role, level_code: str, steady_code: str, name: str) 
             holding,
             say("{name} reads {reading}, too near its limit to tell.", name=name, reading=reading),
         )
+    if all(unplugged(item.record) for item in seen.studies.with_channel(role)):
+        text = say("{name} reads {reading} unplugged: not shown under load.", name=name, reading=reading)
+        return Statement(code, State.NOT_SHOWN, holding, text)
     unwatched = not any(role in item.cells.volts for item in seen.studies.swept)
     watched = _UNWATCHED if unwatched else _WATCHED
     return Statement(code, State.PROVED, holding, watched(name=name, reading=reading))
@@ -182,17 +189,6 @@ def _rests_in(item: Study, band: Band) -> bool:
     return near.contains(middle) or near.contains(highest)
 
 
-def _improved(seen: Seen) -> Statement | None:
-    """Dirt that the sweep wiped away: bad at first, clean at last."""
-    for band in seen.sure_bands:
-        noisy = [item.noisy for item in band.crossings]
-        half = len(noisy) // 2
-        if half >= 3 and sum(noisy[:half]) >= 2 and not any(noisy[half:]):
-            text = say("It improved while being moved: the last crossings are clean. That is not cured.")
-            return Statement("improved_by_moving", State.PROVED, (band.record,), text)
-    return None
-
-
 def _elsewhere(seen: Seen) -> Statement | None:
     swept = [item for item in seen.studies.swept if item.surveys]
     if not swept:
@@ -275,8 +271,18 @@ def _far_end(seen: Seen) -> Statement:
     if at_unit and at_sensor:
         text = say("The signal was probed at both ends of its wire.")
         return Statement("far_end_probed", State.PROVED, _names(seen.studies.swept), text)
-    text = say("Wiring between sensor and control unit: not shown, since only one end was probed.")
-    return Statement("far_end_probed", State.NOT_SHOWN, (), text)
+    return Statement("far_end_probed", State.NOT_SHOWN, (), _ONE_END[at_unit, at_sensor])
+
+
+_ONE_END = {
+    (True, False): say(
+        "Wiring between sensor and control unit: not shown, since only the control-unit end was probed."
+    ),
+    (False, True): say(
+        "Wiring between sensor and control unit: not shown, since only the sensor end was probed."
+    ),
+    (False, False): say("Wiring between sensor and control unit: not shown, since only one end was probed."),
+}
 
 
 def _floor(seen: Seen) -> Statement | None:
@@ -316,7 +322,8 @@ STATEMENTS: tuple[Callable[[Seen], Statement | None], ...] = (
     _same_place,
     _both_directions,
     _hands_off,
-    _improved,
+    improved_by_moving,
+    constant_over_crossings,
     _elsewhere,
     _tracks_agree,
     position_from_other_track,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from analysis.captures.model import Channel
+from analysis.captures.model import Channel, Record, Step
 from analysis.diagnosis.conformance import decide
 from analysis.diagnosis.findings import Check
 from analysis.diagnosis.profile_model import Limit
@@ -21,6 +21,12 @@ def level_uncertainty(channel: Channel, level_v: float, spread_v: float = 0.0) -
     if channel.offset_error_v is not None:
         parts.append(standard_uncertainty(channel.offset_error_v, distribution="rectangular"))
     return expanded(combined(*parts))
+
+
+def unplugged(record: Record) -> bool:
+    """Whether the sensor was unplugged: by the step, or by what the record states."""
+    plugged = record.attributes.get("plugged", 1)
+    return record.step is Step.UNPLUGGED or str(plugged) in ("0", "0.0")
 
 
 def decided(

@@ -13,7 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.captures.model import Role
-from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
+from analysis.diagnosis.studies import STILL_STEPS, Studies, Study, on_one_arm
 from analysis.intervals import Interval
 from analysis.signals.linearity import LARGEST_GAP_PERCENT, why_refused
 from analysis.signals.uncertainty import combined, expanded, resolution_uncertainty
@@ -149,7 +149,8 @@ def _reach(travel: NDArray[np.float64]) -> float:
 
 
 def _has_both(item: Study) -> bool:
-    return Role.SIGNAL in item.surveys and Role.SECOND_SIGNAL in item.surveys
+    both = Role.SIGNAL in item.surveys and Role.SECOND_SIGNAL in item.surveys
+    return both and on_one_arm(item.record)
 
 
 def _both_true(item: Study) -> tuple[NDArray[np.float64], NDArray[np.float64], NDArray[np.float64]]:

@@ -134,16 +134,7 @@ def study(capture: Capture, profile: SensorProfile, *, tick: Tick = ignore) -> S
     Cancelled
         Where `tick` says so.
     """
-    records = _split(capture.records)
-    records = [item for item in records if len(item) and any(channel.role for channel in item.channels)]
-    feed, measured = _feed(records, profile, part(tick, 0.0, 0.1))
-    total = sum(len(item) for item in records) or 1
-    reduced, done = [], 0
-    for record in records:
-        share = part(tick, 0.1 + 0.8 * done / total, 0.1 + 0.8 * (done + len(record)) / total)
-        reduced.append((record, reduce_record(record, feed, tick=share)))
-        done += len(record)
-    studies = tuple(_steadied(*reduced.pop(0)) for _ in range(len(reduced)))
+    studies, feed, measured = _reduced(capture, profile, tick)
     motions = _motions(studies, {role: _traced(studies, role) for role in TRACKS})
     for role in TRACKS:
         studies = _all_surveyed(studies, motions[role], role, feed)
@@ -151,19 +142,42 @@ def study(capture: Capture, profile: SensorProfile, *, tick: Tick = ignore) -> S
     return Studies(capture, profile, feed, studies, _tracks(studies), measured)
 
 
-def _split(records: Sequence[Record]) -> list[Record]:
-    """Records, a lone one of one channel split by the wire that the probe was held to."""
+def _reduced(
+    capture: Capture, profile: SensorProfile, tick: Tick
+) -> tuple[tuple[Study, ...], Feed, frozenset[Role]]:
+    """Every record as cells, with the feed to reckon with and which of its wires were measured."""
+    records, whole = _split(capture.records)
+    records = [item for item in records if len(item) and any(channel.role for channel in item.channels)]
+    feed, measured = _feed(records, profile, part(tick, 0.0, 0.1))
+    total = sum(len(item) for item in records) or 1
+    studies, done = [], 0
+    for record in records:
+        share = part(tick, 0.1 + 0.8 * done / total, 0.1 + 0.8 * (done + len(record)) / total)
+        if whole is None or feed != Feed():
+            studies.append(_steadied(record, reduce_record(record, feed, tick=share)))
+        else:  # a lone record that was not split is reduced already, with the feed that stands in by default
+            studies.append(_steadied(record, whole))
+        done += len(record)
+    return tuple(studies), feed, measured
+
+
+def _split(records: Sequence[Record]) -> tuple[list[Record], RecordCells | None]:
+    """Records, a lone one of one channel split by the wire that the probe was held to.
+
+    Where it was held to one only, its cells come along, so that nobody need reduce it again.
+    """
     if (
         len(records) != 1
         or len(records[0].channels) != 1
         or records[0].step not in (None, Step.SWEEP, Step.ROAD)
     ):
-        return list(records)
+        return list(records), None
     record = records[0]
     if record.channels[0].role is not Role.SIGNAL or not len(record):
-        return list(records)
+        return list(records), None
     cells = reduce_record(record, Feed())
-    return list(split_by_wire(record, cells.volts[Role.SIGNAL], cells.cell_s))
+    parts = split_by_wire(record, cells.volts[Role.SIGNAL], cells.cell_s)
+    return list(parts), cells if len(parts) == 1 else None
 
 
 def _feed(records: Sequence[Record], profile: SensorProfile, tick: Tick) -> tuple[Feed, frozenset[Role]]:
@@ -216,6 +230,24 @@ def _traced(studies: tuple[Study, ...], role: Role) -> list[Traced | None]:
     ]
 
 
+def on_one_arm(record: Record) -> bool:
+    """Whether both signals of a record come from one sensor, as far as the file says.
+
+    Two sensors of one axle, each with a mounting and a plug of its own, move together only until a wheel
+    goes its own way.
+    """
+    pair = [record.channel(role) for role in TRACKS]
+    if any(channel is None for channel in pair):
+        return False
+    for key in ("mounting", "connector"):
+        told = {
+            str(channel.attributes.get(key, "")).strip().lower() for channel in pair if channel is not None
+        }
+        if len(told - {""}) > 1 or (key == "mounting" and len(told) > 1):
+            return False
+    return True
+
+
 def _motions(
     studies: tuple[Study, ...], traces: Mapping[Role, list[Traced | None]]
 ) -> dict[Role, list[Motion | None]]:
@@ -225,7 +257,7 @@ def _motions(
     pairs = {
         index: (one, other)
         for index, (one, other) in enumerate(zip(first, second, strict=True))
-        if one is not None and other is not None
+        if one is not None and other is not None and on_one_arm(studies[index].record)
     }
     moving = [pair for index, pair in pairs.items() if studies[index].record.step not in STILL_STEPS]
     relation = relation_of(moving)

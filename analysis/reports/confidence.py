@@ -37,6 +37,11 @@ def grade(probability: float) -> Grade:
     return next((words for least, words in _LEAST if probability >= least), Grade.POSSIBLE)
 
 
+def grade_words(probability: float) -> Wording:
+    """The words for a calibrated probability without the odds: ``"very likely"``."""
+    return _WORDS[grade(probability)]
+
+
 def odds(probability: float) -> int:
     """How many in a hundred, 1 to 99: a calibrated probability is never a certainty.
 

@@ -45,7 +45,7 @@ ALSO_ASKED: Mapping[VerdictCode, tuple[str, ...]] = {
     VerdictCode.WORN_TRACK: ("wiring_quiet", "not_the_loom"),
     VerdictCode.SENSOR_OUTPUT_FAULT: ("wiring_quiet", "not_the_loom"),
 }
-"""Statements that rule out what looks alike; the customer is told where they are not shown."""
+"""Statements that rule out what looks alike; where one is not proved, "very likely" becomes "probably"."""
 
 _ORDER = (Grade.VERY_LIKELY, Grade.LIKELY, Grade.MORE_LIKELY_THAN_NOT, Grade.POSSIBLE, Grade.NOT_RATED)
 _UNSAID = {
@@ -109,13 +109,14 @@ def needed_missing(findings: Findings) -> tuple[str, ...]:
 def capped_grade(findings: Findings) -> Grade:
     """How sure the customer may be told it is: as the confidence says, and no surer than what was shown.
 
-    One thing that the verdict rests on and that was not shown takes "very likely" away; several, or one that
-    was refuted, take "probably" away too.
+    One thing that the verdict rests on, or that rules out what looks alike, and that was not shown takes
+    "very likely" away; several that it rests on, or one that was refuted, take "probably" away too.
     """
     missing = needed_missing(findings)
     states = {item.code: item.state for item in findings.evidence}
     refuted = [code for code in missing if states.get(code) is State.REFUTED]
-    at_most = Grade.VERY_LIKELY
+    unlike = _missing(findings, ALSO_ASKED.get(findings.verdict.code, ()))
+    at_most = Grade.LIKELY if unlike else Grade.VERY_LIKELY
     if missing:
         at_most = Grade.MORE_LIKELY_THAN_NOT if refuted or len(missing) > 1 else Grade.LIKELY
     said = grade(findings.verdict.confidence)

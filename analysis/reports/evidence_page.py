@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
+from analysis.captures.known_words import known_word
 from analysis.captures.model import Channel, Record, Role, Step
 from analysis.diagnosis.findings import Findings, Result, State, VerdictCode
 from analysis.reports.cautions import cautions
@@ -112,6 +113,7 @@ def evidence_page(subject: Subject, beside: Beside | None = None) -> Page:
         *_evidence(subject),
         *_section(by_title.get("Why it comes and goes")),
         *_comparison(subject, beside),
+        *_section(by_title.get("What to do next")),
         *_changes(subject),
         *_section(by_title.get("Taken as given")),
         *_fingerprints(subject, beside),
@@ -218,8 +220,8 @@ def _wire(channel: Channel) -> tuple[str, ...]:
     return (
         joined([role, colour], ", "),
         pin or "–",
-        said("probe_point") or "–",
-        said("return_point") or "–",
+        known_word(said("probe_point")) or "–",
+        known_word(said("return_point")) or "–",
         _accuracy(channel),
     )
 
@@ -261,7 +263,7 @@ def _state(record: Record) -> str:
         given = record.attributes.get(key, "")
         value = f"{given:g}" if isinstance(given, float) else str(given).strip()
         if value:
-            parts.append(template(value=value))
+            parts.append(template(value=known_word(value)))
     return joined(parts, ", ")
 
 

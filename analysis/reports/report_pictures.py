@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from analysis.diagnosis.findings import VerdictCode
 from analysis.reports import track_picture
 from analysis.reports.pages import Picture
 from analysis.reports.subject import Beside, Subject
@@ -35,7 +36,7 @@ def default_picture(subject: Subject, beside: Beside | None = None) -> str:
 
 def chosen_pictures(subject: Subject, beside: Beside | None) -> Iterator[Picture]:
     """The pictures of page one; those that cannot be made are left out."""
-    if subject.findings.verdict.code.value == "measurement_problem" and not subject.review.job.pictures:
+    if subject.findings.verdict.code is VerdictCode.MEASUREMENT_PROBLEM and not subject.review.job.pictures:
         return
     if subject.review.job.pictures == (NONE,):
         return
@@ -48,6 +49,8 @@ def chosen_pictures(subject: Subject, beside: Beside | None) -> Iterator[Picture
 
 def other_picture(subject: Subject, beside: Beside | None) -> Picture | None:
     """The picture for page two: the first that page one does not show."""
+    if subject.findings.verdict.code is VerdictCode.MEASUREMENT_PROBLEM:
+        return None  # a picture of what is no measurement would be held against the sensor
     shown = {made.code for made in chosen_pictures(subject, beside)}
     for code in PICTURES:
         made = picture(subject, code, beside, alone=beside is None) if code not in shown else None
@@ -83,7 +86,7 @@ def _track(subject: Subject, beside: Beside | None, alone: bool) -> Picture | No
     else:
         below = track_picture.Beside(beside.title(subject), beside.findings)
     drawing = track_picture.track_drawing(
-        subject.findings, title=say("This sensor"), beside=below, panel_height=118.0 if below else 150.0
+        subject.findings, title=say("This sensor"), beside=below, panel_height=128.0 if below else 150.0
     )
     if drawing is None:
         return None

@@ -70,7 +70,7 @@ def clearest_moment(findings: Findings) -> Moment | None:
     return None
 
 
-def trace_drawing(capture: Capture, findings: Findings, *, height: float = 190.0) -> Drawing | None:
+def trace_drawing(capture: Capture, findings: Findings, *, height: float = 225.0) -> Drawing | None:
     """The signal through its clearest moment; None where there is none or its samples are gone.
 
     The measured course is a solid line (every extreme of it is drawn); the course that a sensor without a

@@ -1,7 +1,8 @@
 """The review's file beside the capture: read, replaced as a whole, and never written over somebody else's.
 
 What cannot be taken over (damaged, of a later version, of another capture) stays where it is until there is
-something to write; then it is renamed, so that looking at a capture changes nothing in its folder.
+something to write; then it is renamed, so that looking at a capture changes nothing in its folder. Where that
+folder cannot be written to, the review is kept in a spare one, under the capture's SHA-256.
 """
 
 from __future__ import annotations
@@ -43,15 +44,18 @@ class Sidecar:
         SHA-256 of its bytes as they were read or written; empty where there was no file.
     trouble : str
         Why the file cannot be used, and what happens to it; empty where it can.
+    spare : Path or None
+        Where the review goes where it cannot be written beside the capture.
     """
 
     path: Path
     review: Review
     digest: str = ""
     trouble: str = ""
+    spare: Path | None = None
 
 
-def read_sidecar(capture_path: Path, tick: Tick = ignore) -> Sidecar:
+def read_sidecar(capture_path: Path, tick: Tick = ignore, *, spare_folder: Path | None = None) -> Sidecar:
     """Read the review of a capture file.
 
     Parameters
@@ -60,6 +64,9 @@ def read_sidecar(capture_path: Path, tick: Tick = ignore) -> Sidecar:
         The capture; it is hashed, to know whether the review speaks of it.
     tick : Tick
         Progress.
+    spare_folder : Path or None
+        Where reviews are kept whose captures lie in folders that cannot be written to; looked into where no
+        review lies beside the capture.
 
     Returns
     -------
@@ -73,16 +80,69 @@ def read_sidecar(capture_path: Path, tick: Tick = ignore) -> Sidecar:
     """
     fresh = _fresh(capture_path, tick)
     path = layout.review_path(capture_path)
+    spare = spare_folder / f"{fresh.sha256}.review.json" if spare_folder is not None else None
     try:
         raw = _bytes(path)
+        if raw is None and spare is not None and (kept := _bytes(spare)) is not None:
+            path, raw = spare, kept
     except OSError:
         problem = say("the review beside this capture cannot be opened")
-        return Sidecar(
-            path,
-            fresh,
-            "",
-            say("{problem}; it is left as it is, and a new one begins in memory", problem=problem),
-        )
+        said = say("{problem}; it is left as it is, and a new one begins in memory", problem=problem)
+        return Sidecar(path, fresh, "", said, spare)
+    return replace(_taken(path, raw, fresh), spare=spare)
+
+
+def read_again(sidecar: Sidecar) -> Sidecar:
+    """Read the file again that another program may have changed.
+
+    Returns
+    -------
+    Sidecar
+        With an empty review where the file is gone; with `Sidecar.trouble` where it cannot be used.
+
+    Raises
+    ------
+    ReviewError
+        Where it cannot be opened.
+    """
+    own = sidecar.review
+    fresh = Review(own.capture_id, own.sha256, own.content_sha256)
+    try:
+        raw = _bytes(sidecar.path)
+    except OSError as error:
+        raise ReviewError(say("the review cannot be opened"), say("check who may read it")) from error
+    return replace(_taken(sidecar.path, raw, fresh), spare=sidecar.spare)
+
+
+def is_changed(sidecar: Sidecar) -> bool:
+    """Whether the file is another one than was read or written here; False where nobody can tell."""
+    try:
+        return _digest(_bytes(sidecar.path)) != sidecar.digest
+    except OSError:
+        return False
+
+
+def changed_error() -> ChangedReviewError:
+    """What is said where another program changed the file."""
+    return ChangedReviewError(
+        say("another program changed the review of this capture since it was opened here"),
+        say("take its review, or keep this one; neither is lost"),
+    )
+
+
+def put_elsewhere(sidecar: Sidecar, path: Path) -> Sidecar:
+    """A sidecar that is written to another place from now on; what lies there will be kept aside."""
+    try:
+        present = _bytes(path)
+    except OSError:
+        present = None
+    there = say("another file lies there; it is kept under another name")
+    trouble = there if present is not None else ""
+    return replace(sidecar, path=path, digest=_digest(present), trouble=trouble)
+
+
+def _taken(path: Path, raw: bytes | None, fresh: Review) -> Sidecar:
+    """The review in a file's bytes, as far as it speaks of this capture."""
     if raw is None:
         return Sidecar(path, fresh)
     digest = _digest(raw)
@@ -138,15 +198,12 @@ def write_sidecar(sidecar: Sidecar, review: Review, *, over_changes: bool = Fals
         ) from error
     changed = _digest(present) != sidecar.digest
     if changed and present != raw and not over_changes:
-        raise ChangedReviewError(
-            say("another program changed the review of this capture since it was opened here"),
-            say("take its review, or keep this one; neither is lost"),
-        )
+        raise changed_error()
     if present is not None and present != raw and (changed or sidecar.trouble):
         _keep_aside(sidecar.path)
     with replaced_at_the_end(sidecar.path, ReviewError) as temporary:
         temporary.write_bytes(raw)
-    return Sidecar(sidecar.path, review, _digest(raw))
+    return Sidecar(sidecar.path, review, _digest(raw), spare=sidecar.spare)
 
 
 def write_aside(sidecar: Sidecar, review: Review) -> Path:

@@ -7,6 +7,8 @@ from typing import Any
 import pyqtgraph as pg
 from PySide6.QtGui import QColor, QFont
 
+from app.language import window_language
+
 LEFT_AXIS_PX = 46
 _BOTTOM_AXIS_PX = 20
 
@@ -51,6 +53,7 @@ class QuietAxis(pg.AxisItem):
             self._base.setHeight(3)
 
     def tickStrings(self, values: Any, scale: float, spacing: float) -> list[str]:  # noqa: N802
-        """Plain figures with a true minus sign."""
+        """Plain figures with a true minus sign, and the decimal mark of the window's language."""
         strings: list[str] = super().tickStrings(values, scale, spacing)
-        return [text.replace("-", "\N{MINUS SIGN}") + self._unit for text in strings]
+        mark = window_language().decimal_mark
+        return [text.replace("-", "\N{MINUS SIGN}").replace(".", mark) + self._unit for text in strings]

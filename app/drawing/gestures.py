@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any
 
 import pyqtgraph as pg
@@ -27,17 +28,28 @@ class GestureBox(pg.ViewBox):
         Dragged with the left button over an interval.
     pressed(at, twice)
         Clicked, once or twice.
+    marked(interval, finished)
+        Dragged with the left button and Ctrl over an interval.
+    gripped(what, start, at, finished)
+        Something that `grip` found was dragged from one place to another.
+    asked(at, QPoint)
+        Clicked with the right button, at this point of the screen.
     """
 
     zoomed = Signal(float, float)
     panned = Signal(float)
     spanned = Signal(object, bool)
     pressed = Signal(float, bool)
+    marked = Signal(object, bool)
+    gripped = Signal(object, float, float, bool)
+    asked = Signal(float, object)
 
     def __init__(self) -> None:
         pg.ViewBox.__init__(self, enableMenu=False, defaultPadding=0.0)
         self._base: pg.ViewBox = self
         pg.ViewBox.setMouseEnabled(self, False, False)
+        self.grip: Callable[[QPointF], object | None] = lambda _scene_point: None
+        self._held: object | None = None
 
     def show_x(self, span: Interval) -> None:
         """Show this stretch of x."""
@@ -89,7 +101,7 @@ class GestureBox(pg.ViewBox):
         ev.accept()
 
     def mouseDragEvent(self, ev: Any, axis: int | None = None) -> None:
-        """Left: choose a stretch. Middle, or left with Shift: move."""
+        """Left: what can be gripped, or a stretch; with Ctrl mark one. Middle, or left with Shift: move."""
         left = ev.button() == Qt.MouseButton.LeftButton
         moving = ev.button() == Qt.MouseButton.MiddleButton or (
             left and ev.modifiers() & Qt.KeyboardModifier.ShiftModifier
@@ -100,16 +112,27 @@ class GestureBox(pg.ViewBox):
             self.panned.emit(-step_px / self.size_px()[0])
         elif left:
             ev.accept()
-            ends = sorted([self._x_in(ev.buttonDownPos()), self._x_in(ev.pos())])
-            self.spanned.emit(Interval(ends[0], ends[1]), ev.isFinish())
+            if ev.isStart():
+                self._held = self.grip(ev.buttonDownScenePos())
+            start, at = self._x_in(ev.buttonDownPos()), self._x_in(ev.pos())
+            span = Interval(min(start, at), max(start, at))
+            if self._held is not None:
+                self.gripped.emit(self._held, start, at, ev.isFinish())
+            elif ev.modifiers() & Qt.KeyboardModifier.ControlModifier:
+                self.marked.emit(span, ev.isFinish())
+            else:
+                self.spanned.emit(span, ev.isFinish())
         else:
             ev.ignore()
 
     def mouseClickEvent(self, ev: Any) -> None:
-        """Click and double click with the left button."""
+        """Click and double click with the left button; ask with the right one."""
         if ev.button() == Qt.MouseButton.LeftButton:
             ev.accept()
             self.pressed.emit(self._x_in(ev.pos()), bool(ev.double()))
+        elif ev.button() == Qt.MouseButton.RightButton:
+            ev.accept()
+            self.asked.emit(self._x_in(ev.pos()), ev.screenPos().toPoint())
 
     def _x_in(self, point: QPointF) -> float:
         return float(self._base.mapToView(point).x())

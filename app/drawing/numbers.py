@@ -1,10 +1,12 @@
-"""Readings as the window shows them: a unit that fits, and no more digits than mean something."""
+"""Readings as the window shows them: a unit that fits, no more digits than mean something."""
 
 from __future__ import annotations
 
 import math
 
 from analysis.reports.quantities import NO_VALUE, number
+from analysis.wording import say
+from app.language import said
 
 
 def volts(value_v: float) -> str:
@@ -12,8 +14,8 @@ def volts(value_v: float) -> str:
     if not math.isfinite(value_v):
         return NO_VALUE
     if abs(value_v) < 0.0995:
-        return f"{number(value_v * 1e3, 0 if abs(value_v) >= 0.01 else 1)} mV"
-    return f"{number(value_v, 3)} V"
+        return _with_unit(value_v * 1e3, 0 if abs(value_v) >= 0.01 else 1, "mV")
+    return _with_unit(value_v, 3, "V")
 
 
 def depth(value_v: float) -> str:
@@ -21,13 +23,13 @@ def depth(value_v: float) -> str:
     if not math.isfinite(value_v):
         return NO_VALUE
     if abs(value_v) < 0.995:
-        return f"{number(value_v * 1e3, 0)} mV"
-    return f"{number(value_v, 1)} V"
+        return _with_unit(value_v * 1e3, 0, "mV")
+    return _with_unit(value_v, 1, "V")
 
 
 def percent(value: float, digits: int = 1) -> str:
     """Per cent with one digit after the point; a dash where there is no value."""
-    return f"{number(value, digits)} %" if math.isfinite(value) else NO_VALUE
+    return _with_unit(value, digits, "%") if math.isfinite(value) else NO_VALUE
 
 
 def seconds(value_s: float, resolution_s: float = 1e-3) -> str:
@@ -43,7 +45,7 @@ def seconds(value_s: float, resolution_s: float = 1e-3) -> str:
     if not math.isfinite(value_s):
         return NO_VALUE
     digits = min(max(math.ceil(-math.log10(max(resolution_s, 1e-9)) - 1e-9), 0), 6)
-    return f"{number(value_s, digits)} s"
+    return _with_unit(value_s, digits, "s")
 
 
 def duration(value_s: float) -> str:
@@ -55,13 +57,17 @@ def duration(value_s: float) -> str:
         return f"{minutes} min {rest} s"
     for scale, unit in ((1.0, "s"), (1e-3, "ms"), (1e-6, "µs")):
         if value_s >= scale:
-            return f"{value_s / scale:.3g} {unit}"
-    return f"{value_s / 1e-6:.3g} µs"
+            return said(say("{value:.3g} {unit}", value=value_s / scale, unit=unit))
+    return said(say("{value:.3g} {unit}", value=value_s / 1e-6, unit="µs"))
 
 
 def rate_text(rate_hz: float) -> str:
     """A sampling rate: ``"10 kS/s"``."""
     for scale, unit in ((1e6, "MS/s"), (1e3, "kS/s")):
         if rate_hz >= scale:
-            return f"{rate_hz / scale:.4g} {unit}"
-    return f"{rate_hz:.4g} S/s"
+            return said(say("{value:.4g} {unit}", value=rate_hz / scale, unit=unit))
+    return said(say("{value:.4g} {unit}", value=rate_hz, unit="S/s"))
+
+
+def _with_unit(value: float, digits: int, unit: str) -> str:
+    return said(say("{value} {unit}", value=number(value, digits), unit=unit))

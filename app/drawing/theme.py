@@ -124,6 +124,9 @@ def style_sheet(palette: Palette) -> str:
     QToolButton:focus {{ border-color: {p.choice}; }}
     QToolButton:disabled {{ color: {p.faint}; }}
     QToolButton[heading="true"] {{ padding: 2px 5px; }}
+    QToolButton[outlined="true"] {{ border-color: {p.line}; background: {p.paper}; }}
+    QToolButton[outlined="true"]:hover, QToolButton[outlined="true"]:focus {{ border-color: {p.choice}; }}
+    QFrame#pane QToolButton[outlined="true"] {{ background: {p.paper}; }}
     QToolButton::menu-indicator {{ image: none; width: 0; }}
     QPushButton {{ background: {p.raised}; border: 1px solid {p.line}; border-radius: 5px;
                    padding: 5px 12px; }}
@@ -140,6 +143,8 @@ def style_sheet(palette: Palette) -> str:
     QScrollArea {{ border: 0; background: transparent; }}
     QScrollBar:vertical {{ background: transparent; width: 9px; margin: 0; }}
     QScrollBar::handle:vertical {{ background: {p.line}; border-radius: 4px; min-height: 28px; }}
+    QScrollBar:horizontal {{ background: transparent; height: 9px; margin: 0; }}
+    QScrollBar::handle:horizontal {{ background: {p.line}; border-radius: 4px; min-width: 28px; }}
     QScrollBar::add-line, QScrollBar::sub-line {{ height: 0; width: 0; }}
     QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
     QStatusBar {{ background: {p.desk}; color: {p.quiet}; }}
@@ -170,6 +175,20 @@ def style_sheet(palette: Palette) -> str:
                    background: {p.raised}; }}
     QCheckBox::indicator:checked {{ background: {p.choice}; border: 3px solid {p.raised}; }}
     QCheckBox:focus {{ color: {p.choice}; }}
+    QDoubleSpinBox {{ background: {p.raised}; border: 1px solid {p.line}; border-radius: 4px;
+                                  padding: 2px 5px; selection-background-color: {p.choice};
+                                  selection-color: {p.choice_ink}; }}
+    QDoubleSpinBox:focus {{ border-color: {p.choice}; }}
+    QDoubleSpinBox::up-button, QDoubleSpinBox::down-button {{ width: 0; border: 0; }}
+    QFrame#pane QDoubleSpinBox QLineEdit {{ border: 0; padding: 0; background: transparent; }}
+    QFrame#bandCard QDoubleSpinBox {{ background: {p.raised}; }}
+    QTableView {{ background: transparent; border: 0; outline: 0; selection-background-color: {p.raised};
+                  selection-color: {p.ink}; }}
+    QTableView:focus {{ border-left: 2px solid {p.choice}; }}
+    QTableView::item {{ padding: 0 3px; border: 0; }}
+    QTableView::item:selected {{ background: {p.raised}; color: {p.ink}; }}
+    QHeaderView, QHeaderView::section {{ background: transparent; border: 0; color: {p.quiet};
+                                         padding: 0 3px; }}
     QToolTip {{ background: {p.paper}; color: {p.ink}; border: 1px solid {p.line}; padding: 3px; }}
     QDialog, QTextBrowser {{ background: {p.paper}; }}
     """

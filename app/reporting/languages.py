@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from analysis.wording import ENGLISH, Language
+from analysis.wording import Language
+from app.translations.catalogue import TONGUES, load_language
 
-CODES = ("en", "de")
+CODES = tuple(TONGUES)
 """ISO 639-1 codes of them."""
 
 
 def report_language(code: str) -> Language:
     """The language of a code; English where it is not known."""
-    return ENGLISH if code != "de" else Language("de", {}, ",")
+    return load_language(code)

@@ -33,6 +33,9 @@ _MARGIN_MM, _TOP_MM, _BOTTOM_MM = 16.0, 13.0, 17.0
 _FIT = (1.0, 0.94, 0.88, 0.83)
 """How far the first page may shrink to stay on one sheet; its smallest letters are then 6.2 points high."""
 
+_KEPT_LETTERS = 600
+"""A paragraph that is no longer than this stays on one sheet."""
+
 _BODY, _SMALL, _LEAD, _HEADING, _TITLE = 9.5, 7.5, 11.5, 9.5, 14.0
 
 
@@ -78,7 +81,9 @@ def lay_out(materials: Materials, paper: Paper = Paper.A4) -> tuple[Sheet, ...]:
 
 
 def _page_sheets(page: Page, materials: Materials, paper: Paper, first: bool) -> list[Sheet]:
-    for scale in _FIT if first else (_FIT[1],):
+    made: list[Sheet] = []
+    # What fits on one sheet at no scale goes on over the next ones at the scale of the evidence.
+    for scale in (*_FIT, _FIT[1]) if first else (_FIT[1],):
         flow = _Layout(_metrics(paper, scale), materials)
         flow.head(page, first)
         for place, block in enumerate(page.blocks):
@@ -86,7 +91,7 @@ def _page_sheets(page: Page, materials: Materials, paper: Paper, first: bool) ->
         made = flow.finished()
         if len(made) == 1:
             return made
-    return made if not first else _page_sheets(page, materials, paper, first=False)
+    return made
 
 
 def _metrics(paper: Paper, scale: float) -> Metrics:
@@ -183,7 +188,8 @@ class _Layout(Flow):
             self._lead(block.text)
             return
         self.gap(metrics.mm(0.5))
-        self.text(block.text, _SMALL if block.style is Style.SMALL else _BODY)
+        size = _SMALL if block.style is Style.SMALL else _BODY
+        self.text(block.text, size, keep=len(block.text) < _KEPT_LETTERS)
 
     def _lead(self, text: str) -> None:
         """A framed sentence; one that is longer than a sheet goes without its frame."""
@@ -255,7 +261,7 @@ class _Layout(Flow):
         metrics = self.metrics
         gap = metrics.mm(2.0)
         whole = metrics.body - gap * (len(block.shares) - 1)
-        widths = [whole * share / sum(block.shares) for share in block.shares]
+        widths = _shared(whole, block.shares, [self._longest_word(head) for head in block.table.heads])
         places = [metrics.left + sum(widths[:n]) + gap * n for n in range(len(widths))]
         heads = self._cells(block.table.heads, widths, places, bold=True)
 
@@ -274,6 +280,11 @@ class _Layout(Flow):
             self.add(Rule(metrics.left, self.y, metrics.right, self.y, 5.0, PALE_RULE))
             self.y += metrics.mm(0.4)
         self.y += metrics.mm(0.6)
+
+    def _longest_word(self, head: str) -> float:
+        """Width that a column's head needs so that none of its words is broken."""
+        font = report_font(self.metrics.points(_SMALL), bold=True)
+        return max((laid_out(word, font, 1e6).width for word in head.split()), default=0.0)
 
     def _cells(
         self, texts: Sequence[str], widths: Sequence[float], places: Sequence[float], bold: bool = False
@@ -331,6 +342,19 @@ class _Layout(Flow):
             texts.append((laid_out(label, font, wide), x))
         self.add(*items)
         self.lines(texts)
+
+
+def _shared(whole: float, shares: Sequence[float], least: Sequence[float]) -> list[float]:
+    """Widths of columns by their shares; one that is too narrow for its head takes from the others."""
+    widths = [whole * share / sum(shares) for share in shares]
+    lacking = sum(max(need - width, 0.0) for need, width in zip(least, widths, strict=True))
+    spare = sum(max(width - need, 0.0) for need, width in zip(least, widths, strict=True))
+    if lacking > spare:
+        return widths  # heads longer than the sheet: their words are broken
+    given = lacking / spare if spare else 0.0
+    return [
+        max(need, width - given * max(width - need, 0.0)) for need, width in zip(least, widths, strict=True)
+    ]
 
 
 def _fitted(image: Image, wide: float, high: float) -> tuple[float, float]:

@@ -9,6 +9,7 @@ from analysis.captures.model import Capture
 from analysis.reports.cautions import cautions
 from app.drawing import icons
 from app.drawing.theme import Palette
+from app.language import said
 from app.views.tall_enough import TallEnough
 
 
@@ -50,7 +51,7 @@ class CautionStrip(TallEnough):
         described = (
             [capture.text("profile"), capture.text("sensor"), capture.title] if capture is not None else []
         )
-        self._lines = [self._line(text) for text in cautions(" ".join(described))]
+        self._lines = [self._line(said(text)) for text in cautions(" ".join(described))]
         self.setAccessibleDescription(" ".join(label.text() for label in self._lines))
         self._show_lines(self._more.isChecked())
 

@@ -2,29 +2,24 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, Qt, Signal
-from PySide6.QtGui import QEnterEvent, QKeyEvent, QMouseEvent
-from PySide6.QtWidgets import (
-    QFrame,
-    QHBoxLayout,
-    QLabel,
-    QLayout,
-    QScrollArea,
-    QSizePolicy,
-    QVBoxLayout,
-    QWidget,
-)
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLayout, QScrollArea, QVBoxLayout, QWidget
 
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Band, Findings, Result, State, Statement, VerdictCode
 from analysis.reports.checks import check_sentence, state_name
 from analysis.reports.confidence import in_words
-from analysis.reports.quantities import travel, volts
-from analysis.reports.verdicts import is_watched, verdict_name
+from analysis.reports.verdicts import verdict_name
+from analysis.review.model import Decision
 from app.drawing import icons
 from app.drawing.theme import LIGHT, Palette
+from app.language import said
+from app.views.band_card import BandCard
 from app.views.caution_strip import CautionStrip
 from app.views.pane import Pane
+from app.views.press_row import PressRow, text_line
 from app.views.tall_enough import TallEnough
 from app.words import record_names
 
@@ -41,55 +36,6 @@ _RESULTS = {
 _CALM = {VerdictCode.NO_FAULT_FOUND: "good", VerdictCode.INCONCLUSIVE: "unsure"}
 
 
-class PressRow(QFrame):
-    """A row that can be pressed with the mouse, Enter or Space.
-
-    Signals
-    -------
-    pressed(), opened()
-        Pressed once; pressed twice.
-    """
-
-    pressed = Signal()
-    opened = Signal()
-
-    def __init__(self, name: str, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setAccessibleName(name)
-        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        self.setCursor(Qt.CursorShape.PointingHandCursor)
-
-    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
-        """Pressed, where the button is let go above the row."""
-        if self.rect().contains(event.position().toPoint()):
-            self.pressed.emit()
-
-    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
-        """Pressed twice."""
-        self.opened.emit()
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Enter opens, as a double click does."""
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            self.opened.emit()
-        else:
-            super().keyPressEvent(event)
-
-    def enterEvent(self, event: QEnterEvent) -> None:
-        """Show that it can be pressed."""
-        self._underline(True)
-
-    def leaveEvent(self, event: QEvent) -> None:
-        """Look at rest again."""
-        self._underline(False)
-
-    def _underline(self, on: bool) -> None:
-        for label in self.findChildren(QLabel, "pressText"):
-            font = label.font()
-            font.setUnderline(on)
-            label.setFont(font)
-
-
 class EvidenceView(Pane):
     """The verdict and everything that it stands on.
 
@@ -97,12 +43,16 @@ class EvidenceView(Pane):
     -------
     band_chosen(index), band_opened(index)
         A band's card was pressed once or twice.
+    band_adjusted(index, Interval), reason_given(index, text)
+        Other edges, or a reason, were typed on a band's card.
     record_wanted(name)
         A statement was pressed; this record shows it.
     """
 
     band_chosen = Signal(int)
     band_opened = Signal(int)
+    band_adjusted = Signal(int, object)
+    reason_given = Signal(int, str)
     record_wanted = Signal(str)
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -112,7 +62,10 @@ class EvidenceView(Pane):
         self._palette = LIGHT
         self._capture: Capture | None = None
         self._findings: Findings | None = None
-        self._cards: list[QFrame] = []
+        self._cards: list[BandCard] = []
+        self._chosen: int | None = None
+        self._decisions: tuple[Decision | None, ...] = ()
+        self._make_tools: Callable[[], list[QWidget]] = list
         self._scroll = QScrollArea()
         self._scroll.setWidgetResizable(True)
         self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -134,7 +87,7 @@ class EvidenceView(Pane):
     def show_findings(self, capture: Capture | None, findings: Findings | None) -> None:
         """Show these findings, or what to do to get some."""
         self._capture, self._findings = capture, findings
-        self._cards = []
+        self._cards, self._chosen, self._decisions = [], None, ()
         if findings is None:
             self.show_empty(
                 self.tr("The capture is being examined.")
@@ -148,12 +101,33 @@ class EvidenceView(Pane):
         self._fill(findings)
         self.show_content()
 
+    def use_tools(self, make: Callable[[], list[QWidget]]) -> None:
+        """Put controls that `make` gives on the card of the chosen band."""
+        self._make_tools = make
+
     def choose_band(self, band: int | None) -> None:
         """Mark the card of a band."""
+        self._chosen = band
         for index, card in enumerate(self._cards):
-            card.setProperty("chosen", index == band)
-            card.style().unpolish(card)
-            card.style().polish(card)
+            card.show_chosen(index == band)
+
+    def show_decisions(self, decisions: tuple[Decision | None, ...]) -> None:
+        """Show what the technician said of each band, beside what was found."""
+        self._decisions = decisions
+        for card, decision in zip(self._cards, decisions, strict=False):
+            card.show_decision(decision)
+
+    def ask_for_edges(self, band: int) -> None:
+        """Let the technician type other edges on a band's card."""
+        if band < len(self._cards):
+            self._scroll.ensureWidgetVisible(self._cards[band])
+            self._cards[band].ask_for_edges()
+
+    def ask_for_reason(self, band: int) -> None:
+        """Let the technician type why on a band's card."""
+        if band < len(self._cards):
+            self._scroll.ensureWidgetVisible(self._cards[band])
+            self._cards[band].ask_for_reason()
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
@@ -175,47 +149,33 @@ class EvidenceView(Pane):
         self._readings(findings)
         self._layout.addStretch(1)
         self._scroll.setWidget(body)
+        self.show_decisions(self._decisions)
+        self.choose_band(self._chosen)
 
     def _verdict(self, findings: Findings) -> None:
         verdict = findings.verdict
         tone = getattr(self._palette, _CALM.get(verdict.code, "bad"))
-        headline = _text(verdict_name(verdict.code), f"font-size: 21pt; font-weight: 700; color: {tone};")
+        headline = text_line(
+            said(verdict_name(verdict.code)), f"font-size: 21pt; font-weight: 700; color: {tone};"
+        )
         headline.setAccessibleName(self.tr("Verdict"))
         self._layout.addWidget(headline)
         if verdict.code is not VerdictCode.INCONCLUSIVE:
-            how_sure = in_words(verdict.confidence)
-            self._layout.addWidget(_text(how_sure, "font-size: 12pt; font-weight: 600;"))
-        self._layout.addWidget(_text(verdict.summary))
+            how_sure = said(in_words(verdict.confidence))
+            self._layout.addWidget(text_line(how_sure, "font-size: 12pt; font-weight: 600;"))
+        self._layout.addWidget(text_line(said(verdict.summary)))
         if verdict.possible_causes:
-            causes = self.tr("Possible: {causes}.").format(causes="; ".join(verdict.possible_causes))
-            self._layout.addWidget(_text(causes, quiet=True))
+            causes = self.tr("Possible: {causes}.").format(
+                causes="; ".join(map(said, verdict.possible_causes))
+            )
+            self._layout.addWidget(text_line(causes, quiet=True))
 
-    def _band(self, index: int, band: Band) -> QFrame:
-        title = travel(band.travel)
-        watched = is_watched(band)
-        card = PressRow(self.tr("Band {span}").format(span=title))
-        card.setObjectName("bandCard")
-        card.setToolTip(
-            self.tr("Click: light up every crossing. Double-click or Enter: zoom to the clearest one.")
-        )
-        layout = QVBoxLayout(card)
-        layout.setContentsMargins(9, 5, 6, 6)
-        layout.setSpacing(1)
-        card.setProperty("watched", watched)
-        shown = self.tr("Watch: {band}").format(band=title) if watched else title
-        head = _text(shown, "font-weight: 600;" if watched else "font-size: 12pt; font-weight: 650;")
-        head.setObjectName("pressText")
-        layout.addWidget(head)
-        lines = [
-            f"{in_words(band.confidence)} · {volts(band.volts)}",
-            self.tr("{noisy} of {passes} crossings break up, up to {worst} %").format(
-                noisy=band.noisy_passes, passes=band.passes, worst=f"{band.output_smoothness_percent:.0f}"
-            ),
-        ]
-        for line in lines:
-            layout.addWidget(_text(line, quiet=True))
+    def _band(self, index: int, band: Band) -> BandCard:
+        card = BandCard(band, self._make_tools())
         card.pressed.connect(lambda: self.band_chosen.emit(index))
         card.opened.connect(lambda: self.band_opened.emit(index))
+        card.adjusted.connect(lambda edges: self.band_adjusted.emit(index, edges))
+        card.reasoned.connect(lambda reason: self.reason_given.emit(index, reason))
         self._layout.addWidget(card)
         return card
 
@@ -231,16 +191,16 @@ class EvidenceView(Pane):
             self._section(self.tr("Readings"))
         for check in findings.checks:
             mark, tone = _RESULTS[check.result]
-            said = check_sentence(check)
-            text = f"{names[check.record]}: {said}" if check.record in names else said
+            line = said(check_sentence(check))
+            text = f"{names[check.record]}: {line}" if check.record in names else line
             self._layout.addWidget(self._row(mark, tone, text, check.record, quiet=False))
 
     def _statement(self, statement: Statement) -> QWidget:
         mark, tone = _STATES[statement.state]
         shown = statement.state is not State.NOT_SHOWN
-        row = self._row(mark, tone, statement.text, next(iter(statement.records), ""), quiet=not shown)
-        row.setToolTip(state_name(statement.state))
-        row.setAccessibleDescription(state_name(statement.state))
+        row = self._row(mark, tone, said(statement.text), next(iter(statement.records), ""), quiet=not shown)
+        row.setToolTip(said(state_name(statement.state)))
+        row.setAccessibleDescription(said(state_name(statement.state)))
         return row
 
     def _row(self, mark: str, tone: str, text: str, record: str, quiet: bool) -> QFrame:
@@ -253,7 +213,7 @@ class EvidenceView(Pane):
         picture.setPixmap(icons.pixmap(mark, getattr(self._palette, tone), 15))
         picture.setContentsMargins(0, 2, 0, 0)
         layout.addWidget(picture, 0, Qt.AlignmentFlag.AlignTop)
-        label = _text(text, quiet=quiet)
+        label = text_line(text, quiet=quiet)
         layout.addWidget(label, 1)
         if isinstance(row, PressRow):
             label.setObjectName("pressText")
@@ -265,20 +225,9 @@ class EvidenceView(Pane):
         if findings.advice:
             self._section(self.tr("What to capture next"))
         for line in findings.advice:
-            self._layout.addWidget(_text(f"– {line}"))
+            self._layout.addWidget(text_line(f"– {said(line)}"))
 
     def _section(self, title: str) -> None:
-        label = _text(title, f"font-weight: 600; color: {self._palette.quiet};")
+        label = text_line(title, f"font-weight: 600; color: {self._palette.quiet};")
         label.setContentsMargins(0, 6, 0, 0)
         self._layout.addWidget(label)
-
-
-def _text(text: str, style: str = "", quiet: bool = False) -> QLabel:
-    label = QLabel(text)
-    label.setWordWrap(True)
-    label.setTextFormat(Qt.TextFormat.PlainText)
-    label.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
-    label.setProperty("quiet", quiet)
-    if style:
-        label.setStyleSheet(style)
-    return label

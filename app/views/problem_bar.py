@@ -25,14 +25,21 @@ class ProblemBar(QFrame):
         self._close.setAccessibleName(self.tr("Close this message"))
         self._close.setToolTip(self.tr("Close this message"))
         self._close.clicked.connect(self.hide)
-        layout = QHBoxLayout(self)
-        layout.setContentsMargins(10, 5, 5, 5)
-        layout.addWidget(self._text, 1)
-        layout.addWidget(self._close)
+        self._tools: tuple[QWidget, ...] = ()
+        self._layout = QHBoxLayout(self)
+        self._layout.setContentsMargins(10, 5, 5, 5)
+        self._layout.addWidget(self._text, 1)
+        self._layout.addWidget(self._close)
         self.hide()
 
-    def show_problem(self, sentence: str) -> None:
-        """Show a sentence."""
+    def show_problem(self, sentence: str, tools: tuple[QWidget, ...] = ()) -> None:
+        """Show a sentence, with controls for what can be done about it."""
+        for tool in self._tools:
+            self._layout.removeWidget(tool)
+            tool.deleteLater()
+        for place, tool in enumerate(tools, 1):
+            self._layout.insertWidget(place, tool)
+        self._tools = tools
         self._text.setText(sentence)
         self.setAccessibleDescription(sentence)
         self.show()

@@ -11,6 +11,7 @@ from analysis.diagnosis.findings import Findings, RecordOutcome, Result
 from app.drawing.numbers import duration
 from app.drawing.row_delegate import ROW_ROLE, Row, RowDelegate
 from app.drawing.theme import Palette
+from app.language import said
 from app.views.pane import Pane
 from app.words import record_names, step_name
 
@@ -91,7 +92,8 @@ class RecordsView(Pane):
     def wanted_height(self) -> int:
         """Height at which every row can be seen."""
         rows = range(self._model.rowCount())
-        return 44 + sum(self.list.sizeHintForRow(row) for row in rows)
+        least = 4 * self.fontMetrics().lineSpacing()  # what stands there while there are none
+        return 44 + max(sum(self.list.sizeHintForRow(row) for row in rows), least)
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
@@ -117,7 +119,7 @@ def missing_steps(capture: Capture) -> list[Step]:
 
 def _row(name: str, record: Record, outcome: RecordOutcome | None) -> Row:
     mark, tone = _MARKS[outcome.result] if outcome is not None else ("missing", "faint")
-    detail = outcome.text if outcome is not None else record.label
+    detail = said(outcome.text) if outcome is not None else record.label
     return Row(name, detail, duration(record.duration_s), mark, tone)
 
 

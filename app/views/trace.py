@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QWidget
 from analysis.captures.model import Channel, Record, Role
 from analysis.errors import CaptureError
 from analysis.intervals import Interval
+from analysis.review.readings import snapped, snapped_moment
 from app.drawing.axes import LEFT_AXIS_PX, QuietAxis
 from app.drawing.band_item import BandItem, Stretch
 from app.drawing.canvas import Canvas, UprightLine
@@ -18,6 +19,7 @@ from app.drawing.envelope_item import EnvelopeItem
 from app.drawing.envelopes import extent_v
 from app.drawing.gestures import GestureBox
 from app.drawing.lane_name import LaneName
+from app.drawing.mark_layer import MarkLayer
 from app.drawing.theme import LIGHT, Palette
 from app.readings import in_role_order
 from app.trouble import sentence
@@ -51,7 +53,9 @@ class TraceView(Pane):
     pointed(moment_s or None)
         Where the pointer is.
     pressed(at_s, twice)
-        Clicked at a moment.
+        Clicked at a moment where no mark is.
+    asked(at_s, QPoint)
+        Clicked with the right button at a moment, and where on the screen.
     problem(sentence)
         The file turned out damaged while it was drawn.
     """
@@ -61,6 +65,7 @@ class TraceView(Pane):
     window_wanted = Signal(object)
     pointed = Signal(object)
     pressed = Signal(float, bool)
+    asked = Signal(float, object)
     problem = Signal(str)
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -73,6 +78,8 @@ class TraceView(Pane):
         self._lanes: list[_Lane] = []
         self._stretches: tuple[Stretch, ...] = ()
         self._window = Interval(0.0, 1.0)
+        self.marks = MarkLayer(self)
+        self._read_v: dict[tuple[str, int], float] = {}
         self._plots = Canvas(self.tr("Voltages over time"))
         self._plots.hovered.connect(self._hover)
         self._plots.pinched.connect(self._pinch)
@@ -144,6 +151,8 @@ class TraceView(Pane):
     def _rebuild(self) -> None:
         self._plots.clear_plots()
         self._lanes.clear()
+        self._read_v.clear()
+        self.marks.clear()
         record = self._record
         if record is None or not record.channels:
             self.show_empty(self.tr("Open a capture, or drop one here, to see its voltages."))
@@ -157,7 +166,10 @@ class TraceView(Pane):
             self._lanes.append(self._lane(row, record, group, last=row == len(groups) - 1))
             tall = any(item.role in _TRACKS for item in group)
             self._plots.stretch_row(row, 5 if tall else 2)
+        self.marks.snap_point = lambda at_s: snapped_moment(record, at_s)
+        self.marks.snap_span = lambda span: snapped(record, span)
         self.show_content()
+        self.marks.show_marks(())
         self.show_stretches(self._stretches)
         self.show_window(self._window)
         self.show_moment(None)
@@ -187,8 +199,10 @@ class TraceView(Pane):
             lane.names.append((name, channel))
         box.zoomed.connect(self.zoomed)
         box.panned.connect(self.panned)
-        box.pressed.connect(self.pressed)
+        box.pressed.connect(self._press)
+        box.asked.connect(self.asked)
         box.spanned.connect(self._span)
+        self.marks.add_plot(box, lambda at_s: self._heights(record, channels, at_s), labels=row == 0)
         self._colour(lane)
         return lane
 
@@ -204,8 +218,34 @@ class TraceView(Pane):
         for name, channel in lane.names:
             ink = palette.role(channel.role).darker(100 if palette.dark else 125)
             name.recolour(ink)
+        self.marks.recolour(palette)
+
+    def _press(self, at_s: float, twice: bool) -> None:
+        if not self.marks.press(at_s):
+            self.pressed.emit(at_s, twice)
+
+    def _heights(self, record: Record, channels: tuple[Channel, ...], at_s: float) -> tuple[float, ...]:
+        """Volts of the samples that a point sits on; those that are missing left out."""
+        if not len(record):
+            return ()
+        index = record.index_at(at_s)
+        try:
+            values = [self._one_v(item, index) for item in channels]
+        except CaptureError as error:
+            self._complain(error)
+            return ()
+        return tuple(value for value in values if value == value)
+
+    def _one_v(self, channel: Channel, index: int) -> float:
+        """One sample in volts, read from the file once as long as the record is shown; NaN where missing."""
+        key = (channel.name, index)
+        if key not in self._read_v:
+            volts = channel.volts(index, index + 1)
+            self._read_v[key] = float(volts[0]) if len(volts) else float("nan")
+        return self._read_v[key]
 
     def _hover(self, position: QPointF | None) -> None:
+        self.marks.hover(position)
         self.pointed.emit(self.time_under(position) if position is not None else None)
 
     def _complain(self, error: CaptureError) -> None:

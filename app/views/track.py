@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import numpy as np
-from PySide6.QtCore import QPointF, Qt, Signal
+from PySide6.QtCore import QPoint, QPointF, Qt, Signal
 from PySide6.QtGui import QColor, QResizeEvent
 from PySide6.QtWidgets import QComboBox, QWidget
 
@@ -11,13 +11,17 @@ from analysis.diagnosis.findings import Band, Findings, TrackSurvey
 from analysis.intervals import Interval
 from analysis.reports.confidence import in_words
 from analysis.reports.quantities import travel
+from analysis.review.model import Choice, Decision
+from app.decision_words import choice_name
 from app.drawing.axes import QuietAxis
 from app.drawing.band_item import BandItem, Stretch
 from app.drawing.canvas import Canvas, UprightLine
 from app.drawing.gestures import GestureBox
 from app.drawing.lane_name import LaneName
+from app.drawing.mark_layer import MarkLayer
 from app.drawing.theme import LIGHT, Palette
 from app.drawing.track_items import ArmItem, BreakupItem, CountItem, worst
+from app.language import said
 from app.views.pane import Pane
 from app.words import role_name
 
@@ -36,6 +40,10 @@ class TrackView(Pane):
         The dot was moved along the track, or clicked to run or rest.
     pointed(travel_percent or None)
         Where the pointer is on the track.
+    place_pressed(travel_percent)
+        Double-clicked where no band and no mark is.
+    asked(travel_percent, band index or None, QPoint)
+        Clicked with the right button, and where on the screen.
     track_wanted(index)
         Another track of a sensor with two was chosen, by its index among the surveys.
     """
@@ -45,6 +53,8 @@ class TrackView(Pane):
     arm_dragged = Signal(float)
     arm_clicked = Signal()
     pointed = Signal(object)
+    place_pressed = Signal(float)
+    asked = Signal(float, object, object)
     track_wanted = Signal(int)
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -54,6 +64,7 @@ class TrackView(Pane):
         self._palette = LIGHT
         self._survey: TrackSurvey | None = None
         self._bands: tuple[Band, ...] = ()
+        self._decisions: tuple[Decision | None, ...] = ()
         self._chosen_band: int | None = None
         self._span = Interval(0.0, 100.0)
         self._top_percent = _LEAST_TOP_PERCENT
@@ -78,10 +89,16 @@ class TrackView(Pane):
         """The stretch of travel that is shown."""
         return self._span
 
+    @property
+    def stretches(self) -> tuple[Stretch, ...]:
+        """The bands of this track as they are shaded."""
+        return tuple(self._stretch(index) for index in self._on_this_track())
+
     def show_findings(self, findings: Findings | None, survey: TrackSurvey | None) -> None:
         """Show one track of the findings; say why there is nothing to show where there is none."""
         self._survey, self._chosen_band = survey, None
         self._bands = findings.bands if findings is not None else ()
+        self._decisions = ()
         self._offer_tracks(findings)
         if survey is None:
             self.set_note("")
@@ -140,6 +157,11 @@ class TrackView(Pane):
     def choose_band(self, band: int | None) -> None:
         """Light up a band, or none."""
         self._chosen_band = band
+        self._show_bands()
+
+    def show_decisions(self, decisions: tuple[Decision | None, ...]) -> None:
+        """Write beside each band what the technician said of it."""
+        self._decisions = decisions
         self._show_bands()
 
     def single_out(self, record: str | None, time: Interval | None) -> None:
@@ -202,6 +224,10 @@ class TrackView(Pane):
         self._band_item.setZValue(-10)
         self._arm_line = UprightLine()
         self._box.hold(self._band_item, self._band_labels, self._lines, self._drag, self._arm_line, self._arm)
+        self.marks = MarkLayer(self)
+        self.marks.snap_span = _tidy
+        self.marks.add_plot(self._box)
+        self._box.asked.connect(self._ask)
         self._count_box.hold(self._counts)
         for box in (self._box, self._count_box):
             box.zoomed.connect(self._zoom)
@@ -228,16 +254,19 @@ class TrackView(Pane):
         return [i for i, band in enumerate(self._bands) if survey is not None and band.track is survey.role]
 
     def _show_bands(self) -> None:
-        stretches = tuple(
-            Stretch(
-                self._bands[i].travel,
-                strong=i == self._chosen_band,
-                label=f"{travel(self._bands[i].travel)} · {in_words(self._bands[i].confidence)}",
-            )
-            for i in self._on_this_track()
-        )
         for item in (self._band_item, self._band_labels):
-            item.show_stretches(stretches)
+            item.show_stretches(self.stretches)
+
+    def _stretch(self, index: int) -> Stretch:
+        """A band as it was found, with what was said of it; one that was dismissed loses its hatching."""
+        band = self._bands[index]
+        decision = self._decisions[index] if index < len(self._decisions) else None
+        parts = [said(travel(band.travel)), said(in_words(band.confidence))]
+        if decision is not None:
+            parts.append(choice_name(decision.choice))
+        hatched = decision is None or decision.choice is not Choice.DISMISSED
+        chosen = index == self._chosen_band
+        return Stretch(band.travel, strong=chosen, label=" · ".join(parts), hatched=hatched)
 
     def _colour(self) -> None:
         palette = self._palette
@@ -252,6 +281,7 @@ class TrackView(Pane):
         for item in (self._band_item, self._band_labels):
             item.recolour(QColor(palette.band), QColor(palette.ink), QColor(palette.paper))
         self._drag.recolour(QColor(palette.choice), QColor(palette.ink), QColor(palette.paper))
+        self.marks.recolour(palette)
 
     def _zoom(self, factor: float, at: float) -> None:
         span = self._span
@@ -273,14 +303,31 @@ class TrackView(Pane):
             self.show_span(span)
 
     def _press(self, at: float, twice: bool) -> None:
-        # A narrow band deserves a target as wide as a finger's tremor.
-        reach = 0.006 * self._span.length
-        hits = [i for i in self._on_this_track() if self._bands[i].travel.widened(reach).contains(at)]
+        hits = self._bands_at(at)
         if twice and hits:
             self.band_opened.emit(hits[0])
-        elif not twice:
+        elif self.marks.press(at):
+            return
+        elif twice:
+            self.place_pressed.emit(at)
+        else:
             self.band_chosen.emit(hits[0] if hits else None)
 
+    def _ask(self, at: float, where: QPoint) -> None:
+        hits = self._bands_at(at)
+        self.asked.emit(at, hits[0] if hits else None, where)
+
+    def _bands_at(self, at: float) -> list[int]:
+        """Bands under a place; a narrow one deserves a target as wide as a finger's tremor."""
+        reach = 0.006 * self._span.length
+        return [i for i in self._on_this_track() if self._bands[i].travel.widened(reach).contains(at)]
+
     def _hover(self, position: QPointF | None) -> None:
+        self.marks.hover(position)
         inside = position is not None and self._box.covers(position)
         self.pointed.emit(self._box.x_at(position) if inside and position is not None else None)
+
+
+def _tidy(span: Interval) -> Interval:
+    """A stretch of travel with edges in tenths of a per cent: finer than the bins that it is judged by."""
+    return Interval(round(span.start, 1), round(span.stop, 1))

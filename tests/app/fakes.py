@@ -38,6 +38,7 @@ class FakeOpened:
 
     def __init__(self, capture: Capture) -> None:
         self.capture = capture
+        self.assumptions: tuple[str, ...] = ()
         self.closed = 0
 
     def __enter__(self) -> FakeOpened:

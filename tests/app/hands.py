@@ -13,24 +13,35 @@ from app.main_window import Window
 
 
 def _mouse(
-    widget: QWidget, kind: QMouseEvent.Type, at: QPoint, button: Qt.MouseButton, held: Qt.MouseButton
+    widget: QWidget,
+    kind: QMouseEvent.Type,
+    at: QPoint,
+    button: Qt.MouseButton,
+    held: Qt.MouseButton,
+    keys: Qt.KeyboardModifier = Qt.KeyboardModifier.NoModifier,
 ) -> None:
     """A mouse event with buttons held, which `QTest.mouseMove` cannot say."""
     spot = QPointF(at)
-    event = QMouseEvent(kind, spot, widget.mapToGlobal(spot), button, held, Qt.KeyboardModifier.NoModifier)
+    event = QMouseEvent(kind, spot, widget.mapToGlobal(spot), button, held, keys)
     QApplication.sendEvent(widget, event)
 
 
-def drag(widget: QWidget, start: QPoint, stop: QPoint, steps: int = 8) -> None:
-    """Press the left button, move, and let go."""
+def drag(
+    widget: QWidget,
+    start: QPoint,
+    stop: QPoint,
+    steps: int = 8,
+    held: Qt.KeyboardModifier = Qt.KeyboardModifier.NoModifier,
+) -> None:
+    """Press the left button, move, and let go; perhaps with a key held."""
     left, none = Qt.MouseButton.LeftButton, Qt.MouseButton.NoButton
     _mouse(widget, QMouseEvent.Type.MouseMove, start, none, none)
-    _mouse(widget, QMouseEvent.Type.MouseButtonPress, start, left, left)
+    _mouse(widget, QMouseEvent.Type.MouseButtonPress, start, left, left, held)
     for step in range(1, steps + 1):
         at = start + (stop - start) * (step / steps)
-        _mouse(widget, QMouseEvent.Type.MouseMove, at, none, left)
+        _mouse(widget, QMouseEvent.Type.MouseMove, at, none, left, held)
         QTest.qWait(2)
-    _mouse(widget, QMouseEvent.Type.MouseButtonRelease, stop, left, none)
+    _mouse(widget, QMouseEvent.Type.MouseButtonRelease, stop, left, none, held)
 
 
 def point(widget: QWidget, at: QPoint) -> None:

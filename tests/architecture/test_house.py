@@ -64,7 +64,16 @@ def test_analysis_never_loads_qt_nor_the_app() -> None:
 
 @pytest.mark.parametrize(
     "module",
-    ["app.command_line", "app.analysing", "app.demonstration", "app.verifying", "app.window", "app.pictures"],
+    [
+        "app.command_line",
+        "app.analysing",
+        "app.demonstration",
+        "app.verifying",
+        "app.window",
+        "app.pictures",
+        "app.reporting.errand",
+        "app.reporting.html",
+    ],
 )
 def test_the_command_line_loads_no_qt_until_the_window_opens(module: str) -> None:
     qt = "('PySide6', 'shiboken6', 'pyqtgraph')"

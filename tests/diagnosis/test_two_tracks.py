@@ -126,3 +126,25 @@ def test_two_sound_tracks_are_found_sound(which: int) -> None:
     assert found.verdict.code is VerdictCode.NO_FAULT_FOUND
     assert not [item for item in found.bands if item.confidence >= 0.5]
     assert all(item.code != "position_from_other_track" for item in found.evidence)
+
+
+def test_two_sensors_of_one_axle_do_not_speak_for_one_another() -> None:
+    capture, _ = simulate(_visit(1), (1, 0))
+    places = {Role.SIGNAL: "rear left", Role.SECOND_SIGNAL: "rear right"}
+    told = replace(
+        capture,
+        records=tuple(
+            replace(
+                record,
+                channels=tuple(
+                    replace(item, attributes={"mounting": places[item.role]}) if item.role in places else item
+                    for item in record.channels
+                ),
+            )
+            for record in capture.records
+        ),
+    )
+    found = examine(told)
+    assert all(item.code != "position_from_other_track" for item in found.evidence)
+    assert all(item.code != "independent_linearity" for item in found.checks)
+    assert [item.travel for item in found.bands] == [item.travel for item in examine(_alone(capture)).bands]

@@ -10,13 +10,20 @@ import pikepdf
 import pytest
 from pypdf import PdfReader
 
+from analysis.errors import WornbandError
 from analysis.reports.pages import Pages, Workshop
+from analysis.reports.subject import Subject
+from analysis.reports.whole_report import whole_report
 from analysis.review.job import Job, Photo
-from app.reporting.layout import Paper, lay_out
+from analysis.review.model import Review
+from app.reporting.languages import report_language
+from app.reporting.layout import Paper, _shared, lay_out
 from app.reporting.materials import gather
 from app.reporting.pdf import report_pdf
 from app.reporting.placed import UNITS_A_MM, Line
+from app.window import application
 from tests.reporting.examples import ODD, odd_job, pages, photo
+from tests.reports.examples import CAPTURE, findings
 
 NOWHERE = Path("nowhere")
 
@@ -102,6 +109,34 @@ def test_words_are_parted_by_spaces() -> None:
     assert "Test report: Ride height sensor" in text
 
 
+def test_the_report_speaks_german_and_says_so() -> None:
+    application()
+    subject = Subject(CAPTURE, findings(), review=Review())
+    made = whole_report(subject, language=report_language("de"), today="2026-04-14")
+    data = pdf(made)
+    text = words(data)
+    with pikepdf.open(io.BytesIO(data)) as file:
+        assert str(file.Root.Lang) == "de"
+    for sentence in (
+        "Was wir empfehlen",
+        "41,9–47,7",
+        "12,6 ± 3,0 mV",
+        "tail drops overnight",
+        "Blatt 1 ",
+    ):
+        assert sentence in text, sentence
+    for sentence in ("What we recommend", "Record", "Checks", "very likely"):
+        assert sentence not in text, sentence
+
+
+def test_no_word_of_a_heads_row_is_broken() -> None:
+    assert _shared(100.0, (1.0, 1.0), (30.0, 20.0)) == [50.0, 50.0]
+    wide = _shared(100.0, (1.0, 9.0), (30.0, 20.0))
+    assert wide == pytest.approx([30.0, 70.0])
+    assert sum(_shared(100.0, (1.0, 5.0, 4.0), (30.0, 20.0, 39.0))) == pytest.approx(100.0)
+    assert _shared(100.0, (1.0, 1.0), (80.0, 40.0)) == [50.0, 50.0]
+
+
 def test_page_one_is_one_sheet_and_the_evidence_begins_on_the_next() -> None:
     reader = PdfReader(io.BytesIO(pdf(pages())))
     assert "What we recommend" in reader.pages[0].extract_text()
@@ -159,6 +194,15 @@ def test_notes_longer_than_a_sheet_go_on_over_the_next() -> None:
     assert len(PdfReader(io.BytesIO(data)).pages) >= 4
 
 
+def test_a_page_one_that_goes_on_over_the_next_sheet_still_says_who_made_it(tmp_path: Path) -> None:
+    photo(tmp_path / "logo.png", 300, 100)
+    job = Job(notes="\n".join(f"note {number}" for number in range(300)))
+    data = pdf(pages(job, Workshop("Invented Garage", ("Some Street 1",), str(tmp_path / "logo.png"))))
+    assert "Invented Garage" in PdfReader(io.BytesIO(data)).pages[0].extract_text()
+    with pikepdf.open(io.BytesIO(data)) as file:
+        assert images(file) == 1
+
+
 def test_a_cell_taller_than_a_sheet_is_printed_whole() -> None:
     job = Job(facts={"earlier_repairs": "word " * 6000})
     assert words(pdf(pages(job))).replace(" ", "").count("word") == 6000
@@ -180,6 +224,13 @@ def test_a_huge_logo_is_made_small(tmp_path: Path) -> None:
     image = made.images[str(tmp_path / "logo.png")]
     assert max(image.width, image.height) <= 1600
     assert len(pdf(pages(workshop=Workshop("Invented Garage", logo=str(tmp_path / "logo.png"))))) < 2_000_000
+
+
+def test_a_computer_without_fonts_is_told_what_to_install(monkeypatch: pytest.MonkeyPatch) -> None:
+    made = gather(pages(), NOWHERE)
+    monkeypatch.setattr("app.reporting.layout.QFontDatabase.families", list)
+    with pytest.raises(WornbandError, match="no font to print with; install one"):
+        lay_out(made)
 
 
 def test_a_folder_in_place_of_a_logo_is_left_out(tmp_path: Path) -> None:

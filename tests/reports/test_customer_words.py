@@ -13,6 +13,7 @@ from analysis.reports import consequences
 from analysis.reports.confidence import Grade
 from analysis.reports.customer_page import amount, customer_page, program_words
 from analysis.reports.customer_words import (
+    ALSO_ASKED,
     NEEDED,
     Kind,
     capped_grade,
@@ -69,6 +70,18 @@ def test_one_thing_not_shown_takes_very_likely_away_and_is_said(code: VerdictCod
         made = shown(code, 0.99, **{name: State.NOT_SHOWN})
         assert customer_sentence(made).startswith("Probably "), name
         assert f"Statement {name}." in not_shown(made)
+
+
+@pytest.mark.parametrize("code", list(ALSO_ASKED))
+def test_what_looks_alike_and_was_not_ruled_out_takes_very_likely_away(code: VerdictCode) -> None:
+    for name in ALSO_ASKED[code]:
+        made = shown(code, 0.99, **{name: State.NOT_SHOWN})
+        assert customer_sentence(made).startswith("Probably "), name
+        assert f"Statement {name}." in not_shown(made)
+        assert "Replace the position sensor" in consequences.recommended(made)
+    said = repr(evidence_page(Subject(CAPTURE, made)).blocks)
+    assert "likely, for want of something that was not shown (99 in 100 by what was recorded)" in said
+    assert "very likely (99 in 100)" not in said
 
 
 @pytest.mark.parametrize("code", [code for code in FAULTS if len(NEEDED[code]) > 1])

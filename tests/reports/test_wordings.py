@@ -16,10 +16,10 @@ from analysis.diagnosis.findings import Findings
 from analysis.diagnosis.serialise import findings_object
 from analysis.errors import CaptureError
 from analysis.reports.cautions import cautions
+from analysis.reports.customer_words import customer_sentence
 from analysis.reports.document import Report
 from analysis.reports.findings_report import band_sentence, findings_report
 from analysis.reports.quantities import NO_VALUE
-from analysis.reports.verdicts import customer_sentence
 from analysis.wording import Language, Wording
 
 SAMPLES = sorted((Path(__file__).resolve().parents[2] / "sample_captures").glob("*.h5"))

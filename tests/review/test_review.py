@@ -11,9 +11,10 @@ from hypothesis import strategies as st
 
 from analysis.captures import layout
 from analysis.captures.fingerprint import file_sha256
+from analysis.captures.model import ArraySource, Capture, Channel, Record, Role, Scaling
 from analysis.captures.verification import Match, verify_capture
 from analysis.captures.writing import write_capture
-from analysis.errors import ReviewError
+from analysis.errors import Cancelled, ReviewError
 from analysis.intervals import Interval
 from analysis.review.model import (
     Choice,
@@ -24,14 +25,36 @@ from analysis.review.model import (
     TravelSpan,
     decided,
     moved,
+    new_id,
+    place_of,
     relabelled,
     with_decision,
     with_marker,
+    with_note,
     without,
     without_decision,
 )
-from analysis.review.readings import read_point, read_time_span, read_travel, snapped, snapped_moment
-from analysis.review.sidecar import ChangedReviewError, read_sidecar, write_aside, write_sidecar
+from analysis.review.readings import (
+    MOST_SAMPLES,
+    PointReading,
+    SpanReadings,
+    TravelReadings,
+    read_point,
+    read_time_span,
+    read_travel,
+    readings_of,
+    snapped,
+    snapped_moment,
+)
+from analysis.review.sidecar import (
+    ChangedReviewError,
+    is_changed,
+    put_elsewhere,
+    read_again,
+    read_sidecar,
+    write_aside,
+    write_sidecar,
+)
 from analysis.review.stored import NewerReviewError, parse_review, review_text
 from tests.app.fakes import BAND, worn_capture, worn_findings
 
@@ -215,3 +238,111 @@ def test_what_another_program_wrote_is_never_silently_overwritten(capture_path: 
     write_sidecar(ours, mine, over_changes=True)
     assert (capture_path.parent / "worn.review.kept-2.json").read_bytes() == there
     assert read_sidecar(capture_path).review == mine
+
+
+def test_ids_of_new_markers_never_meet() -> None:
+    assert len({new_id() for _ in range(2000)}) == 2000
+
+
+def test_a_note_changes_the_note_alone() -> None:
+    before = with_marker(with_marker(Review(), POINT), replace(POINT, marker_id="b"))
+    after = with_note(before, "a", "loose plug?")
+    assert after.marker("a") == replace(POINT, note="loose plug?")
+    assert after.marker("b") == before.marker("b")
+    with pytest.raises(ValueError, match="no marker"):
+        with_note(before, "c", "nobody")
+
+
+def test_every_kind_of_marker_says_where_it_is_and_can_be_moved_there_again() -> None:
+    track = worn_findings().surveys[0].role
+    span, stretch = Interval(1.0, 2.0), Interval(40.0, 48.0)
+    for marker, place in (
+        (POINT, 1.25),
+        (SpanMarker("s", "004", span), span),
+        (TravelSpan("t", track, stretch), stretch),
+    ):
+        assert place_of(marker) == place
+        review = with_marker(Review(), marker)
+        assert moved(review, marker.marker_id, place_of(marker)) == review
+
+
+def test_readings_go_by_the_kind_of_marker() -> None:
+    capture, findings = worn_capture(), worn_findings()
+    band = findings.bands[0]
+    point = readings_of(POINT, capture, None)
+    assert isinstance(point, PointReading)
+    assert point == read_point(capture.record("004"), POINT.time_s)
+    span = readings_of(SpanMarker("s", "002", Interval(0.5, 1.0)), capture, None)
+    assert isinstance(span, SpanReadings)
+    assert span == read_time_span(capture.record("002"), Interval(0.5, 1.0))
+    travel = readings_of(TravelSpan("t", band.track, band.travel), capture, findings)
+    assert isinstance(travel, TravelReadings)
+    assert travel.band.noisy_passes == band.noisy_passes
+
+
+def test_a_marker_whose_record_or_track_is_not_there_reads_nothing() -> None:
+    capture, findings = worn_capture(), worn_findings()
+    assert readings_of(replace(POINT, record="gone"), capture, findings) is None
+    assert readings_of(TravelSpan("t", Role.SECOND_SIGNAL, Interval(1.0, 2.0)), capture, findings) is None
+    assert readings_of(TravelSpan("t", Role.SIGNAL, Interval(1.0, 2.0)), capture, None) is None
+
+
+def test_reading_a_span_can_be_stopped_between_two_channels() -> None:
+    def stop(done: float) -> None:
+        if done > 0.0:
+            raise Cancelled("enough")
+
+    with pytest.raises(Cancelled):
+        readings_of(SpanMarker("s", "002", Interval(0.5, 1.0)), worn_capture(), None, stop)
+
+
+def test_a_span_that_would_take_seconds_to_read_is_counted_and_not_read() -> None:
+    source = ArraySource(np.zeros(MOST_SAMPLES + 2, dtype=np.int16))
+    record = Record("1", 1e-4, (Channel("a", None, source, Scaling(scale_factor=0.001)),))
+    capture = Capture("id", (record,))
+    whole = readings_of(SpanMarker("s", "1", Interval(0.0, 1e6)), capture, None)
+    assert isinstance(whole, SpanReadings)
+    assert whole.too_long
+    assert [reading for _, reading in whole.channels] == [None]
+    assert whole.count == MOST_SAMPLES + 2
+
+
+def test_where_the_folder_takes_no_file_the_review_is_found_in_the_spare_one(
+    capture_path: Path, tmp_path: Path
+) -> None:
+    spare = tmp_path / "own"
+    first = read_sidecar(capture_path, spare_folder=spare)
+    assert not spare.exists()  # looking makes no folder
+    assert first.spare is not None
+    spare.mkdir()
+    review = with_marker(first.review, POINT)
+    written = write_sidecar(put_elsewhere(first, first.spare), review)
+    again = read_sidecar(capture_path, spare_folder=spare)
+    assert (again.review, again.path) == (review, written.path)
+    assert read_sidecar(capture_path).review.markers == ()
+    # What lies beside the capture comes first.
+    write_sidecar(read_sidecar(capture_path), with_marker(first.review, replace(POINT, label="beside")))
+    assert read_sidecar(capture_path, spare_folder=spare).review.markers[0].label == "beside"
+
+
+def test_what_lies_where_a_review_is_put_is_kept_aside(capture_path: Path, tmp_path: Path) -> None:
+    target = tmp_path / "elsewhere.json"
+    target.write_text("somebody's shopping list")
+    moved_there = put_elsewhere(read_sidecar(capture_path), target)
+    write_sidecar(moved_there, with_marker(moved_there.review, POINT))
+    assert (tmp_path / "elsewhere.kept-1.json").read_text() == "somebody's shopping list"
+
+
+def test_a_change_is_seen_and_read_again(capture_path: Path) -> None:
+    fresh = read_sidecar(capture_path)
+    ours = write_sidecar(fresh, with_marker(fresh.review, POINT))
+    assert not is_changed(ours)
+    theirs = read_sidecar(capture_path)
+    write_sidecar(theirs, with_marker(theirs.review, replace(POINT, marker_id="b")))
+    assert is_changed(ours)
+    again = read_again(ours)
+    assert [item.marker_id for item in again.review.markers] == ["a", "b"]
+    assert not is_changed(again)
+    layout.review_path(capture_path).unlink()
+    assert is_changed(again)
+    assert read_again(again).review.markers == ()

@@ -1,0 +1,158 @@
+"""Marks that the technician placed on an axis: a diamond on the samples, or brackets round a stretch.
+
+They are told apart by their shape and by what is filled, never by colour alone.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen, QPolygonF, QTransform
+from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
+
+from app.drawing.canvas import Drawing
+
+DIAMOND_PX = 5.0
+_BRACKET_PX = 7.0
+_FOOT_PX = 3.0
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """One mark on an axis.
+
+    Parameters
+    ----------
+    mark_id : str
+        How the review calls it.
+    start : float
+        Where it is, in the axis's unit.
+    stop : float or None
+        Where a stretch ends; None for a point.
+    label : str
+        Written beside it; empty for none.
+    chosen : bool
+        Drawn filled and firm.
+    fixed : bool
+        Not to be gripped: half placed yet.
+    quiet : bool
+        Its grips alone are drawn: something else shades it.
+    """
+
+    mark_id: str
+    start: float
+    stop: float | None = None
+    label: str = ""
+    chosen: bool = False
+    fixed: bool = False
+    quiet: bool = False
+
+
+class MarkItem(Drawing):
+    """The marks of one plot.
+
+    Parameters
+    ----------
+    labels : bool
+        Whether labels are written in this plot.
+    """
+
+    def __init__(self, labels: bool) -> None:
+        super().__init__()
+        self._labels = labels
+        self._marks: tuple[tuple[Mark, tuple[float, ...]], ...] = ()
+        self._colour, self._ink, self._paper = QColor("blue"), QColor("black"), QColor("white")
+        self.setZValue(40)
+
+    def show_marks(self, marks: tuple[tuple[Mark, tuple[float, ...]], ...]) -> None:
+        """Draw these, each with the heights of the samples that a point sits on."""
+        if marks != self._marks:
+            self._marks = marks
+            self.update()
+
+    def recolour(self, colour: QColor, ink: QColor, paper: QColor) -> None:
+        """Set the colours of the marks, of their labels and of the ground."""
+        self._colour, self._ink, self._paper = QColor(colour), QColor(ink), QColor(paper)
+        self.update()
+
+    def boundingRect(self) -> QRectF:
+        """Whatever the view shows: the item has no extent of its own."""
+        return self.shown_rect()
+
+    def viewRangeChanged(self) -> None:
+        """Called by pyqtgraph when x or y moved."""
+        self.prepareGeometryChange()
+
+    def paint(
+        self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
+    ) -> None:
+        """Draw in device pixels, so that the shapes keep their size at every zoom."""
+        to_device = painter.worldTransform()
+        view = to_device.mapRect(self.shown_rect())
+        painter.save()
+        try:
+            painter.setWorldTransform(QTransform())
+            painter.setClipRect(view.adjusted(-DIAMOND_PX, 0, DIAMOND_PX, 0))
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            for mark, heights in self._marks:
+                left = to_device.map(QPointF(mark.start, 0.0)).x()
+                right = left if mark.stop is None else to_device.map(QPointF(mark.stop, 0.0)).x()
+                if right < view.left() - DIAMOND_PX or left > view.right() + DIAMOND_PX:
+                    continue
+                if mark.stop is None:
+                    tops = [to_device.map(QPointF(mark.start, height)).y() for height in heights]
+                    self._point(painter, mark, left, tops, view)
+                else:
+                    self._stretch(painter, mark, left, right, view)
+                if self._labels and mark.label:
+                    self._write(painter, mark, 0.5 * (left + right), view)
+        finally:
+            painter.restore()
+
+    def _point(self, painter: QPainter, mark: Mark, x: float, tops: list[float], view: QRectF) -> None:
+        painter.setPen(self._pen(mark))
+        painter.drawLine(QPointF(x, view.top()), QPointF(x, view.bottom()))
+        painter.setPen(QPen(self._colour, 1.5))
+        painter.setBrush(self._colour if mark.chosen else self._paper)
+        for y in tops:
+            reach = DIAMOND_PX + (1 if mark.chosen else 0)
+            corners = ((0.0, -reach), (reach, 0.0), (0.0, reach), (-reach, 0.0))
+            painter.drawPolygon(QPolygonF([QPointF(x + right, y + down) for right, down in corners]))
+
+    def _stretch(self, painter: QPainter, mark: Mark, left: float, right: float, view: QRectF) -> None:
+        if not mark.quiet:
+            fill = QColor(self._colour)
+            fill.setAlphaF(0.16 if mark.chosen else 0.08)
+            painter.fillRect(QRectF(left, view.top(), right - left, view.height()), fill)
+            painter.setPen(self._pen(mark))
+            for x in (left, right):
+                painter.drawLine(QPointF(x, view.top()), QPointF(x, view.bottom()))
+            painter.drawLine(QPointF(left, view.bottom() - 1), QPointF(right, view.bottom() - 1))
+        if mark.fixed:
+            return
+        painter.setPen(QPen(self._colour, 2.5 if mark.chosen else 1.5))
+        middle = view.center().y()
+        for x, inward in ((left, 1.0), (right, -1.0)):
+            top, low = QPointF(x, middle - _BRACKET_PX), QPointF(x, middle + _BRACKET_PX)
+            foot = QPointF(inward * _FOOT_PX, 0.0)
+            painter.drawPolyline(QPolygonF([top + foot, top, low, low + foot]))
+
+    def _pen(self, mark: Mark) -> QPen:
+        colour = QColor(self._colour)
+        colour.setAlphaF(0.95 if mark.chosen else 0.7)
+        style = Qt.PenStyle.DashLine if mark.fixed else Qt.PenStyle.SolidLine
+        return QPen(colour, 1.5 if mark.chosen else 1.0, style)
+
+    def _write(self, painter: QPainter, mark: Mark, x: float, view: QRectF) -> None:
+        """Write the label at the foot of the plot, inside the view."""
+        metrics = QFontMetricsF(painter.font())
+        text = metrics.elidedText(mark.label, Qt.TextElideMode.ElideRight, 160.0)
+        width, height = metrics.horizontalAdvance(text) + 10, metrics.height() + 2
+        left = min(max(x - width / 2, view.left() + 1), view.right() - width - 1)
+        plate = QRectF(left, view.bottom() - height - 3, width, height)
+        painter.setPen(QPen(self._colour, 1))
+        painter.setBrush(self._colour if mark.chosen else self._paper)
+        painter.drawRoundedRect(plate, 3, 3)
+        painter.setPen(self._paper if mark.chosen else self._ink)
+        painter.drawText(plate, Qt.AlignmentFlag.AlignCenter, text)

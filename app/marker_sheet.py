@@ -1,0 +1,111 @@
+"""Markers as rows for the clipboard: a row for each marker and channel, numbers in SI units."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from PySide6.QtCore import QCoreApplication
+
+from analysis.intervals import Interval
+from analysis.reports.sheet import Cell
+from analysis.review.model import Marker, TravelSpan, place_of
+from analysis.review.readings import MarkerReadings, PointReading, SpanReadings, TravelReadings
+from analysis.signals.measurement import Reading, SpanReading
+from app.marker_words import kind_name
+from app.words import channel_name, role_name
+
+_FIGURES = ("mean_v", "rms_v", "minimum_v", "maximum_v", "peak_to_peak_v", "noise_v")
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("markers", text)
+
+
+def heads() -> tuple[str, ...]:
+    """What stands in each column."""
+    figures = (
+        _tr("Mean / V"),
+        _tr("RMS / V"),
+        _tr("Minimum / V"),
+        _tr("Maximum / V"),
+        _tr("Peak to peak / V"),
+        _tr("Noise / V"),
+    )
+    spread = _tr("± (k = 2) / V")
+    return (
+        _tr("Marker"),
+        _tr("Kind"),
+        _tr("Record or track"),
+        _tr("Begins"),
+        _tr("Ends"),
+        _tr("Unit"),
+        _tr("Channel"),
+        _tr("Samples"),
+        *(head for figure in figures for head in (figure, spread)),
+        _tr("Crossings"),
+        _tr("Broke up on"),
+        _tr("Worst / % of the applied voltage"),
+        _tr("Confidence"),
+        _tr("Note"),
+    )
+
+
+def rows(
+    markers: Sequence[Marker], readings: Mapping[str, MarkerReadings | None], records: Mapping[str, str]
+) -> list[tuple[Cell, ...]]:
+    """Heads, then a row for each marker and channel; what is not known is an empty cell.
+
+    Parameters
+    ----------
+    markers : sequence of Marker
+    readings : mapping of str to MarkerReadings
+        By the id of the marker; one that is not there yet leaves its cells empty.
+    records : mapping of str to str
+        What people call each record.
+    """
+    every: list[tuple[Cell, ...]] = [heads()]
+    for marker in markers:
+        every.extend(_rows_of(marker, readings.get(marker.marker_id), records))
+    return every
+
+
+def _rows_of(
+    marker: Marker, readings: MarkerReadings | None, records: Mapping[str, str]
+) -> list[tuple[Cell, ...]]:
+    front, nothing = _front(marker, records), (None,) * 4
+    if isinstance(readings, PointReading):
+        return [
+            (*front, channel_name(channel), 1, *_figures([one]), *nothing, marker.note)
+            for channel, one in readings.channels
+        ]
+    if isinstance(readings, SpanReadings):
+        return [
+            (*front, channel_name(channel), one.count if one else None, *_span(one), *nothing, marker.note)
+            for channel, one in readings.channels
+        ]
+    if isinstance(readings, TravelReadings):
+        band = readings.band
+        shown = (band.passes, band.noisy_passes, band.output_smoothness_percent, band.confidence)
+        return [(*front, role_name(band.track), None, *_figures([]), *shown, marker.note)]
+    return [(*front, None, None, *_figures([]), *nothing, marker.note)]
+
+
+def _front(marker: Marker, records: Mapping[str, str]) -> tuple[Cell, ...]:
+    place = place_of(marker)
+    start, stop = (place.start, place.stop) if isinstance(place, Interval) else (place, None)
+    if isinstance(marker, TravelSpan):
+        return marker.label, kind_name(marker), role_name(marker.track), start, stop, "%"
+    record = records.get(marker.record, marker.record)
+    return marker.label, kind_name(marker), record, start, stop, "s"
+
+
+def _span(reading: SpanReading | None) -> list[Cell]:
+    return _figures([getattr(reading, name) for name in _FIGURES] if reading is not None else [])
+
+
+def _figures(readings: Sequence[Reading | None]) -> list[Cell]:
+    """Value and expanded uncertainty of each figure, in volts; as many cells as there are heads."""
+    cells: list[Cell] = []
+    for item in readings:
+        cells += [item.value, item.expanded_uncertainty] if item is not None else [None, None]
+    return cells + [None] * (2 * len(_FIGURES) - len(cells))

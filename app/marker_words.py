@@ -1,0 +1,197 @@
+"""Markers and what they read, in words and figures: for the table, for the clipboard, for a screen reader."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import TypeVar
+
+from PySide6.QtCore import QCoreApplication
+
+from analysis.captures.model import Channel
+from analysis.diagnosis.findings import Band
+from analysis.reports.confidence import grade_words, in_words
+from analysis.reports.quantities import NO_VALUE, number, volts
+from analysis.review.model import Marker, PointMarker, SpanMarker
+from analysis.review.readings import (
+    MOST_SAMPLES,
+    MarkerReadings,
+    PointReading,
+    SpanReadings,
+    TravelReadings,
+)
+from analysis.signals.measurement import Reading, SpanReading
+from app.drawing.numbers import duration, percent, seconds
+from app.drawing.numbers import volts as level
+from app.language import said
+from app.readings import in_role_order
+from app.words import channel_name, role_name
+
+_T = TypeVar("_T")
+
+_MILLIVOLTS_BELOW_V = 0.1005
+
+
+@dataclass(frozen=True, slots=True)
+class Grid:
+    """Readings as a table.
+
+    Parameters
+    ----------
+    columns : tuple of str
+        Heads of the columns.
+    rows : tuple of (str, tuple of str)
+        Head and cells of each row.
+    remark : str
+        What is to be known of the figures; may be empty.
+    """
+
+    columns: tuple[str, ...]
+    rows: tuple[tuple[str, tuple[str, ...]], ...]
+    remark: str = ""
+
+
+NOTHING = Grid((), ())
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("markers", text)
+
+
+def kind_name(marker: Marker) -> str:
+    """What sort of marker it is."""
+    if isinstance(marker, PointMarker):
+        return _tr("Point")
+    return _tr("Span") if isinstance(marker, SpanMarker) else _tr("Travel")
+
+
+def where(marker: Marker, records: Mapping[str, str]) -> str:
+    """Where it is: record and time, or travel; `records` gives what people call each record."""
+    if isinstance(marker, PointMarker):
+        return f"{records.get(marker.record, marker.record)} · {seconds(marker.time_s, 1e-3)}"
+    if isinstance(marker, SpanMarker):
+        digits = min(max(2 - math.floor(math.log10(max(marker.time.length, 1e-6))), 2), 6)
+        span = f"{_figure(marker.time.start, digits)}–{_figure(marker.time.stop, digits)} s"
+        return f"{records.get(marker.record, marker.record)} · {span}"
+    return f"{_figure(marker.travel.start, 1)}–{percent(marker.travel.stop, 1)}"
+
+
+def brief(marker: Marker, readings: MarkerReadings | None) -> str:
+    """The one figure that says most; a dash where nothing is read yet, or nothing can be."""
+    if isinstance(readings, TravelReadings):
+        return said(grade_words(readings.band.confidence))
+    if isinstance(readings, SpanReadings):
+        return duration(readings.time.length)
+    if isinstance(readings, PointReading):
+        first = next((item for _, item in _in_order(readings.channels) if item is not None), None)
+        return level(first.value) if first is not None else NO_VALUE
+    return NO_VALUE
+
+
+def grid(readings: MarkerReadings | None) -> Grid:
+    """Everything that a marker reads."""
+    if isinstance(readings, PointReading):
+        return _point_grid(readings)
+    if isinstance(readings, SpanReadings):
+        return _span_grid(readings)
+    return _travel_grid(readings) if isinstance(readings, TravelReadings) else NOTHING
+
+
+def with_uncertainty(reading: Reading, millivolts: bool | None = None, unit: bool = True) -> str:
+    """A reading with its expanded uncertainty (k = 2) in the digits that a glance takes in.
+
+    JCGM 100 (7.2.6) lets one or two digits of an uncertainty count: two are given where the first is a 1.
+    """
+    if not math.isfinite(reading.value):
+        return _tr("not known")
+    small = abs(reading.value) < _MILLIVOLTS_BELOW_V if millivolts is None else millivolts
+    scale, name = (1e3, "mV") if small else (1.0, "V")
+    value, spread = reading.value * scale, reading.expanded_uncertainty * scale
+    digits = _digits(spread) if spread > 0.0 else (1 if small else 3)
+    figures = (
+        f"{_figure(value, digits)} ± {_figure(spread, digits)}" if spread > 0.0 else _figure(value, digits)
+    )
+    return f"{figures} {name}" if unit else figures
+
+
+def _figure(value: float, digits: int) -> str:
+    """Fixed digits, in the window's way of writing numbers."""
+    return said(number(value, digits))
+
+
+def _digits(spread: float) -> int:
+    """Digits after the point that an uncertainty leaves."""
+    first = math.floor(math.log10(spread))
+    return min(max((1 if spread < 2.0 * 10.0**first else 0) - first, 0), 5)
+
+
+def _in_order(channels: tuple[tuple[Channel, _T], ...]) -> list[tuple[Channel, _T]]:
+    """As channels are always shown: tracks first, whatever the file's order."""
+    read = {channel.name: item for channel, item in channels}
+    return [(channel, read[channel.name]) for channel in in_role_order(tuple(item for item, _ in channels))]
+
+
+def _point_grid(readings: PointReading) -> Grid:
+    rows = tuple(
+        (channel_name(channel), (with_uncertainty(item) if item is not None else _tr("missing"),))
+        for channel, item in _in_order(readings.channels)
+    )
+    return Grid((_tr("Reads"),), rows, _remark([item for _, item in readings.channels]))
+
+
+def _span_grid(readings: SpanReadings) -> Grid:
+    if readings.too_long:
+        text = _tr("Longer than {count} million samples: shorten the span to have it read.")
+        return Grid((), (), text.format(count=MOST_SAMPLES // 1_000_000))
+    read = [(channel, item) for channel, item in _in_order(readings.channels) if item is not None]
+    small = {id(item): item.maximum_v.value < _MILLIVOLTS_BELOW_V for _, item in read}
+    names = (
+        (_tr("Mean"), "mean_v"),
+        (_tr("RMS"), "rms_v"),
+        (_tr("Minimum"), "minimum_v"),
+        (_tr("Maximum"), "maximum_v"),
+        (_tr("Peak–peak"), "peak_to_peak_v"),
+        (_tr("Noise, mV"), "noise_v"),
+    )
+    rows = tuple(
+        (head, tuple(_cell(item, field, small[id(item)]) for _, item in read)) for head, field in names
+    )
+    counts = (_tr("Samples"), tuple(str(item.count) for _, item in read))
+    columns = tuple(f"{channel_name(channel)}, {'mV' if small[id(item)] else 'V'}" for channel, item in read)
+    return Grid(columns, (*rows, counts), _remark([item.mean_v for _, item in read]))
+
+
+def _cell(item: SpanReading, field: str, millivolts: bool) -> str:
+    reading: Reading = getattr(item, field)
+    # Noise is millivolts whatever the level is.
+    text = with_uncertainty(reading, millivolts or field == "noise_v", unit=False)
+    below = field == "noise_v" and item.resolution_limited and math.isfinite(reading.value)
+    return f"< {text.split(' ')[0]}" if below else text
+
+
+def _travel_grid(readings: TravelReadings) -> Grid:
+    band = readings.band
+    rows = [(_tr("A band here"), said(in_words(band.confidence))), *_band_rows(band)]
+    if band.passes:
+        share = f"{_figure(100 * readings.share.start, 0)}–{percent(100 * readings.share.stop, 0)}"
+        rows.append((_tr("Share, 95 %"), share))
+    remark = "" if band.passes else _tr("No crossing visited it: it is not rated.")
+    return Grid((role_name(band.track),), tuple((head, (cell,)) for head, cell in rows), remark)
+
+
+def _band_rows(band: Band) -> list[tuple[str, str]]:
+    broke = _tr("{noisy} of {passes} crossings").format(noisy=band.noisy_passes, passes=band.passes)
+    rows = [(_tr("Breaks up on"), broke), (_tr("Worst"), percent(band.output_smoothness_percent, 1))]
+    return [*rows, (_tr("Voltage"), said(volts(band.volts)))] if band.volts.length > 0 else rows
+
+
+def _remark(readings: list[Reading | None]) -> str:
+    known = [item.accuracy_known for item in readings if item is not None]
+    if not known:
+        return ""
+    return (
+        _tr("±: k = 2")
+        if all(known)
+        else _tr("±: k = 2, without the recorder's accuracy, which is not stated")
+    )

@@ -1,0 +1,227 @@
+"""The review at work in a window: keeper, file, markers and decisions, and the actions that speak to them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QEvent, QObject, QPoint
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
+
+from analysis.captures.replacing import replaced_at_the_end
+from analysis.errors import WornbandError
+from analysis.reports.sheet import csv_text, tabbed_text
+from analysis.review.model import PointMarker
+from app.decision_desk import DecisionDesk
+from app.marker_desk import MarkerDesk
+from app.marker_sheet import rows
+from app.review_file import ReviewFile
+from app.review_keeper import ReviewKeeper
+from app.review_specs import REVIEW_SPECS
+from app.trouble import sentence
+from app.words import record_names
+
+if TYPE_CHECKING:
+    from app.main_window import Window
+
+
+class ReviewDesk(QObject):
+    """Everything of the review that a window has.
+
+    Parameters
+    ----------
+    window : Window
+        With its page, session and actions made.
+    keeper : ReviewKeeper
+        Of the open review; what is entered for the report goes to it too.
+    """
+
+    def __init__(self, window: Window, keeper: ReviewKeeper) -> None:
+        super().__init__(window)
+        self._window = window
+        self.keeper = keeper
+        self.file = ReviewFile(self.keeper, window.jobs, window.session.tools.read_review, self)
+        self.decisions = DecisionDesk(window, self.keeper)
+        self.markers = MarkerDesk(window, self.keeper, self.decisions)
+        self._conflict_told = False
+        self._follow()
+        window.actions_by_name.connect(self._handlers())
+        window.installEventFilter(self)
+        self._show_enabled()
+
+    def close(self) -> None:
+        """Save at once, and let the file go."""
+        self.file.leave()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802 - Qt's own name
+        """Look at the file when the technician comes back to the window."""
+        if event.type() == QEvent.Type.WindowActivate:
+            self.keeper.look()
+        return super().eventFilter(watched, event)
+
+    def _follow(self) -> None:
+        window, page = self._window, self._window.page
+        window.session.capture_changed.connect(self._take_capture)
+        window.session.findings_changed.connect(self._take_findings)
+        self.keeper.changed.connect(self._show)
+        self.keeper.standing_changed.connect(self._show_standing)
+        self.keeper.problem.connect(self._complain)
+        self.file.problem.connect(page.problem_bar.show_problem)
+        self.markers.reader.problem.connect(page.problem_bar.show_problem)
+        for changed in (self.keeper.stack.indexChanged, self.keeper.stack.cleanChanged):
+            changed.connect(self._show_enabled)
+        window.focus.target_changed.connect(self._show_enabled)
+        window.focus.record_changed.connect(self._show_enabled)
+        window.pages.currentChanged.connect(self._show_enabled)
+        window.circle.empty_pressed.connect(self.markers.mark_moment)
+        page.trace.asked.connect(self._ask_in_trace)
+        page.track.asked.connect(self._ask_on_track)
+        self.markers.shown.connect(self._show_enabled)
+
+    def _handlers(self) -> dict[str, Callable[[], object]]:
+        keeper, markers, decisions = self.keeper, self.markers, self.decisions
+        return {
+            "undo": keeper.stack.undo,
+            "redo": keeper.stack.redo,
+            "mark": markers.mark,
+            "mark_span": markers.mark_span,
+            "mark_travel": markers.mark_travel,
+            "next_marker": lambda: markers.step(1),
+            "previous_marker": lambda: markers.step(-1),
+            "go_to_marker": markers.zoom,
+            "marker_here": markers.move_here,
+            "begin_here": lambda: markers.set_edge("start"),
+            "end_here": lambda: markers.set_edge("stop"),
+            "rename_marker": self._rename,
+            "note_marker": self._window.page.markers.edit_note,
+            "delete_marker": markers.delete,
+            "copy_markers": lambda: QGuiApplication.clipboard().setText(tabbed_text(self._rows())),
+            "copy_csv": lambda: QGuiApplication.clipboard().setText(csv_text(self._rows())),
+            "save_csv": self._save_csv,
+            "accept": decisions.accept,
+            "adjust": decisions.ask_for_edges,
+            "dismiss": decisions.dismiss,
+            "withdraw": decisions.withdraw,
+            "save_elsewhere": self._save_elsewhere,
+            "take_other": keeper.take_other,
+            "keep_own": keeper.keep_own,
+            "release": markers.drop,
+        }
+
+    # -- following ---------------------------------------------------------------------------
+
+    def _take_capture(self) -> None:
+        capture = self._window.session.capture
+        self.markers.reader.follow(capture, None)
+        self.markers.drop()
+        self.file.follow(capture)
+
+    def _take_findings(self) -> None:
+        self.markers.reader.follow(self._window.session.capture, self._window.session.findings)
+        self._show()
+
+    def _show(self) -> None:
+        self.decisions.show()
+        self.markers.show()
+        self._show_enabled()
+
+    def _show_standing(self) -> None:
+        """Take the question off the screen once it was answered; offer what can be done now."""
+        if self._conflict_told and not self.keeper.conflict:
+            self._window.page.problem_bar.hide()
+            self._conflict_told = False
+        self._show_enabled()
+
+    def _complain(self, said: str) -> None:
+        self._show_enabled()
+        self._conflict_told = self.keeper.conflict
+        names = ("take_other", "keep_own") if self.keeper.conflict else ("save_elsewhere",)
+        tools = tuple(self._window.page.button(name, text=True) for name in names)
+        self._window.page.problem_bar.show_problem(said, tools)
+
+    def _show_enabled(self) -> None:
+        """Offer only what can be done now, and say what would be undone."""
+        stack, window, chosen = self.keeper.stack, self._window, self.markers.chosen
+        some, band = bool(self.keeper.review.markers), self.decisions.band
+        said = self.decisions.decisions()[band] if band is not None else None
+        record = window.focus.record is not None
+        can = dict.fromkeys((name for name, *_ in REVIEW_SPECS), chosen is not None)
+        can |= dict.fromkeys(("mark", "mark_span", "mark_travel"), record)
+        can |= dict.fromkeys(("next_marker", "previous_marker", "copy_markers", "copy_csv", "save_csv"), some)
+        can |= dict.fromkeys(("accept", "adjust", "dismiss"), band is not None)
+        can |= dict.fromkeys(("take_other", "keep_own"), self.keeper.conflict)
+        can["marker_here"] = isinstance(chosen, PointMarker)
+        can["begin_here"] = can["end_here"] = not can["marker_here"] and (
+            chosen is not None or band is not None
+        )
+        can["withdraw"] = said is not None
+        can["save_elsewhere"] = self.keeper.path is not None
+        can["undo"], can["redo"] = stack.canUndo(), stack.canRedo()
+        in_review = window.pages.currentWidget() is window.page
+        for name, possible in can.items():
+            everywhere = name in ("undo", "redo", "save_elsewhere", "take_other", "keep_own")
+            window.actions_by_name[name].setEnabled(possible and (in_review or everywhere))
+        self._say(("undo", self.tr("Undo"), stack.undoText()), ("redo", self.tr("Redo"), stack.redoText()))
+        window.page.track_tools(window.focus.band is not None)
+
+    def _say(self, *texts: tuple[str, str, str]) -> None:
+        for name, plain, what in texts:
+            self._window.actions_by_name[name].setText(f"{plain}: {what}" if what else plain)
+
+    # -- actions that ask --------------------------------------------------------------------
+
+    def _rename(self) -> None:
+        marker = self.markers.chosen
+        if marker is not None:
+            self._window.page.markers.edit_label(marker.marker_id)
+
+    def _rows(self) -> list[tuple[str | float | int | None, ...]]:
+        markers, capture = self.keeper.review.markers, self._window.session.capture
+        readings = {item.marker_id: self.markers.reader.reading(item) for item in markers}
+        return rows(markers, readings, record_names(capture) if capture is not None else {})
+
+    def _save_csv(self) -> None:
+        chosen = self._ask_path(self.tr("Save the markers"), ".markers.csv", self.tr("CSV (*.csv)"))
+        if chosen is None:
+            return
+        try:
+            with replaced_at_the_end(chosen, WornbandError) as temporary:
+                # With a byte order mark: without one spreadsheets take UTF-8 for something else.
+                temporary.write_text(csv_text(self._rows()), encoding="utf-8-sig", newline="")
+        except WornbandError as error:
+            said = sentence(error, self.tr("Saving the markers"))
+            self._window.page.problem_bar.show_problem(said)
+
+    def _save_elsewhere(self) -> None:
+        kinds = self.tr("Reviews (*.json)")
+        chosen = self._ask_path(self.tr("Save the review elsewhere"), ".review.json", kinds)
+        if chosen is not None:
+            self._window.page.problem_bar.hide()
+            self.keeper.save_elsewhere(chosen)
+
+    def _ask_path(self, title: str, ending: str, kinds: str) -> Path | None:
+        capture = self._window.session.capture
+        stem = capture.path.stem if capture is not None and capture.path is not None else "capture"
+        beside = str(Path.home() / (stem + ending))
+        chosen, _ = QFileDialog.getSaveFileName(self._window, title, beside, kinds)
+        return Path(chosen) if chosen else None
+
+    def _ask_in_trace(self, at_s: float, where: QPoint) -> None:
+        self._window.focus.point(at_s)
+        self._offer(self._window.page.trace, ("mark", "mark_span", "mark_travel", "copy"), where)
+
+    def _ask_on_track(self, travel_percent: float, band: int | None, where: QPoint) -> None:
+        if band is None:
+            self._window.arm.drag_to(travel_percent)
+            self._offer(self._window.page.track, ("mark_travel", "mark", "mark_span"), where)
+            return
+        self._window.focus.choose_band(band)
+        self._offer(self._window.page.track, ("accept", "adjust", "dismiss", "withdraw"), where)
+
+    def _offer(self, parent: QWidget, names: tuple[str, ...], where: QPoint) -> None:
+        menu = QMenu(parent)
+        menu.aboutToHide.connect(menu.deleteLater)
+        menu.addActions([self._window.actions_by_name[name] for name in names])
+        menu.popup(where)

@@ -1,0 +1,113 @@
+"""The file of the open capture's review: read in the background, and watched while it is open."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QDir, QFileSystemWatcher, QLockFile, QObject, Signal
+
+from analysis.captures.model import Capture
+from analysis.progress import Tick
+from analysis.review.sidecar import Sidecar
+from app.jobs import Jobs
+from app.review_keeper import ReviewKeeper
+from app.trouble import sentence
+
+REVIEWING = "review"
+
+ReadReview = Callable[[Path, Tick], Sidecar]
+
+
+class ReviewFile(QObject):
+    """Brings the keeper the review of each capture that is opened.
+
+    Parameters
+    ----------
+    keeper : ReviewKeeper
+    jobs : Jobs
+    read : callable or None
+        Reads the review beside a capture file; None keeps every review in memory.
+
+    Signals
+    -------
+    problem(sentence)
+        The review cannot be read, or the capture is open elsewhere too.
+    """
+
+    problem = Signal(str)
+
+    def __init__(
+        self, keeper: ReviewKeeper, jobs: Jobs, read: ReadReview | None, parent: QObject | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._keeper, self._jobs, self._read = keeper, jobs, read
+        self._lock: QLockFile | None = None
+        self._watcher = QFileSystemWatcher(self)
+        self._watcher.directoryChanged.connect(self._look)
+        self._watcher.fileChanged.connect(self._look)
+
+    def follow(self, capture: Capture | None) -> None:
+        """Save the review that is open, and read that of another capture."""
+        self.leave()
+        path = capture.path if capture is not None else None
+        read = self._read
+        if path is None or read is None:
+            return
+        doing = self.tr("Reading the review of {name}").format(name=path.name)
+        self._keeper.waiting = True
+        self._jobs.run(
+            REVIEWING,
+            doing,
+            lambda tick: read(path, tick),
+            lambda sidecar: self._take(path, sidecar),
+            lambda error: self._fail(error, doing),
+        )
+
+    def leave(self) -> None:
+        """Save at once and let the file go; safe to call twice."""
+        self._jobs.cancel(REVIEWING)
+        self._keeper.take(None)
+        watched = [*self._watcher.files(), *self._watcher.directories()]
+        if watched:
+            self._watcher.removePaths(watched)
+        if self._lock is not None:
+            self._lock.unlock()
+            self._lock = None
+        self._keeper.waiting = False
+
+    def _take(self, path: Path, sidecar: Sidecar) -> None:
+        self._keeper.waiting = False
+        self._keeper.take(sidecar)
+        self._watch()
+        self._claim(path)
+
+    def _fail(self, error: Exception, doing: str) -> None:
+        self._keeper.waiting = False
+        self.problem.emit(sentence(error, doing))
+
+    def _claim(self, path: Path) -> None:
+        """Say where the capture is open in another window; two may be, but nobody shall be surprised."""
+        name = hashlib.sha256(str(path.resolve()).encode()).hexdigest()[:24]
+        lock = QLockFile(QDir.temp().filePath(f"wornband-{name}.lock"))
+        lock.setStaleLockTime(0)  # a window may be open for days; only one whose process is gone gives way
+        if lock.tryLock(0):
+            self._lock = lock
+        elif lock.error() is QLockFile.LockError.LockFailedError:
+            self.problem.emit(
+                self.tr(
+                    "This capture is open in another window too. What is saved there is told here, and"
+                    " nothing is overwritten."
+                )
+            )
+
+    def _watch(self) -> None:
+        path = self._keeper.path
+        if path is not None:
+            present = [str(item) for item in (path.parent, path) if item.exists()]
+            self._watcher.addPaths([item for item in present if item not in self._watcher.files()])
+
+    def _look(self) -> None:
+        self._watch()
+        self._keeper.look()

@@ -1,0 +1,7010 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name>BandCard</name>
+    <message>
+        <source>Band {span}</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Zone {span}</translation>
+    </message>
+    <message>
+        <source>Click: light up every crossing. Double-click or Enter: zoom to the clearest one.</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Klicken: jede Überfahrt hervorheben. Doppelklick oder Eingabe: auf die deutlichste vergrößern.</translation>
+    </message>
+    <message>
+        <source>Watch: {band}</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Beobachten: {band}</translation>
+    </message>
+    <message>
+        <source>{noisy} of {passes} crossings break up, up to {worst} %</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Aussetzer bei {noisy} von {passes} Überfahrten, bis zu {worst} %</translation>
+    </message>
+    <message>
+        <source>Beginning of the band, in % of travel</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Anfang der Zone, in % des Wegs</translation>
+    </message>
+    <message>
+        <source>End of the band, in % of travel</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Ende der Zone, in % des Wegs</translation>
+    </message>
+    <message>
+        <source>% of travel</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>% des Wegs</translation>
+    </message>
+    <message>
+        <source>Why? (Enter keeps it)</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Warum? (Eingabe behält es)</translation>
+    </message>
+    <message>
+        <source>Reason for what you say of this band</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Grund für das Urteil über diese Zone</translation>
+    </message>
+</context>
+<context>
+    <name>CapturesMenu</name>
+    <message>
+        <source>Last captures</source>
+        <extracomment>app/captures_menu.py</extracomment>
+        <translation>Letzte Messungen</translation>
+    </message>
+    <message>
+        <source>Samples</source>
+        <extracomment>app/captures_menu.py</extracomment>
+        <translation>Beispiele</translation>
+    </message>
+    <message>
+        <source>None yet: open a capture</source>
+        <extracomment>app/captures_menu.py</extracomment>
+        <translation>Noch keine: eine Messung öffnen</translation>
+    </message>
+</context>
+<context>
+    <name>CautionStrip</name>
+    <message>
+        <source>Cautions</source>
+        <extracomment>app/views/caution_strip.py</extracomment>
+        <translation>Warnhinweise</translation>
+    </message>
+    <message>
+        <source>Before you connect or sweep</source>
+        <extracomment>app/views/caution_strip.py</extracomment>
+        <translation>Vor dem Anschließen und Durchfahren</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <extracomment>app/views/caution_strip.py</extracomment>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Show all cautions</source>
+        <extracomment>app/views/caution_strip.py</extracomment>
+        <translation>Alle Warnhinweise zeigen</translation>
+    </message>
+    <message>
+        <source>Show all cautions, or the first alone</source>
+        <extracomment>app/views/caution_strip.py</extracomment>
+        <translation>Alle Warnhinweise zeigen oder nur den ersten</translation>
+    </message>
+</context>
+<context>
+    <name>DecisionDesk</name>
+    <message>
+        <source>accept a band</source>
+        <extracomment>app/decision_desk.py</extracomment>
+        <translation>Zone annehmen</translation>
+    </message>
+    <message>
+        <source>dismiss a band</source>
+        <extracomment>app/decision_desk.py</extracomment>
+        <translation>Zone ablehnen</translation>
+    </message>
+    <message>
+        <source>take back a decision</source>
+        <extracomment>app/decision_desk.py</extracomment>
+        <translation>Urteil zurücknehmen</translation>
+    </message>
+    <message>
+        <source>adjust a band</source>
+        <extracomment>app/decision_desk.py</extracomment>
+        <translation>Zone ändern</translation>
+    </message>
+    <message>
+        <source>give a reason</source>
+        <extracomment>app/decision_desk.py</extracomment>
+        <translation>Grund angeben</translation>
+    </message>
+    <message>
+        <source>yours</source>
+        <extracomment>app/decision_desk.py</extracomment>
+        <translation>Ihre</translation>
+    </message>
+</context>
+<context>
+    <name>EventsView</name>
+    <message>
+        <source>Crossings and events</source>
+        <extracomment>app/views/events.py</extracomment>
+        <translation>Überfahrten und Ereignisse</translation>
+    </message>
+    <message>
+        <source>Crossings</source>
+        <extracomment>app/views/events.py</extracomment>
+        <translation>Überfahrten</translation>
+    </message>
+    <message>
+        <source>Events</source>
+        <extracomment>app/views/events.py</extracomment>
+        <translation>Ereignisse</translation>
+    </message>
+    <message>
+        <source>No break-up and no event to step to.</source>
+        <extracomment>app/views/events.py</extracomment>
+        <translation>Weder Aussetzer noch Ereignis, zu dem man gehen könnte.</translation>
+    </message>
+    <message>
+        <source>Crossings of a worn band, or events, are listed here to step through.</source>
+        <extracomment>app/views/events.py</extracomment>
+        <translation>Überfahrten einer verschlissenen Zone oder Ereignisse werden hier zum Durchgehen aufgeführt.</translation>
+    </message>
+    <message>
+        <source>quiet</source>
+        <extracomment>app/views/events.py</extracomment>
+        <translation>ruhig</translation>
+    </message>
+</context>
+<context>
+    <name>EvidenceView</name>
+    <message>
+        <source>Evidence</source>
+        <extracomment>app/views/evidence.py</extracomment>
+        <translation>Nachweise</translation>
+    </message>
+    <message>
+        <source>Evidence: verdict and what it stands on</source>
+        <extracomment>app/views/evidence.py</extracomment>
+        <translation>Nachweise: der Befund, und worauf er beruht</translation>
+    </message>
+    <message>
+        <source>The capture was not examined to the end. Press F5 to examine it again.</source>
+        <extracomment>app/views/evidence.py</extracomment>
+        <translation>Die Messung wurde nicht zu Ende ausgewertet. Mit F5 noch einmal auswerten.</translation>
+    </message>
+    <message>
+        <source>The capture is being examined.</source>
+        <extracomment>app/views/evidence.py</extracomment>
+        <translation>Die Messung wird ausgewertet.</translation>
+    </message>
+    <message>
+        <source>Open a capture to learn which band of travel is worn, how sure that is, and why.</source>
+        <extracomment>app/views/evidence.py</extracomment>
+        <translation>Eine Messung öffnen, um zu erfahren, welche Zone des Wegs verschlissen ist, wie sicher das ist und warum.</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <extracomment>app/views/evidence.py</extracomment>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>Possible: {causes}.</source>
+        <extracomment>app/views/evidence.py</extracomment>
+        <translation>Möglich: {causes}.</translation>
+    </message>
+    <message>
+        <source>What it stands on</source>
+        <extracomment>app/views/evidence.py</extracomment>
+        <translation>Worauf er beruht</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <extracomment>app/views/evidence.py</extracomment>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>What to capture next</source>
+        <extracomment>app/views/evidence.py</extracomment>
+        <translation>Was als Nächstes zu messen ist</translation>
+    </message>
+</context>
+<context>
+    <name>HintBar</name>
+    <message>
+        <source>First steps</source>
+        <extracomment>app/views/hint_bar.py</extracomment>
+        <translation>Erste Schritte</translation>
+    </message>
+    <message>
+        <source>This is a sample. The verdict stands at the right, and what it stands on below it.</source>
+        <extracomment>app/views/hint_bar.py</extracomment>
+        <translation>Dies ist ein Beispiel. Der Befund steht rechts, und darunter, worauf er beruht.</translation>
+    </message>
+    <message>
+        <source>Double-click the hatched band on the sensor track to see its clearest crossing; N steps on.</source>
+        <extracomment>app/views/hint_bar.py</extracomment>
+        <translation>Ein Doppelklick auf die schraffierte Zone der Sensorbahn zeigt ihre deutlichste Überfahrt; N geht weiter.</translation>
+    </message>
+    <message>
+        <source>Drag the dot along the track, or press Space to let the arm run. Drop your own capture here.</source>
+        <extracomment>app/views/hint_bar.py</extracomment>
+        <translation>Den Punkt über die Bahn ziehen oder mit der Leertaste den Hebel laufen lassen. Eigene Messungen hier ablegen.</translation>
+    </message>
+    <message>
+        <source>Close the first steps</source>
+        <extracomment>app/views/hint_bar.py</extracomment>
+        <translation>Die ersten Schritte schließen</translation>
+    </message>
+</context>
+<context>
+    <name>KeysPage</name>
+    <message>
+        <source>Keys</source>
+        <extracomment>app/views/keys_page.py</extracomment>
+        <translation>Tasten</translation>
+    </message>
+</context>
+<context>
+    <name>LanguageMenu</name>
+    <message>
+        <source>Language</source>
+        <extracomment>app/language_menu.py</extracomment>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>As the desktop</source>
+        <extracomment>app/language_menu.py</extracomment>
+        <translation>Wie der Desktop</translation>
+    </message>
+</context>
+<context>
+    <name>MarkerDesk</name>
+    <message>
+        <source>place a marker</source>
+        <extracomment>app/marker_desk.py</extracomment>
+        <translation>Marke setzen</translation>
+    </message>
+    <message>
+        <source>place a span</source>
+        <extracomment>app/marker_desk.py</extracomment>
+        <translation>Spanne setzen</translation>
+    </message>
+    <message>
+        <source>place a stretch of travel</source>
+        <extracomment>app/marker_desk.py</extracomment>
+        <translation>Wegstück setzen</translation>
+    </message>
+    <message>
+        <source>move a marker</source>
+        <extracomment>app/marker_desk.py</extracomment>
+        <translation>Marke verschieben</translation>
+    </message>
+    <message>
+        <source>rename a marker</source>
+        <extracomment>app/marker_desk.py</extracomment>
+        <translation>Marke umbenennen</translation>
+    </message>
+    <message>
+        <source>write a note</source>
+        <extracomment>app/marker_desk.py</extracomment>
+        <translation>Notiz schreiben</translation>
+    </message>
+    <message>
+        <source>delete a marker</source>
+        <extracomment>app/marker_desk.py</extracomment>
+        <translation>Marke löschen</translation>
+    </message>
+</context>
+<context>
+    <name>MarkerReader</name>
+    <message>
+        <source>Reading the markers</source>
+        <extracomment>app/marker_reader.py</extracomment>
+        <translation>Marken ablesen</translation>
+    </message>
+</context>
+<context>
+    <name>MarkersModel</name>
+    <message>
+        <source>Marker</source>
+        <extracomment>app/views/marker_tables.py</extracomment>
+        <translation>Marke</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <extracomment>app/views/marker_tables.py</extracomment>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>Reads</source>
+        <extracomment>app/views/marker_tables.py</extracomment>
+        <translation>Messwert</translation>
+    </message>
+</context>
+<context>
+    <name>MarkersView</name>
+    <message>
+        <source>Markers</source>
+        <extracomment>app/views/markers.py</extracomment>
+        <translation>Marken</translation>
+    </message>
+    <message>
+        <source>Markers: what was marked, and what it reads</source>
+        <extracomment>app/views/markers.py</extracomment>
+        <translation>Marken: was markiert wurde, und was dort abzulesen ist</translation>
+    </message>
+    <message>
+        <source>A note on this marker</source>
+        <extracomment>app/views/markers.py</extracomment>
+        <translation>Eine Notiz zu dieser Marke</translation>
+    </message>
+    <message>
+        <source>Note on the chosen marker</source>
+        <extracomment>app/views/markers.py</extracomment>
+        <translation>Notiz zur gewählten Marke</translation>
+    </message>
+    <message>
+        <source>M marks the moment that is pointed at. S begins and ends a span there, T a stretch of travel; or drag with Ctrl held.</source>
+        <extracomment>app/views/markers.py</extracomment>
+        <translation>M markiert den Moment am Zeiger, S eine Spanne, T ein Wegstück; oder mit Strg ziehen.</translation>
+    </message>
+    <message>
+        <source>Readings of the chosen marker</source>
+        <extracomment>app/views/markers.py</extracomment>
+        <translation>Messwerte der gewählten Marke</translation>
+    </message>
+</context>
+<context>
+    <name>OverviewView</name>
+    <message>
+        <source>Overview of the whole record</source>
+        <extracomment>app/views/overview.py</extracomment>
+        <translation>Überblick über die ganze Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>The whole record. Drag the clear window, or its edges; drag elsewhere for a new one.</source>
+        <extracomment>app/views/overview.py</extracomment>
+        <translation>Die ganze Aufzeichnung. Das helle Fenster oder seine Ränder ziehen; anderswo ziehen für ein neues.</translation>
+    </message>
+    <message>
+        <source>Whole record</source>
+        <extracomment>app/views/overview.py</extracomment>
+        <translation>Gesamt</translation>
+    </message>
+</context>
+<context>
+    <name>ProblemBar</name>
+    <message>
+        <source>Problem</source>
+        <extracomment>app/views/problem_bar.py</extracomment>
+        <translation>Problem</translation>
+    </message>
+    <message>
+        <source>Close this message</source>
+        <extracomment>app/views/problem_bar.py</extracomment>
+        <translation>Diese Meldung schließen</translation>
+    </message>
+</context>
+<context>
+    <name>Readout</name>
+    <message>
+        <source>Reading at the pointer</source>
+        <extracomment>app/views/readout.py</extracomment>
+        <translation>Messwerte am Zeiger</translation>
+    </message>
+    <message>
+        <source>{travel} of travel</source>
+        <extracomment>app/views/readout.py</extracomment>
+        <translation>{travel} des Wegs</translation>
+    </message>
+    <message>
+        <source>not visited</source>
+        <extracomment>app/views/readout.py</extracomment>
+        <translation>nicht befahren</translation>
+    </message>
+    <message>
+        <source>worst break-up {worst}</source>
+        <extracomment>app/views/readout.py</extracomment>
+        <translation>größter Aussetzer {worst}</translation>
+    </message>
+    <message>
+        <source>crossed {count} times</source>
+        <extracomment>app/views/readout.py</extracomment>
+        <translation>{count}-mal überfahren</translation>
+    </message>
+</context>
+<context>
+    <name>RecordsView</name>
+    <message>
+        <source>Records</source>
+        <extracomment>app/views/records.py</extracomment>
+        <translation>Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>Records by step, with their outcome</source>
+        <extracomment>app/views/records.py</extracomment>
+        <translation>Aufzeichnungen nach Schritten, mit Ergebnis</translation>
+    </message>
+    <message>
+        <source>The steps of a capture are ticked off here.</source>
+        <extracomment>app/views/records.py</extracomment>
+        <translation>Hier werden die Schritte abgehakt.</translation>
+    </message>
+    <message>
+        <source>not captured</source>
+        <extracomment>app/views/records.py</extracomment>
+        <translation>nicht gemessen</translation>
+    </message>
+</context>
+<context>
+    <name>ReportDesk</name>
+    <message>
+        <source>Report</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>The report appears here once a capture is open and examined.</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Der Bericht erscheint hier, sobald eine Messung geöffnet und ausgewertet ist.</translation>
+    </message>
+    <message>
+        <source>Report: {name}</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Bericht: {name}</translation>
+    </message>
+    <message>
+        <source>Making the report</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Bericht erstellen</translation>
+    </message>
+    <message>
+        <source>choose what stands beside it</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Vergleich wählen</translation>
+    </message>
+    <message>
+        <source>Captures ({patterns});;All files (*)</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Messungen ({patterns});;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Set a capture beside it</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Eine Messung danebenstellen</translation>
+    </message>
+    <message>
+        <source>Pictures ({patterns})</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Bilder ({patterns})</translation>
+    </message>
+    <message>
+        <source>Add photos</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Fotos hinzufügen</translation>
+    </message>
+    <message>
+        <source>add photos</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Fotos hinzufügen</translation>
+    </message>
+    <message>
+        <source>Reports (*{suffix})</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Berichte (*{suffix})</translation>
+    </message>
+    <message>
+        <source>Save the report</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Bericht speichern</translation>
+    </message>
+    <message>
+        <source>Saving the report</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Bericht speichern</translation>
+    </message>
+    <message>
+        <source>Saved: {path}</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Gespeichert: {path}</translation>
+    </message>
+    <message>
+        <source>The printer cannot be used; save the report as PDF and print that instead.</source>
+        <extracomment>app/report_desk.py</extracomment>
+        <translation>Der Drucker lässt sich nicht nutzen; den Bericht als PDF speichern und dieses drucken.</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewCircle</name>
+    <message>
+        <source>Reading at the pointer</source>
+        <extracomment>app/review_circle.py</extracomment>
+        <translation>Messwerte am Zeiger</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewDesk</name>
+    <message>
+        <source>Undo</source>
+        <extracomment>app/review_desk.py</extracomment>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <extracomment>app/review_desk.py</extracomment>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <source>Save the markers</source>
+        <extracomment>app/review_desk.py</extracomment>
+        <translation>Marken speichern</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv)</source>
+        <extracomment>app/review_desk.py</extracomment>
+        <translation>CSV (*.csv)</translation>
+    </message>
+    <message>
+        <source>Saving the markers</source>
+        <extracomment>app/review_desk.py</extracomment>
+        <translation>Marken speichern</translation>
+    </message>
+    <message>
+        <source>Reviews (*.json)</source>
+        <extracomment>app/review_desk.py</extracomment>
+        <translation>Auswertungen (*.json)</translation>
+    </message>
+    <message>
+        <source>Save the review elsewhere</source>
+        <extracomment>app/review_desk.py</extracomment>
+        <translation>Auswertung woanders speichern</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewFile</name>
+    <message>
+        <source>Reading the review of {name}</source>
+        <extracomment>app/review_file.py</extracomment>
+        <translation>Auswertung von {name} lesen</translation>
+    </message>
+    <message>
+        <source>This capture is open in another window too. What is saved there is told here, and nothing is overwritten.</source>
+        <extracomment>app/review_file.py</extracomment>
+        <translation>Diese Messung ist auch in einem anderen Fenster geöffnet. Was dort gespeichert wird, wird hier gemeldet; nichts wird überschrieben.</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewKeeper</name>
+    <message>
+        <source>The review is still being read. Try again in a moment.</source>
+        <extracomment>app/review_keeper.py</extracomment>
+        <translation>Die Auswertung wird noch gelesen. Gleich noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>Until then it is kept in memory.</source>
+        <extracomment>app/review_keeper.py</extracomment>
+        <translation>Bis dahin bleibt sie im Arbeitsspeicher.</translation>
+    </message>
+    <message>
+        <source>take the other review</source>
+        <extracomment>app/review_keeper.py</extracomment>
+        <translation>andere Auswertung übernehmen</translation>
+    </message>
+    <message>
+        <source>The review cannot be saved beside the capture. It is kept on this PC, in {file}, and found again there; “Save the review elsewhere” puts it where you say.</source>
+        <extracomment>app/review_keeper.py</extracomment>
+        <translation>Die Auswertung lässt sich nicht neben der Messung speichern. Sie wird auf diesem PC aufgehoben, in {file}, und dort wiedergefunden; „Auswertung woanders speichern“ legt sie dorthin, wo Sie wollen.</translation>
+    </message>
+    <message>
+        <source>Saving the review</source>
+        <extracomment>app/review_keeper.py</extracomment>
+        <translation>Auswertung speichern</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewPage</name>
+    <message>
+        <source>Last captures</source>
+        <extracomment>app/review_page.py</extracomment>
+        <translation>Letzte Messungen</translation>
+    </message>
+    <message>
+        <source>Open one of the last captures, or a sample</source>
+        <extracomment>app/review_page.py</extracomment>
+        <translation>Eine der letzten Messungen oder ein Beispiel öffnen</translation>
+    </message>
+    <message>
+        <source>Last captures and samples</source>
+        <extracomment>app/review_page.py</extracomment>
+        <translation>Letzte Messungen und Beispiele</translation>
+    </message>
+    <message>
+        <source>How fast the arm runs (, and .)</source>
+        <extracomment>app/review_page.py</extracomment>
+        <translation>Wie schnell der Hebel läuft (, und .)</translation>
+    </message>
+    <message>
+        <source>Speed of the arm</source>
+        <extracomment>app/review_page.py</extracomment>
+        <translation>Geschwindigkeit des Hebels</translation>
+    </message>
+</context>
+<context>
+    <name>Session</name>
+    <message>
+        <source>Opening {name}</source>
+        <extracomment>app/session.py</extracomment>
+        <translation>{name} öffnen</translation>
+    </message>
+    <message>
+        <source>Examining the capture</source>
+        <extracomment>app/session.py</extracomment>
+        <translation>Messung auswerten</translation>
+    </message>
+</context>
+<context>
+    <name>TraceView</name>
+    <message>
+        <source>Trace</source>
+        <extracomment>app/views/trace.py</extracomment>
+        <translation>Verlauf</translation>
+    </message>
+    <message>
+        <source>Trace: voltage over time</source>
+        <extracomment>app/views/trace.py</extracomment>
+        <translation>Verlauf: Spannung über der Zeit</translation>
+    </message>
+    <message>
+        <source>Voltages over time</source>
+        <extracomment>app/views/trace.py</extracomment>
+        <translation>Spannungen über der Zeit</translation>
+    </message>
+    <message>
+        <source>Open a capture, or drop one here, to see its voltages.</source>
+        <extracomment>app/views/trace.py</extracomment>
+        <translation>Eine Messung öffnen oder hier ablegen, um ihre Spannungen zu sehen.</translation>
+    </message>
+    <message>
+        <source>This record holds no samples. Choose another record on the left.</source>
+        <extracomment>app/views/trace.py</extracomment>
+        <translation>Diese Aufzeichnung enthält keine Messwerte. Links eine andere Aufzeichnung wählen.</translation>
+    </message>
+    <message>
+        <source>Drawing the record</source>
+        <extracomment>app/views/trace.py</extracomment>
+        <translation>Aufzeichnung zeichnen</translation>
+    </message>
+</context>
+<context>
+    <name>TrackView</name>
+    <message>
+        <source>Sensor track</source>
+        <extracomment>app/views/track.py</extracomment>
+        <translation>Sensorbahn</translation>
+    </message>
+    <message>
+        <source>Sensor track: break-up over travel</source>
+        <extracomment>app/views/track.py</extracomment>
+        <translation>Sensorbahn: Aussetzer über dem Weg</translation>
+    </message>
+    <message>
+        <source>Track of the sensor</source>
+        <extracomment>app/views/track.py</extracomment>
+        <translation>Bahn des Sensors</translation>
+    </message>
+    <message>
+        <source>Which track of the sensor is shown</source>
+        <extracomment>app/views/track.py</extracomment>
+        <translation>Welche Bahn des Sensors gezeigt wird</translation>
+    </message>
+    <message>
+        <source>Where the sensor breaks up along its travel is drawn here.</source>
+        <extracomment>app/views/track.py</extracomment>
+        <translation>Wo der Sensor auf seinem Weg aussetzt, wird hier gezeichnet.</translation>
+    </message>
+    <message>
+        <source>No sweep to show. Capture a slow sweep over the whole travel, a few times up and down.</source>
+        <extracomment>app/views/track.py</extracomment>
+        <translation>Kein Durchlauf zu zeigen. Einen langsamen Durchlauf über den ganzen Weg messen, einige Male auf und ab.</translation>
+    </message>
+    <message>
+        <source>{track} · break-up in % of the applied voltage · {count} crossings</source>
+        <extracomment>app/views/track.py</extracomment>
+        <translation>{track} · Aussetzer in % · {count} Überfahrten</translation>
+    </message>
+    <message>
+        <source>crossed
+{count}×</source>
+        <extracomment>app/views/track.py</extracomment>
+        <translation>Anzahl
+{count}×</translation>
+    </message>
+    <message>
+        <source>Break-up over travel</source>
+        <extracomment>app/views/track.py</extracomment>
+        <translation>Aussetzer über dem Weg</translation>
+    </message>
+</context>
+<context>
+    <name>Window</name>
+    <message>
+        <source>Captures ({patterns});;All files (*)</source>
+        <extracomment>app/main_window.py</extracomment>
+        <translation>Messungen ({patterns});;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Open a capture</source>
+        <extracomment>app/main_window.py</extracomment>
+        <translation>Eine Messung öffnen</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <extracomment>app/main_window.py</extracomment>
+        <translation>Farben</translation>
+    </message>
+    <message>
+        <source>As the desktop</source>
+        <extracomment>app/main_window.py</extracomment>
+        <translation>Wie der Desktop</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <extracomment>app/main_window.py</extracomment>
+        <translation>Hell</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <extracomment>app/main_window.py</extracomment>
+        <translation>Dunkel</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <extracomment>app/main_window.py</extracomment>
+        <translation>Fortschritt</translation>
+    </message>
+    <message>
+        <source>finds the worn band on a position sensor's track, and proves it</source>
+        <extracomment>app/main_window.py</extracomment>
+        <translation>findet die verschlissene Zone auf der Bahn eines Positionssensors und weist sie nach</translation>
+    </message>
+    <message>
+        <source>Capture</source>
+        <extracomment>app/main_window.py</extracomment>
+        <translation>Messung</translation>
+    </message>
+</context>
+<context>
+    <name>actions</name>
+    <message>
+        <source>Capture</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Messung</translation>
+    </message>
+    <message>
+        <source>Open…</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Öffnen…</translation>
+    </message>
+    <message>
+        <source>Open a capture</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Eine Messung öffnen</translation>
+    </message>
+    <message>
+        <source>Examine again</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Noch einmal auswerten</translation>
+    </message>
+    <message>
+        <source>Examine the open capture again</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Die geöffnete Messung noch einmal auswerten</translation>
+    </message>
+    <message>
+        <source>Stop the work</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Arbeit anhalten</translation>
+    </message>
+    <message>
+        <source>Stop opening or examining</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Das Öffnen oder Auswerten anhalten</translation>
+    </message>
+    <message>
+        <source>Copy the reading</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Messwerte kopieren</translation>
+    </message>
+    <message>
+        <source>Copy the reading at the pointer as text</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Die Messwerte am Zeiger als Text kopieren</translation>
+    </message>
+    <message>
+        <source>Quit</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Beenden</translation>
+    </message>
+    <message>
+        <source>Close the window</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Das Fenster schließen</translation>
+    </message>
+    <message>
+        <source>View</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Ansicht</translation>
+    </message>
+    <message>
+        <source>Whole record</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Ganze Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Show the whole record and the whole track</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Die ganze Aufzeichnung und die ganze Bahn zeigen</translation>
+    </message>
+    <message>
+        <source>Zoom in</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Vergrößern</translation>
+    </message>
+    <message>
+        <source>Show less time, in more detail</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Weniger Zeit in mehr Einzelheiten zeigen</translation>
+    </message>
+    <message>
+        <source>Zoom out</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Verkleinern</translation>
+    </message>
+    <message>
+        <source>Show more time</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Mehr Zeit zeigen</translation>
+    </message>
+    <message>
+        <source>Move to earlier</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Früher</translation>
+    </message>
+    <message>
+        <source>Move the view to earlier time</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Die Ansicht zu früherer Zeit bewegen</translation>
+    </message>
+    <message>
+        <source>Move to later</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>Move the view to later time</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Die Ansicht zu späterer Zeit bewegen</translation>
+    </message>
+    <message>
+        <source>View before</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Vorige Ansicht</translation>
+    </message>
+    <message>
+        <source>Go back to the view before this one</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Zur vorigen Ansicht zurückgehen</translation>
+    </message>
+    <message>
+        <source>View after</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Nächste Ansicht</translation>
+    </message>
+    <message>
+        <source>Go forward again</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Wieder vorwärtsgehen</translation>
+    </message>
+    <message>
+        <source>A lane for each channel</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Eine Spur je Kanal</translation>
+    </message>
+    <message>
+        <source>A lane for each channel, or all on one axis</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Eine Spur je Kanal oder alle auf einer Achse</translation>
+    </message>
+    <message>
+        <source>Full screen</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Ganzer Bildschirm</translation>
+    </message>
+    <message>
+        <source>Use the whole screen</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Den ganzen Bildschirm nutzen</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>Previous crossing</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Vorige Überfahrt</translation>
+    </message>
+    <message>
+        <source>Go to the previous crossing or event</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Zur vorigen Überfahrt oder zum vorigen Ereignis gehen</translation>
+    </message>
+    <message>
+        <source>Next crossing</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Nächste Überfahrt</translation>
+    </message>
+    <message>
+        <source>Go to the next crossing or event</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Zur nächsten Überfahrt oder zum nächsten Ereignis gehen</translation>
+    </message>
+    <message>
+        <source>Clearest crossing</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Deutlichste Überfahrt</translation>
+    </message>
+    <message>
+        <source>Zoom to the crossing with the most break-up</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Auf die Überfahrt mit den größten Aussetzern vergrößern</translation>
+    </message>
+    <message>
+        <source>Next band</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Nächste Zone</translation>
+    </message>
+    <message>
+        <source>Light up the next band</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Die nächste Zone hervorheben</translation>
+    </message>
+    <message>
+        <source>Choose nothing</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Nichts wählen</translation>
+    </message>
+    <message>
+        <source>Let go of the chosen band and crossing</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Die gewählte Zone und Überfahrt loslassen</translation>
+    </message>
+    <message>
+        <source>Previous record</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Vorige Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Show the previous record</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Die vorige Aufzeichnung zeigen</translation>
+    </message>
+    <message>
+        <source>Next record</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Nächste Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Show the next record</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Die nächste Aufzeichnung zeigen</translation>
+    </message>
+    <message>
+        <source>Arm</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Hebel</translation>
+    </message>
+    <message>
+        <source>Let the arm run</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Hebel laufen lassen</translation>
+    </message>
+    <message>
+        <source>Let the arm run along the track, or rest</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Den Hebel über die Bahn laufen oder ruhen lassen</translation>
+    </message>
+    <message>
+        <source>Arm a little back</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Hebel etwas zurück</translation>
+    </message>
+    <message>
+        <source>Move the arm a little back in time</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Den Hebel in der Zeit etwas zurück bewegen</translation>
+    </message>
+    <message>
+        <source>Arm a little on</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Hebel etwas vor</translation>
+    </message>
+    <message>
+        <source>Move the arm a little on in time</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Den Hebel in der Zeit etwas vor bewegen</translation>
+    </message>
+    <message>
+        <source>Slower</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Langsamer</translation>
+    </message>
+    <message>
+        <source>Let the arm run slower</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Den Hebel langsamer laufen lassen</translation>
+    </message>
+    <message>
+        <source>Faster</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Schneller</translation>
+    </message>
+    <message>
+        <source>Let the arm run faster</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Den Hebel schneller laufen lassen</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Hilfe</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Show every key</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Alle Tasten zeigen</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>Make the report of this capture</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Den Bericht dieser Messung erstellen</translation>
+    </message>
+    <message>
+        <source>Back to Review</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Zurück zur Auswertung</translation>
+    </message>
+    <message>
+        <source>Go back to the records and the trace</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Zurück zu Aufzeichnungen und Verlauf</translation>
+    </message>
+    <message>
+        <source>Save PDF…</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>PDF speichern…</translation>
+    </message>
+    <message>
+        <source>Save the report as PDF</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Den Bericht als PDF speichern</translation>
+    </message>
+    <message>
+        <source>Save HTML…</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>HTML speichern…</translation>
+    </message>
+    <message>
+        <source>Save the report as one HTML file</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Den Bericht als eine HTML-Datei speichern</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>Print the report</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Den Bericht drucken</translation>
+    </message>
+    <message>
+        <source>Workshop…</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Werkstatt…</translation>
+    </message>
+    <message>
+        <source>Name, address and logo of the workshop</source>
+        <extracomment>app/report_specs.py</extracomment>
+        <translation>Name, Anschrift und Logo der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Markers</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Marken</translation>
+    </message>
+    <message>
+        <source>Mark this moment</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Diesen Moment markieren</translation>
+    </message>
+    <message>
+        <source>Mark the moment at the pointer or the arm</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Den Moment am Zeiger oder Hebel markieren</translation>
+    </message>
+    <message>
+        <source>Begin or end a span</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Spanne beginnen oder beenden</translation>
+    </message>
+    <message>
+        <source>Begin a span of time here, or end it here</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Eine Zeitspanne hier beginnen oder hier beenden</translation>
+    </message>
+    <message>
+        <source>Begin or end a stretch of travel</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Wegstück beginnen oder beenden</translation>
+    </message>
+    <message>
+        <source>Begin a stretch of travel where the arm is, or end it there</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Ein Wegstück am Hebel beginnen oder dort beenden</translation>
+    </message>
+    <message>
+        <source>Next marker</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Nächste Marke</translation>
+    </message>
+    <message>
+        <source>Choose the next marker and show it</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die nächste Marke wählen und zeigen</translation>
+    </message>
+    <message>
+        <source>Previous marker</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Vorige Marke</translation>
+    </message>
+    <message>
+        <source>Choose the previous marker and show it</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die vorige Marke wählen und zeigen</translation>
+    </message>
+    <message>
+        <source>Zoom to the marker</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Auf die Marke vergrößern</translation>
+    </message>
+    <message>
+        <source>Zoom to the chosen marker</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Auf die gewählte Marke vergrößern</translation>
+    </message>
+    <message>
+        <source>Move the marker here</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Marke hierher verschieben</translation>
+    </message>
+    <message>
+        <source>Move the chosen point to the pointer or the arm</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Den gewählten Punkt zum Zeiger oder Hebel verschieben</translation>
+    </message>
+    <message>
+        <source>Begin it here</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Hier beginnen lassen</translation>
+    </message>
+    <message>
+        <source>Let the chosen span or band begin at the arm</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die gewählte Spanne oder Zone am Hebel beginnen lassen</translation>
+    </message>
+    <message>
+        <source>End it here</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Hier enden lassen</translation>
+    </message>
+    <message>
+        <source>Let the chosen span or band end at the arm</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die gewählte Spanne oder Zone am Hebel enden lassen</translation>
+    </message>
+    <message>
+        <source>Rename the marker</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Marke umbenennen</translation>
+    </message>
+    <message>
+        <source>Give the chosen marker another name</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Der gewählten Marke einen anderen Namen geben</translation>
+    </message>
+    <message>
+        <source>Note on the marker</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Notiz zur Marke</translation>
+    </message>
+    <message>
+        <source>Write a note on the chosen marker</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Eine Notiz zur gewählten Marke schreiben</translation>
+    </message>
+    <message>
+        <source>Delete the marker</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Marke löschen</translation>
+    </message>
+    <message>
+        <source>Delete the chosen marker</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die gewählte Marke löschen</translation>
+    </message>
+    <message>
+        <source>Copy the markers</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Marken kopieren</translation>
+    </message>
+    <message>
+        <source>Copy all markers and readings as text</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Alle Marken und Messwerte als Text kopieren</translation>
+    </message>
+    <message>
+        <source>Copy the markers as CSV</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Marken als CSV kopieren</translation>
+    </message>
+    <message>
+        <source>Copy all markers and readings as CSV</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Alle Marken und Messwerte als CSV kopieren</translation>
+    </message>
+    <message>
+        <source>Save the markers as CSV…</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Marken als CSV speichern…</translation>
+    </message>
+    <message>
+        <source>Save all markers and readings to a CSV file</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Alle Marken und Messwerte in eine CSV-Datei speichern</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Auswertung</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Undo the last edit of the review</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die letzte Änderung der Auswertung rückgängig machen</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <source>Do again what was undone</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Noch einmal tun, was rückgängig gemacht wurde</translation>
+    </message>
+    <message>
+        <source>Accept</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Annehmen</translation>
+    </message>
+    <message>
+        <source>Accept the chosen band as it was found</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die gewählte Zone annehmen, wie sie gefunden wurde</translation>
+    </message>
+    <message>
+        <source>Adjust</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Ändern</translation>
+    </message>
+    <message>
+        <source>Give the chosen band other edges</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Der gewählten Zone andere Grenzen geben</translation>
+    </message>
+    <message>
+        <source>Dismiss</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Ablehnen</translation>
+    </message>
+    <message>
+        <source>Dismiss the chosen band, and say why</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die gewählte Zone ablehnen und sagen, warum</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Take back what you said of the chosen band</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Zurücknehmen, was über die gewählte Zone gesagt wurde</translation>
+    </message>
+    <message>
+        <source>Save the review elsewhere…</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Auswertung woanders speichern…</translation>
+    </message>
+    <message>
+        <source>Save the review to another file, now and from now on</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die Auswertung in eine andere Datei speichern, jetzt und von nun an</translation>
+    </message>
+    <message>
+        <source>Take the other review</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die andere Auswertung übernehmen</translation>
+    </message>
+    <message>
+        <source>Go on with what another program wrote; this review is kept under another name</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Mit dem weitermachen, was ein anderes Programm schrieb; diese Auswertung wird unter einem anderen Namen aufgehoben</translation>
+    </message>
+    <message>
+        <source>Keep this review</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Diese Auswertung behalten</translation>
+    </message>
+    <message>
+        <source>Go on with this review; what another program wrote is kept under another name</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Mit dieser Auswertung weitermachen; was ein anderes Programm schrieb, wird unter einem anderen Namen aufgehoben</translation>
+    </message>
+</context>
+<context>
+    <name>analysis</name>
+    <message>
+        <source>a text</source>
+        <extracomment>analysis/captures/described.py, analysis/review/stored.py</extracomment>
+        <translation>ein Text</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <extracomment>analysis/captures/described.py, analysis/diagnosis/profile_table.py, analysis/review/stored.py</extracomment>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>{key} of {where} is the text {value!r}</source>
+        <extracomment>analysis/captures/described.py</extracomment>
+        <translation>{where}: {key} ist der Text {value!r}</translation>
+    </message>
+    <message>
+        <source>store it as a number</source>
+        <extracomment>analysis/captures/described.py</extracomment>
+        <translation>als Zahl speichern</translation>
+    </message>
+    <message>
+        <source>{key} of {where} is {value:g}</source>
+        <extracomment>analysis/captures/described.py</extracomment>
+        <translation>{where}: {key} ist {value:g}</translation>
+    </message>
+    <message>
+        <source>store a finite number</source>
+        <extracomment>analysis/captures/described.py</extracomment>
+        <translation>eine endliche Zahl speichern</translation>
+    </message>
+    <message>
+        <source>{key} of {where} is {value}, not {wanted}</source>
+        <extracomment>analysis/captures/described.py</extracomment>
+        <translation>{where}: {key} ist {value}, nicht {wanted}</translation>
+    </message>
+    <message>
+        <source>store {wanted} there</source>
+        <extracomment>analysis/captures/described.py</extracomment>
+        <translation>dort speichern: {wanted}</translation>
+    </message>
+    <message>
+        <source>{where} does not state its {interval_key}</source>
+        <extracomment>analysis/captures/described.py</extracomment>
+        <translation>{where}: {interval_key} ist nicht angegeben</translation>
+    </message>
+    <message>
+        <source>store the seconds between samples in that attribute of {where}</source>
+        <extracomment>analysis/captures/described.py</extracomment>
+        <translation>in diesem Attribut die Sekunden zwischen zwei Messwerten speichern ({where})</translation>
+    </message>
+    <message>
+        <source>the {interval_key} of {where} is {value:g} s</source>
+        <extracomment>analysis/captures/described.py</extracomment>
+        <translation>{where}: {interval_key} ist {value:g} s</translation>
+    </message>
+    <message>
+        <source>store a positive number of seconds there</source>
+        <extracomment>analysis/captures/described.py</extracomment>
+        <translation>dort eine positive Anzahl Sekunden speichern</translation>
+    </message>
+    <message>
+        <source>{where} states no {units_key}</source>
+        <extracomment>analysis/captures/described.py</extracomment>
+        <translation>{where}: {units_key} ist nicht angegeben</translation>
+    </message>
+    <message>
+        <source>store "V" in that attribute</source>
+        <extracomment>analysis/captures/described.py</extracomment>
+        <translation>in diesem Attribut „V“ speichern</translation>
+    </message>
+    <message>
+        <source>{where} is in {unit!r}, which is no voltage</source>
+        <extracomment>analysis/captures/described.py</extracomment>
+        <translation>{where}: die Einheit {unit!r} ist keine Spannung</translation>
+    </message>
+    <message>
+        <source>store it in V, mV or kV</source>
+        <extracomment>analysis/captures/described.py</extracomment>
+        <translation>in V, mV oder kV speichern</translation>
+    </message>
+    <message>
+        <source>the file can no longer be read</source>
+        <extracomment>analysis/captures/fingerprint.py</extracomment>
+        <translation>die Datei lässt sich nicht mehr lesen</translation>
+    </message>
+    <message>
+        <source>check that it is still there</source>
+        <extracomment>analysis/captures/fingerprint.py</extracomment>
+        <translation>prüfen, ob sie noch da ist</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>ein</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>aus</translation>
+    </message>
+    <message>
+        <source>idling</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>im Leerlauf</translation>
+    </message>
+    <message>
+        <source>running</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>läuft</translation>
+    </message>
+    <message>
+        <source>control-unit end</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>am Steuergerät</translation>
+    </message>
+    <message>
+        <source>sensor end</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>am Sensor</translation>
+    </message>
+    <message>
+        <source>battery negative</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>Batterie-Minuspol</translation>
+    </message>
+    <message>
+        <source>sensor ground</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>Sensormasse</translation>
+    </message>
+    <message>
+        <source>by hand</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>von Hand</translation>
+    </message>
+    <message>
+        <source>suspension</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>über die Federung</translation>
+    </message>
+    <message>
+        <source>road</source>
+        <extracomment>analysis/captures/known_words.py, analysis/reports/evidence_page.py</extracomment>
+        <translation>Probefahrt</translation>
+    </message>
+    <message>
+        <source>no record has a channel whose role is signal</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>keine Aufzeichnung hat einen Kanal mit der Rolle Signal</translation>
+    </message>
+    <message>
+        <source>record the signal wire, or set the role</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>die Signalleitung aufzeichnen oder die Rolle angeben</translation>
+    </message>
+    <message>
+        <source>the capture holds no records</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>die Messung enthält keine Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>record the sensor again, or choose another file</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>den Sensor noch einmal aufzeichnen oder eine andere Datei wählen</translation>
+    </message>
+    <message>
+        <source>the capture has no id; one is derived from its content</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>die Messung hat keine Kennung; sie wird aus dem Inhalt abgeleitet</translation>
+    </message>
+    <message>
+        <source>no samples</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>keine Messwerte</translation>
+    </message>
+    <message>
+        <source>one sample a channel</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>nur einen Messwert je Kanal</translation>
+    </message>
+    <message>
+        <source>the capture holds {held}</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>die Messung enthält {held}</translation>
+    </message>
+    <message>
+        <source>record the sensor again</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>den Sensor noch einmal aufzeichnen</translation>
+    </message>
+    <message>
+        <source>no channel of the capture has a known role</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>kein Kanal der Messung hat eine bekannte Rolle</translation>
+    </message>
+    <message>
+        <source>set the attribute {role_key} of each channel to signal, reference, ground or supply</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>das Attribut {role_key} jedes Kanals auf signal, reference, ground oder supply setzen</translation>
+    </message>
+    <message>
+        <source>{where} holds no channel and is set aside</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>{where} enthält keinen Kanal und bleibt außer Betracht</translation>
+    </message>
+    <message>
+        <source>{where} holds {held} and is set aside</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>{where} enthält {held} und bleibt außer Betracht</translation>
+    </message>
+    <message>
+        <source>store plain one-dimensional numbers</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>einfache eindimensionale Zahlen speichern</translation>
+    </message>
+    <message>
+        <source>the channels of {where} differ in length ({listed})</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>{where}: die Kanäle sind verschieden lang ({listed})</translation>
+    </message>
+    <message>
+        <source>export that record again</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>diese Aufzeichnung noch einmal exportieren</translation>
+    </message>
+    <message>
+        <source>the step {text!r}, which is unknown</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>den Schritt {text!r}, der nicht bekannt ist</translation>
+    </message>
+    <message>
+        <source>no step</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>keinen Schritt</translation>
+    </message>
+    <message>
+        <source>{where} states {said}; the step is taken from what the samples show</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>{where} nennt {said}; der Schritt ergibt sich aus dem, was die Messwerte zeigen</translation>
+    </message>
+    <message>
+        <source>the role {text!r}, which is unknown</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>die Rolle {text!r}, die nicht bekannt ist</translation>
+    </message>
+    <message>
+        <source>no role</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>keine Rolle</translation>
+    </message>
+    <message>
+        <source>{where} states {said}; it is shown and not judged</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>{where} nennt {said}; der Kanal wird angezeigt und nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>{where} states no full accuracy; it is unknown, not zero</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>{where} nennt keine vollständige Genauigkeit; sie gilt als unbekannt, nicht als null</translation>
+    </message>
+    <message>
+        <source>the {scale_key} of {where} is {value}</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>{where}: {scale_key} ist {value}</translation>
+    </message>
+    <message>
+        <source>store the volts a count there</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>dort die Volt je Zählschritt speichern</translation>
+    </message>
+    <message>
+        <source>{where} states no {scale_key}; a count is taken as {count} {unit}</source>
+        <extracomment>analysis/captures/reading.py</extracomment>
+        <translation>{where} nennt kein {scale_key}; ein Zählschritt gilt als {count} {unit}</translation>
+    </message>
+    <message>
+        <source>there is no such folder to write to</source>
+        <extracomment>analysis/captures/replacing.py</extracomment>
+        <translation>der Ordner, in den geschrieben werden soll, ist nicht vorhanden</translation>
+    </message>
+    <message>
+        <source>create it, or choose another</source>
+        <extracomment>analysis/captures/replacing.py</extracomment>
+        <translation>ihn anlegen oder einen anderen wählen</translation>
+    </message>
+    <message>
+        <source>you have no right to write there</source>
+        <extracomment>analysis/captures/replacing.py</extracomment>
+        <translation>dort fehlt das Recht zu schreiben</translation>
+    </message>
+    <message>
+        <source>choose another folder</source>
+        <extracomment>analysis/captures/replacing.py</extracomment>
+        <translation>einen anderen Ordner wählen</translation>
+    </message>
+    <message>
+        <source>a folder of that name exists already</source>
+        <extracomment>analysis/captures/replacing.py</extracomment>
+        <translation>ein Ordner dieses Namens besteht schon</translation>
+    </message>
+    <message>
+        <source>choose another name</source>
+        <extracomment>analysis/captures/replacing.py, analysis/captures/writing.py</extracomment>
+        <translation>einen anderen Namen wählen</translation>
+    </message>
+    <message>
+        <source>the file could not be written</source>
+        <extracomment>analysis/captures/replacing.py</extracomment>
+        <translation>die Datei konnte nicht geschrieben werden</translation>
+    </message>
+    <message>
+        <source>check the free space and the drive</source>
+        <extracomment>analysis/captures/replacing.py</extracomment>
+        <translation>freien Platz und Laufwerk prüfen</translation>
+    </message>
+    <message>
+        <source>the file</source>
+        <extracomment>analysis/captures/stored.py</extracomment>
+        <translation>die Datei</translation>
+    </message>
+    <message>
+        <source>the file is HDF5 but no capture</source>
+        <extracomment>analysis/captures/stored.py</extracomment>
+        <translation>die Datei ist HDF5, aber keine Messung</translation>
+    </message>
+    <message>
+        <source>import it, or set its {format_key} to {format}</source>
+        <extracomment>analysis/captures/stored.py</extracomment>
+        <translation>sie importieren oder {format_key} auf {format} setzen</translation>
+    </message>
+    <message>
+        <source>the file does not state its {version_key}</source>
+        <extracomment>analysis/captures/stored.py</extracomment>
+        <translation>die Datei nennt ihr {version_key} nicht</translation>
+    </message>
+    <message>
+        <source>store {format_version} there</source>
+        <extracomment>analysis/captures/stored.py</extracomment>
+        <translation>dort {format_version} speichern</translation>
+    </message>
+    <message>
+        <source>the file has format version {version:g} and this program knows {format_version}</source>
+        <extracomment>analysis/captures/stored.py</extracomment>
+        <translation>die Datei hat die Formatversion {version:g}, dieses Programm kennt {format_version}</translation>
+    </message>
+    <message>
+        <source>update the program</source>
+        <extracomment>analysis/captures/stored.py</extracomment>
+        <translation>das Programm aktualisieren</translation>
+    </message>
+    <message>
+        <source>the file has format version {version:g}, which never was</source>
+        <extracomment>analysis/captures/stored.py</extracomment>
+        <translation>die Datei hat die Formatversion {version:g}, die es nie gab</translation>
+    </message>
+    <message>
+        <source>record {name}</source>
+        <extracomment>analysis/captures/stored.py</extracomment>
+        <translation>Aufzeichnung {name}</translation>
+    </message>
+    <message>
+        <source>channel {name} of {record}</source>
+        <extracomment>analysis/captures/stored.py</extracomment>
+        <translation>Kanal {name} von {record}</translation>
+    </message>
+    <message>
+        <source>{where} cannot be read, the file is damaged there</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>{where} lässt sich nicht lesen, die Datei ist dort beschädigt</translation>
+    </message>
+    <message>
+        <source>copy it from the recorder again</source>
+        <extracomment>analysis/captures/strict.py, analysis/captures/variable_text.py</extracomment>
+        <translation>sie noch einmal vom Rekorder kopieren</translation>
+    </message>
+    <message>
+        <source>you have no right to read the file</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>das Recht, die Datei zu lesen, fehlt</translation>
+    </message>
+    <message>
+        <source>change its permissions or copy it first</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>die Zugriffsrechte ändern oder die Datei zuerst kopieren</translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>die Datei ist nicht vorhanden</translation>
+    </message>
+    <message>
+        <source>check the name and the folder</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>Namen und Ordner prüfen</translation>
+    </message>
+    <message>
+        <source>this is a folder, not a capture</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>das ist ein Ordner, keine Messung</translation>
+    </message>
+    <message>
+        <source>choose a file inside it</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>eine Datei darin wählen</translation>
+    </message>
+    <message>
+        <source>this is a device or a pipe, not a capture</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>das ist ein Gerät oder eine Pipe, keine Messung</translation>
+    </message>
+    <message>
+        <source>choose a capture file</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>eine Messdatei wählen</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>die Datei ist leer</translation>
+    </message>
+    <message>
+        <source>the file is cut short at {size:,} bytes</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>die Datei ist bei {size:,} Byte abgeschnitten</translation>
+    </message>
+    <message>
+        <source>another program is still writing the file</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>ein anderes Programm schreibt die Datei noch</translation>
+    </message>
+    <message>
+        <source>close it there and try again</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>sie dort schließen und noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>the file is not HDF5, so it is no capture</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>die Datei ist nicht HDF5 und damit keine Messung</translation>
+    </message>
+    <message>
+        <source>import it, or choose another file</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>sie importieren oder eine andere Datei wählen</translation>
+    </message>
+    <message>
+        <source>the file is damaged and cannot be opened</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>die Datei ist beschädigt und lässt sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>a group</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>eine Gruppe</translation>
+    </message>
+    <message>
+        <source>a group holds more than {most:,} objects</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>eine Gruppe enthält mehr als {most:,} Objekte</translation>
+    </message>
+    <message>
+        <source>choose another file</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>eine andere Datei wählen</translation>
+    </message>
+    <message>
+        <source>group {name}</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>Gruppe {name}</translation>
+    </message>
+    <message>
+        <source>dataset {name}</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>Datensatz {name}</translation>
+    </message>
+    <message>
+        <source>the attributes of {where}</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>die Attribute ({where})</translation>
+    </message>
+    <message>
+        <source>{where} has more than {most:,} attributes</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>{where} hat mehr als {most:,} Attribute</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>leer</translation>
+    </message>
+    <message>
+        <source>an array</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>ein Feld</translation>
+    </message>
+    <message>
+        <source>a text of absurd length</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>ein Text von unsinniger Länge</translation>
+    </message>
+    <message>
+        <source>a number of unknown size</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>eine Zahl unbekannter Größe</translation>
+    </message>
+    <message>
+        <source>an enumeration</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>eine Aufzählung</translation>
+    </message>
+    <message>
+        <source>neither a number nor a text</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>weder Zahl noch Text</translation>
+    </message>
+    <message>
+        <source>holds something other than plain numbers</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>enthält etwas anderes als einfache Zahlen</translation>
+    </message>
+    <message>
+        <source>has {count} dimensions instead of one</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>hat {count} Dimensionen statt einer</translation>
+    </message>
+    <message>
+        <source>keeps its samples in another file</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>verwahrt seine Messwerte in einer anderen Datei</translation>
+    </message>
+    <message>
+        <source>number {code}</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>Nummer {code}</translation>
+    </message>
+    <message>
+        <source>is compressed by a filter that is not at hand ({known})</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>ist mit einem Filter gepackt, das hier fehlt ({known})</translation>
+    </message>
+    <message>
+        <source>claims {count:,} samples but does not hold them</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>gibt {count:,} Messwerte an, enthält sie aber nicht</translation>
+    </message>
+    <message>
+        <source>is stored in chunks of {count:,} samples, more than can be held</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>ist in Blöcken zu {count:,} Messwerten gespeichert, mehr als sich halten lässt</translation>
+    </message>
+    <message>
+        <source>{where} was read after the capture was closed</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>{where} wurde gelesen, nachdem die Messung geschlossen war</translation>
+    </message>
+    <message>
+        <source>open it again</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>sie noch einmal öffnen</translation>
+    </message>
+    <message>
+        <source>the root group</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>die oberste Gruppe</translation>
+    </message>
+    <message>
+        <source>its texts have variable length and no process can be started to read them safely</source>
+        <extracomment>analysis/captures/variable_text.py</extracomment>
+        <translation>die Texte haben veränderliche Länge, und es lässt sich kein Prozess starten, der sie sicher liest</translation>
+    </message>
+    <message>
+        <source>store them with fixed length</source>
+        <extracomment>analysis/captures/variable_text.py</extracomment>
+        <translation>sie mit fester Länge speichern</translation>
+    </message>
+    <message>
+        <source>the text attributes of the file are damaged</source>
+        <extracomment>analysis/captures/variable_text.py</extracomment>
+        <translation>die Textattribute der Datei sind beschädigt</translation>
+    </message>
+    <message>
+        <source>store plain numbers</source>
+        <extracomment>analysis/captures/verification.py</extracomment>
+        <translation>einfache Zahlen speichern</translation>
+    </message>
+    <message>
+        <source>a file of that name exists already</source>
+        <extracomment>analysis/captures/writing.py</extracomment>
+        <translation>eine Datei dieses Namens besteht schon</translation>
+    </message>
+    <message>
+        <source>records of the capture</source>
+        <extracomment>analysis/captures/writing.py</extracomment>
+        <translation>Aufzeichnungen der Messung</translation>
+    </message>
+    <message>
+        <source>channels of record {name}</source>
+        <extracomment>analysis/captures/writing.py</extracomment>
+        <translation>Kanäle von Aufzeichnung {name}</translation>
+    </message>
+    <message>
+        <source>a channel may not be named {name!r}</source>
+        <extracomment>analysis/captures/writing.py</extracomment>
+        <translation>ein Kanal darf nicht {name!r} heißen</translation>
+    </message>
+    <message>
+        <source>rename the channel</source>
+        <extracomment>analysis/captures/writing.py</extracomment>
+        <translation>den Kanal umbenennen</translation>
+    </message>
+    <message>
+        <source>the channels of record {name} differ in length</source>
+        <extracomment>analysis/captures/writing.py</extracomment>
+        <translation>die Kanäle von Aufzeichnung {name} sind verschieden lang</translation>
+    </message>
+    <message>
+        <source>cut them to one</source>
+        <extracomment>analysis/captures/writing.py</extracomment>
+        <translation>sie auf eine Länge kürzen</translation>
+    </message>
+    <message>
+        <source>the {what} need names of their own, got {names}</source>
+        <extracomment>analysis/captures/writing.py</extracomment>
+        <translation>{what}: jeder Name darf nur einmal vorkommen, angegeben sind {names}</translation>
+    </message>
+    <message>
+        <source>rename them</source>
+        <extracomment>analysis/captures/writing.py</extracomment>
+        <translation>sie umbenennen</translation>
+    </message>
+    <message>
+        <source>{name} holds {dtype}, which a capture cannot store</source>
+        <extracomment>analysis/captures/writing.py</extracomment>
+        <translation>{name} enthält {dtype}, was eine Messung nicht speichern kann</translation>
+    </message>
+    <message>
+        <source>use integers or floats</source>
+        <extracomment>analysis/captures/writing.py</extracomment>
+        <translation>ganze Zahlen oder Gleitkommazahlen verwenden</translation>
+    </message>
+    <message>
+        <source>the text of {key} is {size:,} bytes long</source>
+        <extracomment>analysis/captures/writing.py</extracomment>
+        <translation>der Text von {key} ist {size:,} Byte lang</translation>
+    </message>
+    <message>
+        <source>shorten it to {most:,}</source>
+        <extracomment>analysis/captures/writing.py</extracomment>
+        <translation>ihn auf {most:,} kürzen</translation>
+    </message>
+    <message>
+        <source>{key} {value:g} is no value of {dtype} samples</source>
+        <extracomment>analysis/captures/writing.py</extracomment>
+        <translation>{key} {value:g} ist kein Wert für Messwerte vom Typ {dtype}</translation>
+    </message>
+    <message>
+        <source>correct the scaling</source>
+        <extracomment>analysis/captures/writing.py</extracomment>
+        <translation>die Skalierung berichtigen</translation>
+    </message>
+    <message>
+        <source>{where} nothing can be said: the capture shows a measurement problem</source>
+        <extracomment>analysis/comparison/bands.py</extracomment>
+        <translation>{where} lässt sich nichts sagen: Die Messung zeigt ein Messproblem</translation>
+    </message>
+    <message>
+        <source>it is a possible band only</source>
+        <extracomment>analysis/comparison/bands.py</extracomment>
+        <translation>es ist nur eine mögliche Zone</translation>
+    </message>
+    <message>
+        <source>the counts differ by no more than chance would have it (p = {p_value:.2f})</source>
+        <extracomment>analysis/comparison/bands.py</extracomment>
+        <translation>die Anzahlen unterscheiden sich nicht stärker, als der Zufall es täte (p = {p_value:.2f})</translation>
+    </message>
+    <message>
+        <source>{title}: measurement problem. {summary}</source>
+        <extracomment>analysis/comparison/compare.py</extracomment>
+        <translation>{title}: Messproblem. {summary}</translation>
+    </message>
+    <message>
+        <source>The sides were judged by different sensor profiles, {one} and {two}: limits may differ.</source>
+        <extracomment>analysis/comparison/compare.py</extracomment>
+        <translation>Die Seiten wurden nach verschiedenen Sensorprofilen beurteilt, {one} und {two}: Die Grenzen können sich unterscheiden.</translation>
+    </message>
+    <message>
+        <source>One side is mirrored: its travel is counted from the other end.</source>
+        <extracomment>analysis/comparison/compare.py</extracomment>
+        <translation>Eine Seite ist gespiegelt: Ihr Weg wird vom anderen Ende gezählt.</translation>
+    </message>
+    <message>
+        <source>Both sides are the same capture.</source>
+        <extracomment>analysis/comparison/compare.py</extracomment>
+        <translation>Beide Seiten sind dieselbe Messung.</translation>
+    </message>
+    <message>
+        <source>all records</source>
+        <extracomment>analysis/comparison/compare.py</extracomment>
+        <translation>alle Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>Only part of a capture is compared: {records}; verdicts and confidence are of the whole.</source>
+        <extracomment>analysis/comparison/compare.py</extracomment>
+        <translation>Verglichen wird nur ein Teil einer Messung: {records}; Befund und Sicherheit gelten für das Ganze.</translation>
+    </message>
+    <message>
+        <source>limit and time of Honda Civic FC, trouble code P2135 (9.02 % for 0.5 s), published for the two tracks of a throttle; the same time before a code in HUMMER H2 2009, C0625/C0630. For two corners of an axle no figure is published: take the maker's</source>
+        <extracomment>analysis/comparison/corners.py</extracomment>
+        <translation>Grenze und Zeit nach Honda Civic FC, Fehlercode P2135 (9,02 % für 0,5 s), veröffentlicht für die beiden Bahnen einer Drosselklappe; dieselbe Zeit vor einem Code in HUMMER H2 2009, C0625/C0630. Für zwei Ecken einer Achse ist kein Wert veröffentlicht: den des Herstellers nehmen</translation>
+    </message>
+    <message>
+        <source>the limit of the difference must be above 0 %, got {came:g} %</source>
+        <extracomment>analysis/comparison/corners.py</extracomment>
+        <translation>die Grenze des Unterschieds muss über 0 % liegen, nicht bei {came:g} %</translation>
+    </message>
+    <message>
+        <source>enter it in % of travel</source>
+        <extracomment>analysis/comparison/corners.py</extracomment>
+        <translation>sie in % des Wegs eingeben</translation>
+    </message>
+    <message>
+        <source>waits {hold_s:.2f} s</source>
+        <extracomment>analysis/comparison/corners.py</extracomment>
+        <translation>wartet {hold_s:.2f} s</translation>
+    </message>
+    <message>
+        <source>counts {up} up and {down} down to {limit}</source>
+        <extracomment>analysis/comparison/corners.py</extracomment>
+        <translation>um {up} hoch und um {down} herunter bis {limit} zählt</translation>
+    </message>
+    <message>
+        <source>{one} and {other} share no stretch of time: nothing can be compared.</source>
+        <extracomment>analysis/comparison/corners.py</extracomment>
+        <translation>{one} und {other} haben keine Zeit gemeinsam: Es lässt sich nichts vergleichen.</translation>
+    </message>
+    <message>
+        <source>{one} and {other} agree within {limit:.1f} % of travel all the time.</source>
+        <extracomment>analysis/comparison/corners.py</extracomment>
+        <translation>{one} und {other} stimmen die ganze Zeit auf {limit:.1f} % des Wegs überein.</translation>
+    </message>
+    <message>
+        <source>{one} and {other} differ by more than {limit:.1f} % of travel for {beyond_s:.2f} s of {whole_s:.1f} s, {longest_s:.2f} s at a time: too short for a control unit that {waits}, which would have stored no fault.</source>
+        <extracomment>analysis/comparison/corners.py</extracomment>
+        <translation>{one} und {other} weichen {beyond_s:.2f} s von {whole_s:.1f} s um mehr als {limit:.1f} % des Wegs ab, {longest_s:.2f} s am Stück: zu kurz für ein Steuergerät, das {waits}; es hätte keinen Fehler gespeichert.</translation>
+    </message>
+    <message>
+        <source>{one} and {other} differ by more than {limit:.1f} % of travel for {beyond_s:.2f} s of {whole_s:.1f} s, {longest_s:.2f} s at a time: a control unit that {waits} would have stored a fault at {moment_s:.2f} s. It would name both corners, whichever sensor is bad.</source>
+        <extracomment>analysis/comparison/corners.py</extracomment>
+        <translation>{one} und {other} weichen {beyond_s:.2f} s von {whole_s:.1f} s um mehr als {limit:.1f} % des Wegs ab, {longest_s:.2f} s am Stück: Ein Steuergerät, das {waits}, hätte bei {moment_s:.2f} s einen Fehler gespeichert. Es würde beide Ecken nennen, gleich welcher Sensor schlecht ist.</translation>
+    </message>
+    <message>
+        <source>it was not crossed {where}</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>sie wurde {where} nicht überfahren</translation>
+    </message>
+    <message>
+        <source>it was crossed {count} × {one}, {more} × {other}</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>sie wurde {one} {count} × überfahren, {other} {more} ×</translation>
+    </message>
+    <message>
+        <source>it was crossed at {speed:.0f} % of travel a second {one}, at {their_speed:.0f} {other}</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>sie wurde {one} mit {speed:.0f} % des Wegs je Sekunde überfahren, {other} mit {their_speed:.0f}</translation>
+    </message>
+    <message>
+        <source>it was sampled {rate_hz:.0f} times a second {one}, {their_rate_hz:.0f} times {other}</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>{one} wurde {rate_hz:.0f}-mal je Sekunde abgetastet, {other} {their_rate_hz:.0f}-mal</translation>
+    </message>
+    <message>
+        <source>break-up of {depth:.1f} % could not have been seen {one}, where it shows from {floor:.1f} % up</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>Aussetzer von {depth:.1f} % wären {one} nicht zu sehen gewesen, dort zeigen sie sich erst ab {floor:.1f} %</translation>
+    </message>
+    <message>
+        <source>engine</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>consumers switched on</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>eingeschaltete Verbraucher</translation>
+    </message>
+    <message>
+        <source>ignition</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>Zündung</translation>
+    </message>
+    <message>
+        <source>sensor plugged in</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>angesteckter Sensor</translation>
+    </message>
+    <message>
+        <source>{what}: not stated {one}</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>{what}: {one} nicht angegeben</translation>
+    </message>
+    <message>
+        <source>the temperature differs by {gap_c:.0f} °C</source>
+        <extracomment>analysis/comparison/tested.py</extracomment>
+        <translation>die Temperatur unterscheidet sich um {gap_c:.0f} °C</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>vorher</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>nachher</translation>
+    </message>
+    <message>
+        <source>on the left</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>on the right</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>on the known good one</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>am bekannt guten</translation>
+    </message>
+    <message>
+        <source>on this one</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>an diesem</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Vorher</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Nachher</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Links</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Rechts</translation>
+    </message>
+    <message>
+        <source>Known good</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Bekannt gut</translation>
+    </message>
+    <message>
+        <source>This one</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Dieser</translation>
+    </message>
+    <message>
+        <source>The band at {travel} is gone: the output broke up on {bad1} of {all1} crossings before, on none of {all2} after.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Die Zone bei {travel} ist verschwunden: Aussetzer vorher bei {bad1} von {all1} Überfahrten, nachher bei keiner von {all2}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} breaks up less often, but is not gone: on {bad2} of {all2} crossings after, on {bad1} of {all1} before.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Die Zone bei {travel} setzt seltener aus, ist aber nicht verschwunden: nachher bei {bad2} von {all2} Überfahrten, vorher bei {bad1} von {all1}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} is still there: the output broke up on {bad1} of {all1} crossings before, on {bad2} of {all2} after.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Die Zone bei {travel} ist noch da: Aussetzer vorher bei {bad1} von {all1} Überfahrten, nachher bei {bad2} von {all2}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} breaks up more often: on {bad2} of {all2} crossings after, on {bad1} of {all1} before.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Die Zone bei {travel} setzt häufiger aus: nachher bei {bad2} von {all2} Überfahrten, vorher bei {bad1} von {all1}.</translation>
+    </message>
+    <message>
+        <source>A band at {travel} has appeared: the output broke up on none of {all1} crossings before, on {bad2} of {all2} after.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Eine Zone bei {travel} ist entstanden: Aussetzer vorher bei keiner von {all1} Überfahrten, nachher bei {bad2} von {all2}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} is {where1} alone: the output broke up on {bad1} of {all1} crossings there, on none of {all2} {where2}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Die Zone bei {travel} gibt es nur {where1}: Aussetzer dort bei {bad1} von {all1} Überfahrten, {where2} bei keiner von {all2}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} breaks up less often {where2}: on {bad2} of {all2} crossings, on {bad1} of {all1} {where1}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Die Zone bei {travel} setzt {where2} seltener aus: bei {bad2} von {all2} Überfahrten, {where1} bei {bad1} von {all1}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} is on both: the output broke up on {bad1} of {all1} crossings {where1}, on {bad2} of {all2} {where2}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Die Zone bei {travel} gibt es auf beiden Seiten: Aussetzer {where1} bei {bad1} von {all1} Überfahrten, {where2} bei {bad2} von {all2}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} breaks up more often {where2}: on {bad2} of {all2} crossings, on {bad1} of {all1} {where1}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Die Zone bei {travel} setzt {where2} häufiger aus: bei {bad2} von {all2} Überfahrten, {where1} bei {bad1} von {all1}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} is {where2} alone: the output broke up on {bad2} of {all2} crossings there, on none of {all1} {where1}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Die Zone bei {travel} gibt es nur {where2}: Aussetzer dort bei {bad2} von {all2} Überfahrten, {where1} bei keiner von {all1}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} is not shown to be cured: {reasons}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Dass die Zone bei {travel} behoben ist, ist nicht nachgewiesen: {reasons}.</translation>
+    </message>
+    <message>
+        <source>The band at {travel} is not shown to be new: {reasons}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Dass die Zone bei {travel} neu ist, ist nicht nachgewiesen: {reasons}.</translation>
+    </message>
+    <message>
+        <source>Whether the band at {travel} is {where2} too is not shown: {reasons}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Ob es die Zone bei {travel} auch {where2} gibt, ist nicht nachgewiesen: {reasons}.</translation>
+    </message>
+    <message>
+        <source>Whether the band at {travel} is {where1} too is not shown: {reasons}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Ob es die Zone bei {travel} auch {where1} gibt, ist nicht nachgewiesen: {reasons}.</translation>
+    </message>
+    <message>
+        <source>{start:.1f}–{stop:.1f} % of travel</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>{start:.1f}–{stop:.1f} % des Wegs</translation>
+    </message>
+    <message>
+        <source>{title}: {value1_mv:.0f} mV {where1}, {value2_mv:.0f} mV {where2}; the difference of {difference_mv:.0f} mV exceeds its uncertainty of {spread_mv:.0f} mV.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>{title}: {where1} {value1_mv:.0f} mV, {where2} {value2_mv:.0f} mV; der Unterschied von {difference_mv:.0f} mV ist größer als seine Unsicherheit von {spread_mv:.0f} mV.</translation>
+    </message>
+    <message>
+        <source>No reading differs by more than its uncertainty.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Kein Messwert unterscheidet sich um mehr als seine Unsicherheit.</translation>
+    </message>
+    <message>
+        <source>No stretch of travel was tested on both sides.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Keine Strecke des Wegs wurde auf beiden Seiten geprüft.</translation>
+    </message>
+    <message>
+        <source>Neither shows a band in the travel that both tested, {stretches}.</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Auf dem Weg, den beide geprüft haben, {stretches}, zeigt keine Seite eine Zone.</translation>
+    </message>
+    <message>
+        <source>the time before the code sets must lie within 0 and {most_s:g} s, got {came_s:g} s</source>
+        <extracomment>analysis/control_unit/debounce.py</extracomment>
+        <translation>die Zeit bis zum Setzen des Codes muss zwischen 0 und {most_s:g} s liegen, nicht bei {came_s:g} s</translation>
+    </message>
+    <message>
+        <source>enter it in seconds</source>
+        <extracomment>analysis/control_unit/debounce.py</extracomment>
+        <translation>sie in Sekunden eingeben</translation>
+    </message>
+    <message>
+        <source>a fault counter must count up by 1 or more, down by 0 or more, to a limit of 1 or more; got {up}, {down} and {limit}</source>
+        <extracomment>analysis/control_unit/debounce.py</extracomment>
+        <translation>ein Fehlerzähler muss um 1 oder mehr hochzählen, um 0 oder mehr herunter, bis zu einer Grenze von 1 oder mehr; angegeben sind {up}, {down} und {limit}</translation>
+    </message>
+    <message>
+        <source>correct the counter</source>
+        <extracomment>analysis/control_unit/debounce.py</extracomment>
+        <translation>den Zähler berichtigen</translation>
+    </message>
+    <message>
+        <source>record {record} has a sample every {sample_ms:.3g} ms, and the control unit reads every {reading_ms:.3g} ms</source>
+        <extracomment>analysis/control_unit/replay.py</extracomment>
+        <translation>Aufzeichnung {record} hat alle {sample_ms:.3g} ms einen Messwert, das Steuergerät liest alle {reading_ms:.3g} ms</translation>
+    </message>
+    <message>
+        <source>choose a control unit that reads no faster than the record</source>
+        <extracomment>analysis/control_unit/replay.py</extracomment>
+        <translation>ein Steuergerät wählen, das nicht schneller liest als die Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>the fastest change must be above 0 V/s, got {came:g}</source>
+        <extracomment>analysis/control_unit/rules.py</extracomment>
+        <translation>die schnellste Änderung muss über 0 V/s liegen, nicht bei {came:g}</translation>
+    </message>
+    <message>
+        <source>enter it in V/s</source>
+        <extracomment>analysis/control_unit/rules.py</extracomment>
+        <translation>sie in V/s eingeben</translation>
+    </message>
+    <message>
+        <source>the largest disagreement must be above 0 V, got {came:g}</source>
+        <extracomment>analysis/control_unit/rules.py</extracomment>
+        <translation>die größte Abweichung muss über 0 V liegen, nicht bei {came:g}</translation>
+    </message>
+    <message>
+        <source>enter it in volts</source>
+        <extracomment>analysis/control_unit/rules.py</extracomment>
+        <translation>sie in Volt eingeben</translation>
+    </message>
+    <message>
+        <source>a control unit reads every {least_ms:g} to {most_ms:g} ms, got {came_ms:g} ms</source>
+        <extracomment>analysis/control_unit/rules.py</extracomment>
+        <translation>ein Steuergerät liest alle {least_ms:g} bis {most_ms:g} ms, nicht alle {came_ms:g} ms</translation>
+    </message>
+    <message>
+        <source>enter the time between two readings</source>
+        <extracomment>analysis/control_unit/rules.py</extracomment>
+        <translation>die Zeit zwischen zwei Ablesungen eingeben</translation>
+    </message>
+    <message>
+        <source>Probe the signal at both ends at once and wiggle the harness section by section; look at the sensor's pins.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Das Signal an beiden Enden zugleich messen und den Kabelbaum Abschnitt für Abschnitt bewegen; die Steckkontakte des Sensors ansehen.</translation>
+    </message>
+    <message>
+        <source>Unplug this sensor, then each other one on the same feed: does the reference return?</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Diesen Sensor abstecken, dann jeden anderen an derselben Versorgung: Kommt die Bezugsspannung zurück?</translation>
+    </message>
+    <message>
+        <source>Measure the drop from sensor ground to battery negative with the consumers on, then unplug this sensor: does it go?</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Den Spannungsabfall von der Sensormasse zum Minuspol der Batterie bei eingeschalteten Verbrauchern messen, dann diesen Sensor abstecken: Verschwindet er?</translation>
+    </message>
+    <message>
+        <source>Measure the real height, look at the link, and check that the profile is the right one.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Die tatsächliche Höhe messen, das Gestänge ansehen und prüfen, ob das Sensorprofil stimmt.</translation>
+    </message>
+    <message>
+        <source>Capture the new sensor in the same way and compare; calibrate it by the maker's method.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Den neuen Sensor ebenso messen und vergleichen; nach Herstellervorgabe kalibrieren.</translation>
+    </message>
+    <message>
+        <source>Capture the new sensor in the same way and compare.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Den neuen Sensor ebenso messen und vergleichen.</translation>
+    </message>
+    <message>
+        <source>Record the ground with the sensor plugged in and the ignition on.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Die Masse bei angestecktem Sensor und eingeschalteter Zündung aufzeichnen.</translation>
+    </message>
+    <message>
+        <source>Record the reference with the sensor plugged in and the ignition on.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Die Bezugsspannung bei angestecktem Sensor und eingeschalteter Zündung aufzeichnen.</translation>
+    </message>
+    <message>
+        <source>Record {record}: {action}.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Aufzeichnung {record}: {action}.</translation>
+    </message>
+    <message>
+        <source>Sweep the arm slowly through its whole travel, four times, hands off the harness.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Den Hebel viermal langsam über seinen ganzen Weg bewegen, Hände weg vom Kabelbaum.</translation>
+    </message>
+    <message>
+        <source>Hold the arm still at {place:.0f} % for ten seconds, hands off, and record it.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Den Hebel bei {place:.0f} % zehn Sekunden lang stillhalten, Hände weg, und aufzeichnen.</translation>
+    </message>
+    <message>
+        <source>Record the second track in the same sweeps.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Die zweite Bahn bei denselben Durchläufen mit aufzeichnen.</translation>
+    </message>
+    <message>
+        <source>Sweep through the height at which the car stands.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Durch die Höhe fahren, in der das Fahrzeug steht.</translation>
+    </message>
+    <message>
+        <source>Wiggle the harness with the arm at rest and the signal watched.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Bei ruhendem Hebel am Kabelbaum wackeln und dabei das Signal aufzeichnen.</translation>
+    </message>
+    <message>
+        <source>Record faster: {rate_hz:.0f} samples a second miss most break-ups; take {enough_hz:,} or more.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Schneller aufzeichnen: {rate_hz:.0f} Messwerte je Sekunde übersehen die meisten Aussetzer; {enough_hz:,} oder mehr nehmen.</translation>
+    </message>
+    <message>
+        <source>Sweep past {low:.0f}–{high:.0f} % {missing} more times, slowly, hands off the harness.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Noch {missing} Mal langsam über {low:.0f}–{high:.0f} % fahren, Hände weg vom Kabelbaum.</translation>
+    </message>
+    <message>
+        <source>this program</source>
+        <extracomment>analysis/diagnosis/checks.py</extracomment>
+        <translation>dieses Programm</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <extracomment>analysis/diagnosis/checks.py</extracomment>
+        <translation>übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Sensor ground, unplugged</source>
+        <extracomment>analysis/diagnosis/checks.py</extracomment>
+        <translation>Sensormasse, abgesteckt</translation>
+    </message>
+    <message>
+        <source>Sensor ground</source>
+        <extracomment>analysis/diagnosis/checks.py, analysis/diagnosis/evidence.py</extracomment>
+        <translation>Sensormasse</translation>
+    </message>
+    <message>
+        <source>Reference</source>
+        <extracomment>analysis/diagnosis/checks.py</extracomment>
+        <translation>Bezugsspannung</translation>
+    </message>
+    <message>
+        <source>Ground, steadiness</source>
+        <extracomment>analysis/diagnosis/checks.py</extracomment>
+        <translation>Masse, Schwankung</translation>
+    </message>
+    <message>
+        <source>Reference, steadiness</source>
+        <extracomment>analysis/diagnosis/checks.py</extracomment>
+        <translation>Bezugsspannung, Schwankung</translation>
+    </message>
+    <message>
+        <source>Signal at rest</source>
+        <extracomment>analysis/diagnosis/checks.py</extracomment>
+        <translation>Signal in Ruhe</translation>
+    </message>
+    <message>
+        <source>Signal within its range</source>
+        <extracomment>analysis/diagnosis/checks.py</extracomment>
+        <translation>Signal in seinem Bereich</translation>
+    </message>
+    <message>
+        <source>Output smoothness</source>
+        <extracomment>analysis/diagnosis/checks.py</extracomment>
+        <translation>Glätte des Ausgangs</translation>
+    </message>
+    <message>
+        <source>Output smoothness, second track</source>
+        <extracomment>analysis/diagnosis/checks.py</extracomment>
+        <translation>Glätte des Ausgangs, zweite Bahn</translation>
+    </message>
+    <message>
+        <source>Both tracks agree</source>
+        <extracomment>analysis/diagnosis/checks.py</extracomment>
+        <translation>Beide Bahnen stimmen überein</translation>
+    </message>
+    <message>
+        <source>samples/s</source>
+        <extracomment>analysis/diagnosis/checks.py</extracomment>
+        <translation>Messwerte/s</translation>
+    </message>
+    <message>
+        <source>Sampling</source>
+        <extracomment>analysis/diagnosis/checks.py</extracomment>
+        <translation>Abtastung</translation>
+    </message>
+    <message>
+        <source>Span of the sweep</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Spanne des Durchlaufs</translation>
+    </message>
+    <message>
+        <source>Span of the sweep, ends not reached</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Spanne des Durchlaufs, Enden nicht erreicht</translation>
+    </message>
+    <message>
+        <source>Low end of the sweep</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Unteres Ende des Durchlaufs</translation>
+    </message>
+    <message>
+        <source>Low end of the sweep, stop not reached</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Unteres Ende des Durchlaufs, Anschlag nicht erreicht</translation>
+    </message>
+    <message>
+        <source>High end of the sweep</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Oberes Ende des Durchlaufs</translation>
+    </message>
+    <message>
+        <source>High end of the sweep, stop not reached</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Oberes Ende des Durchlaufs, Anschlag nicht erreicht</translation>
+    </message>
+    <message>
+        <source>Bourns 6657 data sheet</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Bourns 6657 data sheet</translation>
+    </message>
+    <message>
+        <source>Bourns 6657 data sheet, once for each of both tracks</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Bourns 6657 data sheet, je einmal für beide Bahnen</translation>
+    </message>
+    <message>
+        <source>Linearity against the second track, independent</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Linearität gegen die zweite Bahn, unabhängig</translation>
+    </message>
+    <message>
+        <source>Linearity, independent</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Linearität, unabhängig</translation>
+    </message>
+    <message>
+        <source>no limit is known</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>keine Grenze bekannt</translation>
+    </message>
+    <message>
+        <source>Linearity against the second track, through both ends</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Linearität gegen die zweite Bahn, durch beide Enden</translation>
+    </message>
+    <message>
+        <source>Linearity, through both ends</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Linearität, durch beide Enden</translation>
+    </message>
+    <message>
+        <source>A-A-52176, Table VII</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>A-A-52176, Table VII</translation>
+    </message>
+    <message>
+        <source>Up against down, between the tracks</source>
+        <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
+        <translation>Auf gegen ab, zwischen den Bahnen</translation>
+    </message>
+    <message>
+        <source>The capture is no measurement of the sensor: {text}.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Die Messung ist keine Messung des Sensors: {text}.</translation>
+    </message>
+    <message>
+        <source>The probes measured what they should.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Die Prüfspitzen haben gemessen, was sie sollten.</translation>
+    </message>
+    <message>
+        <source>{name} was not recorded.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>{name} wurde nicht aufgezeichnet.</translation>
+    </message>
+    <message>
+        <source>{name} is not good: {reading}.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>{name} ist nicht in Ordnung: {reading}.</translation>
+    </message>
+    <message>
+        <source>{name} is not good: {reading}, moving by {moved_mv:.0f} mV.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>{name} ist nicht in Ordnung: {reading}, schwankt um {moved_mv:.0f} mV.</translation>
+    </message>
+    <message>
+        <source>{name} reads {reading}, too near its limit to tell.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>{name}: {reading}, zu nah an der Grenze, um es zu entscheiden.</translation>
+    </message>
+    <message>
+        <source>{name} reads {reading} unplugged: not shown under load.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>{name}: {reading} bei abgestecktem Sensor, unter Last nicht nachgewiesen.</translation>
+    </message>
+    <message>
+        <source>{name} is good: {reading}, but was not watched during the sweep.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>{name} ist in Ordnung: {reading}, wurde aber während der Durchläufe nicht beobachtet.</translation>
+    </message>
+    <message>
+        <source>{name} is good: {reading} and holds still.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>{name} ist in Ordnung: {reading}, und bleibt stabil.</translation>
+    </message>
+    <message>
+        <source>{level_mv:.0f} mV</source>
+        <extracomment>analysis/diagnosis/evidence.py, analysis/diagnosis/summary.py</extracomment>
+        <translation>{level_mv:.0f} mV</translation>
+    </message>
+    <message>
+        <source>{level_v:.2f} V</source>
+        <extracomment>analysis/diagnosis/evidence.py, analysis/diagnosis/summary.py</extracomment>
+        <translation>{level_v:.2f} V</translation>
+    </message>
+    <message>
+        <source>The reference</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Die Bezugsspannung</translation>
+    </message>
+    <message>
+        <source>The harness was not wiggled with the signal watched.</source>
+        <extracomment>analysis/diagnosis/evidence.py, analysis/reports/customer_words.py</extracomment>
+        <translation>Am Kabelbaum wurde nicht gewackelt, während das Signal aufgezeichnet wurde.</translation>
+    </message>
+    <message>
+        <source>The signal breaks up while the harness is wiggled and the arm rests.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Das Signal setzt aus, während am Kabelbaum gewackelt wird und der Hebel ruht.</translation>
+    </message>
+    <message>
+        <source>Wiggling the harness does not disturb the signal.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Wackeln am Kabelbaum stört das Signal nicht.</translation>
+    </message>
+    <message>
+        <source>The output breaks up at the same spot every time: {start:.1f}–{stop:.1f} % of travel, on {noisy} of {passes} crossings.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Das Signal setzt jedes Mal an derselben Stelle aus: {start:.1f}–{stop:.1f} % des Wegs, bei {noisy} von {passes} Überfahrten.</translation>
+    </message>
+    <message>
+        <source>It breaks up in both directions.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Es setzt in beiden Richtungen aus.</translation>
+    </message>
+    <message>
+        <source>It was seen in one direction only.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Es war nur in einer Richtung zu sehen.</translation>
+    </message>
+    <message>
+        <source>The arm was not held still in the spot: a probe or loom that moves with it is not ruled out.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Der Hebel wurde an der Stelle nicht stillgehalten: Eine Prüfspitze oder ein Kabel, das sich mitbewegt, ist nicht ausgeschlossen.</translation>
+    </message>
+    <message>
+        <source>At rest in the spot the reading wanders by itself, hands off.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>In Ruhe an der Stelle wandert der Wert von selbst, ohne Berührung.</translation>
+    </message>
+    <message>
+        <source>At rest in the spot the reading was quiet; a loom that moves with the arm is not ruled out.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>In Ruhe an der Stelle war der Wert ruhig; ein Kabel, das sich mit dem Hebel bewegt, ist nicht ausgeschlossen.</translation>
+    </message>
+    <message>
+        <source>Away from any band the signal follows the arm without a break.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Außerhalb der Zonen folgt das Signal dem Hebel ohne Aussetzer.</translation>
+    </message>
+    <message>
+        <source>The signal also breaks up at moments that belong to no place on the travel.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Das Signal setzt auch in Augenblicken aus, die zu keiner Stelle des Wegs gehören.</translation>
+    </message>
+    <message>
+        <source>The two tracks agree: {apart_mv:.0f} mV apart.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Die beiden Bahnen stimmen überein: {apart_mv:.0f} mV Unterschied.</translation>
+    </message>
+    <message>
+        <source>The two tracks disagree: {apart_mv:.0f} mV apart.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Die beiden Bahnen weichen voneinander ab: {apart_mv:.0f} mV Unterschied.</translation>
+    </message>
+    <message>
+        <source>The two tracks may disagree: {apart_mv:.0f} mV apart.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Die beiden Bahnen weichen möglicherweise voneinander ab: {apart_mv:.0f} mV Unterschied.</translation>
+    </message>
+    <message>
+        <source>Both tracks were recorded.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Beide Bahnen wurden aufgezeichnet.</translation>
+    </message>
+    <message>
+        <source>{title} has two tracks; only one was recorded.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>{title} hat zwei Bahnen; nur eine wurde aufgezeichnet.</translation>
+    </message>
+    <message>
+        <source>No sweep of the arm was recorded.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Es wurde kein Durchlauf des Hebels aufgezeichnet.</translation>
+    </message>
+    <message>
+        <source>The travel tested is {low:.0f}–{high:.0f} %; where the arm normally rests was not recorded.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Geprüft wurde der Weg von {low:.0f}–{high:.0f} %; wo der Hebel gewöhnlich ruht, wurde nicht aufgezeichnet.</translation>
+    </message>
+    <message>
+        <source>The travel tested, {low:.0f}–{high:.0f} %, includes where the arm rests, {rest:.0f} %.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Der geprüfte Weg, {low:.0f}–{high:.0f} %, schließt die Ruhelage des Hebels ein, {rest:.0f} %.</translation>
+    </message>
+    <message>
+        <source>The travel tested, {low:.0f}–{high:.0f} %, leaves out where the arm rests, {rest:.0f} %.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Der geprüfte Weg, {low:.0f}–{high:.0f} %, lässt die Ruhelage des Hebels aus, {rest:.0f} %.</translation>
+    </message>
+    <message>
+        <source>The signal was probed at both ends of its wire.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Das Signal wurde an beiden Enden seiner Leitung gemessen.</translation>
+    </message>
+    <message>
+        <source>Wiring between sensor and control unit: not shown, since only the control-unit end was probed.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Leitung zwischen Sensor und Steuergerät: nicht nachgewiesen, da nur am Steuergerät gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>Wiring between sensor and control unit: not shown, since only the sensor end was probed.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Leitung zwischen Sensor und Steuergerät: nicht nachgewiesen, da nur am Sensor gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>Wiring between sensor and control unit: not shown, since only one end was probed.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Leitung zwischen Sensor und Steuergerät: nicht nachgewiesen, da nur ein Ende gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>This recorder sees break-up down to {floor:.2f} % of the reference.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Dieser Rekorder sieht Aussetzer bis hinab zu {floor:.2f} % der Bezugsspannung.</translation>
+    </message>
+    <message>
+        <source>Break-up below {floor:.1f} % of the reference cannot be seen in this capture; a new track stays within {limit} %. It cannot prove a track as new.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Aussetzer unter {floor:.1f} % der Bezugsspannung sind in dieser Messung nicht zu sehen; eine neue Bahn bleibt innerhalb von {limit} %. Als neu kann sie eine Bahn nicht nachweisen.</translation>
+    </message>
+    <message>
+        <source>No known sensor profile was named: a potentiometer with a contact track on {supply_v:.0f} V is assumed.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Es wurde kein bekanntes Sensorprofil genannt: Angenommen wird ein Potentiometer mit Schleifbahn an {supply_v:.0f} V.</translation>
+    </message>
+    <message>
+        <source>Tapping the sensor does not disturb the output.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Klopfen am Sensor stört das Signal nicht.</translation>
+    </message>
+    <message>
+        <source>Warm, the output stays quiet.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Warm bleibt das Signal ruhig.</translation>
+    </message>
+    <message>
+        <source>Cold, the output stays quiet.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Kalt bleibt das Signal ruhig.</translation>
+    </message>
+    <message>
+        <source>Wet, the output stays quiet.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Nass bleibt das Signal ruhig.</translation>
+    </message>
+    <message>
+        <source>Tapping the sensor disturbs the output; left alone it is quiet.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Klopfen am Sensor stört das Signal; in Ruhe gelassen ist es ruhig.</translation>
+    </message>
+    <message>
+        <source>It breaks up only when warm; the other records are quiet.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Es setzt nur warm aus; die anderen Aufzeichnungen sind ruhig.</translation>
+    </message>
+    <message>
+        <source>It breaks up only when cold; the other records are quiet.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Es setzt nur kalt aus; die anderen Aufzeichnungen sind ruhig.</translation>
+    </message>
+    <message>
+        <source>It breaks up only when wet; the other records are quiet.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Es setzt nur nass aus; die anderen Aufzeichnungen sind ruhig.</translation>
+    </message>
+    <message>
+        <source>It breaks up while the sensor is tapped, and without it too.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Es setzt aus, während am Sensor geklopft wird, und sonst auch.</translation>
+    </message>
+    <message>
+        <source>It breaks up when warm, and otherwise too.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Es setzt warm aus, und sonst auch.</translation>
+    </message>
+    <message>
+        <source>It breaks up when cold, and otherwise too.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Es setzt kalt aus, und sonst auch.</translation>
+    </message>
+    <message>
+        <source>It breaks up when wet, and otherwise too.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Es setzt nass aus, und sonst auch.</translation>
+    </message>
+    <message>
+        <source>The signal was not watched in the record taken for this: {records}.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>In der Aufzeichnung, die dafür gemacht wurde, fehlt das Signal: {records}.</translation>
+    </message>
+    <message>
+        <source>It breaks up on {cool} of {cool_all} crossings below {border:.0f} °C and on {warm} of {warm_all} above: no difference is shown.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Aussetzer bei {cool} von {cool_all} Überfahrten unter {border:.0f} °C und bei {warm} von {warm_all} darüber: Ein Unterschied ist nicht nachgewiesen.</translation>
+    </message>
+    <message>
+        <source>It depends on the temperature: {cool} of {cool_all} crossings break up below {border:.0f} °C, {warm} of {warm_all} above.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Es hängt von der Temperatur ab: Aussetzer bei {cool} von {cool_all} Überfahrten unter {border:.0f} °C, bei {warm} von {warm_all} darüber.</translation>
+    </message>
+    <message>
+        <source>Unplugged, the signal wire stands at {level_v:.2f} V, neither high nor low: something else feeds it.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Abgesteckt liegt die Signalleitung bei {level_v:.2f} V, weder hoch noch tief: Etwas anderes speist sie.</translation>
+    </message>
+    <message>
+        <source>Unplugged, the signal wire shows its pull-up: {level_v:.2f} V.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Abgesteckt zeigt die Signalleitung ihren Pull-up-Widerstand: {level_v:.2f} V.</translation>
+    </message>
+    <message>
+        <source>Unplugged, the signal wire shows its pull-down, or none: {level_v:.2f} V.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Abgesteckt zeigt die Signalleitung ihren Pull-down-Widerstand oder keinen: {level_v:.2f} V.</translation>
+    </message>
+    <message>
+        <source>The break-ups go where the unplugged wire stands: the contact opens.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Die Aussetzer gehen dorthin, wo die abgesteckte Leitung liegt: Der Kontakt öffnet.</translation>
+    </message>
+    <message>
+        <source>The break-ups go the other way than the unplugged wire: more than a contact that opens.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Die Aussetzer gehen in die andere Richtung als die abgesteckte Leitung: mehr als ein Kontakt, der öffnet.</translation>
+    </message>
+    <message>
+        <source>With the sensor unplugged the signal wire is quiet.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Bei abgestecktem Sensor ist die Signalleitung ruhig.</translation>
+    </message>
+    <message>
+        <source>The signal wire is disturbed with the sensor unplugged too: that is not the sensor's doing.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Die Signalleitung ist auch bei abgestecktem Sensor gestört: Das liegt nicht am Sensor.</translation>
+    </message>
+    <message>
+        <source>Unplugged, the reference returns to {level_v:.2f} V: this sensor, or its load, pulls it.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Abgesteckt kehrt die Bezugsspannung auf {level_v:.2f} V zurück: Dieser Sensor oder seine Last zieht sie herunter.</translation>
+    </message>
+    <message>
+        <source>Unplugged, the reference stays at {level_v:.2f} V: it is not this sensor.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Abgesteckt bleibt die Bezugsspannung bei {level_v:.2f} V: Dieser Sensor ist es nicht.</translation>
+    </message>
+    <message>
+        <source>sensor unplugged</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Sensor abgesteckt</translation>
+    </message>
+    <message>
+        <source>What is said holds for these conditions: {conditions}.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Das Gesagte gilt für diese Bedingungen: {conditions}.</translation>
+    </message>
+    <message>
+        <source>ignition {told}</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Zündung {told}</translation>
+    </message>
+    <message>
+        <source>engine {told}</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Motor {told}</translation>
+    </message>
+    <message>
+        <source>loads {told}</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Verbraucher {told}</translation>
+    </message>
+    <message>
+        <source>moved {told}</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>bewegt {told}</translation>
+    </message>
+    <message>
+        <source>{told} °C</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>{told} °C</translation>
+    </message>
+    <message>
+        <source>The signal was probed at: {points}; against: {returns}.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Gemessen wurde das Signal: {points}; gegen: {returns}.</translation>
+    </message>
+    <message>
+        <source>The signal was probed at: {points}; against what is not stated.</source>
+        <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
+        <translation>Gemessen wurde das Signal: {points}; wogegen, ist nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>Where the first track was lost, {seconds:.2f} s in all, the second told where the arm was: the place of the fault is read from a track without it.</source>
+        <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
+        <translation>Wo die erste Bahn ausfiel, insgesamt {seconds:.2f} s, sagte die zweite, wo der Hebel war: Die Stelle des Fehlers ist an einer Bahn abgelesen, die ihn nicht hat.</translation>
+    </message>
+    <message>
+        <source>Where the second track was lost, {seconds:.2f} s in all, the first told where the arm was: the place of the fault is read from a track without it.</source>
+        <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
+        <translation>Wo die zweite Bahn ausfiel, insgesamt {seconds:.2f} s, sagte die erste, wo der Hebel war: Die Stelle des Fehlers ist an einer Bahn abgelesen, die ihn nicht hat.</translation>
+    </message>
+    <message>
+        <source>Held against the second track, the output departs from a straight line by {away:.1f} % of the feed at most; what both tracks do together, and play in the linkage, does not show.</source>
+        <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
+        <translation>Gegen die zweite Bahn gehalten, weicht das Signal höchstens um {away:.1f} % der Versorgung von einer Geraden ab; was beide Bahnen gemeinsam tun und Spiel im Gestänge zeigt sich so nicht.</translation>
+    </message>
+    <message>
+        <source>Held against the positions that were stated, the output departs from a straight line by {away:.1f} % of the feed at most.</source>
+        <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
+        <translation>Gegen die angegebenen Stellungen gehalten, weicht das Signal höchstens um {away:.1f} % der Versorgung von einer Geraden ab.</translation>
+    </message>
+    <message>
+        <source>Linearity, and play between the directions: not shown, since nothing but the signal itself told where the arm was.</source>
+        <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
+        <translation>Linearität und Spiel zwischen den Richtungen: nicht nachgewiesen, da nur das Signal selbst sagte, wo der Hebel war.</translation>
+    </message>
+    <message>
+        <source>Linearity: not shown, since {reason}.</source>
+        <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
+        <translation>Linearität: nicht nachgewiesen, denn {reason}.</translation>
+    </message>
+    <message>
+        <source>It improved while being moved: the last crossings are clean. That is not cured.</source>
+        <extracomment>analysis/diagnosis/evidence_trend.py</extracomment>
+        <translation>Es wurde beim Bewegen besser: Die letzten Überfahrten sind sauber. Geheilt ist das nicht.</translation>
+    </message>
+    <message>
+        <source>Too few crossings, {count}, to tell wear from dirt that a sweep wipes away.</source>
+        <extracomment>analysis/diagnosis/evidence_trend.py</extracomment>
+        <translation>Zu wenige Überfahrten, {count}, um Verschleiß von Schmutz zu unterscheiden, den ein Durchlauf wegwischt.</translation>
+    </message>
+    <message>
+        <source>It breaks up less from crossing to crossing: dirt that is wiped away does so, wear does not.</source>
+        <extracomment>analysis/diagnosis/evidence_trend.py</extracomment>
+        <translation>Es setzt von Überfahrt zu Überfahrt weniger aus: So verhält sich Schmutz, der weggewischt wird, nicht Verschleiß.</translation>
+    </message>
+    <message>
+        <source>It breaks up more from crossing to crossing: it became worse while being moved.</source>
+        <extracomment>analysis/diagnosis/evidence_trend.py</extracomment>
+        <translation>Es setzt von Überfahrt zu Überfahrt mehr aus: Es wurde beim Bewegen schlechter.</translation>
+    </message>
+    <message>
+        <source>It breaks up alike from the first of {count} crossings to the last: no sign of dirt that a sweep wipes away.</source>
+        <extracomment>analysis/diagnosis/evidence_trend.py</extracomment>
+        <translation>Es setzt von der ersten bis zur letzten von {count} Überfahrten gleich aus: kein Anzeichen von Schmutz, den ein Durchlauf wegwischt.</translation>
+    </message>
+    <message>
+        <source>no record holds a signal channel with two samples or more</source>
+        <extracomment>analysis/diagnosis/examine.py</extracomment>
+        <translation>keine Aufzeichnung enthält einen Signalkanal mit zwei Messwerten oder mehr</translation>
+    </message>
+    <message>
+        <source>say which channel is the signal, or record the signal wire</source>
+        <extracomment>analysis/diagnosis/examine.py</extracomment>
+        <translation>angeben, welcher Kanal das Signal ist, oder die Signalleitung aufzeichnen</translation>
+    </message>
+    <message>
+        <source>left out where there are points</source>
+        <extracomment>analysis/diagnosis/height_schema.py</extracomment>
+        <translation>weggelassen, wo es Punkte gibt</translation>
+    </message>
+    <message>
+        <source>{lost:.0%} of the samples are missing</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>{lost:.0%} der Messwerte fehlen</translation>
+    </message>
+    <message>
+        <source>save the record again</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>die Aufzeichnung noch einmal speichern</translation>
+    </message>
+    <message>
+        <source>{over:.0%} of the samples are beyond the recorder's range</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>{over:.0%} der Messwerte liegen außerhalb des Bereichs des Rekorders</translation>
+    </message>
+    <message>
+        <source>choose a larger range</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>einen größeren Bereich wählen</translation>
+    </message>
+    <message>
+        <source>the voltage is negative</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>die Spannung ist negativ</translation>
+    </message>
+    <message>
+        <source>swap the probe and the return lead</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>Prüfspitze und Rückleitung tauschen</translation>
+    </message>
+    <message>
+        <source>the voltage swings about nought and falls back</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>die Spannung schwankt um null und fällt zurück</translation>
+    </message>
+    <message>
+        <source>set the input to DC coupling</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>den Eingang auf DC-Kopplung stellen</translation>
+    </message>
+    <message>
+        <source>set the probe's attenuation to what the probe is</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>die Teilung des Tastkopfs auf die des Tastkopfs einstellen</translation>
+    </message>
+    <message>
+        <source>the readings are ten times too large</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>die Werte sind zehnmal zu groß</translation>
+    </message>
+    <message>
+        <source>the readings are ten times too small</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>die Werte sind zehnmal zu klein</translation>
+    </message>
+    <message>
+        <source>check that the plug is on, the probe sits on the signal wire and the arm really moves</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>prüfen, ob der Stecker steckt, die Prüfspitze an der Signalleitung sitzt und der Hebel sich wirklich bewegt</translation>
+    </message>
+    <message>
+        <source>the signal does not change while the arm is said to move</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>das Signal ändert sich nicht, obwohl der Hebel bewegt worden sein soll</translation>
+    </message>
+    <message>
+        <source>the sensor was unplugged while it was swept</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>der Sensor war während des Durchlaufs abgesteckt</translation>
+    </message>
+    <message>
+        <source>plug it in and sweep again</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>ihn anstecken und noch einmal durchfahren</translation>
+    </message>
+    <message>
+        <source>the reference reads {level:.2f} V: no feed</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>die Bezugsspannung beträgt {level:.2f} V: keine Versorgung</translation>
+    </message>
+    <message>
+        <source>switch the ignition on, wake the module</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>Zündung einschalten, Steuergerät wecken</translation>
+    </message>
+    <message>
+        <source>the signal probe hums about nought: it hung in the air</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>die Signalprüfspitze brummt um null: Sie hing in der Luft</translation>
+    </message>
+    <message>
+        <source>put the probe back and repeat</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>die Prüfspitze wieder ansetzen und wiederholen</translation>
+    </message>
+    <message>
+        <source>the signal probe slipped off at {begun:.1f} s: from there it only hums</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>die Signalprüfspitze ist bei {begun:.1f} s abgerutscht: Ab da brummt sie nur</translation>
+    </message>
+    <message>
+        <source>all channels move by the same volts: the return clip is poor</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>alle Kanäle bewegen sich um dieselben Volt: Die Masseklemme sitzt schlecht</translation>
+    </message>
+    <message>
+        <source>clip the return to clean metal and repeat</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>die Masseklemme an blankes Metall setzen und wiederholen</translation>
+    </message>
+    <message>
+        <source>the signal stands above the reference, which no sensor can do: a probe is on the wrong wire</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>das Signal liegt über der Bezugsspannung, was kein Sensor kann: Eine Prüfspitze sitzt an der falschen Leitung</translation>
+    </message>
+    <message>
+        <source>check which wire each probe touches, and repeat</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>prüfen, welche Leitung jede Prüfspitze berührt, und wiederholen</translation>
+    </message>
+    <message>
+        <source>this is a duty-cycle or digital sensor, which this method does not judge</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>das ist ein Sensor mit Tastverhältnis oder digitalem Ausgang, den dieses Verfahren nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>the signal knows two levels only</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>das Signal kennt nur zwei Pegel</translation>
+    </message>
+    <message>
+        <source>{name} is not TOML: {error}</source>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <translation>{name} ist kein TOML: {error}</translation>
+    </message>
+    <message>
+        <source>correct that line</source>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <translation>diese Zeile berichtigen</translation>
+    </message>
+    <message>
+        <source>{name}: based_on must name a built-in profile, got {base!r}</source>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <translation>{name}: based_on muss ein mitgeliefertes Profil nennen, nicht {base!r}</translation>
+    </message>
+    <message>
+        <source>choose one of: {known}</source>
+        <extracomment>analysis/diagnosis/profile_schema.py, analysis/diagnosis/profiles.py</extracomment>
+        <translation>eines davon wählen: {known}</translation>
+    </message>
+    <message>
+        <source>lower-case letters, digits and single hyphens</source>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <translation>aus Kleinbuchstaben, Ziffern und einzelnen Bindestrichen</translation>
+    </message>
+    <message>
+        <source>there</source>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <translation>vorhanden</translation>
+    </message>
+    <message>
+        <source>no such table</source>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <translation>keine solche Tabelle</translation>
+    </message>
+    <message>
+        <source>inside valid_v [{start}, {stop}]</source>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <translation>innerhalb von valid_v [{start}, {stop}]</translation>
+    </message>
+    <message>
+        <source>other than {value}</source>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <translation>anders als {value}</translation>
+    </message>
+    <message>
+        <source>there where lower is not</source>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <translation>vorhanden, wo lower fehlt</translation>
+    </message>
+    <message>
+        <source>neither</source>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <translation>keines von beiden</translation>
+    </message>
+    <message>
+        <source>at most upper ({upper})</source>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <translation>höchstens upper ({upper})</translation>
+    </message>
+    <message>
+        <source>there if tracks.second_signal is, and only then</source>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <translation>vorhanden, wenn tracks.second_signal es ist, und nur dann</translation>
+    </message>
+    <message>
+        <source>one of the two</source>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <translation>eines von beiden</translation>
+    </message>
+    <message>
+        <source>within {least} and supply_v ({supply_v})</source>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <translation>zwischen {least} und supply_v ({supply_v})</translation>
+    </message>
+    <message>
+        <source>a range around supply_v ({supply_v})</source>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <translation>ein Bereich um supply_v ({supply_v})</translation>
+    </message>
+    <message>
+        <source>{name}: {prefix}{key} must be {rule}, got {came!r}</source>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
+        <translation>{name}: {prefix}{key} muss {rule} sein, nicht {came!r}</translation>
+    </message>
+    <message>
+        <source>correct it in the profile</source>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
+        <translation>es im Profil berichtigen</translation>
+    </message>
+    <message>
+        <source>one of {known}</source>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
+        <translation>eines von {known}</translation>
+    </message>
+    <message>
+        <source>a table</source>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
+        <translation>eine Tabelle</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
+        <translation>true oder false</translation>
+    </message>
+    <message>
+        <source>above {above:g}</source>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
+        <translation>größer als {above:g}</translation>
+    </message>
+    <message>
+        <source>at least {least:g}</source>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
+        <translation>mindestens {least:g}</translation>
+    </message>
+    <message>
+        <source>at most {at_most:g}</source>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
+        <translation>höchstens {at_most:g}</translation>
+    </message>
+    <message>
+        <source>two ascending numbers</source>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
+        <translation>zwei aufsteigende Zahlen</translation>
+    </message>
+    <message>
+        <source>two pairs of numbers</source>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
+        <translation>zwei Zahlenpaare</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <extracomment>analysis/diagnosis/profile_table.py</extracomment>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>there is no sensor profile {id_or_path!r}</source>
+        <extracomment>analysis/diagnosis/profiles.py</extracomment>
+        <translation>es gibt kein Sensorprofil {id_or_path!r}</translation>
+    </message>
+    <message>
+        <source>there is no built-in sensor profile {profile_id!r}</source>
+        <extracomment>analysis/diagnosis/profiles.py</extracomment>
+        <translation>es gibt kein mitgeliefertes Sensorprofil {profile_id!r}</translation>
+    </message>
+    <message>
+        <source>the sensor profile {name} is not UTF-8 text</source>
+        <extracomment>analysis/diagnosis/profiles.py</extracomment>
+        <translation>das Sensorprofil {name} ist kein UTF-8-Text</translation>
+    </message>
+    <message>
+        <source>save it as UTF-8</source>
+        <extracomment>analysis/diagnosis/profiles.py</extracomment>
+        <translation>es als UTF-8 speichern</translation>
+    </message>
+    <message>
+        <source>the sensor profile {name} cannot be read ({strerror})</source>
+        <extracomment>analysis/diagnosis/profiles.py</extracomment>
+        <translation>das Sensorprofil {name} lässt sich nicht lesen ({strerror})</translation>
+    </message>
+    <message>
+        <source>check that the file is there and may be read</source>
+        <extracomment>analysis/diagnosis/profiles.py</extracomment>
+        <translation>prüfen, ob die Datei da ist und gelesen werden darf</translation>
+    </message>
+    <message>
+        <source>{name}: the id {id!r} belongs to a built-in profile</source>
+        <extracomment>analysis/diagnosis/profiles.py</extracomment>
+        <translation>{name}: Die Kennung {id!r} gehört einem mitgelieferten Profil</translation>
+    </message>
+    <message>
+        <source>choose another id</source>
+        <extracomment>analysis/diagnosis/profiles.py</extracomment>
+        <translation>eine andere Kennung wählen</translation>
+    </message>
+    <message>
+        <source>breaks up in the band on {count} crossing</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>setzt in der Zone bei {count} Überfahrt aus</translation>
+    </message>
+    <message>
+        <source>breaks up in the band on {count} crossings</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>setzt in der Zone bei {count} Überfahrten aus</translation>
+    </message>
+    <message>
+        <source>breaks up</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>setzt aus</translation>
+    </message>
+    <message>
+        <source>ground stands at {reading}</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>Masse liegt bei {reading}</translation>
+    </message>
+    <message>
+        <source>ground moves by {reading}</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>Masse schwankt um {reading}</translation>
+    </message>
+    <message>
+        <source>reference stands at {reading}</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>Bezugsspannung liegt bei {reading}</translation>
+    </message>
+    <message>
+        <source>reference moves by {reading}</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>Bezugsspannung schwankt um {reading}</translation>
+    </message>
+    <message>
+        <source>signal reaches {reading}</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>Signal erreicht {reading}</translation>
+    </message>
+    <message>
+        <source>the tracks differ by {reading}</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>die Bahnen weichen um {reading} ab</translation>
+    </message>
+    <message>
+        <source>{count} crossing, clean</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>{count} Überfahrt, sauber</translation>
+    </message>
+    <message>
+        <source>{count} crossings, clean</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>{count} Überfahrten, sauber</translation>
+    </message>
+    <message>
+        <source>{reading}, steady</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>{reading}, stabil</translation>
+    </message>
+    <message>
+        <source>steady</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>stabil</translation>
+    </message>
+    <message>
+        <source>worn resistive track</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>verschlissene Widerstandsbahn</translation>
+    </message>
+    <message>
+        <source>dirt or moisture on the track</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Schmutz oder Feuchtigkeit auf der Bahn</translation>
+    </message>
+    <message>
+        <source>a loom that moves with the arm</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>ein Kabel, das sich mit dem Hebel bewegt</translation>
+    </message>
+    <message>
+        <source>fault inside the sensor at this position</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Fehler im Inneren des Sensors an dieser Stelle</translation>
+    </message>
+    <message>
+        <source>broken strand or loose terminal in the signal wire</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>gebrochene Litze oder lockerer Kontakt in der Signalleitung</translation>
+    </message>
+    <message>
+        <source>the sensor's own pins</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>die Steckkontakte des Sensors selbst</translation>
+    </message>
+    <message>
+        <source>wiring of the reference</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Leitung der Bezugsspannung</translation>
+    </message>
+    <message>
+        <source>another sensor on the same feed</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>ein anderer Sensor an derselben Versorgung</translation>
+    </message>
+    <message>
+        <source>this sensor pulling it down</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>dieser Sensor, der sie herunterzieht</translation>
+    </message>
+    <message>
+        <source>the control unit</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>das Steuergerät</translation>
+    </message>
+    <message>
+        <source>ground point or splice</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Massepunkt oder Verbinder</translation>
+    </message>
+    <message>
+        <source>wiring of the sensor ground</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Leitung der Sensormasse</translation>
+    </message>
+    <message>
+        <source>the control unit's ground</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>die Masse des Steuergeräts</translation>
+    </message>
+    <message>
+        <source>the height itself</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>die Höhe selbst</translation>
+    </message>
+    <message>
+        <source>a bent or disconnected link</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>ein verbogenes oder ausgehängtes Gestänge</translation>
+    </message>
+    <message>
+        <source>the wrong sensor or profile</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>der falsche Sensor oder das falsche Profil</translation>
+    </message>
+    <message>
+        <source>the readings contradict each other</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>die Werte widersprechen einander</translation>
+    </message>
+    <message>
+        <source>This capture cannot be judged: {text}.</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Diese Messung lässt sich nicht beurteilen: {text}.</translation>
+    </message>
+    <message>
+        <source>No fault was seen in {tested}.</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Kein Fehler gefunden in {tested}.</translation>
+    </message>
+    <message>
+        <source>The track is worn at {spans} of travel: {crossed}.</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Die Bahn ist bei {spans} des Wegs verschlissen: {crossed}.</translation>
+    </message>
+    <message>
+        <source>The track is worn at {spans} of travel of the second track: {crossed}.</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Die zweite Bahn ist bei {spans} des Wegs verschlissen: {crossed}.</translation>
+    </message>
+    <message>
+        <source>The sensor's output breaks up at {spans} of travel: {crossed}.</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Das Sensorsignal setzt bei {spans} des Wegs aus: {crossed}.</translation>
+    </message>
+    <message>
+        <source>The sensor's output breaks up at {spans} of travel of the second track: {crossed}.</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Das Signal der zweiten Bahn setzt bei {spans} des Wegs aus: {crossed}.</translation>
+    </message>
+    <message>
+        <source>The signal breaks up at moments, not at a place: its wire or the sensor's pins make poor contact.</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Das Signal setzt zeitweise aus, nicht an einer Stelle: Seine Leitung oder die Steckkontakte des Sensors haben schlechten Kontakt.</translation>
+    </message>
+    <message>
+        <source>The reference is not what it should be, and the signal is a share of it.</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Die Bezugsspannung ist nicht, wie sie sein soll, und das Signal ist ein Anteil von ihr.</translation>
+    </message>
+    <message>
+        <source>Sensor ground is not what it should be, and the signal is read against it.</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Die Sensormasse ist nicht, wie sie sein soll, und das Signal wird gegen sie gelesen.</translation>
+    </message>
+    <message>
+        <source>The signal rests outside its valid range without breaking up: the sensor may be telling the truth.</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Das Signal ruht außerhalb seines gültigen Bereichs, ohne auszusetzen: Der Sensor sagt vielleicht die Wahrheit.</translation>
+    </message>
+    <message>
+        <source>This capture does not decide it.</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Diese Messung entscheidet es nicht.</translation>
+    </message>
+    <message>
+        <source>no crossings</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>keine Überfahrten</translation>
+    </message>
+    <message>
+        <source>the output broke up on {noisy} of {passes} crossings</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Aussetzer bei {noisy} von {passes} Überfahrten</translation>
+    </message>
+    <message>
+        <source>what was recorded</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>dem, was aufgezeichnet wurde</translation>
+    </message>
+    <message>
+        <source>{low:.0f}–{high:.0f} % of travel, {count} crossing</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>{low:.0f}–{high:.0f} % des Wegs, {count} Überfahrt</translation>
+    </message>
+    <message>
+        <source>{low:.0f}–{high:.0f} % of travel, {count} crossings</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>{low:.0f}–{high:.0f} % des Wegs, {count} Überfahrten</translation>
+    </message>
+    <message>
+        <source>less than 1 %</source>
+        <extracomment>analysis/exposure/amounts.py</extracomment>
+        <translation>weniger als 1 %</translation>
+    </message>
+    <message>
+        <source>more than 99 %</source>
+        <extracomment>analysis/exposure/amounts.py</extracomment>
+        <translation>mehr als 99 %</translation>
+    </message>
+    <message>
+        <source>all the time</source>
+        <extracomment>analysis/exposure/amounts.py</extracomment>
+        <translation>die ganze Zeit</translation>
+    </message>
+    <message>
+        <source>{time_ms:.0f} ms</source>
+        <extracomment>analysis/exposure/amounts.py</extracomment>
+        <translation>{time_ms:.0f} ms</translation>
+    </message>
+    <message>
+        <source>{time_s:.1f} s</source>
+        <extracomment>analysis/exposure/amounts.py</extracomment>
+        <translation>{time_s:.1f} s</translation>
+    </message>
+    <message>
+        <source>{time_min:.0f} min</source>
+        <extracomment>analysis/exposure/amounts.py</extracomment>
+        <translation>{time_min:.0f} min</translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <extracomment>analysis/exposure/amounts.py</extracomment>
+        <translation>{low} bis {high}</translation>
+    </message>
+    <message>
+        <source>no road was chosen</source>
+        <extracomment>analysis/exposure/explain.py</extracomment>
+        <translation>es wurde keine Strecke gewählt</translation>
+    </message>
+    <message>
+        <source>choose at least one</source>
+        <extracomment>analysis/exposure/explain.py</extracomment>
+        <translation>mindestens eine wählen</translation>
+    </message>
+    <message>
+        <source>Recorded, not modelled: in record {record} ({label}, {duration_s:.0f} s) the arm was in the band {share} of the time, on {visits:d} visits, with {events:d} disturbances there.</source>
+        <extracomment>analysis/exposure/from_record.py</extracomment>
+        <translation>Aufgezeichnet, nicht berechnet: In Aufzeichnung {record} ({label}, {duration_s:.0f} s) war der Hebel {share} der Zeit in der Zone, bei {visits:d} Besuchen, mit {events:d} Störungen dort.</translation>
+    </message>
+    <message>
+        <source>Left out: roll and pitch, braking, a load that shifts, levelling while driving, potholes and kerbs, and the stops of the suspension.</source>
+        <extracomment>analysis/exposure/picture.py</extracomment>
+        <translation>Außer Betracht: Wanken und Nicken, Bremsen, verrutschende Ladung, Niveauregelung während der Fahrt, Schlaglöcher und Bordsteine und die Anschläge der Federung.</translation>
+    </message>
+    <message>
+        <source>the band has no width</source>
+        <extracomment>analysis/exposure/picture.py</extracomment>
+        <translation>die Zone hat keine Breite</translation>
+    </message>
+    <message>
+        <source>choose a band with two edges</source>
+        <extracomment>analysis/exposure/picture.py</extracomment>
+        <translation>eine Zone mit zwei Rändern wählen</translation>
+    </message>
+    <message>
+        <source>the drive must last {least:g} to {most:g} minutes, got {came:g}</source>
+        <extracomment>analysis/exposure/picture.py</extracomment>
+        <translation>die Fahrt muss {least:g} bis {most:g} Minuten dauern, nicht {came:g}</translation>
+    </message>
+    <message>
+        <source>enter the drive in minutes</source>
+        <extracomment>analysis/exposure/picture.py</extracomment>
+        <translation>die Fahrt in Minuten eingeben</translation>
+    </message>
+    <message>
+        <source>Before the repair the fault came {times} in {before_km:.3g} km. {needed_km:.3g} km without a fault, at the same height, load and surface, show it gone (right {odds:.0f} times in 100); {careful_km:.3g} km if the rate before is known from these faults alone.</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>Vor der Reparatur kam der Fehler {times} auf {before_km:.3g} km. {needed_km:.3g} km ohne Fehler, bei gleicher Höhe, Beladung und Straße, weisen nach, dass er weg ist (richtig {odds:.0f} von 100 Malen); {careful_km:.3g} km, wenn die Rate vorher nur aus diesen Fehlern bekannt ist.</translation>
+    </message>
+    <message>
+        <source>once</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>einmal</translation>
+    </message>
+    <message>
+        <source>{faults:d} times</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>{faults:d}-mal</translation>
+    </message>
+    <message>
+        <source>Driven so far without a fault: {driven_km:.3g} km, still to drive {left_km:.3g} km.</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>Bisher ohne Fehler gefahren: {driven_km:.3g} km, noch zu fahren {left_km:.3g} km.</translation>
+    </message>
+    <message>
+        <source>no fault was counted before the repair, so there is no rate to compare with</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>vor der Reparatur wurde kein Fehler gezählt, es gibt also keine Rate zum Vergleichen</translation>
+    </message>
+    <message>
+        <source>drive before the repair until the fault has come once</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>vor der Reparatur fahren, bis der Fehler einmal gekommen ist</translation>
+    </message>
+    <message>
+        <source>the distance before the repair must be above 0 km, got {came:g} km</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>die Strecke vor der Reparatur muss über 0 km liegen, nicht bei {came:g} km</translation>
+    </message>
+    <message>
+        <source>enter it in kilometres</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>sie in Kilometern eingeben</translation>
+    </message>
+    <message>
+        <source>the confidence must lie between 0 and 1, got {came:g}</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>die Sicherheit muss zwischen 0 und 1 liegen, nicht bei {came:g}</translation>
+    </message>
+    <message>
+        <source>choose 0.95</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>0,95 wählen</translation>
+    </message>
+    <message>
+        <source>a drive has a negative length</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>eine Fahrt hat eine negative Länge</translation>
+    </message>
+    <message>
+        <source>range</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>rate of change</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Änderungsgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>comparison with the other side</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Vergleich mit der anderen Seite</translation>
+    </message>
+    <message>
+        <source>while it stood: on record {records}</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>im Stillstand: aus Aufzeichnung {records}</translation>
+    </message>
+    <message>
+        <source>while it stood: taken as while it moved, for no record was held there</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>im Stillstand: angenommen wie in Bewegung, denn dort wurde nichts gehalten aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>What the band does to a reading was measured on {crossings:d} crossings, {measured_s:.1f} s; {still}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Was die Zone mit einem Messwert macht, wurde an {crossings:d} Überfahrten gemessen, {measured_s:.1f} s; {still}.</translation>
+    </message>
+    <message>
+        <source>The wheel is modelled as a quarter of a middling car (Golden Car) on a random road of ISO 8608 class {classes}; roads of one class differ by a factor of 1.4 either way in how far the wheel moves.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Das Rad ist als Viertel eines mittleren Autos (Golden Car) auf einer Zufallsstraße der Klasse {classes} nach ISO 8608 berechnet; Straßen einer Klasse unterscheiden sich nach beiden Seiten um den Faktor 1,4 darin, wie weit sich das Rad bewegt.</translation>
+    </message>
+    <message>
+        <source>The control unit is taken to read every {tick_ms:.0f} ms.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Angenommen ist, dass das Steuergerät alle {tick_ms:.0f} ms liest.</translation>
+    </message>
+    <message>
+        <source>Heights: {source}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Höhen: {source}.</translation>
+    </message>
+    <message>
+        <source>The band is {near:.0f} to {far:.0f} mm of wheel travel below the normal height.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Die Zone liegt {near:.0f} bis {far:.0f} mm Radweg unter der Normalhöhe.</translation>
+    </message>
+    <message>
+        <source>The band is {near:.0f} to {far:.0f} mm of wheel travel above the normal height.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Die Zone liegt {near:.0f} bis {far:.0f} mm Radweg über der Normalhöhe.</translation>
+    </message>
+    <message>
+        <source>The band is about the normal height, from {far:.0f} mm of wheel travel below it to {near:.0f} mm above.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Die Zone liegt um die Normalhöhe, von {far:.0f} mm Radweg darunter bis {near:.0f} mm darüber.</translation>
+    </message>
+    <message>
+        <source>{share} of the time at {height}</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{share} der Zeit bei {height}</translation>
+    </message>
+    <message>
+        <source>On a {road}, where the wheel moves {rms_mm:.1f} mm r.m.s.,</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Auf der Strecke „{road}“, auf der sich das Rad um {rms_mm:.1f} mm (Effektivwert) bewegt,</translation>
+    </message>
+    <message>
+        <source>{on} the sensor is never in the band.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{on} ist der Sensor nie in der Zone.</translation>
+    </message>
+    <message>
+        <source>{on} the sensor is in the band {parts}</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{on} ist der Sensor in der Zone: {parts}</translation>
+    </message>
+    <message>
+        <source>{there}, and not at {heights}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{there}, und nicht bei {heights}.</translation>
+    </message>
+    <message>
+        <source>in the band</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>in der Zone</translation>
+    </message>
+    <message>
+        <source>outside the band</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>außerhalb der Zone</translation>
+    </message>
+    <message>
+        <source>{height}: the vehicle stands {where}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{height}: Das Fahrzeug steht {where}.</translation>
+    </message>
+    <message>
+        <source>{height}: the band is not visited.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{height}: Die Zone wird nicht erreicht.</translation>
+    </message>
+    <message>
+        <source>In the band the reading never left the limits.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>In der Zone hat der Messwert die Grenzen nie verlassen.</translation>
+    </message>
+    <message>
+        <source>In the band the reading is out of limits {share} of the time, {run} at a stretch</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>In der Zone liegt der Messwert {share} der Zeit außerhalb der Grenzen, {run} am Stück</translation>
+    </message>
+    <message>
+        <source>{broken}: too seldom for any such rule.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{broken}: zu selten für jede solche Regel.</translation>
+    </message>
+    <message>
+        <source>{broken}: a code would be more likely than not with a time of {hold} or less, on a {road}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{broken}: Ein Code wäre wahrscheinlicher als keiner bei einer Zeit von {hold} oder weniger, auf der Strecke „{road}“.</translation>
+    </message>
+    <message>
+        <source>a single reading</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>einem einzigen Messwert</translation>
+    </message>
+    <message>
+        <source>The control unit has no rule.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Das Steuergerät hat keine Regel.</translation>
+    </message>
+    <message>
+        <source>The chance of a code within {minutes:.0f} min is below 1 % at every height.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Die Aussicht auf einen Code innerhalb von {minutes:.0f} min liegt bei jeder Höhe unter 1 %.</translation>
+    </message>
+    <message>
+        <source>{chance} at {name} height</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{chance} bei Höhe „{name}“</translation>
+    </message>
+    <message>
+        <source>The chance of a code within {minutes:.0f} min is {parts}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Die Aussicht auf einen Code innerhalb von {minutes:.0f} min beträgt {parts}.</translation>
+    </message>
+    <message>
+        <source>Chance of a code within {minutes:.0f} min: {chance}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Aussicht auf einen Code innerhalb von {minutes:.0f} min: {chance}.</translation>
+    </message>
+    <message>
+        <source>{height}: in the band {share}; {per_km} visits a kilometre, {stay} each on average</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{height}: in der Zone {share}; {per_km} Besuche je Kilometer, im Mittel {stay} lang</translation>
+    </message>
+    <message>
+        <source>{share} of the time</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{share} der Zeit</translation>
+    </message>
+    <message>
+        <source>{told}, one in ten over {long_stay}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{told}, jeder zehnte über {long_stay}.</translation>
+    </message>
+    <message>
+        <source>{value} ({over} over the roads of this class)</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{value} ({over} auf den Straßen dieser Klasse)</translation>
+    </message>
+    <message>
+        <source>{name} height{away}</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Höhe „{name}“{away}</translation>
+    </message>
+    <message>
+        <source> ({down_mm:.0f} mm down)</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation> ({down_mm:.0f} mm tiefer)</translation>
+    </message>
+    <message>
+        <source> ({up_mm:.0f} mm up)</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation> ({up_mm:.0f} mm höher)</translation>
+    </message>
+    <message>
+        <source>A control unit stores a code when the signal is below {low_v:.2f} V or above {high_v:.2f} V {patience}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Ein Steuergerät speichert einen Code, wenn das Signal unter {low_v:.2f} V oder über {high_v:.2f} V liegt, und zwar {patience}.</translation>
+    </message>
+    <message>
+        <source>It stores one when the signal changes by more than {limit:.0f} V/s {patience}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Es speichert einen, wenn sich das Signal um mehr als {limit:.0f} V/s ändert, und zwar {patience}.</translation>
+    </message>
+    <message>
+        <source>It stores one for both sides when they disagree by more than {tolerance_v:.2f} V {patience}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Es speichert einen für beide Seiten, wenn sie um mehr als {tolerance_v:.2f} V voneinander abweichen, und zwar {patience}.</translation>
+    </message>
+    <message>
+        <source>for {hold} without a break</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{hold} lang ohne Unterbrechung</translation>
+    </message>
+    <message>
+        <source>until a counter, {up:d} up for a bad reading and {down:d} down for a good one, is at {limit:d}</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>bis ein Zähler, je schlechtem Wert um {up:d} hoch und je gutem um {down:d} herunter, bei {limit:d} steht</translation>
+    </message>
+    <message>
+        <source>A vehicle on air or height-adjustable suspension can drop without warning, and moving a live sensor makes it inflate or dump. Put it on stands rated for it, disable levelling by the maker's method, and only then connect and sweep.</source>
+        <extracomment>analysis/reports/cautions.py</extracomment>
+        <translation>Ein Fahrzeug mit Luftfederung oder Niveauregulierung kann ohne Vorwarnung absinken, und ein Sensor, der unter Spannung bewegt wird, lässt es auf- oder abpumpen. Auf dafür zugelassene Unterstellböcke stellen, die Niveauregulierung nach Herstellervorgabe abschalten und erst dann anschließen und durchfahren.</translation>
+    </message>
+    <message>
+        <source>An electronic throttle traps fingers: sweep pedals with the engine off and the intake closed, hands out of the bore.</source>
+        <extracomment>analysis/reports/cautions.py</extracomment>
+        <translation>Eine elektronische Drosselklappe klemmt Finger ein: Pedale nur bei abgestelltem Motor und geschlossenem Ansaugtrakt durchfahren, Hände weg von der Drosselklappe.</translation>
+    </message>
+    <message>
+        <source>Never probe airbag or high-voltage circuits with this procedure. Back-probe the plug; do not pierce the insulation.</source>
+        <extracomment>analysis/reports/cautions.py</extracomment>
+        <translation>Mit diesem Verfahren niemals an Airbag- oder Hochvoltkreisen messen. Von hinten am Stecker messen; die Isolierung nicht durchstechen.</translation>
+    </message>
+    <message>
+        <source>After a sensor is replaced the maker's height calibration applies.</source>
+        <extracomment>analysis/reports/cautions.py</extracomment>
+        <translation>Nach dem Ersatz eines Sensors gilt die Höhenkalibrierung des Herstellers.</translation>
+    </message>
+    <message>
+        <source>The vehicle maker's procedure, local codes and a licensed technician's judgement stand above this tool.</source>
+        <extracomment>analysis/reports/cautions.py</extracomment>
+        <translation>Die Vorgaben des Fahrzeugherstellers, die örtlichen Vorschriften und das Urteil der zugelassenen Fachkraft stehen über diesem Werkzeug.</translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <extracomment>analysis/reports/checks.py</extracomment>
+        <translation>in Ordnung</translation>
+    </message>
+    <message>
+        <source>fail</source>
+        <extracomment>analysis/reports/checks.py</extracomment>
+        <translation>nicht in Ordnung</translation>
+    </message>
+    <message>
+        <source>cannot tell</source>
+        <extracomment>analysis/reports/checks.py</extracomment>
+        <translation>nicht zu entscheiden</translation>
+    </message>
+    <message>
+        <source>proved</source>
+        <extracomment>analysis/reports/checks.py</extracomment>
+        <translation>nachgewiesen</translation>
+    </message>
+    <message>
+        <source>refuted</source>
+        <extracomment>analysis/reports/checks.py</extracomment>
+        <translation>widerlegt</translation>
+    </message>
+    <message>
+        <source>not shown</source>
+        <extracomment>analysis/reports/checks.py, analysis/reports/comparison_report.py</extracomment>
+        <translation>nicht nachgewiesen</translation>
+    </message>
+    <message>
+        <source>no limit</source>
+        <extracomment>analysis/reports/checks.py</extracomment>
+        <translation>keine Grenze</translation>
+    </message>
+    <message>
+        <source>at most {limit}</source>
+        <extracomment>analysis/reports/checks.py</extracomment>
+        <translation>höchstens {limit}</translation>
+    </message>
+    <message>
+        <source>at least {limit}</source>
+        <extracomment>analysis/reports/checks.py</extracomment>
+        <translation>mindestens {limit}</translation>
+    </message>
+    <message>
+        <source>{lower} to {upper}</source>
+        <extracomment>analysis/reports/checks.py</extracomment>
+        <translation>{lower} bis {upper}</translation>
+    </message>
+    <message>
+        <source>{title} {reading}, no limit stated: {result}.</source>
+        <extracomment>analysis/reports/checks.py</extracomment>
+        <translation>{title} {reading}, keine Grenze angegeben: {result}.</translation>
+    </message>
+    <message>
+        <source>cannot tell, the uncertainty reaches across the limit</source>
+        <extracomment>analysis/reports/checks.py</extracomment>
+        <translation>nicht zu entscheiden, die Unsicherheit reicht über die Grenze</translation>
+    </message>
+    <message>
+        <source>{title} {reading}, allowed {limit}: {said}.</source>
+        <extracomment>analysis/reports/checks.py</extracomment>
+        <translation>{title} {reading}, zulässig {limit}: {said}.</translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>verschwunden</translation>
+    </message>
+    <message>
+        <source>less often</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>seltener</translation>
+    </message>
+    <message>
+        <source>still there</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>noch da</translation>
+    </message>
+    <message>
+        <source>more often</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>häufiger</translation>
+    </message>
+    <message>
+        <source>appeared</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>entstanden</translation>
+    </message>
+    <message>
+        <source>What stands against reading more into it</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Was dagegen spricht, mehr daraus zu lesen</translation>
+    </message>
+    <message>
+        <source>Compared</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Verglichen</translation>
+    </message>
+    <message>
+        <source>Comparison</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Vergleich</translation>
+    </message>
+    <message>
+        <source>not crossed</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>nicht überfahren</translation>
+    </message>
+    <message>
+        <source>{noisy} of {passes}</source>
+        <extracomment>analysis/reports/comparison_report.py, analysis/reports/findings_report.py</extracomment>
+        <translation>{noisy} von {passes}</translation>
+    </message>
+    <message>
+        <source>p &lt; 0.001</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>p &lt; 0,001</translation>
+    </message>
+    <message>
+        <source>p = {p_value:.3f}</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>p = {p_value:.3f}</translation>
+    </message>
+    <message>
+        <source>cannot be compared</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>nicht vergleichbar</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes, but worst seen: scatters</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>ja, aber Größtwert: streut</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>{speed:.0f} %/s</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>{speed:.0f} %/s</translation>
+    </message>
+    <message>
+        <source>{rate_hz:.0f} samples/s</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>{rate_hz:.0f} Messwerte/s</translation>
+    </message>
+    <message>
+        <source>shows from {floor:.1f} % up</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>zeigt ab {floor:.1f} %</translation>
+    </message>
+    <message>
+        <source>Travel</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>{side}, broken up</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>{side}, ausgesetzt</translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Ausgang</translation>
+    </message>
+    <message>
+        <source>Test of the counts</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Test der Anzahlen</translation>
+    </message>
+    <message>
+        <source>Crossings are counted; the counts are tested by {test}.</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Überfahrten werden gezählt; die Anzahlen werden mit {test} getestet.</translation>
+    </message>
+    <message>
+        <source>Bands</source>
+        <extracomment>analysis/reports/comparison_report.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Zonen</translation>
+    </message>
+    <message>
+        <source>How these bands were tested</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Wie diese Zonen geprüft wurden</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <extracomment>analysis/reports/comparison_report.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Unterschied</translation>
+    </message>
+    <message>
+        <source>More than its uncertainty</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Mehr als seine Unsicherheit</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>not taken</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>record {record}</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Aufzeichnung {record}</translation>
+    </message>
+    <message>
+        <source>travel counted from the other end</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>Weg vom anderen Ende gezählt</translation>
+    </message>
+    <message>
+        <source>SHA-256 {sha256}</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>SHA-256 {sha256}</translation>
+    </message>
+    <message>
+        <source>very likely</source>
+        <extracomment>analysis/reports/confidence.py, analysis/reports/evidence_page.py</extracomment>
+        <translation>sehr wahrscheinlich</translation>
+    </message>
+    <message>
+        <source>likely</source>
+        <extracomment>analysis/reports/confidence.py, analysis/reports/evidence_page.py</extracomment>
+        <translation>wahrscheinlich</translation>
+    </message>
+    <message>
+        <source>more likely than not</source>
+        <extracomment>analysis/reports/confidence.py, analysis/reports/evidence_page.py</extracomment>
+        <translation>eher wahrscheinlich als nicht</translation>
+    </message>
+    <message>
+        <source>possible</source>
+        <extracomment>analysis/reports/confidence.py, analysis/reports/evidence_page.py</extracomment>
+        <translation>möglich</translation>
+    </message>
+    <message>
+        <source>not rated</source>
+        <extracomment>analysis/reports/confidence.py, analysis/reports/evidence_page.py</extracomment>
+        <translation>nicht bewertet</translation>
+    </message>
+    <message>
+        <source>{words} ({odds} in 100)</source>
+        <extracomment>analysis/reports/confidence.py</extracomment>
+        <translation>{words} ({odds} von 100)</translation>
+    </message>
+    <message>
+        <source>The sensor tells the car how high it stands at this corner. It is a little arm that slides along a track; the voltage it gives should follow the arm smoothly.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Der Sensor meldet dem Fahrzeug, wie hoch es an dieser Ecke steht. In ihm gleitet ein kleiner Schleifer über eine Widerstandsbahn; die Spannung, die er abgibt, soll der Bewegung gleichmäßig folgen.</translation>
+    </message>
+    <message>
+        <source>The sensor tells the engine how far the pedal or the throttle is open. It is an arm that slides along a track; the voltage it gives should follow the arm smoothly.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Der Sensor meldet dem Motor, wie weit Pedal oder Drosselklappe geöffnet sind. In ihm gleitet ein Schleifer über eine Widerstandsbahn; die Spannung, die er abgibt, soll der Bewegung gleichmäßig folgen.</translation>
+    </message>
+    <message>
+        <source>The sensor tells the control unit a position. It is an arm that slides along a track; the voltage it gives should follow the arm smoothly.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Der Sensor meldet dem Steuergerät eine Stellung. In ihm gleitet ein Schleifer über eine Widerstandsbahn; die Spannung, die er abgibt, soll der Bewegung gleichmäßig folgen.</translation>
+    </message>
+    <message>
+        <source>At one place it drops out instead, each time the arm passes: the car is told a wrong position for moments.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>An einer Stelle setzt sie stattdessen aus, jedes Mal wenn der Schleifer darüberfährt: Das Fahrzeug bekommt für Augenblicke eine falsche Stellung gemeldet.</translation>
+    </message>
+    <message>
+        <source>Here it drops out at any position, as a loose contact does. A new sensor alone may not cure that.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Hier setzt sie in jeder Stellung aus, wie bei einem Wackelkontakt. Ein neuer Sensor allein behebt das möglicherweise nicht.</translation>
+    </message>
+    <message>
+        <source>The sensor can only be as good as its supply, and that was not as it should be. A new sensor may not cure that.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Der Sensor kann nur so gut sein wie seine Versorgung, und die war nicht, wie sie sein soll. Ein neuer Sensor behebt das möglicherweise nicht.</translation>
+    </message>
+    <message>
+        <source>The sensor can only be as good as its ground, and that was not as it should be. A new sensor may not cure that.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Der Sensor kann nur so gut sein wie seine Masse, und die war nicht, wie sie sein soll. Ein neuer Sensor behebt das möglicherweise nicht.</translation>
+    </message>
+    <message>
+        <source>It reads beyond its normal range without breaking up. It may be telling the truth: about the height, a bent link, or a part that does not belong there.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Er meldet einen Wert außerhalb seines normalen Bereichs, ohne auszusetzen. Vielleicht stimmt das sogar: wegen der Höhe, eines verbogenen Gestänges oder eines Teils, das dort nicht hingehört.</translation>
+    </message>
+    <message>
+        <source>What was recorded is not the sensor's own signal, so that nothing can be concluded from it.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Was aufgezeichnet wurde, ist nicht das Signal des Sensors; daraus lässt sich nichts schließen.</translation>
+    </message>
+    <message>
+        <source>It did, wherever it was tested. That holds for the travel and the conditions of the test; a fault that comes and goes may have been away.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Das tat sie überall, wo geprüft wurde. Das gilt für den Weg und die Bedingungen der Prüfung; ein Fehler, der kommt und geht, kann gerade weg gewesen sein.</translation>
+    </message>
+    <message>
+        <source>What was recorded fits more than one explanation, or leaves out what would decide it.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Was aufgezeichnet wurde, passt zu mehr als einer Erklärung oder lässt aus, was entscheiden würde.</translation>
+    </message>
+    <message>
+        <source>The car may level itself wrongly, without warning, and the lamps may point too high. Nobody should reach under it unless it stands on stands. If it sits visibly low or leans, it should not be driven. Otherwise drive with care; the maker's instructions decide.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Das Fahrzeug kann sich ohne Vorwarnung falsch einstellen, und die Scheinwerfer können zu hoch leuchten. Niemand darf darunter greifen, solange es nicht auf Unterstellböcken steht. Wenn es sichtbar zu tief oder schief steht, sollten Sie es nicht fahren. Fahren Sie sonst mit Vorsicht; maßgeblich ist die Anleitung des Herstellers.</translation>
+    </message>
+    <message>
+        <source>The engine may hesitate, jerk or lose power without warning. It should not be driven further than the workshop until this is cleared up; the maker's instructions decide.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Der Motor kann ohne Vorwarnung stocken, ruckeln oder Leistung verlieren. Bis das geklärt ist, sollten Sie nicht weiter als bis zur Werkstatt fahren; maßgeblich ist die Anleitung des Herstellers.</translation>
+    </message>
+    <message>
+        <source>The system that uses this sensor may act on a wrong position. What may be driven is for the maker's instructions and the technician to say.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Das System, das diesen Sensor nutzt, kann auf eine falsche Stellung reagieren. Was gefahren werden darf, sagen Ihnen die Anleitung des Herstellers und die Werkstatt.</translation>
+    </message>
+    <message>
+        <source>This measurement does not answer that. As long as the complaint is there, it is to be taken seriously: the technician and the maker's instructions decide.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Diese Messung beantwortet das nicht. Solange die Beanstandung besteht, ist sie ernst zu nehmen: Es entscheiden die Werkstatt und die Anleitung des Herstellers.</translation>
+    </message>
+    <message>
+        <source>This measurement gives no reason not to. It does not answer the complaint by itself; the technician and the maker's instructions decide.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Diese Messung gibt keinen Grund, nicht zu fahren. Sie beantwortet die Beanstandung nicht allein; es entscheiden die Werkstatt und die Anleitung des Herstellers.</translation>
+    </message>
+    <message>
+        <source>A track that breaks up does not heal. As a rule the place grows and the complaint comes more often.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Eine Bahn, die aussetzt, erholt sich nicht. In der Regel wächst die Stelle, und die Beanstandung tritt häufiger auf.</translation>
+    </message>
+    <message>
+        <source>A fault inside the sensor does not heal; the complaint will come back.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Ein Fehler im Inneren des Sensors heilt nicht; die Beanstandung kommt wieder.</translation>
+    </message>
+    <message>
+        <source>A bad contact comes and goes, and as a rule comes more often, above all in the wet and on bad roads.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Ein schlechter Kontakt kommt und geht und tritt in der Regel häufiger auf, vor allem bei Nässe und auf schlechten Straßen.</translation>
+    </message>
+    <message>
+        <source>Other systems on the same supply may be disturbed too.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Auch andere Systeme an derselben Versorgung können gestört werden.</translation>
+    </message>
+    <message>
+        <source>Other systems on the same ground may be disturbed too.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Auch andere Systeme an derselben Masse können gestört werden.</translation>
+    </message>
+    <message>
+        <source>The system that uses this sensor may go on acting on a wrong position.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Das System, das diesen Sensor nutzt, kann weiter auf eine falsche Stellung reagieren.</translation>
+    </message>
+    <message>
+        <source>This cannot be said before the cause is found.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Das lässt sich erst sagen, wenn die Ursache gefunden ist.</translation>
+    </message>
+    <message>
+        <source>Nothing follows from this measurement. If the complaint comes back, it should be measured again then.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Aus dieser Messung folgt nichts. Wenn die Beanstandung wiederkommt, sollte dann noch einmal gemessen werden.</translation>
+    </message>
+    <message>
+        <source>Replace the position sensor, calibrate it by the maker's method, and measure again in the same way.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Den Positionssensor ersetzen, nach Herstellervorgabe kalibrieren und ebenso noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>Find the bad contact in the signal wire, its plugs or the sensor's pins, repair it, and measure again.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Den schlechten Kontakt in der Signalleitung, ihren Steckern oder den Steckkontakten des Sensors suchen, instand setzen und noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>Find what disturbs the supply of the sensor, before any part is replaced, and measure again.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Suchen, was die Versorgung des Sensors stört, bevor ein Teil ersetzt wird, und noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>Find the bad ground connection, before any part is replaced, repair it, and measure again.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Die schlechte Masseverbindung suchen, bevor ein Teil ersetzt wird, sie instand setzen und noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>Measure the height, look at the linkage and check that the part is the right one, before it is replaced.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Die Höhe messen, das Gestänge ansehen und prüfen, ob das richtige Teil verbaut ist, bevor es ersetzt wird.</translation>
+    </message>
+    <message>
+        <source>Measure again. No part should be bought on this measurement.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Noch einmal messen. Auf diese Messung hin sollte kein Teil gekauft werden.</translation>
+    </message>
+    <message>
+        <source>No part should be replaced on this measurement. If the complaint goes on, look further.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Auf diese Messung hin sollte kein Teil ersetzt werden. Wenn die Beanstandung bleibt, weiter suchen.</translation>
+    </message>
+    <message>
+        <source>Measure what is missing. No part should be bought on this measurement.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Messen, was fehlt. Auf diese Messung hin sollte kein Teil gekauft werden.</translation>
+    </message>
+    <message>
+        <source>Confirm it before a part is bought: measure again what page two lists as not shown, or set the sensor beside a known good one.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Vor dem Kauf eines Teils bestätigen: noch einmal messen, was Seite zwei als nicht nachgewiesen aufführt, oder den Sensor neben einen nachweislich guten stellen.</translation>
+    </message>
+    <message>
+        <source>Wiring beyond the points that were probed, other sensors, other causes of the complaint, and whatever the system itself has suffered. Nobody opened the sensor.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Leitungen jenseits der Messpunkte, andere Sensoren, andere Ursachen der Beanstandung und Schäden am System selbst. Den Sensor hat niemand geöffnet.</translation>
+    </message>
+    <message>
+        <source>Anything that was not measured: other sensors, wiring beyond the points that were probed, and other causes of the complaint.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Alles, was nicht gemessen wurde: andere Sensoren, Leitungen jenseits der Messpunkte und andere Ursachen der Beanstandung.</translation>
+    </message>
+    <message>
+        <source>Vehicle</source>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Fahrzeug</translation>
+    </message>
+    <message>
+        <source>Registration</source>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Kennzeichen</translation>
+    </message>
+    <message>
+        <source>Odometer</source>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py</extracomment>
+        <translation>Kilometerstand</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>Measured on</source>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py</extracomment>
+        <translation>Gemessen am</translation>
+    </message>
+    <message>
+        <source>Sensor</source>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Sensor</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>Calibration</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Kalibrierung</translation>
+    </message>
+    <message>
+        <source>calibrated by the maker's method</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>nach Herstellervorgabe kalibriert</translation>
+    </message>
+    <message>
+        <source>fault codes cleared, and none came back</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Fehlercodes gelöscht, keiner ist wiedergekommen</translation>
+    </message>
+    <message>
+        <source>heights or end positions measured</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Höhen oder Endstellungen gemessen</translation>
+    </message>
+    <message>
+        <source>road test done</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Probefahrt gemacht</translation>
+    </message>
+    <message>
+        <source>captured again in the same way</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>ebenso noch einmal gemessen</translation>
+    </message>
+    <message>
+        <source>For the customer</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Für den Kunden</translation>
+    </message>
+    <message>
+        <source>What was complained of</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Was beanstandet wurde</translation>
+    </message>
+    <message>
+        <source>Fault codes: {codes}, and {more} more on the evidence page.</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Fehlercodes: {codes} und {more} weitere auf der Nachweisseite.</translation>
+    </message>
+    <message>
+        <source>Fault codes: {codes}</source>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py</extracomment>
+        <translation>Fehlercodes: {codes}</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Was gefunden wurde</translation>
+    </message>
+    <message>
+        <source>Not shown: {points}</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Nicht nachgewiesen: {points}</translation>
+    </message>
+    <message>
+        <source>The program's confidence: {odds} in 100. Of a hundred findings with this confidence about as many are right; it is not a degree of wear.</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Wie sicher sich das Programm ist: {odds} von 100. Von hundert Befunden dieser Sicherheit treffen etwa ebenso viele zu; sie ist kein Maß für den Verschleiß.</translation>
+    </message>
+    <message>
+        <source>What it means</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Was das bedeutet</translation>
+    </message>
+    <message>
+        <source>Can it be driven?</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Dürfen Sie damit fahren?</translation>
+    </message>
+    <message>
+        <source>If it is left</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Wenn nichts geschieht</translation>
+    </message>
+    <message>
+        <source>What we recommend</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Was wir empfehlen</translation>
+    </message>
+    <message>
+        <source>What that does not include</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Was das nicht umfasst</translation>
+    </message>
+    <message>
+        <source>Notes of the technician</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Anmerkungen der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Our offer</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Unser Angebot</translation>
+    </message>
+    <message>
+        <source>I approve the work above.</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Ich beauftrage die oben genannte Arbeit.</translation>
+    </message>
+    <message>
+        <source>I decline it.</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Ich lehne sie ab.</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Signature of the customer</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Unterschrift des Kunden</translation>
+    </message>
+    <message>
+        <source>Tax</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Steuer</translation>
+    </message>
+    <message>
+        <source>Tax, {percent:g} %</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Steuer, {percent:g} %</translation>
+    </message>
+    <message>
+        <source>Total</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Summe</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>After the repair</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Nach der Reparatur</translation>
+    </message>
+    <message>
+        <source>The sensor ground was not recorded.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>Die Sensormasse wurde nicht aufgezeichnet.</translation>
+    </message>
+    <message>
+        <source>The reference was not recorded.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>Die Bezugsspannung wurde nicht aufgezeichnet.</translation>
+    </message>
+    <message>
+        <source>Whether the probes sat right was not shown.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>Ob die Prüfspitzen richtig saßen, wurde nicht nachgewiesen.</translation>
+    </message>
+    <message>
+        <source>That it is the same spot every time was not shown.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>Dass es jedes Mal dieselbe Stelle ist, wurde nicht nachgewiesen.</translation>
+    </message>
+    <message>
+        <source>Where the arm normally rests was not tested.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>Die gewöhnliche Ruhelage des Hebels wurde nicht geprüft.</translation>
+    </message>
+    <message>
+        <source>Very likely</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>Sehr wahrscheinlich</translation>
+    </message>
+    <message>
+        <source>Probably</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>Wahrscheinlich</translation>
+    </message>
+    <message>
+        <source>More likely than not,</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>Eher wahrscheinlich als nicht</translation>
+    </message>
+    <message>
+        <source>It is possible, but not shown, that</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>Möglicherweise, aber nicht nachgewiesen,</translation>
+    </message>
+    <message>
+        <source>{sure} the position sensor is worn: its output breaks up{place}.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>{sure} ist der Positionssensor verschlissen: Sein Signal setzt{place} aus.</translation>
+    </message>
+    <message>
+        <source>{sure} the position sensor is faulty: its output breaks up{place}.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>{sure} ist der Positionssensor defekt: Sein Signal setzt{place} aus.</translation>
+    </message>
+    <message>
+        <source>{sure} the fault is a bad contact in the signal wire, its plugs or the sensor's pins, not a worn track.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>{sure} liegt der Fehler in einem schlechten Kontakt der Signalleitung, ihrer Stecker oder der Steckkontakte des Sensors, nicht in einer verschlissenen Bahn.</translation>
+    </message>
+    <message>
+        <source>{sure} the fault is in the supply that feeds the position sensor. What pulls it down has yet to be found.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>{sure} liegt der Fehler in der Versorgung, die den Positionssensor speist. Was sie herunterzieht, ist noch zu suchen.</translation>
+    </message>
+    <message>
+        <source>{sure} the fault is in the ground connection of the position sensor. Where has yet to be found.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>{sure} liegt der Fehler in der Masseverbindung des Positionssensors. Wo genau, ist noch zu suchen.</translation>
+    </message>
+    <message>
+        <source>{sure} the position sensor reads outside its normal range. The height and the linkage come first; then the sensor.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>{sure} liegt der Wert des Positionssensors außerhalb seines normalen Bereichs. Zuerst sind Höhe und Gestänge zu prüfen, dann der Sensor.</translation>
+    </message>
+    <message>
+        <source>The measurement cannot be used and has to be made again. It says nothing about the vehicle yet.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>Die Messung ist nicht brauchbar und muss wiederholt werden. Über das Fahrzeug sagt sie noch nichts.</translation>
+    </message>
+    <message>
+        <source>No fault was seen in the position sensor and the wires that were measured{tested}.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>Am Positionssensor und an den gemessenen Leitungen wurde kein Fehler gefunden{tested}.</translation>
+    </message>
+    <message>
+        <source>The measurement does not show yet what is wrong. More has to be measured before a part is bought.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>Die Messung zeigt noch nicht, was nicht stimmt. Bevor ein Teil gekauft wird, muss mehr gemessen werden.</translation>
+    </message>
+    <message>
+        <source>The program found a place where the sensor's output breaks up; the technician does not accept that finding. It is not shown what is wrong.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>Das Programm hat eine Stelle gefunden, an der das Signal des Sensors aussetzt; die Werkstatt erkennt diesen Befund nicht an. Was nicht stimmt, ist damit nicht nachgewiesen.</translation>
+    </message>
+    <message>
+        <source> at the same place of its travel (around {travel_percent:.0f} %), {noisy} of the {passes} times that the arm passed it</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation> immer an derselben Stelle seines Wegs (bei etwa {travel_percent:.0f} %), bei {noisy} von {passes} Überfahrten,</translation>
+    </message>
+    <message>
+        <source> and at one other place</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation> und an einer weiteren Stelle</translation>
+    </message>
+    <message>
+        <source> and at {more} other places</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation> und an {more} weiteren Stellen</translation>
+    </message>
+    <message>
+        <source>, in {first:.0f}–{last:.0f} % of its travel (with gaps)</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>, geprüft auf {first:.0f}–{last:.0f} % seines Wegs (mit Lücken)</translation>
+    </message>
+    <message>
+        <source>, in {first:.0f}–{last:.0f} % of its travel</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>, geprüft auf {first:.0f}–{last:.0f} % seines Wegs</translation>
+    </message>
+    <message>
+        <source>VIN</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation>FIN</translation>
+    </message>
+    <message>
+        <source>Technician</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Fachkraft</translation>
+    </message>
+    <message>
+        <source>Mounting</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Einbauort</translation>
+    </message>
+    <message>
+        <source>Part number</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Teilenummer</translation>
+    </message>
+    <message>
+        <source>Earlier repairs</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Frühere Reparaturen</translation>
+    </message>
+    <message>
+        <source>Recorder</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Rekorder</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Kalibriert</translation>
+    </message>
+    <message>
+        <source>A fingerprint proves that the file is unchanged since the fingerprint was taken. It does not prove who took it, nor that the capture was true.</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Ein Fingerabdruck beweist, dass die Datei unverändert ist, seit er genommen wurde. Er beweist nicht, wer ihn genommen hat, noch dass die Messung echt war.</translation>
+    </message>
+    <message>
+        <source>accepted by the technician</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>von der Fachkraft angenommen</translation>
+    </message>
+    <message>
+        <source>edges adjusted by the technician</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Ränder von der Fachkraft geändert</translation>
+    </message>
+    <message>
+        <source>dismissed by the technician</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>von der Fachkraft abgelehnt</translation>
+    </message>
+    <message>
+        <source>signal</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py, analysis/reports/trace_picture.py</extracomment>
+        <translation>Signal</translation>
+    </message>
+    <message>
+        <source>second signal</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py, analysis/reports/trace_picture.py</extracomment>
+        <translation>Signal 2</translation>
+    </message>
+    <message>
+        <source>reference</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py, analysis/reports/trace_picture.py</extracomment>
+        <translation>Bezugsspannung</translation>
+    </message>
+    <message>
+        <source>ground</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py, analysis/reports/trace_picture.py</extracomment>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>supply</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py, analysis/reports/trace_picture.py</extracomment>
+        <translation>Versorgung</translation>
+    </message>
+    <message>
+        <source>zero</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Nullmessung</translation>
+    </message>
+    <message>
+        <source>check</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>wiggle</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Wackelprobe</translation>
+    </message>
+    <message>
+        <source>sweep</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Durchlauf</translation>
+    </message>
+    <message>
+        <source>hold</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Halten</translation>
+    </message>
+    <message>
+        <source>tap</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Klopfen</translation>
+    </message>
+    <message>
+        <source>heat</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Wärme</translation>
+    </message>
+    <message>
+        <source>cold</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Kälte</translation>
+    </message>
+    <message>
+        <source>wet</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Nässe</translation>
+    </message>
+    <message>
+        <source>unplugged</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>abgesteckt</translation>
+    </message>
+    <message>
+        <source>A limit that names a maker and a model is that maker's published service figure. Where it is another model than this car, it stands in for this car's own, which was not at hand.</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Eine Grenze, die Hersteller und Modell nennt, ist der veröffentlichte Servicewert dieses Herstellers. Wo es ein anderes Modell als dieses Fahrzeug ist, steht er für den eigenen Wert dieses Fahrzeugs, der nicht zur Hand war.</translation>
+    </message>
+    <message>
+        <source>none disclosed</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>keine angegeben</translation>
+    </message>
+    <message>
+        <source>For whoever measures this again</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Für alle, die das nachmessen</translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Nachweise</translation>
+    </message>
+    <message>
+        <source>{verdict}: {words}, for want of something that was not shown ({odds} in 100 by what was recorded)</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>{verdict}: {words}, weil etwas nicht nachgewiesen wurde ({odds} von 100 nach dem, was aufgezeichnet wurde)</translation>
+    </message>
+    <message>
+        <source>Failed, and yet not held against the sensor: {titles}. What disturbed these readings came and went in time and belongs to no place on the travel.</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Nicht in Ordnung und doch nicht dem Sensor angelastet: {titles}. Was diese Werte störte, kam und ging mit der Zeit und gehört zu keiner Stelle des Wegs.</translation>
+    </message>
+    <message>
+        <source>The car and the job</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Fahrzeug und Auftrag</translation>
+    </message>
+    <message>
+        <source>Fault code</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Fehlercode</translation>
+    </message>
+    <message>
+        <source>The standard's wording (SAE J2012)</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Wortlaut der Norm (SAE J2012)</translation>
+    </message>
+    <message>
+        <source>How it was measured</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Wie gemessen wurde</translation>
+    </message>
+    <message>
+        <source>State of the car</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Zustand des Fahrzeugs</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Belastung</translation>
+    </message>
+    <message>
+        <source>Wire</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Leitung</translation>
+    </message>
+    <message>
+        <source>Plug and pin</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Stecker und Pin</translation>
+    </message>
+    <message>
+        <source>Probed at</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>Against</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Gegen</translation>
+    </message>
+    <message>
+        <source>Accuracy</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Genauigkeit</translation>
+    </message>
+    <message>
+        <source>not stated; assumed</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>nicht angegeben; angenommen</translation>
+    </message>
+    <message>
+        <source>±({gain_percent:g} % + {offset_mv:g} mV), stated</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>±({gain_percent:g} % + {offset_mv:g} mV), angegeben</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Was getan wurde</translation>
+    </message>
+    <message>
+        <source>What it showed</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Was es zeigte</translation>
+    </message>
+    <message>
+        <source>plugged in</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>angesteckt</translation>
+    </message>
+    <message>
+        <source>ignition {value}</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Zündung {value}</translation>
+    </message>
+    <message>
+        <source>engine {value}</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Motor {value}</translation>
+    </message>
+    <message>
+        <source>load: {value}</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Belastung: {value}</translation>
+    </message>
+    <message>
+        <source>{value} °C</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>{value} °C</translation>
+    </message>
+    <message>
+        <source>What was shown or ruled out, and by which record</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Was nachgewiesen oder ausgeschlossen wurde, und durch welche Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Statement</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Aussage</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>What was not tested, or not shown</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Was nicht geprüft oder nicht nachgewiesen wurde</translation>
+    </message>
+    <message>
+        <source>What it was set beside</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Womit verglichen wurde</translation>
+    </message>
+    <message>
+        <source>Capture</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Messung</translation>
+    </message>
+    <message>
+        <source>Found there</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Dort gefunden</translation>
+    </message>
+    <message>
+        <source>SHA-256 of its file</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>SHA-256 seiner Datei</translation>
+    </message>
+    <message>
+        <source>Words of page one changed by the technician. The program's were: {text}</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Von der Fachkraft geänderte Worte auf Seite eins. Die des Programms waren: {text}</translation>
+    </message>
+    <message>
+        <source>Marker of the technician: {words}</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Marke der Fachkraft: {words}</translation>
+    </message>
+    <message>
+        <source>What the technician said</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Was die Fachkraft dazu sagt</translation>
+    </message>
+    <message>
+        <source>Band at {place}, {sure}: {choice}</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Zone bei {place}, {sure}: {choice}</translation>
+    </message>
+    <message>
+        <source>{first}, to {place}.</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>{first}, auf {place}.</translation>
+    </message>
+    <message>
+        <source>SHA-256 of the file</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation>SHA-256 der Datei</translation>
+    </message>
+    <message>
+        <source>Fingerprint of the content</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Fingerabdruck des Inhalts</translation>
+    </message>
+    <message>
+        <source>Sensor profile</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Sensorprofil</translation>
+    </message>
+    <message>
+        <source>Analysis version</source>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Version der Auswertung</translation>
+    </message>
+    <message>
+        <source>What this was made from</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Woraus dies gemacht wurde</translation>
+    </message>
+    <message>
+        <source>{name} sensor/switch {letter} circuit</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation>{name}, Sensor/Schalter {letter}, Stromkreis</translation>
+    </message>
+    <message>
+        <source>{name} sensor/switch {letter} circuit range/performance</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation>{name}, Sensor/Schalter {letter}, Stromkreis: Bereich/Verhalten</translation>
+    </message>
+    <message>
+        <source>{name} sensor/switch {letter} circuit low</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation>{name}, Sensor/Schalter {letter}, Stromkreis: zu niedrig</translation>
+    </message>
+    <message>
+        <source>{name} sensor/switch {letter} circuit high</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation>{name}, Sensor/Schalter {letter}, Stromkreis: zu hoch</translation>
+    </message>
+    <message>
+        <source>{name} sensor/switch {letter} circuit intermittent</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation>{name}, Sensor/Schalter {letter}, Stromkreis: zeitweise</translation>
+    </message>
+    <message>
+        <source>Throttle/pedal position</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation>Drosselklappen-/Pedalstellung</translation>
+    </message>
+    <message>
+        <source>Sensor reference voltage {letter} circuit/open</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation>Sensor-Bezugsspannung {letter}, Stromkreis/Unterbrechung</translation>
+    </message>
+    <message>
+        <source>Sensor reference voltage {letter} circuit low</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation>Sensor-Bezugsspannung {letter}, Stromkreis: zu niedrig</translation>
+    </message>
+    <message>
+        <source>Sensor reference voltage {letter} circuit high</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation>Sensor-Bezugsspannung {letter}, Stromkreis: zu hoch</translation>
+    </message>
+    <message>
+        <source>Throttle/pedal position sensor/switch {pair} voltage correlation</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation>Drosselklappen-/Pedalstellung, Sensor/Schalter {pair}, Spannungen passen nicht zueinander</translation>
+    </message>
+    <message>
+        <source>defined by the maker</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation>vom Hersteller festgelegt</translation>
+    </message>
+    <message>
+        <source>see SAE J2012</source>
+        <extracomment>analysis/reports/fault_codes.py</extracomment>
+        <translation>siehe SAE J2012</translation>
+    </message>
+    <message>
+        <source>Odometer, km</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Kilometerstand, km</translation>
+    </message>
+    <message>
+        <source>Complaint</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Beanstandung</translation>
+    </message>
+    <message>
+        <source>Fault codes</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Fehlercodes</translation>
+    </message>
+    <message>
+        <source>Recorder serial</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Seriennummer des Rekorders</translation>
+    </message>
+    <message>
+        <source>Recorder calibrated</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Rekorder kalibriert</translation>
+    </message>
+    <message>
+        <source>Why it comes and goes</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Warum es kommt und geht</translation>
+    </message>
+    <message>
+        <source>What this does not say</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Was dies nicht sagt</translation>
+    </message>
+    <message>
+        <source>What to do next</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Was als Nächstes zu tun ist</translation>
+    </message>
+    <message>
+        <source>Taken as given</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Als gegeben angenommen</translation>
+    </message>
+    <message>
+        <source>Made from</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Gemacht aus</translation>
+    </message>
+    <message>
+        <source>Before you connect or sweep</source>
+        <extracomment>analysis/reports/findings_report.py, app/comparing.py</extracomment>
+        <translation>Vor dem Anschließen und Durchfahren</translation>
+    </message>
+    <message>
+        <source>{kind}: {travel}, {volts} on the {track}; {confidence}; breaks up on {noisy} of {crossings}{falls}.</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>{kind}: {travel}, {volts} auf {track}; {confidence}; Aussetzer bei {noisy} von {crossings}{falls}.</translation>
+    </message>
+    <message>
+        <source>Possible band, watch it</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Mögliche Zone, beobachten</translation>
+    </message>
+    <message>
+        <source>Band</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>, towards ground</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>, in Richtung Masse</translation>
+    </message>
+    <message>
+        <source>, towards the reference</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>, in Richtung Bezugsspannung</translation>
+    </message>
+    <message>
+        <source>, both ways</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>, in beide Richtungen</translation>
+    </message>
+    <message>
+        <source>Possible causes, likeliest first: {causes}.</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Mögliche Ursachen, die wahrscheinlichste zuerst: {causes}.</translation>
+    </message>
+    <message>
+        <source>% of travel</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>% des Wegs</translation>
+    </message>
+    <message>
+        <source>Edges ±</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Ränder ±</translation>
+    </message>
+    <message>
+        <source>Volts</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Volt</translation>
+    </message>
+    <message>
+        <source>Track</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Bahn</translation>
+    </message>
+    <message>
+        <source>Confidence</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Sicherheit</translation>
+    </message>
+    <message>
+        <source>Breaks up on</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Aussetzer bei</translation>
+    </message>
+    <message>
+        <source>Worst</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Größter</translation>
+    </message>
+    <message>
+        <source>{confidence}, watch</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>{confidence}, beobachten</translation>
+    </message>
+    <message>
+        <source>Chain of evidence</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Beweiskette</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Allowed</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Zulässig</translation>
+    </message>
+    <message>
+        <source>Whose limit</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Wessen Grenze</translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>Checks</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Prüfungen</translation>
+    </message>
+    <message>
+        <source>Break-up below {floor} of the applied voltage cannot be seen on the {track} in this capture.</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Aussetzer unter {floor} der angelegten Spannung sind auf {track} in dieser Messung nicht zu sehen.</translation>
+    </message>
+    <message>
+        <source>No travel was tested.</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Es wurde kein Weg geprüft.</translation>
+    </message>
+    <message>
+        <source>Travel tested</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Geprüfter Weg</translation>
+    </message>
+    <message>
+        <source>{travel}: {crossings} or more everywhere</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>{travel}: überall {crossings} oder mehr</translation>
+    </message>
+    <message>
+        <source>{travel}: {crossings} or more; fewer than {enough} at {places}</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>{travel}: {crossings} oder mehr; weniger als {enough} bei {places}</translation>
+    </message>
+    <message>
+        <source>{quantity} (uncertainty unknown)</source>
+        <extracomment>analysis/reports/quantities.py</extracomment>
+        <translation>{quantity} (Unsicherheit unbekannt)</translation>
+    </message>
+    <message>
+        <source>{start} to {stop}</source>
+        <extracomment>analysis/reports/quantities.py</extracomment>
+        <translation>{start} bis {stop}</translation>
+    </message>
+    <message>
+        <source>{stretch} % of travel</source>
+        <extracomment>analysis/reports/quantities.py</extracomment>
+        <translation>{stretch} % des Wegs</translation>
+    </message>
+    <message>
+        <source>{stretch} V</source>
+        <extracomment>analysis/reports/quantities.py</extracomment>
+        <translation>{stretch} V</translation>
+    </message>
+    <message>
+        <source>{count} crossing</source>
+        <extracomment>analysis/reports/quantities.py</extracomment>
+        <translation>{count} Überfahrt</translation>
+    </message>
+    <message>
+        <source>{count} crossings</source>
+        <extracomment>analysis/reports/quantities.py</extracomment>
+        <translation>{count} Überfahrten</translation>
+    </message>
+    <message>
+        <source>A good sensor, as modelled (not measured)</source>
+        <extracomment>analysis/reports/report_pictures.py</extracomment>
+        <translation>Ein guter Sensor, wie berechnet (nicht gemessen)</translation>
+    </message>
+    <message>
+        <source>This sensor</source>
+        <extracomment>analysis/reports/report_pictures.py</extracomment>
+        <translation>Dieser Sensor</translation>
+    </message>
+    <message>
+        <source>How far the signal breaks up, in % of the supply, along the sensor's travel: flat is good. Each faint line is one pass of the arm, the bold line the worst of them; a hatched stretch is a place where it breaks up again and again, and along a grey foot nothing was tested.</source>
+        <extracomment>analysis/reports/report_pictures.py</extracomment>
+        <translation>Wie weit das Signal aussetzt, in % der Versorgung, über dem Weg des Sensors: Flach ist gut. Jede dünne Linie ist eine Überfahrt des Schleifers, die dicke die schlechteste davon; eine schraffierte Strecke ist eine Stelle, an der es immer wieder aussetzt, und über einem grauen Fuß wurde nicht geprüft.</translation>
+    </message>
+    <message>
+        <source>{first} A line that stands out on one pass alone is not held to be wear.</source>
+        <extracomment>analysis/reports/report_pictures.py</extracomment>
+        <translation>{first} Eine Linie, die nur bei einer einzigen Überfahrt herausragt, gilt nicht als Verschleiß.</translation>
+    </message>
+    <message>
+        <source>{first} The grey floor is what this recorder cannot see.</source>
+        <extracomment>analysis/reports/report_pictures.py</extracomment>
+        <translation>{first} Der graue Sockel ist das, was dieser Rekorder nicht sehen kann.</translation>
+    </message>
+    <message>
+        <source>The signal while the arm passes the place (hatched), record {record}: it should follow the dashed line.</source>
+        <extracomment>analysis/reports/report_pictures.py</extracomment>
+        <translation>Das Signal, während der Schleifer über die Stelle fährt (schraffiert), Aufzeichnung {record}: Es sollte der gestrichelten Linie folgen.</translation>
+    </message>
+    <message>
+        <source>The deepest disturbance of the {wire}, record {record} at {time_s:.2f} s.</source>
+        <extracomment>analysis/reports/report_pictures.py</extracomment>
+        <translation>Die tiefste Störung ({wire}), Aufzeichnung {record} bei {time_s:.2f} s.</translation>
+    </message>
+    <message>
+        <source>without a date</source>
+        <extracomment>analysis/reports/subject.py</extracomment>
+        <translation>ohne Datum</translation>
+    </message>
+    <message>
+        <source>The same place, measured later ({date}): no fault found</source>
+        <extracomment>analysis/reports/subject.py</extracomment>
+        <translation>Dieselbe Stelle, später gemessen ({date}): kein Fehler gefunden</translation>
+    </message>
+    <message>
+        <source>The same place, measured later ({date})</source>
+        <extracomment>analysis/reports/subject.py</extracomment>
+        <translation>Dieselbe Stelle, später gemessen ({date})</translation>
+    </message>
+    <message>
+        <source>without a name</source>
+        <extracomment>analysis/reports/subject.py</extracomment>
+        <translation>ohne Namen</translation>
+    </message>
+    <message>
+        <source>Another sensor, in which no fault was found: {name} ({date})</source>
+        <extracomment>analysis/reports/subject.py</extracomment>
+        <translation>Ein anderer Sensor, an dem kein Fehler gefunden wurde: {name} ({date})</translation>
+    </message>
+    <message>
+        <source>Another sensor: {name} ({date})</source>
+        <extracomment>analysis/reports/subject.py</extracomment>
+        <translation>Ein anderer Sensor: {name} ({date})</translation>
+    </message>
+    <message>
+        <source>time, s</source>
+        <extracomment>analysis/reports/trace_picture.py</extracomment>
+        <translation>Zeit, s</translation>
+    </message>
+    <message>
+        <source>{wire}, V</source>
+        <extracomment>analysis/reports/trace_picture.py</extracomment>
+        <translation>{wire}, V</translation>
+    </message>
+    <message>
+        <source>a good sensor for the same movement, modelled</source>
+        <extracomment>analysis/reports/trace_picture.py</extracomment>
+        <translation>ein guter Sensor bei derselben Bewegung, berechnet</translation>
+    </message>
+    <message>
+        <source>what is allowed</source>
+        <extracomment>analysis/reports/trace_picture.py</extracomment>
+        <translation>was zulässig ist</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <extracomment>analysis/reports/trace_picture.py</extracomment>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>The {wire} in volts from {start:.2f} to {stop:.2f} s of record {record}, where it breaks up most clearly.</source>
+        <extracomment>analysis/reports/trace_picture.py</extracomment>
+        <translation>{wire} in Volt von {start:.2f} bis {stop:.2f} s der Aufzeichnung {record}, wo die Aussetzer am deutlichsten sind.</translation>
+    </message>
+    <message>
+        <source>travel, %</source>
+        <extracomment>analysis/reports/track_picture.py</extracomment>
+        <translation>Weg, %</translation>
+    </message>
+    <message>
+        <source>break-up, %</source>
+        <extracomment>analysis/reports/track_picture.py</extracomment>
+        <translation>Aussetzer, %</translation>
+    </message>
+    <message>
+        <source>Break-up of the sensor's output along its travel: it stands out between {start:.0f} and {stop:.0f} per cent of travel.</source>
+        <extracomment>analysis/reports/track_picture.py</extracomment>
+        <translation>Aussetzer des Sensorsignals über dem Weg: Sie ragen zwischen {start:.0f} und {stop:.0f} Prozent des Wegs heraus.</translation>
+    </message>
+    <message>
+        <source>Break-up of the sensor's output along its travel: no place stands out.</source>
+        <extracomment>analysis/reports/track_picture.py</extracomment>
+        <translation>Aussetzer des Sensorsignals über dem Weg: Keine Stelle ragt heraus.</translation>
+    </message>
+    <message>
+        <source>{first} Below it, on the same scale: {second}.</source>
+        <extracomment>analysis/reports/track_picture.py</extracomment>
+        <translation>{first} Darunter, im selben Maßstab: {second}.</translation>
+    </message>
+    <message>
+        <source>Sensor track worn</source>
+        <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation>Widerstandsbahn verschlissen</translation>
+    </message>
+    <message>
+        <source>Sensor output breaks up</source>
+        <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation>Sensorsignal setzt aus</translation>
+    </message>
+    <message>
+        <source>Signal wiring faulty</source>
+        <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation>Signalleitung fehlerhaft</translation>
+    </message>
+    <message>
+        <source>Reference voltage faulty</source>
+        <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation>Bezugsspannung fehlerhaft</translation>
+    </message>
+    <message>
+        <source>Sensor ground faulty</source>
+        <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation>Sensormasse fehlerhaft</translation>
+    </message>
+    <message>
+        <source>Signal out of range</source>
+        <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation>Signal außerhalb des Bereichs</translation>
+    </message>
+    <message>
+        <source>Measure again</source>
+        <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation>Noch einmal messen</translation>
+    </message>
+    <message>
+        <source>No fault found</source>
+        <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation>Kein Fehler gefunden</translation>
+    </message>
+    <message>
+        <source>Not shown either way</source>
+        <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation>Nicht entschieden</translation>
+    </message>
+    <message>
+        <source>It says how the output behaves; nobody opened the sensor. It does not say that this is the only fault, and it clears no wiring beyond the points that were probed.</source>
+        <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation>Es sagt, wie sich das Signal verhält; den Sensor hat niemand geöffnet. Es sagt nicht, dass dies der einzige Fehler ist, und es entlastet keine Leitung jenseits der Messpunkte.</translation>
+    </message>
+    <message>
+        <source>It says that the output breaks up at this position, not why: nobody opened the sensor. It clears no wiring beyond the points that were probed.</source>
+        <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation>Es sagt, dass das Signal in dieser Stellung aussetzt, nicht warum: Den Sensor hat niemand geöffnet. Es entlastet keine Leitung jenseits der Messpunkte.</translation>
+    </message>
+    <message>
+        <source>It does not say that the harness must be replaced: the bad contact may be a plug, a splice or the sensor's own pins. Find the place first.</source>
+        <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation>Es sagt nicht, dass der Kabelbaum ersetzt werden muss: Der schlechte Kontakt kann ein Stecker, ein Verbinder oder ein Steckkontakt des Sensors sein. Zuerst die Stelle suchen.</translation>
+    </message>
+    <message>
+        <source>It proves nothing against this sensor or the control unit: whatever else hangs on the same supply can pull it down.</source>
+        <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation>Es beweist nichts gegen diesen Sensor oder das Steuergerät: Was sonst an derselben Versorgung hängt, kann sie herunterziehen.</translation>
+    </message>
+    <message>
+        <source>It proves nothing against this sensor or the control unit: the ground point, a splice or what else uses it can lift it.</source>
+        <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation>Es beweist nichts gegen diesen Sensor oder das Steuergerät: Der Massepunkt, ein Verbinder oder was sie sonst nutzt, kann sie anheben.</translation>
+    </message>
+    <message>
+        <source>It does not say that the sensor is bad: a vehicle at its stop, a bent link or the wrong sensor profile reads the same.</source>
+        <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation>Es sagt nicht, dass der Sensor schlecht ist: Ein Fahrzeug am Anschlag, ein verbogenes Gestänge oder das falsche Sensorprofil ergibt dieselben Werte.</translation>
+    </message>
+    <message>
+        <source>It says nothing about the vehicle, neither good nor bad.</source>
+        <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation>Es sagt nichts über das Fahrzeug, weder Gutes noch Schlechtes.</translation>
+    </message>
+    <message>
+        <source>It holds for the travel and the conditions that were tested, and no others. A fault that comes and goes may have been away.</source>
+        <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation>Es gilt für den geprüften Weg und die geprüften Bedingungen und für keine anderen. Ein Fehler, der kommt und geht, kann gerade weg gewesen sein.</translation>
+    </message>
+    <message>
+        <source>It clears neither the sensor nor the wiring.</source>
+        <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation>Es entlastet weder den Sensor noch die Leitungen.</translation>
+    </message>
+    <message>
+        <source>Sheet {page} of {pages}</source>
+        <extracomment>analysis/reports/whole_report.py</extracomment>
+        <translation>Blatt {page} von {pages}</translation>
+    </message>
+    <message>
+        <source>position sensor</source>
+        <extracomment>analysis/reports/whole_report.py</extracomment>
+        <translation>Positionssensor</translation>
+    </message>
+    <message>
+        <source>Test report: {sensor}, {mounting}</source>
+        <extracomment>analysis/reports/whole_report.py</extracomment>
+        <translation>Prüfbericht: {sensor}, {mounting}</translation>
+    </message>
+    <message>
+        <source>Test report: {sensor}</source>
+        <extracomment>analysis/reports/whole_report.py</extracomment>
+        <translation>Prüfbericht: {sensor}</translation>
+    </message>
+    <message>
+        <source>{file} · SHA-256 {digest}… · report made on {today}</source>
+        <extracomment>analysis/reports/whole_report.py</extracomment>
+        <translation>{file} · SHA-256 {digest}… · Bericht vom {today}</translation>
+    </message>
+    <message>
+        <source>{file} · SHA-256 {digest}…</source>
+        <extracomment>analysis/reports/whole_report.py</extracomment>
+        <translation>{file} · SHA-256 {digest}…</translation>
+    </message>
+    <message>
+        <source>the review beside this capture cannot be opened</source>
+        <extracomment>analysis/review/sidecar.py</extracomment>
+        <translation>die Auswertung neben dieser Messung lässt sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>{problem}; it is left as it is, and a new one begins in memory</source>
+        <extracomment>analysis/review/sidecar.py</extracomment>
+        <translation>{problem}; sie bleibt, wie sie ist, und eine neue beginnt im Speicher</translation>
+    </message>
+    <message>
+        <source>the review cannot be opened</source>
+        <extracomment>analysis/review/sidecar.py</extracomment>
+        <translation>die Auswertung lässt sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>check who may read it</source>
+        <extracomment>analysis/review/sidecar.py</extracomment>
+        <translation>prüfen, wer sie lesen darf</translation>
+    </message>
+    <message>
+        <source>another program changed the review of this capture since it was opened here</source>
+        <extracomment>analysis/review/sidecar.py</extracomment>
+        <translation>ein anderes Programm hat die Auswertung dieser Messung geändert, seit sie hier geöffnet wurde</translation>
+    </message>
+    <message>
+        <source>take its review, or keep this one; neither is lost</source>
+        <extracomment>analysis/review/sidecar.py</extracomment>
+        <translation>die andere Auswertung übernehmen oder diese behalten; keine geht verloren</translation>
+    </message>
+    <message>
+        <source>another file lies there; it is kept under another name</source>
+        <extracomment>analysis/review/sidecar.py</extracomment>
+        <translation>dort liegt eine andere Datei; sie wird unter einem anderen Namen aufgehoben</translation>
+    </message>
+    <message>
+        <source>{problem}; a new one begins, and this one is kept under another name when the new one is saved</source>
+        <extracomment>analysis/review/sidecar.py</extracomment>
+        <translation>{problem}; eine neue beginnt, und diese wird unter anderem Namen aufgehoben, wenn die neue gespeichert wird</translation>
+    </message>
+    <message>
+        <source>the file of the review is far too long</source>
+        <extracomment>analysis/review/sidecar.py</extracomment>
+        <translation>die Datei der Auswertung ist viel zu lang</translation>
+    </message>
+    <message>
+        <source>look what it is</source>
+        <extracomment>analysis/review/sidecar.py</extracomment>
+        <translation>nachsehen, was sie ist</translation>
+    </message>
+    <message>
+        <source>the review is damaged: it is no text</source>
+        <extracomment>analysis/review/sidecar.py</extracomment>
+        <translation>die Auswertung ist beschädigt: Sie ist kein Text</translation>
+    </message>
+    <message>
+        <source>begin a new one</source>
+        <extracomment>analysis/review/sidecar.py</extracomment>
+        <translation>eine neue beginnen</translation>
+    </message>
+    <message>
+        <source>the review beside this capture was made from another one, or the capture was changed since</source>
+        <extracomment>analysis/review/sidecar.py</extracomment>
+        <translation>die Auswertung neben dieser Messung stammt von einer anderen, oder die Messung wurde seither geändert</translation>
+    </message>
+    <message>
+        <source>the review that lies there cannot be renamed</source>
+        <extracomment>analysis/review/sidecar.py</extracomment>
+        <translation>die Auswertung, die dort liegt, lässt sich nicht umbenennen</translation>
+    </message>
+    <message>
+        <source>see who may write there</source>
+        <extracomment>analysis/review/sidecar.py</extracomment>
+        <translation>prüfen, wer dort schreiben darf</translation>
+    </message>
+    <message>
+        <source>a thousand reviews are kept aside in this folder</source>
+        <extracomment>analysis/review/sidecar.py</extracomment>
+        <translation>in diesem Ordner sind tausend Auswertungen aufgehoben</translation>
+    </message>
+    <message>
+        <source>move some of them away</source>
+        <extracomment>analysis/review/sidecar.py</extracomment>
+        <translation>einige davon verschieben</translation>
+    </message>
+    <message>
+        <source>begin a new review; the file is kept aside</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>eine neue Auswertung beginnen; die Datei wird aufgehoben</translation>
+    </message>
+    <message>
+        <source>the review is nested too deeply</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>die Auswertung ist zu tief verschachtelt</translation>
+    </message>
+    <message>
+        <source>the review is damaged at line {lineno}</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>die Auswertung ist in Zeile {lineno} beschädigt</translation>
+    </message>
+    <message>
+        <source>the review holds a number that is none</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>die Auswertung enthält eine Zahl, die keine ist</translation>
+    </message>
+    <message>
+        <source>the review</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>die Auswertung</translation>
+    </message>
+    <message>
+        <source>the capture of the review</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>die Messung der Auswertung</translation>
+    </message>
+    <message>
+        <source>decision {number}</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>Entscheidung {number}</translation>
+    </message>
+    <message>
+        <source>{where} is no object</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>{where} ist kein Objekt</translation>
+    </message>
+    <message>
+        <source>{where} lacks {key!r}</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>{where}: {key!r} fehlt</translation>
+    </message>
+    <message>
+        <source>at or after {first!r}</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>gleich oder nach {first!r}</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>eine Liste</translation>
+    </message>
+    <message>
+        <source>{key!r} of {where} is not {wanted}</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>{where}: {key!r} ist nicht {wanted}</translation>
+    </message>
+    <message>
+        <source>the file is no review of Wornband's</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>die Datei ist keine Auswertung von Wornband</translation>
+    </message>
+    <message>
+        <source>the review was written by a later version (schema {version})</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>die Auswertung wurde von einer späteren Version geschrieben (Schema {version})</translation>
+    </message>
+    <message>
+        <source>open it with that version</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>sie mit jener Version öffnen</translation>
+    </message>
+    <message>
+        <source>marker {number}</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>Marke {number}</translation>
+    </message>
+    <message>
+        <source>its own</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>eine eigene</translation>
+    </message>
+    <message>
+        <source>a track</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>eine Bahn</translation>
+    </message>
+    <message>
+        <source>a decision</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>eine Entscheidung</translation>
+    </message>
+    <message>
+        <source>what was found</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>was gefunden wurde</translation>
+    </message>
+    <message>
+        <source>two edges</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>zwei Ränder</translation>
+    </message>
+    <message>
+        <source>two edges in order</source>
+        <extracomment>analysis/review/stored.py</extracomment>
+        <translation>zwei Ränder in Reihenfolge</translation>
+    </message>
+    <message>
+        <source>the true position was not measured beside the output</source>
+        <extracomment>analysis/signals/linearity.py</extracomment>
+        <translation>die wahre Stellung wurde nicht neben dem Signal gemessen</translation>
+    </message>
+    <message>
+        <source>fewer than two positions were visited from {start:g} to {stop:g} % of travel</source>
+        <extracomment>analysis/signals/linearity.py</extracomment>
+        <translation>von {start:g} bis {stop:g} % des Wegs wurden weniger als zwei Stellungen angefahren</translation>
+    </message>
+    <message>
+        <source>nothing was visited between {start:.1f} and {stop:.1f} % of travel, more than {largest:g} %</source>
+        <extracomment>analysis/signals/linearity.py</extracomment>
+        <translation>zwischen {start:.1f} und {stop:.1f} % des Wegs wurde nichts angefahren, mehr als {largest:g} %</translation>
+    </message>
+    <message>
+        <source>a calibration point</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>ein Kalibrierpunkt</translation>
+    </message>
+    <message>
+        <source>the height of a calibration point</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>die Höhe eines Kalibrierpunkts</translation>
+    </message>
+    <message>
+        <source>the two calibration points coincide: {first:g} % at {low:g} mm and {second:g} % at {high:g} mm</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>die beiden Kalibrierpunkte fallen zusammen: {first:g} % bei {low:g} mm und {second:g} % bei {high:g} mm</translation>
+    </message>
+    <message>
+        <source>measure two heights that are further apart</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>zwei Höhen messen, die weiter auseinander liegen</translation>
+    </message>
+    <message>
+        <source>the calibration points run backwards: {first:g} % at {low:g} mm, then {second:g} % at {high:g} mm, where travel is said to be {up} as the body rises</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>die Kalibrierpunkte laufen rückwärts: {first:g} % bei {low:g} mm, dann {second:g} % bei {high:g} mm, obwohl der Weg {up} sein soll, wenn sich der Aufbau hebt</translation>
+    </message>
+    <message>
+        <source>give the smaller travel first, or change which way is up</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>den kleineren Weg zuerst angeben oder ändern, welche Richtung nach oben zeigt</translation>
+    </message>
+    <message>
+        <source>the calibration points make {slope:.0f} mm of one % of travel</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>die Kalibrierpunkte machen aus einem % des Wegs {slope:.0f} mm</translation>
+    </message>
+    <message>
+        <source>enter heights in millimetres and travel in per cent</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>Höhen in Millimetern und den Weg in Prozent eingeben</translation>
+    </message>
+    <message>
+        <source>the arm's length in mm</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>die Länge des Hebels in mm</translation>
+    </message>
+    <message>
+        <source>the arm's angle in degrees</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>der Winkel des Hebels in Grad</translation>
+    </message>
+    <message>
+        <source>the wheel's millimetres for one of the arm</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>die Millimeter des Rads auf einen des Hebels</translation>
+    </message>
+    <message>
+        <source>the travel with the arm level</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>der Weg bei waagrechtem Hebel</translation>
+    </message>
+    <message>
+        <source>{what} must lie within 0 and 100 % of travel, got {came:g} %</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>{what} muss zwischen 0 und 100 % des Wegs liegen, nicht bei {came:g} %</translation>
+    </message>
+    <message>
+        <source>enter it in per cent of travel</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>sie in Prozent des Wegs eingeben</translation>
+    </message>
+    <message>
+        <source>{what} must lie within {least:g} and {most:g}, got {came:g}</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>{what} muss zwischen {least:g} und {most:g} liegen, nicht bei {came:g}</translation>
+    </message>
+    <message>
+        <source>measure it again</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>noch einmal messen</translation>
+    </message>
+    <message>
+        <source>{what} is no number</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>{what} ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>enter it in millimetres</source>
+        <extracomment>analysis/vehicle/geometry.py</extracomment>
+        <translation>sie in Millimetern eingeben</translation>
+    </message>
+    <message>
+        <source>parked</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>geparkt</translation>
+    </message>
+    <message>
+        <source>access</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>Einstieg</translation>
+    </message>
+    <message>
+        <source>normal</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>normal</translation>
+    </message>
+    <message>
+        <source>loaded</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>beladen</translation>
+    </message>
+    <message>
+        <source>off-road</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>Gelände</translation>
+    </message>
+    <message>
+        <source>corner</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>Kurve</translation>
+    </message>
+    <message>
+        <source>a rest height is given twice</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>eine Ruhehöhe ist zweimal angegeben</translation>
+    </message>
+    <message>
+        <source>give each of them once</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>jede nur einmal angeben</translation>
+    </message>
+    <message>
+        <source>{travel:.0f} % of travel</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>{travel:.0f} % des Wegs</translation>
+    </message>
+    <message>
+        <source>a height that the arm cannot reach</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>einer Höhe, die der Hebel nicht erreicht</translation>
+    </message>
+    <message>
+        <source>the rest height {name} lies outside the travel, at {came}</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>die Ruhehöhe {name} liegt außerhalb des Wegs, bei {came}</translation>
+    </message>
+    <message>
+        <source>correct the height, or which way is up</source>
+        <extracomment>analysis/vehicle/heights.py</extracomment>
+        <translation>die Höhe berichtigen oder welche Richtung nach oben zeigt</translation>
+    </message>
+    <message>
+        <source>the speed must lie within {least:g} and {most:g} km/h, got {came:g} km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>die Geschwindigkeit muss zwischen {least:g} und {most:g} km/h liegen, nicht bei {came:g} km/h</translation>
+    </message>
+    <message>
+        <source>enter the speed in km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>die Geschwindigkeit in km/h eingeben</translation>
+    </message>
+    <message>
+        <source>smooth motorway at {speed_km_h:g} km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>glatte Autobahn bei {speed_km_h:g} km/h</translation>
+    </message>
+    <message>
+        <source>good main road at {speed_km_h:g} km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>gute Hauptstraße bei {speed_km_h:g} km/h</translation>
+    </message>
+    <message>
+        <source>worn country road at {speed_km_h:g} km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>abgenutzte Landstraße bei {speed_km_h:g} km/h</translation>
+    </message>
+    <message>
+        <source>broken lane at {speed_km_h:g} km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>aufgebrochener Weg bei {speed_km_h:g} km/h</translation>
+    </message>
+    <message>
+        <source>farm track at {speed_km_h:g} km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>Feldweg bei {speed_km_h:g} km/h</translation>
+    </message>
+    <message>
+        <source>deep ruts at {speed_km_h:g} km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>tiefe Spurrinnen bei {speed_km_h:g} km/h</translation>
+    </message>
+    <message>
+        <source>open ground at {speed_km_h:g} km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>freies Gelände bei {speed_km_h:g} km/h</translation>
+    </message>
+    <message>
+        <source>boulders at {speed_km_h:g} km/h</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>Geröll bei {speed_km_h:g} km/h</translation>
+    </message>
+    <message>
+        <source>there is no road class {came!r}</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>es gibt keine Straßenklasse {came!r}</translation>
+    </message>
+    <message>
+        <source>choose one of: {letters}</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>eine davon wählen: {letters}</translation>
+    </message>
+    <message>
+        <source>Three-wire position sensor, 5 V</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/generic-ratiometric.toml</extracomment>
+        <translation>Positionssensor mit drei Leitungen, 5 V</translation>
+    </message>
+    <message>
+        <source>Infiniti QX56 2009, DTC C1806</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/generic-ratiometric.toml</extracomment>
+        <translation>Infiniti QX56 2009, DTC C1806</translation>
+    </message>
+    <message>
+        <source>Nissan Quest 1994, Ground Inspection</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/generic-ratiometric.toml</extracomment>
+        <translation>Nissan Quest 1994, Ground Inspection</translation>
+    </message>
+    <message>
+        <source>Saturn Sky 2009, DTC P2122 or P2123, Circuit/System Testing</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/generic-ratiometric.toml</extracomment>
+        <translation>Saturn Sky 2009, DTC P2122 or P2123, Circuit/System Testing</translation>
+    </message>
+    <message>
+        <source>Bourns, training pages, Output Smoothness: typical limit of a new track</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/generic-ratiometric.toml</extracomment>
+        <translation>Bourns, training pages, Output Smoothness: üblicher Grenzwert einer neuen Bahn</translation>
+    </message>
+    <message>
+        <source>Ride height, rear left, of the samples' invented car</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/halvorsen-tern-rear-left.toml</extracomment>
+        <translation>Höhenstand hinten links, am erfundenen Auto der Beispiele</translation>
+    </message>
+    <message>
+        <source>invented, with the samples' car</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/halvorsen-tern-rear-left.toml, analysis/diagnosis/sensor_profiles/halvorsen-tern-rear-right.toml</extracomment>
+        <translation>erfunden, mit dem Auto der Beispiele</translation>
+    </message>
+    <message>
+        <source>Ride height, rear right, of the samples' invented car</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/halvorsen-tern-rear-right.toml</extracomment>
+        <translation>Höhenstand hinten rechts, am erfundenen Auto der Beispiele</translation>
+    </message>
+    <message>
+        <source>Accelerator pedal, tracks that go opposite ways</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/pedal-inverted.toml</extracomment>
+        <translation>Fahrpedal, gegenläufige Bahnen</translation>
+    </message>
+    <message>
+        <source>track 1 falls while track 2 rises: Mazda CX-9 2009, APP sensor; volts: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/pedal-inverted.toml</extracomment>
+        <translation>Bahn 1 fällt, während Bahn 2 steigt: Mazda CX-9 2009, APP sensor; Volt: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>opposite slopes between ground and 5 V: Saturn VUE 2007, DTC P2135; 200 mV for 200 ms: Honda Civic Si 2009, DTC P2135</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/pedal-inverted.toml</extracomment>
+        <translation>gegenläufig zwischen Masse und 5 V: Saturn VUE 2007, DTC P2135; 200 mV für 200 ms: Honda Civic Si 2009, DTC P2135</translation>
+    </message>
+    <message>
+        <source>the first track falls: Mazda CX-9 2009, APP sensor; volts: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/pedal-inverted.toml</extracomment>
+        <translation>die erste Bahn fällt: Mazda CX-9 2009, APP sensor; Volt: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Accelerator pedal, second track a fixed step lower</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/pedal-offset.toml</extracomment>
+        <translation>Fahrpedal, zweite Bahn um eine feste Stufe niedriger</translation>
+    </message>
+    <message>
+        <source>released 1.55-1.62 V, pressed 3.49-4.09 V: Mazda6 2011, APP Sensor Inspection; margins: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/pedal-offset.toml</extracomment>
+        <translation>losgelassen 1,55-1,62 V, getreten 3,49-4,09 V: Mazda6 2011, APP Sensor Inspection; Spielraum: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>released 1.01-1.07 V, pressed 2.94-3.54 V: Mazda6 2011, APP Sensor Inspection; margins: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/pedal-offset.toml</extracomment>
+        <translation>losgelassen 1,01-1,07 V, getreten 2,94-3,54 V: Mazda6 2011, APP Sensor Inspection; Spielraum: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>step: Mazda6 2011, APP Sensor Inspection; 200 mV for 200 ms: Honda Civic Si 2009, DTC P2135</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/pedal-offset.toml</extracomment>
+        <translation>Stufe: Mazda6 2011, APP Sensor Inspection; 200 mV für 200 ms: Honda Civic Si 2009, DTC P2135</translation>
+    </message>
+    <message>
+        <source>Mazda6 2011, APP Sensor Inspection; margins: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/pedal-offset.toml</extracomment>
+        <translation>Mazda6 2011, APP Sensor Inspection; Spielraum: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Mazda6 2011, APP Sensor Inspection</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/pedal-offset.toml</extracomment>
+        <translation>Mazda6 2011, APP Sensor Inspection</translation>
+    </message>
+    <message>
+        <source>Accelerator pedal, second track at half the volts</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/pedal.toml</extracomment>
+        <translation>Fahrpedal, zweite Bahn mit halber Spannung</translation>
+    </message>
+    <message>
+        <source>released 0.80 V, pressed 4.55 V: Mazda CX-30 2019, APP Sensor Inspection; margins: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/pedal.toml</extracomment>
+        <translation>losgelassen 0,80 V, getreten 4,55 V: Mazda CX-30 2019, APP Sensor Inspection; Spielraum: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>released 0.40 V, pressed 2.28 V: Mazda CX-30 2019, APP Sensor Inspection; margins: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/pedal.toml</extracomment>
+        <translation>losgelassen 0,40 V, getreten 2,28 V: Mazda CX-30 2019, APP Sensor Inspection; Spielraum: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>ratio: Mazda CX-30 2019, APP Sensor Inspection; 200 mV for 200 ms: Honda Civic Si 2009, DTC P2135</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/pedal.toml</extracomment>
+        <translation>Verhältnis: Mazda CX-30 2019, APP Sensor Inspection; 200 mV für 200 ms: Honda Civic Si 2009, DTC P2135</translation>
+    </message>
+    <message>
+        <source>Mazda CX-30 2019, APP Sensor Inspection; margins: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/pedal.toml</extracomment>
+        <translation>Mazda CX-30 2019, APP Sensor Inspection; Spielraum: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Ride-height sensor, 4.5 V</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/ride-height-4v5.toml</extracomment>
+        <translation>Höhenstandssensor, 4,5 V</translation>
+    </message>
+    <message>
+        <source>high 2.53-4.33 V, normal 2.53 V, low 0.81-2.53 V: Lexus GX 470 2007, Height Control Sensor, Inspection; margins: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/ride-height-4v5.toml</extracomment>
+        <translation>hoch 2,53-4,33 V, normal 2,53 V, tief 0,81-2,53 V: Lexus GX 470 2007, Height Control Sensor, Inspection; Spielraum: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Lexus GX 470 2007, Height Control Sensor, Inspection; tolerance: Saturn Sky 2009, DTC P2122 or P2123</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/ride-height-4v5.toml</extracomment>
+        <translation>Lexus GX 470 2007, Height Control Sensor, Inspection; Toleranz: Saturn Sky 2009, DTC P2122 or P2123</translation>
+    </message>
+    <message>
+        <source>Lexus GX 470 2007, Height Control Sensor, Inspection; margin: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/ride-height-4v5.toml</extracomment>
+        <translation>Lexus GX 470 2007, Height Control Sensor, Inspection; Spielraum: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Ride-height sensor without a contact, 5 V</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/ride-height-contactless.toml</extracomment>
+        <translation>Berührungsloser Höhenstandssensor, 5 V</translation>
+    </message>
+    <message>
+        <source>Ride-height sensor, 5 V</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/ride-height.toml</extracomment>
+        <translation>Höhenstandssensor, 5 V</translation>
+    </message>
+    <message>
+        <source>HUMMER H2 2009, DTC C0625 or C0630 (range); rest mid-travel: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/ride-height.toml</extracomment>
+        <translation>HUMMER H2 2009, DTC C0625 or C0630 (Bereich); Ruhelage in der Mitte des Wegs: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>HUMMER H2 2009, DTC C0625 or C0630</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/ride-height.toml</extracomment>
+        <translation>HUMMER H2 2009, DTC C0625 or C0630</translation>
+    </message>
+    <message>
+        <source>Throttle, tracks that go opposite ways</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/throttle-opposite.toml</extracomment>
+        <translation>Drosselklappe, gegenläufige Bahnen</translation>
+    </message>
+    <message>
+        <source>opposite slopes, near 5 V when closed: Isuzu Ascender 2006, DTC P2135; volts: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/throttle-opposite.toml</extracomment>
+        <translation>gegenläufig, nahe 5 V wenn geschlossen: Isuzu Ascender 2006, DTC P2135; Volt: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>angles that differ by 5 % for 135 ms: Saturn VUE 2004, DTC P2135; opposite slopes: Saturn VUE 2007, DTC P2135</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/throttle-opposite.toml</extracomment>
+        <translation>Winkel, die 135 ms lang um 5 % abweichen: Saturn VUE 2004, DTC P2135; gegenläufig: Saturn VUE 2007, DTC P2135</translation>
+    </message>
+    <message>
+        <source>Throttle position sensor, 5 V</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/throttle.toml</extracomment>
+        <translation>Drosselklappensensor, 5 V</translation>
+    </message>
+    <message>
+        <source>closed 0.4-0.6 V, open up to 4.5 V: Kia Sephia 1997 and Isuzu Oasis 1996, Throttle Position Sensor; margins: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/throttle.toml</extracomment>
+        <translation>geschlossen 0,4-0,6 V, offen bis 4,5 V: Kia Sephia 1997 und Isuzu Oasis 1996, Throttle Position Sensor; Spielraum: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Kia Sephia 1997, Throttle Position Sensor; margins: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/throttle.toml</extracomment>
+        <translation>Kia Sephia 1997, Throttle Position Sensor; Spielraum: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Kia Sephia 1997 and Isuzu Oasis 1996, Throttle Position Sensor; margin: common practice, no source</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/throttle.toml</extracomment>
+        <translation>Kia Sephia 1997 und Isuzu Oasis 1996, Throttle Position Sensor; Spielraum: übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Kia Sephia 1997, Throttle Position Sensor</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/throttle.toml</extracomment>
+        <translation>Kia Sephia 1997, Throttle Position Sensor</translation>
+    </message>
+</context>
+<context>
+    <name>decisions</name>
+    <message>
+        <source>accepted</source>
+        <extracomment>app/decision_words.py</extracomment>
+        <translation>angenommen</translation>
+    </message>
+    <message>
+        <source>adjusted</source>
+        <extracomment>app/decision_words.py</extracomment>
+        <translation>geändert</translation>
+    </message>
+    <message>
+        <source>dismissed</source>
+        <extracomment>app/decision_words.py</extracomment>
+        <translation>abgelehnt</translation>
+    </message>
+    <message>
+        <source>You: accepted as found</source>
+        <extracomment>app/decision_words.py</extracomment>
+        <translation>Sie: angenommen wie gefunden</translation>
+    </message>
+    <message>
+        <source>You: adjusted to {span}</source>
+        <extracomment>app/decision_words.py</extracomment>
+        <translation>Sie: geändert auf {span}</translation>
+    </message>
+    <message>
+        <source>You: dismissed</source>
+        <extracomment>app/decision_words.py</extracomment>
+        <translation>Sie: abgelehnt</translation>
+    </message>
+</context>
+<context>
+    <name>markers</name>
+    <message>
+        <source>Mean / V</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Mittelwert / V</translation>
+    </message>
+    <message>
+        <source>RMS / V</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Effektivwert / V</translation>
+    </message>
+    <message>
+        <source>Minimum / V</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Minimum / V</translation>
+    </message>
+    <message>
+        <source>Maximum / V</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Maximum / V</translation>
+    </message>
+    <message>
+        <source>Peak to peak / V</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Spitze-Spitze / V</translation>
+    </message>
+    <message>
+        <source>Noise / V</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Rauschen / V</translation>
+    </message>
+    <message>
+        <source>± (k = 2) / V</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>± (k = 2) / V</translation>
+    </message>
+    <message>
+        <source>Marker</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Marke</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Record or track</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Aufzeichnung oder Bahn</translation>
+    </message>
+    <message>
+        <source>Begins</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Anfang</translation>
+    </message>
+    <message>
+        <source>Ends</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Channel</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Kanal</translation>
+    </message>
+    <message>
+        <source>Samples</source>
+        <extracomment>app/marker_sheet.py, app/marker_words.py</extracomment>
+        <translation>Werte</translation>
+    </message>
+    <message>
+        <source>Crossings</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Überfahrten</translation>
+    </message>
+    <message>
+        <source>Broke up on</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Aussetzer bei</translation>
+    </message>
+    <message>
+        <source>Worst / % of the applied voltage</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Größte / % der Spannung</translation>
+    </message>
+    <message>
+        <source>Confidence</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Sicherheit</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <extracomment>app/marker_sheet.py</extracomment>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>Span</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Spanne</translation>
+    </message>
+    <message>
+        <source>Travel</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>fehlt</translation>
+    </message>
+    <message>
+        <source>Reads</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>Longer than {count} million samples: shorten the span to have it read.</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Länger als {count} Millionen Werte: die Spanne kürzen, damit sie abgelesen wird.</translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Mittel</translation>
+    </message>
+    <message>
+        <source>RMS</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Effektiv</translation>
+    </message>
+    <message>
+        <source>Minimum</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Minimum</translation>
+    </message>
+    <message>
+        <source>Maximum</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Maximum</translation>
+    </message>
+    <message>
+        <source>Peak–peak</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Sp.–Sp.</translation>
+    </message>
+    <message>
+        <source>Noise, mV</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Rausch., mV</translation>
+    </message>
+    <message>
+        <source>A band here</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Eine Zone hier</translation>
+    </message>
+    <message>
+        <source>Share, 95 %</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Anteil, 95 %</translation>
+    </message>
+    <message>
+        <source>No crossing visited it: it is not rated.</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Keine Überfahrt kam dorthin: nicht bewertet.</translation>
+    </message>
+    <message>
+        <source>{noisy} of {passes} crossings</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>{noisy} von {passes} Überfahrten</translation>
+    </message>
+    <message>
+        <source>Breaks up on</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Aussetzer bei</translation>
+    </message>
+    <message>
+        <source>Worst</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Größte</translation>
+    </message>
+    <message>
+        <source>Voltage</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>±: k = 2</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>±: k = 2</translation>
+    </message>
+    <message>
+        <source>±: k = 2, without the recorder's accuracy, which is not stated</source>
+        <extracomment>app/marker_words.py</extracomment>
+        <translation>±: k = 2, ohne die Genauigkeit des Rekorders, die nicht angegeben ist</translation>
+    </message>
+</context>
+<context>
+    <name>photo_list</name>
+    <message>
+        <source>Add photos…</source>
+        <extracomment>app/views/photo_list.py</extracomment>
+        <translation>Fotos hinzufügen…</translation>
+    </message>
+    <message>
+        <source>Caption of {name}</source>
+        <extracomment>app/views/photo_list.py</extracomment>
+        <translation>Bildunterschrift von {name}</translation>
+    </message>
+    <message>
+        <source>Caption</source>
+        <extracomment>app/views/photo_list.py</extracomment>
+        <translation>Bildunterschrift</translation>
+    </message>
+    <message>
+        <source>Take out {name}</source>
+        <extracomment>app/views/photo_list.py</extracomment>
+        <translation>{name} herausnehmen</translation>
+    </message>
+    <message>
+        <source>Take this photo out of the report</source>
+        <extracomment>app/views/photo_list.py</extracomment>
+        <translation>Dieses Foto aus dem Bericht nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>report_form</name>
+    <message>
+        <source>Job number</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Auftragsnummer</translation>
+    </message>
+    <message>
+        <source>Measured on</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Gemessen am</translation>
+    </message>
+    <message>
+        <source>Technician</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Fachkraft</translation>
+    </message>
+    <message>
+        <source>Vehicle</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Fahrzeug</translation>
+    </message>
+    <message>
+        <source>Registration</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Kennzeichen</translation>
+    </message>
+    <message>
+        <source>VIN</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>FIN</translation>
+    </message>
+    <message>
+        <source>Odometer</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Kilometerstand</translation>
+    </message>
+    <message>
+        <source>Complaint</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Beanstandung</translation>
+    </message>
+    <message>
+        <source>Fault codes</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Fehlercodes</translation>
+    </message>
+    <message>
+        <source>Sensor</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Sensor</translation>
+    </message>
+    <message>
+        <source>Mounting</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Einbauort</translation>
+    </message>
+    <message>
+        <source>Part number</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Teilenummer</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Belastung</translation>
+    </message>
+    <message>
+        <source>Earlier repairs</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Frühere Reparaturen</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Was gefunden wurde</translation>
+    </message>
+    <message>
+        <source>What it means</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Was das bedeutet</translation>
+    </message>
+    <message>
+        <source>Can it be driven?</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Dürfen Sie damit fahren?</translation>
+    </message>
+    <message>
+        <source>If it is left</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Wenn nichts geschieht</translation>
+    </message>
+    <message>
+        <source>What we recommend</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Was wir empfehlen</translation>
+    </message>
+    <message>
+        <source>What that does not include</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Was das nicht umfasst</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>Calibration</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Kalibrierung</translation>
+    </message>
+    <message>
+        <source>Tax, %</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Steuer, %</translation>
+    </message>
+    <message>
+        <source>Currency</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Währung</translation>
+    </message>
+    <message>
+        <source>Calibrated by the maker's method</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Nach Herstellervorgabe kalibriert</translation>
+    </message>
+    <message>
+        <source>Fault codes cleared</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Fehlercodes gelöscht</translation>
+    </message>
+    <message>
+        <source>Heights or end positions measured</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Höhen oder Endstellungen gemessen</translation>
+    </message>
+    <message>
+        <source>Road test done</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Probefahrt gemacht</translation>
+    </message>
+    <message>
+        <source>Captured again</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Noch einmal gemessen</translation>
+    </message>
+    <message>
+        <source>What the report says</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Was der Bericht sagt</translation>
+    </message>
+    <message>
+        <source>Words of the paragraph</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Worte des Absatzes</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Anmerkungen</translation>
+    </message>
+    <message>
+        <source>Print the list</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Liste drucken</translation>
+    </message>
+    <message>
+        <source>The program's words again</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Wieder die Worte des Programms</translation>
+    </message>
+    <message>
+        <source>A modelled good sensor</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Ein berechneter guter Sensor</translation>
+    </message>
+    <message>
+        <source>The job</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Der Auftrag</translation>
+    </message>
+    <message>
+        <source>The words on page one</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Die Worte auf Seite eins</translation>
+    </message>
+    <message>
+        <source>Paragraph</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Absatz</translation>
+    </message>
+    <message>
+        <source>Say the odds as a number too</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Die Sicherheit auch als Zahl nennen</translation>
+    </message>
+    <message>
+        <source>show the odds</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Sicherheit als Zahl</translation>
+    </message>
+    <message>
+        <source>change the notes</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Anmerkungen ändern</translation>
+    </message>
+    <message>
+        <source>The picture</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Das Bild</translation>
+    </message>
+    <message>
+        <source>Break-up along the travel</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Aussetzer über dem Weg</translation>
+    </message>
+    <message>
+        <source>The signal in time</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Das Signal in der Zeit</translation>
+    </message>
+    <message>
+        <source>No picture</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Kein Bild</translation>
+    </message>
+    <message>
+        <source>Set a capture beside it…</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Eine Messung danebenstellen…</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Nichts</translation>
+    </message>
+    <message>
+        <source>Beside it</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Daneben</translation>
+    </message>
+    <message>
+        <source>Photos of the car</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Fotos des Fahrzeugs</translation>
+    </message>
+    <message>
+        <source>change the photos</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Fotos ändern</translation>
+    </message>
+    <message>
+        <source>An offer (printed where an amount is entered)</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Ein Angebot (gedruckt, wo ein Betrag steht)</translation>
+    </message>
+    <message>
+        <source>After the repair</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Nach der Reparatur</translation>
+    </message>
+    <message>
+        <source>print the closing list</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Abschlussliste drucken</translation>
+    </message>
+    <message>
+        <source>change {name}</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>{name} ändern</translation>
+    </message>
+    <message>
+        <source>change the words</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Worte ändern</translation>
+    </message>
+    <message>
+        <source>change the offer</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Angebot ändern</translation>
+    </message>
+    <message>
+        <source>tick the closing list</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Abschlussliste abhaken</translation>
+    </message>
+    <message>
+        <source>choose the picture</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Bild wählen</translation>
+    </message>
+</context>
+<context>
+    <name>report_page</name>
+    <message>
+        <source>Paper</source>
+        <extracomment>app/report_page.py</extracomment>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>Language of the report</source>
+        <extracomment>app/report_page.py</extracomment>
+        <translation>Sprache des Berichts</translation>
+    </message>
+    <message>
+        <source>What it says</source>
+        <extracomment>app/report_page.py</extracomment>
+        <translation>Was er sagt</translation>
+    </message>
+    <message>
+        <source>As it is printed</source>
+        <extracomment>app/report_page.py</extracomment>
+        <translation>Wie er gedruckt wird</translation>
+    </message>
+</context>
+<context>
+    <name>report_preview</name>
+    <message>
+        <source>Preview of the report</source>
+        <extracomment>app/views/report_preview.py</extracomment>
+        <translation>Vorschau des Berichts</translation>
+    </message>
+    <message>
+        <source>Sheet {page} of {pages}</source>
+        <extracomment>app/views/report_preview.py</extracomment>
+        <translation>Blatt {page} von {pages}</translation>
+    </message>
+</context>
+<context>
+    <name>trouble</name>
+    <message>
+        <source>{doing}: something unforeseen went wrong ({kind}: {text}).</source>
+        <extracomment>app/trouble.py</extracomment>
+        <translation>{doing}: Etwas Unvorhergesehenes ging schief ({kind}: {text}).</translation>
+    </message>
+    <message>
+        <source>It was written to {file}.</source>
+        <extracomment>app/trouble.py</extracomment>
+        <translation>Es wurde in {file} geschrieben.</translation>
+    </message>
+    <message>
+        <source>Working in the window</source>
+        <extracomment>app/trouble.py</extracomment>
+        <translation>Arbeit im Fenster</translation>
+    </message>
+</context>
+<context>
+    <name>words</name>
+    <message>
+        <source>Signal</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Signal</translation>
+    </message>
+    <message>
+        <source>Second signal</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Signal 2</translation>
+    </message>
+    <message>
+        <source>Reference</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Bezugsspannung</translation>
+    </message>
+    <message>
+        <source>Ground</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Supply</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Versorgung</translation>
+    </message>
+    <message>
+        <source>Zero</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Null</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Wiggle</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Wackelprobe</translation>
+    </message>
+    <message>
+        <source>Sweep</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Durchlauf</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Halten</translation>
+    </message>
+    <message>
+        <source>Road</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Probefahrt</translation>
+    </message>
+    <message>
+        <source>Tap</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Klopfen</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Wärme</translation>
+    </message>
+    <message>
+        <source>Cold</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Kälte</translation>
+    </message>
+    <message>
+        <source>Wet</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Nässe</translation>
+    </message>
+    <message>
+        <source>Unplugged</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Abgesteckt</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Abfall</translation>
+    </message>
+    <message>
+        <source>rise</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Anstieg</translation>
+    </message>
+    <message>
+        <source>ringing</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Klingeln</translation>
+    </message>
+    <message>
+        <source>spike</source>
+        <extracomment>app/words.py</extracomment>
+        <translation>Spitze</translation>
+    </message>
+</context>
+<context>
+    <name>workshop_form</name>
+    <message>
+        <source>The workshop</source>
+        <extracomment>app/views/workshop_form.py</extracomment>
+        <translation>Die Werkstatt</translation>
+    </message>
+    <message>
+        <source>Name of the workshop</source>
+        <extracomment>app/views/workshop_form.py</extracomment>
+        <translation>Name der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Address and telephone</source>
+        <extracomment>app/views/workshop_form.py</extracomment>
+        <translation>Anschrift und Telefon</translation>
+    </message>
+    <message>
+        <source>Logo</source>
+        <extracomment>app/views/workshop_form.py</extracomment>
+        <translation>Logo</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <extracomment>app/views/workshop_form.py</extracomment>
+        <translation>Wählen…</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <extracomment>app/views/workshop_form.py</extracomment>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Address, telephone</source>
+        <extracomment>app/views/workshop_form.py</extracomment>
+        <translation>Anschrift, Telefon</translation>
+    </message>
+    <message>
+        <source>Pictures ({patterns})</source>
+        <extracomment>app/views/workshop_form.py</extracomment>
+        <translation>Bilder ({patterns})</translation>
+    </message>
+    <message>
+        <source>Choose a logo</source>
+        <extracomment>app/views/workshop_form.py</extracomment>
+        <translation>Ein Logo wählen</translation>
+    </message>
+</context>
+</TS>

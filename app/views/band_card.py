@@ -1,0 +1,183 @@
+"""One found band: what the program found, and beside it what the technician says of it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSignalBlocker, Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QDoubleSpinBox, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
+
+from analysis.diagnosis.findings import Band
+from analysis.intervals import Interval
+from analysis.reports.confidence import in_words
+from analysis.reports.quantities import travel, volts
+from analysis.reports.verdicts import is_watched
+from analysis.review.model import Choice, Decision
+from app.decision_words import said_of
+from app.language import said
+from app.views.press_row import PressRow, text_line
+
+_BEYOND_PERCENT = 20.0
+_EDGE_PX = 64
+
+
+class BandCard(PressRow):
+    """A band's card.
+
+    Parameters
+    ----------
+    band : Band
+        As it was found.
+    tools : list of QWidget
+        Controls that stand on the card while it is the chosen one.
+
+    Signals
+    -------
+    adjusted(Interval)
+        Other edges were typed, in % of travel.
+    reasoned(str)
+        A reason was typed.
+    """
+
+    adjusted = Signal(object)
+    reasoned = Signal(str)
+
+    def __init__(self, band: Band, tools: list[QWidget]) -> None:
+        title = said(travel(band.travel))
+        super().__init__(self.tr("Band {span}").format(span=title))
+        self._band = band
+        self._decision: Decision | None = None
+        self._adjusting = self._reasoning = self._chosen = False
+        self.setObjectName("bandCard")
+        self.setToolTip(
+            self.tr("Click: light up every crossing. Double-click or Enter: zoom to the clearest one.")
+        )
+        self.setProperty("watched", is_watched(band))
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(9, 5, 6, 6)
+        layout.setSpacing(1)
+        self._show_found(layout, title)
+        self.said = text_line("", "font-weight: 600;")
+        self.said.setObjectName("said")
+        layout.addWidget(self.said)
+        layout.addWidget(self._edges())
+        layout.addWidget(self._reason())
+        layout.addWidget(self._tools(tools))
+        self._show_parts()
+
+    def show_chosen(self, chosen: bool) -> None:
+        """Mark the card, and show its controls, or not."""
+        self._chosen = chosen
+        if not chosen:
+            self._adjusting = self._reasoning = False
+        self.setProperty("chosen", chosen)
+        self.style().unpolish(self)
+        self.style().polish(self)
+        self._show_parts()
+
+    def show_decision(self, decision: Decision | None) -> None:
+        """Show what the technician said."""
+        self._decision = decision
+        self.said.setText(said_of(decision))
+        self.setAccessibleDescription(said_of(decision))
+        edges = decision.adjusted if decision is not None else None
+        shown = edges or self._band.travel
+        for box, value in ((self.start, shown.start), (self.stop, shown.stop)):
+            with QSignalBlocker(box):
+                box.setValue(value)
+        if not self.reason.hasFocus():
+            self.reason.setText(decision.reason if decision is not None else "")
+        self._show_parts()
+
+    def ask_for_edges(self) -> None:
+        """Show the edges to be typed."""
+        self._adjusting = True
+        self._show_parts()
+        self.start.setFocus()
+        self.start.selectAll()
+
+    def ask_for_reason(self) -> None:
+        """Show the line for a reason."""
+        self._reasoning = True
+        self._show_parts()
+        self.reason.setFocus()
+        self.reason.selectAll()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Escape ends typing; Enter belongs to what is typed in."""
+        typing = self._adjusting or self._reasoning
+        if event.key() == Qt.Key.Key_Escape and typing:
+            self._adjusting = self._reasoning = False
+            self._show_parts()
+            self.setFocus()
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self._typed_in():
+            event.accept()
+        else:
+            super().keyPressEvent(event)
+
+    def _show_found(self, layout: QVBoxLayout, title: str) -> None:
+        watched = is_watched(self._band)
+        shown = self.tr("Watch: {band}").format(band=title) if watched else title
+        head = text_line(shown, "font-weight: 600;" if watched else "font-size: 12pt; font-weight: 650;")
+        head.setObjectName("pressText")
+        layout.addWidget(head)
+        band = self._band
+        broke = self.tr("{noisy} of {passes} crossings break up, up to {worst} %").format(
+            noisy=band.noisy_passes, passes=band.passes, worst=f"{band.output_smoothness_percent:.0f}"
+        )
+        for line in (f"{said(in_words(band.confidence))} · {said(volts(band.volts))}", broke):
+            layout.addWidget(text_line(line, quiet=True))
+
+    def _edges(self) -> QWidget:
+        self.start, self.stop = QDoubleSpinBox(), QDoubleSpinBox()
+        names = (self.tr("Beginning of the band, in % of travel"), self.tr("End of the band, in % of travel"))
+        self._edge_row = QWidget()
+        row = QHBoxLayout(self._edge_row)
+        row.setContentsMargins(0, 3, 0, 0)
+        for box, name in zip((self.start, self.stop), names, strict=True):
+            box.setDecimals(1)
+            box.setSingleStep(0.1)
+            box.setRange(-_BEYOND_PERCENT, 100.0 + _BEYOND_PERCENT)
+            box.setFixedWidth(_EDGE_PX)
+            box.setAccessibleName(name)
+            box.setToolTip(name)
+            box.setKeyboardTracking(False)
+            box.valueChanged.connect(self._edges_typed)
+        row.addWidget(self.start)
+        row.addWidget(QLabel("–"))
+        row.addWidget(self.stop)
+        row.addWidget(QLabel(self.tr("% of travel")))
+        row.addStretch(1)
+        return self._edge_row
+
+    def _reason(self) -> QLineEdit:
+        self.reason = QLineEdit()
+        self.reason.setPlaceholderText(self.tr("Why? (Enter keeps it)"))
+        self.reason.setAccessibleName(self.tr("Reason for what you say of this band"))
+        self.reason.editingFinished.connect(lambda: self.reasoned.emit(self.reason.text().strip()))
+        return self.reason
+
+    def _tools(self, tools: list[QWidget]) -> QWidget:
+        self._tool_row = QWidget()
+        row = QHBoxLayout(self._tool_row)
+        row.setContentsMargins(0, 3, 0, 0)
+        row.setSpacing(2)
+        for tool in tools:
+            row.addWidget(tool)
+        row.addStretch(1)
+        return self._tool_row
+
+    def _edges_typed(self) -> None:
+        if self.start.value() < self.stop.value():
+            self.adjusted.emit(Interval(self.start.value(), self.stop.value()))
+
+    def _typed_in(self) -> bool:
+        return any(field.hasFocus() for field in (self.reason, self.start, self.stop))
+
+    def _show_parts(self) -> None:
+        decision = self._decision
+        reasoned = decision is not None and decision.choice is not Choice.ACCEPTED
+        self.said.setVisible(decision is not None)
+        self._edge_row.setVisible(self._adjusting)
+        self.reason.setVisible(self._chosen and (reasoned or self._reasoning))
+        self._tool_row.setVisible(self._chosen)
+        self.updateGeometry()

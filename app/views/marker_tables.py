@@ -1,0 +1,167 @@
+"""The two tables of the Markers pane as models: the markers, and what the chosen one reads."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, QSize, Qt, Signal
+
+from app.drawing import icons
+from app.drawing.theme import LIGHT, Palette
+from app.marker_words import NOTHING, Grid
+
+_Index = QModelIndex | QPersistentModelIndex
+_TOP = QModelIndex()
+_HEAD = QSize(66, 19)
+_RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+
+
+@dataclass(frozen=True, slots=True)
+class MarkerRow:
+    """One marker as the table shows it.
+
+    Parameters
+    ----------
+    marker_id : str
+    icon : str
+        Name of the icon of its kind.
+    kind, label, where, reads : str
+        Words for people.
+    note : str
+        The technician's; empty for none.
+    """
+
+    marker_id: str
+    icon: str
+    kind: str
+    label: str
+    where: str
+    reads: str
+    note: str = ""
+
+
+class MarkersModel(QAbstractTableModel):
+    """The markers: name, where, what it reads. The name can be edited.
+
+    Signals
+    -------
+    renamed(marker_id, label)
+        The technician typed another name.
+    """
+
+    renamed = Signal(str, str)
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.palette: Palette = LIGHT
+        self._rows: tuple[MarkerRow, ...] = ()
+
+    @property
+    def rows(self) -> tuple[MarkerRow, ...]:
+        """What is shown."""
+        return self._rows
+
+    def show_rows(self, rows: tuple[MarkerRow, ...]) -> None:
+        """Show these; an edit under way in a row that stays is left alone."""
+        if [item.marker_id for item in rows] != [item.marker_id for item in self._rows]:
+            self.beginResetModel()
+            self._rows = rows
+            self.endResetModel()
+        elif rows != self._rows:
+            before, self._rows = self._rows, rows
+            # A name is told as changed only where it is: that would put it back into its own editor.
+            renamed = [item.label for item in before] != [item.label for item in rows]
+            first = self.index(0, 0 if renamed else 1)
+            self.dataChanged.emit(first, self.index(len(rows) - 1, self.columnCount() - 1))
+
+    def rowCount(self, parent: _Index = _TOP) -> int:
+        """Markers."""
+        return 0 if parent.isValid() else len(self._rows)
+
+    def columnCount(self, parent: _Index = _TOP) -> int:
+        """Name, where, reading."""
+        return 0 if parent.isValid() else 3
+
+    def headerData(
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> Any:
+        """Heads of the columns."""
+        if orientation is Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
+            return (self.tr("Marker"), self.tr("Where"), self.tr("Reads"))[section]
+        return None
+
+    def flags(self, index: _Index) -> Qt.ItemFlag:
+        """The name can be edited."""
+        usual = super().flags(index)
+        return usual | Qt.ItemFlag.ItemIsEditable if index.column() == 0 else usual
+
+    def data(self, index: _Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        """What a cell shows."""
+        row = self._rows[index.row()]
+        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.EditRole):
+            return (row.label, row.where, row.reads)[index.column()]
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return "\n".join(filter(None, (f"{row.kind} {row.label}: {row.where}", row.reads, row.note)))
+        if role == Qt.ItemDataRole.AccessibleTextRole:
+            return f"{row.kind} {row.label}, {row.where}, {row.reads}"
+        if role == Qt.ItemDataRole.DecorationRole and index.column() == 0:
+            return icons.pixmap(row.icon, self.palette.choice, 14)
+        if role == Qt.ItemDataRole.TextAlignmentRole and index.column() == 2:
+            return _RIGHT
+        return None
+
+    def setData(  # noqa: N802 - Qt's own name
+        self, index: _Index, value: Any, role: int = Qt.ItemDataRole.EditRole
+    ) -> bool:
+        """Say what the technician typed; the review decides what is shown."""
+        if role != Qt.ItemDataRole.EditRole or index.column() != 0:
+            return False
+        self.renamed.emit(self._rows[index.row()].marker_id, str(value).strip())
+        return True
+
+
+class ReadingsModel(QAbstractTableModel):
+    """What the chosen marker reads."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.shown: Grid = NOTHING
+
+    def show_grid(self, shown: Grid) -> None:
+        """Show these readings."""
+        if shown != self.shown:
+            self.beginResetModel()
+            self.shown = shown
+            self.endResetModel()
+
+    def rowCount(self, parent: _Index = _TOP) -> int:
+        """Figures."""
+        return 0 if parent.isValid() else len(self.shown.rows)
+
+    def columnCount(self, parent: _Index = _TOP) -> int:
+        """Channels."""
+        return 0 if parent.isValid() else len(self.shown.columns)
+
+    def headerData(
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> Any:
+        """Channels above, figures at the left."""
+        if role == Qt.ItemDataRole.SizeHintRole and orientation is Qt.Orientation.Horizontal:
+            return _HEAD  # a column is as wide as its figures: these are never cut, a long name is
+        if role == Qt.ItemDataRole.DisplayRole:
+            across = orientation is Qt.Orientation.Horizontal
+            return self.shown.columns[section] if across else self.shown.rows[section][0]
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            across = orientation is Qt.Orientation.Horizontal
+            return _RIGHT if across else Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+        return None
+
+    def data(self, index: _Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        """A figure with its uncertainty."""
+        head, cells = self.shown.rows[index.row()]
+        if role == Qt.ItemDataRole.DisplayRole:
+            return cells[index.column()]
+        if role == Qt.ItemDataRole.AccessibleTextRole:
+            return f"{self.shown.columns[index.column()]}, {head}: {cells[index.column()]}"
+        return _RIGHT if role == Qt.ItemDataRole.TextAlignmentRole else None

@@ -1,0 +1,232 @@
+"""Markers: what the technician marked, and what the chosen marker reads."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QModelIndex, Qt, Signal
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHeaderView,
+    QLabel,
+    QLineEdit,
+    QSizePolicy,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.drawing.theme import Palette
+from app.marker_words import NOTHING, Grid
+from app.views.marker_tables import MarkerRow, MarkersModel, ReadingsModel
+from app.views.pane import Pane
+
+_ROW_PX = 21
+_GRID_ROW_PX = 17
+_MOST_ROWS = 4
+_BAR_PX = 10
+_HEADING_PX = 35
+
+
+class MarkersView(Pane):
+    """The table of markers, the note of the chosen one, and its readings.
+
+    Signals
+    -------
+    chosen(marker_id), opened(marker_id)
+        A row was picked; asked for with Enter or a double click beside its name.
+    renamed(marker_id, label), noted(marker_id, note)
+        Another name or note was typed.
+    """
+
+    chosen = Signal(str)
+    opened = Signal(str)
+    renamed = Signal(str, str)
+    noted = Signal(str, str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__("", parent)
+        self._title.setText(self.tr("Markers"))
+        self.setAccessibleName(self.tr("Markers: what was marked, and what it reads"))
+        self._empty.setContentsMargins(0, 0, 0, 0)
+        self._empty.setAlignment(Qt.AlignmentFlag.AlignLeft)
+        self._chosen: str | None = None
+        self._filling = self._scrolls = False
+        self._model, self._readings = MarkersModel(self), ReadingsModel(self)
+        self._model.renamed.connect(self.renamed)
+        self.table, self.grid = self._table(), self._grid()
+        self.note = QLineEdit()
+        self.note.setPlaceholderText(self.tr("A note on this marker"))
+        self.note.setAccessibleName(self.tr("Note on the chosen marker"))
+        self.note.editingFinished.connect(self._note_typed)
+        self._remark = QLabel()
+        self._remark.setWordWrap(True)
+        self._remark.setProperty("quiet", True)
+        self._remark.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
+        content = QWidget()
+        column = QVBoxLayout(content)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(4)
+        column.addWidget(self.table, 1)
+        column.addWidget(self.note)
+        column.addWidget(self.grid)
+        column.addWidget(self._remark)
+        self.set_content(content)
+        self.show_markers((), None, NOTHING)
+
+    @property
+    def rows(self) -> tuple[MarkerRow, ...]:
+        """What the table shows."""
+        return self._model.rows
+
+    @property
+    def readings(self) -> Grid:
+        """What is shown of the chosen marker."""
+        return self._readings.shown
+
+    def show_markers(self, rows: tuple[MarkerRow, ...], chosen: str | None, readings: Grid) -> None:
+        """Show these markers, and the readings of the chosen one."""
+        self._filling = True
+        self._model.show_rows(rows)
+        self._choose(chosen)
+        self._filling = False
+        self._show_note(next((item for item in rows if item.marker_id == chosen), None))
+        self._readings.show_grid(readings)
+        self._fit_columns(readings)
+        self.grid.setVisible(bool(readings.rows))
+        self.grid.setFixedHeight(self._grid_height(readings))
+        self._remark.setText(readings.remark)
+        self._remark.setVisible(bool(readings.remark))
+        self.set_note(str(len(rows)) if rows else "")
+        if rows:
+            self.show_content()
+        else:
+            self.show_empty(
+                self.tr(
+                    "M marks the moment that is pointed at. S begins and ends a span there, T a stretch of"
+                    " travel; or drag with Ctrl held."
+                )
+            )
+
+    def wanted_height(self) -> int:
+        """Height that shows what there is, in pixels; a table of many markers scrolls."""
+        rows = len(self._model.rows)
+        if not rows:
+            return _HEADING_PX + self._empty.heightForWidth(max(self.width() - 24, 120)) + 14
+        height = _HEADING_PX + min(rows, _MOST_ROWS) * _ROW_PX + 6
+        if self._chosen is not None:
+            height += self.note.sizeHint().height() + 8 + self._grid_height(self._readings.shown)
+        return height + (self._remark.sizeHint().height() + 4 if self._readings.shown.remark else 0)
+
+    def edit_label(self, marker_id: str) -> None:
+        """Let the technician type another name, in place."""
+        row = self._row_of(marker_id)
+        if row is not None:
+            self.table.setFocus()
+            self.table.edit(self._model.index(row, 0))
+
+    def edit_note(self) -> None:
+        """Let the technician type a note."""
+        self.note.setFocus()
+        self.note.selectAll()
+
+    def apply_palette(self, palette: Palette) -> None:
+        """Take on the colours of a palette."""
+        self._model.palette = palette
+        self.table.viewport().update()
+
+    def _table(self) -> QTableView:
+        table = _quiet_table(self._model, self.tr("Markers"), _ROW_PX)
+        table.horizontalHeader().hide()
+        table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        table.setEditTriggers(QAbstractItemView.EditTrigger.DoubleClicked)
+        table.setMinimumHeight(2 * _ROW_PX)
+        heads = table.horizontalHeader()
+        heads.setStretchLastSection(False)
+        for column, mode in enumerate(("ResizeToContents", "Stretch", "ResizeToContents")):
+            heads.setSectionResizeMode(column, QHeaderView.ResizeMode[mode])
+        heads.setMaximumSectionSize(190)
+        table.selectionModel().currentRowChanged.connect(self._picked)
+        table.activated.connect(self._activated)
+        return table
+
+    def _grid(self) -> QTableView:
+        grid = _quiet_table(self._readings, self.tr("Readings of the chosen marker"), _GRID_ROW_PX)
+        grid.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
+        grid.verticalHeader().show()
+        grid.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
+        # In the middle: the unit stands at the end.
+        grid.horizontalHeader().setTextElideMode(Qt.TextElideMode.ElideMiddle)
+        grid.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        grid.horizontalHeader().setFixedHeight(_GRID_ROW_PX + 2)
+        small = grid.font()
+        small.setPointSizeF(8.0)
+        for part in (grid, grid.horizontalHeader(), grid.verticalHeader()):
+            part.setFont(small)
+        grid.setObjectName("readings")
+        return grid
+
+    def _fit_columns(self, readings: Grid) -> None:
+        """Columns as wide as their figures; the first takes what is left, or else they scroll."""
+        heads = self.grid.horizontalHeader()
+        heads.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        wanted = sum(max(self.grid.sizeHintForColumn(place), 66) for place in range(len(readings.columns)))
+        room = self.width() - 24 - self.grid.verticalHeader().sizeHint().width()
+        self._scrolls = wanted > room
+        if readings.columns and not self._scrolls:
+            heads.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+
+    def _grid_height(self, readings: Grid) -> int:
+        bar = _BAR_PX if self._scrolls else 0
+        return _GRID_ROW_PX * (len(readings.rows) + 1) + 6 + bar if readings.rows else 0
+
+    def _row_of(self, marker_id: str | None) -> int | None:
+        ids = [item.marker_id for item in self._model.rows]
+        return ids.index(marker_id) if marker_id in ids else None
+
+    def _choose(self, marker_id: str | None) -> None:
+        row = self._row_of(marker_id)
+        self._chosen = marker_id if row is not None else None
+        if row is None:
+            self.table.setCurrentIndex(QModelIndex())
+            self.table.clearSelection()
+        elif self.table.currentIndex().row() != row:
+            self.table.selectRow(row)
+            self.table.scrollTo(self._model.index(row, 0))
+
+    def _show_note(self, row: MarkerRow | None) -> None:
+        self.note.setVisible(row is not None)
+        if row is not None and not self.note.hasFocus():
+            self.note.setText(row.note)
+        self.note.setProperty("markerId", row.marker_id if row is not None else "")
+
+    def _picked(self, current: QModelIndex) -> None:
+        if not self._filling and current.isValid():
+            self.chosen.emit(self._model.rows[current.row()].marker_id)
+
+    def _activated(self, index: QModelIndex) -> None:
+        if index.column() != 0 or self.table.state() is not QAbstractItemView.State.EditingState:
+            self.opened.emit(self._model.rows[index.row()].marker_id)
+
+    def _note_typed(self) -> None:
+        marker_id = str(self.note.property("markerId") or "")
+        if marker_id:
+            self.noted.emit(marker_id, self.note.text())
+
+
+def _quiet_table(model: MarkersModel | ReadingsModel, name: str, row_px: int) -> QTableView:
+    table = QTableView()
+    table.setModel(model)
+    table.setAccessibleName(name)
+    table.setShowGrid(False)
+    table.setWordWrap(False)
+    table.setTextElideMode(Qt.TextElideMode.ElideRight)
+    table.setCornerButtonEnabled(False)
+    table.setTabKeyNavigation(False)
+    table.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    table.verticalHeader().hide()
+    table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+    table.verticalHeader().setMinimumSectionSize(10)
+    table.verticalHeader().setDefaultSectionSize(row_px)
+    table.horizontalHeader().setHighlightSections(False)
+    table.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+    return table

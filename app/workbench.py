@@ -1,0 +1,60 @@
+"""The window at hand, built anew when another language is chosen."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Qt
+from PySide6.QtWidgets import QApplication
+
+from app.language import install_language
+from app.main_window import Window
+from app.session import Tools
+from app.settings import Settings
+from app.trouble import show_unforeseen
+
+
+class Workbench(QObject):
+    """Keeps one window open; a window is built in a language and keeps it.
+
+    Parameters
+    ----------
+    application : QApplication
+        What the language is installed in.
+    tools : Tools
+        How captures are opened and examined.
+    settings : Settings
+        What is remembered, the language among it.
+    """
+
+    def __init__(self, application: QApplication, tools: Tools, settings: Settings) -> None:
+        super().__init__(application)
+        self._application = application
+        self._tools = tools
+        self._settings = settings
+        self.window = self._built()
+
+    def _built(self) -> Window:
+        install_language(self._application, self._settings.language)
+        window = Window(self._tools, self._settings)
+        # Queued: the menu that asked for it belongs to the window that goes.
+        window.language_chosen.connect(self._build_anew, Qt.ConnectionType.QueuedConnection)
+        show_unforeseen(window.page.problem_bar.show_problem)
+        return window
+
+    def _build_anew(self) -> None:
+        """Put a window in the new language in the place of the present one, with the same capture."""
+        before = self.window
+        path = _open_path(before)
+        self._settings.geometry = before.saveGeometry()
+        self.window = self._built()
+        self.window.show()
+        before.close()
+        before.deleteLater()
+        if path is not None:
+            self.window.open_file(path)
+
+
+def _open_path(window: Window) -> Path | None:
+    capture = window.session.capture
+    return capture.path if capture is not None else None

@@ -1,0 +1,171 @@
+"""What the technician says of a found band, from Evidence and from the sensor track."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QMenu, QToolButton
+from pytestqt.qtbot import QtBot
+
+from analysis.intervals import Interval
+from analysis.review.model import Choice, Decision
+from app.main_window import Window
+from app.views.band_card import BandCard
+from tests.app import hands
+from tests.app.fakes import BAND
+
+
+def said(window: Window) -> Decision | None:
+    findings = window.session.findings
+    assert findings is not None
+    return window.desk.keeper.review.decision(findings.bands[0])
+
+
+def card(window: Window) -> BandCard:
+    found = window.page.evidence.findChild(BandCard)
+    assert found is not None
+    return found
+
+
+def at_travel(window: Window, travel_percent: float, breakup_percent: float = 12.0) -> QPoint:
+    return window.page.track.viewport_point(travel_percent, breakup_percent).toPoint()
+
+
+def press(window: Window, name: str) -> None:
+    """Press a button on the band's card."""
+    text = window.actions_by_name[name].text()
+    button = next(item for item in card(window).findChildren(QToolButton) if item.text() == text)
+    assert button.isVisible()
+    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+
+
+def choose(window: Window, qtbot: QtBot) -> None:
+    QTest.mouseClick(window.page.track.canvas, Qt.MouseButton.LeftButton, pos=at_travel(window, BAND.centre))
+    qtbot.waitUntil(lambda: window.focus.band == 0)
+
+
+def test_a_key_accepts_the_band_and_another_takes_that_back(review: Window) -> None:
+    QTest.keyClick(review, Qt.Key.Key_A)
+    decision = said(review)
+    assert decision is not None
+    assert decision.choice is Choice.ACCEPTED
+    assert decision.found == BAND
+    assert decision.confidence == pytest.approx(0.98)
+    assert "accepted" in card(review).said.text()
+    QTest.keyClick(review, Qt.Key.Key_W)
+    assert said(review) is None
+    assert card(review).said.text() == ""
+
+
+def test_a_band_is_dismissed_with_a_reason_that_is_typed_in_its_card(qtbot: QtBot, review: Window) -> None:
+    choose(review, qtbot)
+    press(review, "dismiss")
+    assert review.focusWidget() is card(review).reason
+    QTest.keyClicks(card(review).reason, "a scratch, as my mate said")
+    QTest.keyClick(card(review).reason, Qt.Key.Key_Return)
+    decision = said(review)
+    assert decision is not None
+    assert (decision.choice, decision.reason) == (Choice.DISMISSED, "a scratch, as my mate said")
+    assert review.desk.keeper.review.markers == ()  # what was typed is no key of the window
+    assert "dismissed · a scratch" in card(review).said.text()
+
+
+def test_what_was_found_stays_in_sight_beside_what_was_said(qtbot: QtBot, review: Window) -> None:
+    QTest.keyClick(review, Qt.Key.Key_X)
+    shown = " ".join(label.text() for label in card(review).findChildren(type(card(review).said)))
+    assert "41.9–47.7 % of travel" in shown
+    assert "very likely (98 in 100)" in shown
+    (stretch,) = review.page.track.stretches
+    assert stretch.label.endswith("dismissed")
+    assert stretch.span == BAND
+    assert not stretch.hatched
+
+
+def test_edges_are_adjusted_by_typing_them(qtbot: QtBot, review: Window) -> None:
+    choose(review, qtbot)
+    QTest.keyClick(review, Qt.Key.Key_E)
+    start = card(review).start
+    qtbot.waitUntil(start.hasFocus)
+    start.selectAll()
+    QTest.keyClicks(start, start.locale().toString(40.5))
+    QTest.keyClick(start, Qt.Key.Key_Return)
+    decision = said(review)
+    assert decision is not None
+    assert decision.choice is Choice.ADJUSTED
+    assert decision.adjusted == Interval(40.5, 47.7)
+    assert decision.found == BAND
+
+
+def test_edges_are_adjusted_by_dragging_those_of_the_chosen_band(qtbot: QtBot, review: Window) -> None:
+    choose(review, qtbot)
+    hands.drag(review.page.track.canvas, at_travel(review, BAND.stop), at_travel(review, 52.0))
+    decision = said(review)
+    assert decision is not None
+    assert decision.adjusted is not None
+    assert decision.adjusted.start == pytest.approx(BAND.start)
+    assert decision.adjusted.stop == pytest.approx(52.0, abs=0.3)
+
+
+def test_edges_are_adjusted_to_where_the_arm_is(qtbot: QtBot, review: Window) -> None:
+    choose(review, qtbot)
+    review.arm.drag_to(40.0)
+    at = review.page.track.arm_position()
+    assert at is not None
+    QTest.keyClick(review, Qt.Key.Key_B, Qt.KeyboardModifier.ControlModifier)
+    decision = said(review)
+    assert decision is not None
+    assert decision.adjusted is not None
+    assert decision.adjusted.start == pytest.approx(at, abs=0.06)
+    assert decision.adjusted.stop == pytest.approx(BAND.stop)
+
+
+def test_edges_as_they_were_found_are_no_adjustment(review: Window) -> None:
+    review.desk.decisions.adjust(0, BAND)
+    assert said(review) is None
+
+
+def test_the_buttons_beside_the_sensor_track_speak_of_the_chosen_band(qtbot: QtBot, review: Window) -> None:
+    buttons = {item.text(): item for item in review.page.track.findChildren(QToolButton)}
+    assert not buttons["Accept"].isVisible()
+    choose(review, qtbot)
+    QTest.mouseClick(buttons["Accept"], Qt.MouseButton.LeftButton)
+    decision = said(review)
+    assert decision is not None
+    assert decision.choice is Choice.ACCEPTED
+
+
+def test_the_right_button_offers_what_can_be_said_of_a_band(qtbot: QtBot, review: Window) -> None:
+    sheet = review.page.track.canvas
+    QTest.mouseClick(sheet, Qt.MouseButton.RightButton, pos=at_travel(review, BAND.centre))
+    qtbot.waitUntil(lambda: isinstance(QApplication.activePopupWidget(), QMenu))
+    menu = QApplication.activePopupWidget()
+    assert isinstance(menu, QMenu)
+    texts = [item.text() for item in menu.actions()]
+    menu.close()
+    assert texts == ["Accept", "Adjust", "Dismiss", "Take back"]
+    assert review.focus.band == 0
+
+
+def test_a_decision_is_undone_and_done_again(review: Window) -> None:
+    QTest.keyClick(review, Qt.Key.Key_A)
+    QTest.keyClick(review, Qt.Key.Key_X)
+    QTest.keyClick(review, Qt.Key.Key_Escape)
+    review.actions_by_name["undo"].trigger()
+    decision = said(review)
+    assert decision is not None
+    assert decision.choice is Choice.ACCEPTED
+    review.actions_by_name["undo"].trigger()
+    assert said(review) is None
+    review.actions_by_name["redo"].trigger()
+    assert "accepted" in card(review).said.text()
+
+
+def test_what_was_said_outlives_another_examination_and_other_colours(qtbot: QtBot, review: Window) -> None:
+    QTest.keyClick(review, Qt.Key.Key_A)
+    with qtbot.waitSignal(review.session.findings_changed):
+        review.session.examine_again()
+    assert "accepted" in card(review).said.text()
+    review.settings.colours = "dark"
+    review.apply_colours()
+    assert "accepted" in card(review).said.text()

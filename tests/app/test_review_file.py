@@ -1,0 +1,304 @@
+"""The review's file through the window: read, saved, watched, and never written over somebody else's."""
+
+from __future__ import annotations
+
+import os
+import threading
+from collections.abc import Callable, Iterator
+from functools import partial
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QFileDialog, QToolButton
+from pytestqt.qtbot import QtBot
+
+from analysis.captures import layout
+from analysis.captures.fingerprint import file_sha256
+from analysis.captures.reading import OpenCapture, open_capture
+from analysis.captures.writing import write_capture
+from analysis.progress import Tick
+from analysis.review.model import Choice, PointMarker, with_marker
+from analysis.review.sidecar import Sidecar, read_sidecar, write_sidecar
+from app.main_window import Window
+from app.session import Tools
+from app.settings import MemoryStore, Settings
+from tests.app.fakes import worn_capture, worn_findings
+
+LONG = "c" * 215
+"""A name with which the review can be looked for, but not written: that of its temporary file is too long."""
+
+Make = Callable[[], Window]
+
+
+@pytest.fixture
+def path(tmp_path: Path) -> Path:
+    folder = tmp_path / "visits"
+    folder.mkdir()
+    write_capture(worn_capture(), folder / "worn.h5")
+    return folder / "worn.h5"
+
+
+@pytest.fixture
+def make(qtbot: QtBot, tmp_path: Path) -> Iterator[Make]:
+    """Makes windows that read and write real files, as many as a test wants."""
+    made: list[Window] = []
+
+    def open_file(path: Path, tick: Tick) -> OpenCapture:
+        return open_capture(path)
+
+    def new() -> Window:
+        read = partial(read_sidecar, spare_folder=tmp_path / "own")
+        tools = Tools(open_file, worn_findings, read)
+        window = Window(tools, Settings(MemoryStore()))
+        qtbot.addWidget(window)
+        window.show()
+        made.append(window)
+        return window
+
+    yield new
+    for window in made:
+        window.close()
+    assert not [thread for thread in threading.enumerate() if thread.name.startswith("wornband")]
+
+
+def opened(qtbot: QtBot, window: Window, path: Path) -> Window:
+    with qtbot.waitSignal(window.session.findings_changed):
+        window.open_file(path)
+    qtbot.waitUntil(lambda: window.desk.keeper.path is not None and not window.desk.keeper.waiting)
+    return window
+
+
+def labels(window: Window) -> list[str]:
+    return [row.label for row in window.page.markers.rows]
+
+
+def tools_of(window: Window) -> dict[str, QToolButton]:
+    bar = window.page.problem_bar
+    return {item.text(): item for item in bar.findChildren(QToolButton) if item.isVisible() and item.text()}
+
+
+def theirs(path: Path, marker_id: str = "theirs") -> None:
+    """What another program does to the review."""
+    read = read_sidecar(path)
+    write_sidecar(read, with_marker(read.review, PointMarker(marker_id, "004", 2.0, marker_id)))
+
+
+def test_markers_and_decisions_are_in_the_file_within_two_seconds_and_come_back(
+    qtbot: QtBot, make: Make, path: Path
+) -> None:
+    before = file_sha256(path)
+    first = opened(qtbot, make(), path)
+    first.focus.point(2.0)
+    QTest.keyClick(first, Qt.Key.Key_M)
+    QTest.keyClick(first, Qt.Key.Key_A)
+    qtbot.waitUntil(layout.review_path(path).exists, timeout=2000)
+    qtbot.waitUntil(lambda: not first.desk.keeper.unsaved, timeout=2000)
+    first.close()
+    again = opened(qtbot, make(), path)
+    assert labels(again) == ["1"]
+    (decision,) = again.desk.keeper.review.decisions
+    assert decision.choice is Choice.ACCEPTED
+    assert not again.actions_by_name["undo"].isEnabled()
+    assert file_sha256(path) == before
+
+
+def test_what_was_edited_just_before_closing_is_saved(qtbot: QtBot, make: Make, path: Path) -> None:
+    window = opened(qtbot, make(), path)
+    window.desk.markers.mark_moment(3.0)
+    window.close()
+    assert [item.label for item in read_sidecar(path).review.markers] == ["1"]
+
+
+def test_opening_another_capture_saves_this_one_and_brings_its_own_markers(
+    qtbot: QtBot, make: Make, path: Path
+) -> None:
+    other = path.with_name("other.h5")
+    write_capture(worn_capture(), other)
+    theirs(other, "kept before")
+    window = opened(qtbot, make(), path)
+    window.desk.markers.mark_moment(3.0)
+    with qtbot.waitSignal(window.session.findings_changed):
+        window.open_file(other)
+    qtbot.waitUntil(lambda: labels(window) == ["kept before"])
+    assert len(read_sidecar(path).review.markers) == 1
+
+
+@pytest.mark.parametrize(
+    ("raw", "said"),
+    [
+        (b"{", "damaged"),
+        (b"\xff\xfe\x00", "damaged"),
+        (b'{"schema": "wornband-review/9", "capture": {}}', "later version"),
+        (b'{"schema": "wornband-review/1", "capture": {"sha256": "00"}}', "another one"),
+    ],
+    ids=["damaged", "no text", "newer", "of another capture"],
+)
+def test_a_review_that_cannot_be_used_is_told_and_kept_aside(
+    qtbot: QtBot, make: Make, path: Path, raw: bytes, said: str
+) -> None:
+    sidecar = layout.review_path(path)
+    sidecar.write_bytes(raw)
+    window = opened(qtbot, make(), path)
+    assert said in window.page.problem_bar.text
+    assert "kept under another name" in window.page.problem_bar.text
+    assert sidecar.read_bytes() == raw  # looking changes nothing
+    window.desk.markers.mark_moment(3.0)
+    window.close()
+    assert (path.parent / "worn.review.kept-1.json").read_bytes() == raw
+    assert len(read_sidecar(path).review.markers) == 1
+
+
+def test_a_change_by_another_program_is_told_at_once_and_its_review_can_be_taken(
+    qtbot: QtBot, make: Make, path: Path
+) -> None:
+    window = opened(qtbot, make(), path)
+    window.desk.markers.mark_moment(3.0)
+    window.desk.keeper.save()
+    theirs(path)
+    qtbot.waitUntil(lambda: "another program" in window.page.problem_bar.text.lower())
+    QTest.mouseClick(tools_of(window)["Take the other review"], Qt.MouseButton.LeftButton)
+    assert labels(window) == ["1", "theirs"]
+    assert window.page.problem_bar.text == ""
+    window.actions_by_name["undo"].trigger()
+    assert labels(window) == ["1"]
+
+
+def test_of_two_edits_at_once_neither_is_overwritten_and_the_technician_decides(
+    qtbot: QtBot, make: Make, path: Path
+) -> None:
+    window = opened(qtbot, make(), path)
+    theirs(path)
+    window.desk.markers.mark_moment(3.0)
+    window.desk.keeper.save()
+    assert [item.marker_id for item in read_sidecar(path).review.markers] == ["theirs"]
+    assert "another program" in window.page.problem_bar.text.lower()
+    QTest.mouseClick(tools_of(window)["Keep this review"], Qt.MouseButton.LeftButton)
+    assert [item.label for item in read_sidecar(path).review.markers] == ["1"]
+    assert '"theirs"' in (path.parent / "worn.review.kept-1.json").read_text("utf-8")
+    assert not window.actions_by_name["keep_own"].isEnabled()
+
+
+def test_taking_the_other_review_keeps_what_was_unsaved_under_another_name(
+    qtbot: QtBot, make: Make, path: Path
+) -> None:
+    window = opened(qtbot, make(), path)
+    theirs(path)
+    window.desk.markers.mark_moment(3.0)
+    window.desk.keeper.save()
+    window.actions_by_name["take_other"].trigger()
+    assert labels(window) == ["theirs"]
+    assert '"label": "1"' in (path.parent / "worn.review.kept-1.json").read_text("utf-8")
+
+
+def test_a_capture_that_is_open_in_two_windows_is_told_and_nothing_is_lost(
+    qtbot: QtBot, make: Make, path: Path
+) -> None:
+    first = opened(qtbot, make(), path)
+    assert first.page.problem_bar.text == ""
+    second = opened(qtbot, make(), path)
+    assert "another window" in second.page.problem_bar.text
+    first.desk.markers.mark_moment(1.0)
+    first.desk.keeper.save()
+    qtbot.waitUntil(lambda: second.desk.keeper.conflict)
+    second.desk.markers.mark_moment(2.0)
+    first.close()
+    second.close()
+    kept = sorted(path.parent.glob("worn.review*.json"))
+    assert len(kept) == 2
+    third = opened(qtbot, make(), path)
+    assert "another window" not in third.page.problem_bar.text
+
+
+def _cannot_write(window: Window, qtbot: QtBot, path: Path) -> None:
+    window.desk.markers.mark_moment(3.0)
+    window.desk.keeper.save()
+    assert "cannot be saved beside the capture" in window.page.problem_bar.text
+    assert not layout.review_path(path).exists()
+
+
+def test_where_the_folder_takes_no_file_the_review_is_kept_on_this_pc_and_found_again(
+    qtbot: QtBot, make: Make, path: Path, tmp_path: Path
+) -> None:
+    long = path.rename(path.with_name(f"{LONG}.h5"))
+    first = opened(qtbot, make(), long)
+    _cannot_write(first, qtbot, long)
+    assert str(tmp_path / "own") in first.page.problem_bar.text
+    first.close()
+    again = opened(qtbot, make(), long)
+    assert labels(again) == ["1"]
+    again.desk.markers.mark_moment(4.0)
+    again.close()
+    assert len(list((tmp_path / "own").iterdir())) == 1
+    assert list(long.parent.iterdir()) == [long]
+
+
+@pytest.mark.skipif(os.name != "posix" or os.geteuid() == 0, reason="the superuser may write in any folder")
+def test_a_read_only_folder_is_told_and_the_review_kept_on_this_pc(
+    qtbot: QtBot, make: Make, path: Path
+) -> None:
+    path.parent.chmod(0o500)
+    try:
+        window = opened(qtbot, make(), path)
+        _cannot_write(window, qtbot, path)
+    finally:
+        path.parent.chmod(0o700)
+
+
+def test_where_no_folder_takes_it_the_review_stays_in_memory_and_is_saved_where_it_is_asked(
+    qtbot: QtBot, make: Make, path: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    (tmp_path / "own").write_text("a file where the folder should be")
+    long = path.rename(path.with_name(f"{LONG}.h5"))
+    window = opened(qtbot, make(), long)
+    window.desk.markers.mark_moment(3.0)
+    window.desk.keeper.save()
+    assert "kept in memory" in window.page.problem_bar.text
+    target = tmp_path / "elsewhere.review.json"
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(target), ""))
+    QTest.mouseClick(tools_of(window)["Save the review elsewhere"], Qt.MouseButton.LeftButton)
+    assert window.page.problem_bar.text == ""
+    assert '"label": "1"' in target.read_text("utf-8")
+    window.desk.markers.mark_moment(4.0)
+    window.close()
+    assert '"label": "2"' in target.read_text("utf-8")
+
+
+def test_an_edit_while_the_review_is_still_being_read_is_refused_and_told(qtbot: QtBot, path: Path) -> None:
+    going = threading.Event()
+
+    def slow(at: Path, tick: Tick) -> Sidecar:
+        going.wait(5.0)
+        return read_sidecar(at, tick)
+
+    tools = Tools(lambda at, tick: open_capture(at), worn_findings, slow)
+    window = Window(tools, Settings(MemoryStore()))
+    qtbot.addWidget(window)
+    window.show()
+    try:
+        with qtbot.waitSignal(window.session.findings_changed):
+            window.open_file(path)
+        window.desk.markers.mark_moment(3.0)
+        assert "still being read" in window.page.problem_bar.text
+        assert window.desk.keeper.review.markers == ()
+    finally:
+        going.set()
+        window.close()
+
+
+def test_the_markers_are_saved_as_csv_where_it_is_asked(
+    qtbot: QtBot, make: Make, path: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window = opened(qtbot, make(), path)
+    window.desk.markers.mark_moment(3.0)
+    qtbot.waitUntil(lambda: bool(window.page.markers.readings.rows))
+    target = tmp_path / "markers.csv"
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(target), ""))
+    window.actions_by_name["save_csv"].trigger()
+    assert target.read_bytes().startswith(b"\xef\xbb\xbfMarker,Kind,")
+    assert target.read_bytes().count(b"\r\n") == 4
+    missing = tmp_path / "no such folder" / "markers.csv"
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(missing), ""))
+    window.actions_by_name["save_csv"].trigger()
+    assert "no such folder" in window.page.problem_bar.text
