@@ -27,6 +27,7 @@ from analysis.diagnosis.place_signs import (
 )
 from analysis.intervals import Interval
 from analysis.signals.facts import TrackSurvey
+from analysis.signals.open_level import RAIL_PERCENT
 from analysis.signals.roughness import BIN_PERCENT
 
 MOST_PLACES = 4
@@ -100,7 +101,10 @@ def find_places(survey: TrackSurvey) -> tuple[Place, ...]:
         if core.log_odds < LEAST_ODDS:
             break
         refined, slack = _refined(left, core)
-        found.append(_place(survey, turns, explained, refined, slack))
+        place = _place(survey, turns, explained, refined, slack)
+        # A stretch that reaches beyond the track is where the signal of an open contact sinks to.
+        if place.travel.start >= RAIL_PERCENT and place.travel.stop <= 100.0 - RAIL_PERCENT:
+            found.append(place)
         # What lies in or beside the place is explained; the next one is looked for in the rest.
         span = slice(max(min(refined.first, core.first) - 2, 0), max(refined.last, core.last) + 2)
         explained[span] = True

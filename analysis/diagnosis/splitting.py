@@ -69,6 +69,8 @@ def split_by_wire(record: Record, cells: CellSeries, cell_s: float) -> tuple[Rec
         In order of time, each with its step and role; only the record itself where it does not begin on
         another wire, or where nothing follows.
     """
+    if len(cells.mean) * cell_s < 2.0 * LEAST_SPAN_S:
+        return (record,)
     block = max(1, round(BLOCK_S / cell_s))
     steady_v = STEADY_V + 2.0 * record.channels[0].step_v
     least = max(1, round(LEAST_SPAN_S / (block * cell_s)))

@@ -37,6 +37,9 @@ LEAST_SHUT_CELLS = 5
 LEAST_ORIGINS_PERCENT = 1.0
 """Least spread of the places that an open level is jumped to from."""
 
+RAIL_PERCENT = 1.5
+"""No track is wired to stand this near to ground or reference (limits of signal range: 5 to 95 %)."""
+
 NEAR_RAIL_PERCENT = 25.0
 """A pull resistor of up to a third of the probe's load pulls an open signal this near to a rail."""
 
@@ -65,7 +68,7 @@ def find_open_level(cuts: Sequence[Cut]) -> float | None:
         jumped to from several places explains more of the signal.
     """
     agreed = _agreed_level(cuts)
-    levels = _candidates(cuts)
+    levels = [*_at_rails(cuts), *_candidates(cuts)]
     if not levels:
         return agreed
     if sum(len(cut.pieces) for cut in cuts) > MOST_PIECES:
@@ -167,6 +170,13 @@ def _explained_s(cut: Cut, level: float | None) -> float:
         return score_s
     open_s = (cut.ends.end_s - cut.ends.begin_s + cut.ends.cell_s)[parked(cut, level)]
     return score_s + OPEN_WORTH * float(open_s.sum())
+
+
+def _at_rails(cuts: Sequence[Cut]) -> list[float]:
+    """Where flat pieces stand beyond either end of any track, as no arm can, if they do."""
+    level = np.concatenate([[], *(cut.level[cut.flat] for cut in cuts)])
+    beyond = (level[level < RAIL_PERCENT], level[level > 100.0 - RAIL_PERCENT])
+    return [float(np.median(side)) for side in beyond if len(side) >= LEAST_VISITS]
 
 
 def _candidates(cuts: Sequence[Cut]) -> list[float]:

@@ -53,6 +53,9 @@ MOST_PIECES = 20_000
 KINK_S = 0.004
 """Span on either side of a cell over which a sudden change of speed is looked for."""
 
+SINKING_S = 0.05
+"""A filter has let the signal sink to the open level within this: five time constants of 10 ms."""
+
 SLOPE_S = 0.012
 """Span near a piece's end over which its speed is read."""
 
@@ -264,8 +267,20 @@ def truthful_chain(cut: Cut, *, open_level: float | None) -> Chain:
 
 
 def parked(cut: Cut, level: float) -> NDArray[np.bool_]:
-    """Flat pieces at a level, shape (n_pieces,)."""
-    return np.asarray(cut.flat & (np.abs(cut.level - level) < cut.tolerance_percent))
+    """Flat pieces at a level, and brief ones that run into it or out of it, shape (n_pieces,).
+
+    Through a filter the signal sinks to the open level, and comes back from it, as smoothly as an arm moves.
+    """
+    ends = cut.ends
+    there = cut.flat & (np.abs(cut.level - level) < cut.tolerance_percent)
+    touching = (ends.begin_s[1:] - ends.end_s[:-1] < max(BRIDGED_S, 1.5 * ends.cell_s)) & (
+        np.abs(ends.begin[1:] - ends.end[:-1]) < cut.tolerance_percent + FASTEST_PERCENT_PER_S * BRIDGED_S
+    )
+    brief = ends.end_s - ends.begin_s < SINKING_S
+    beside = np.zeros(len(there), dtype=np.bool_)
+    beside[:-1] |= there[1:] & touching & brief[:-1]
+    beside[1:] |= there[:-1] & touching & brief[1:]
+    return np.asarray(there | beside)
 
 
 def _worth(travel: NDArray[np.float32], pieces: Pieces, cell_s: float) -> NDArray[np.float64]:

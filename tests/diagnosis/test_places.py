@@ -267,3 +267,10 @@ def test_sparks_where_the_arm_dwells_are_no_bad_spot(seed: int) -> None:
     sheet.onsets[:] = rng.poisson(30.0 * sheet.dwell_s)
     sheet.breakup[sheet.onsets > 0] = 5.0
     assert all(place.log_odds < 2.0 for place in find_places(sheet.survey()))
+
+
+def test_where_no_track_reaches_there_is_no_bad_spot() -> None:
+    """The signal of an open contact sinks to a rail, and a path that is led there finds break-up on its way."""
+    sheet = _bad_spot(8, Interval(42.0, 46.0))
+    survey = replace(sheet.survey(), edges_percent=EDGES - 41.5)
+    assert find_places(survey) == ()

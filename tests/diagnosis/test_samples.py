@@ -50,7 +50,8 @@ def test_each_true_band_is_met_within_one_per_cent_at_each_edge(truth: SampleTru
     assert abs(met.travel.start - band.travel.start) <= 1.0
     assert abs(met.travel.stop - band.travel.stop) <= 1.0
     assert met.confidence >= 0.9
-    assert met.noisy_passes >= 0.8 * band.shown
+    # On a road the arm hovers about the band; crossings between which it did not leave it are one pass.
+    assert met.noisy_passes >= 0.7 * band.shown
 
 
 @pytest.mark.parametrize("truth", TRUTHS, ids=lambda truth: truth.file)
