@@ -10,6 +10,7 @@ from PySide6.QtCore import QCoreApplication
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QWidget
 
+from app.compare_specs import COMPARE_SPECS
 from app.drawing import icons
 from app.drawing.theme import Palette
 from app.report_specs import REPORT_SPECS
@@ -59,6 +60,7 @@ MENUS = (
     "Arm",
     "Markers",
     "Review",
+    "Compare",
     "Help",
 )
 
@@ -106,6 +108,7 @@ SPECS = (
     _spec("slower", "Arm", "Slower", "Let the arm run slower", ","),
     _spec("faster", "Arm", "Faster", "Let the arm run faster", "."),
     *(_spec(*item) for item in REVIEW_SPECS),
+    *(_spec(*item) for item in COMPARE_SPECS),
     _spec("keys", "Help", "Keys", "Show every key", "F1", "keys"),
 )
 

@@ -100,6 +100,7 @@ class ReviewPage(QWidget):
         for name in ("back", "forward", "whole", "zoom_out", "zoom_in"):
             header.addWidget(self.button(name))
         header.addSpacing(10)
+        header.addWidget(self.button("compare", text=True))
         header.addWidget(self.button("report", text=True))
         header.addWidget(self.button("open", text=True))
         self._captures_button.setText(self.tr("Last captures"))
