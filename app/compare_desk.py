@@ -23,6 +23,7 @@ from app.drawing.band_item import Stretch
 from app.drawing.numbers import duration, rate_text
 from app.jobs import Jobs
 from app.known_good import keep_as_known_good, known_good
+from app.language import said
 from app.readings import read_at
 from app.trouble import sentence
 
@@ -257,7 +258,7 @@ class CompareDesk(QObject):
                 own[role].box.show_y(min(item.start for item in shown), max(item.stop for item in shown))
 
     def _show_names(self) -> None:
-        titles = [str(item) for item in TITLES[self.relation]]
+        titles = [said(item) for item in TITLES[self.relation]]
         self.page.show_relation(self.relation)
         for trace, side, title in zip(self.page.traces, self.sides, titles, strict=True):
             trace.set_title(title)
@@ -326,7 +327,7 @@ class CompareDesk(QObject):
 
     def _corner(self, place: int) -> MakeCorner | None:
         shift_s = -self.focus.offset_s if place else 0.0
-        return corner_of(self.sides[place], shift_s, str(TITLES[self.relation][place]))
+        return corner_of(self.sides[place], shift_s, said(TITLES[self.relation][place]))
 
     def _show_waiting(self) -> None:
         """What to do, or what is being done, where there is no comparison."""

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from analysis.comparison.model import Comparison, Relation
 from app.drawing.theme import Palette
+from app.language import said
 from app.views.caution_strip import CautionStrip
 from app.views.corners import CornersView
 from app.views.numbers_table import NumbersView
@@ -167,8 +168,8 @@ class _Summary(TallEnough):
 
     def show_comparison(self, comparison: Comparison | None, otherwise: str = "") -> None:
         """Show what a comparison comes down to, or what to do where there is none."""
-        self._sentence.setText(str(comparison.summary) if comparison is not None else otherwise)
-        cautions = [str(item) for item in comparison.cautions] if comparison is not None else []
+        self._sentence.setText(said(comparison.summary) if comparison is not None else otherwise)
+        cautions = [said(item) for item in comparison.cautions] if comparison is not None else []
         self._cautions.setText(" ".join(cautions))
         self._cautions.setVisible(bool(cautions))
         self.fit_height()

@@ -317,6 +317,7 @@ class Window(QMainWindow):
             can[name] = shown or comparing
         for name in ("examine", "previous_record", "next_record", "run", "arm_back", "arm_on"):
             can[name] = shown
+        self.actions_by_name["review"].setEnabled(not own)
         for name, *_ in COMPARE_SPECS:
             can[name] = comparing or name in ("compare", "open_other", "against_good", "keep_good")
         for name, possible in can.items():

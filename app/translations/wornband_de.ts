@@ -96,6 +96,163 @@
     </message>
 </context>
 <context>
+    <name>CompareDesk</name>
+    <message>
+        <source>The arm did not move in both records: align them by hand, or choose two sweeps.</source>
+        <extracomment>app/compare_desk.py</extracomment>
+        <translation>Der Arm hat sich nicht in beiden Aufzeichnungen bewegt: von Hand ausrichten oder zwei Durchläufe wählen.</translation>
+    </message>
+    <message>
+        <source>This capture names neither part number nor profile, so it is known good for no sensor.</source>
+        <extracomment>app/compare_desk.py</extracomment>
+        <translation>Diese Messung nennt weder Teilenummer noch Profil und kann daher für keinen Sensor als bekannt gut gelten.</translation>
+    </message>
+    <message>
+        <source>Kept as known good: {title}.</source>
+        <extracomment>app/compare_desk.py</extracomment>
+        <translation>Als gut bekannt behalten: {title}.</translation>
+    </message>
+    <message>
+        <source>No capture is kept as known good for this sensor. Open one, and keep it as such.</source>
+        <extracomment>app/compare_desk.py</extracomment>
+        <translation>Für diesen Sensor ist keine Messung als bekannt gut behalten. Öffnen Sie eine und behalten Sie sie so.</translation>
+    </message>
+    <message>
+        <source>Reading at the pointer</source>
+        <extracomment>app/compare_desk.py</extracomment>
+        <translation>Messwerte am Zeiger</translation>
+    </message>
+    <message>
+        <source>Open a second capture to see what differs.</source>
+        <extracomment>app/compare_desk.py</extracomment>
+        <translation>Öffnen Sie eine zweite Messung, um zu sehen, was sich unterscheidet.</translation>
+    </message>
+    <message>
+        <source>{doing}… {share} %</source>
+        <extracomment>app/compare_desk.py</extracomment>
+        <translation>{doing}… {share} %</translation>
+    </message>
+</context>
+<context>
+    <name>ComparePage</name>
+    <message>
+        <source>How the two belong together</source>
+        <extracomment>app/compare_page.py</extracomment>
+        <translation>Wie die beiden zusammengehören</translation>
+    </message>
+    <message>
+        <source>How the two belong together; it decides the words alone</source>
+        <extracomment>app/compare_page.py</extracomment>
+        <translation>Wie die beiden zusammengehören; davon hängen nur die Worte ab</translation>
+    </message>
+    <message>
+        <source>Before and after</source>
+        <extracomment>app/compare_page.py</extracomment>
+        <translation>Vorher und nachher</translation>
+    </message>
+    <message>
+        <source>Left and right</source>
+        <extracomment>app/compare_page.py</extracomment>
+        <translation>Links und rechts</translation>
+    </message>
+    <message>
+        <source>Known good and this one</source>
+        <extracomment>app/compare_page.py</extracomment>
+        <translation>Bekannt gut und dieser</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <extracomment>app/compare_page.py</extracomment>
+        <translation>Vergleich</translation>
+    </message>
+</context>
+<context>
+    <name>ComparisonMaker</name>
+    <message>
+        <source>Comparing</source>
+        <extracomment>app/comparison_maker.py</extracomment>
+        <translation>Vergleichen</translation>
+    </message>
+    <message>
+        <source>Comparing left and right</source>
+        <extracomment>app/comparison_maker.py</extracomment>
+        <translation>Links und rechts vergleichen</translation>
+    </message>
+    <message>
+        <source>Left against right</source>
+        <extracomment>app/comparison_maker.py</extracomment>
+        <translation>Links gegen rechts</translation>
+    </message>
+</context>
+<context>
+    <name>CornersView</name>
+    <message>
+        <source>Left against right</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Links gegen rechts</translation>
+    </message>
+    <message>
+        <source>Left against right: how far two corners disagree over time</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Links gegen rechts: wie weit zwei Ecken über die Zeit auseinanderliegen</translation>
+    </message>
+    <message>
+        <source>Limit of the difference</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Grenze des Unterschieds</translation>
+    </message>
+    <message>
+        <source>Time before the code sets</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Zeit, bis der Code gesetzt wird</translation>
+    </message>
+    <message>
+        <source>Difference that counts as level</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Unterschied, der als waagerecht gilt</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Grenze</translation>
+    </message>
+    <message>
+        <source>for</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>für</translation>
+    </message>
+    <message>
+        <source>level</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>waagerecht</translation>
+    </message>
+    <message>
+        <source>Two corners over one drive or one sweep are set against each other here.</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Zwei Ecken über eine Fahrt oder einen Durchlauf werden hier einander gegenübergestellt.</translation>
+    </message>
+    <message>
+        <source>set by hand</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>von Hand gesetzt</translation>
+    </message>
+    <message>
+        <source>Rule: {source}.</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Regel: {source}.</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Unterschied</translation>
+    </message>
+    <message>
+        <source>Both corners over time, and their difference</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Beide Ecken über die Zeit und ihr Unterschied</translation>
+    </message>
+</context>
+<context>
     <name>DecisionDesk</name>
     <message>
         <source>accept a band</source>
@@ -358,6 +515,79 @@
         <source>Readings of the chosen marker</source>
         <extracomment>app/views/markers.py</extracomment>
         <translation>Messwerte der gewählten Marke</translation>
+    </message>
+</context>
+<context>
+    <name>NumbersView</name>
+    <message>
+        <source>Numbers</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Zahlen</translation>
+    </message>
+    <message>
+        <source>Numbers of both, with their difference</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Zahlen beider Seiten mit ihrem Unterschied</translation>
+    </message>
+    <message>
+        <source>Open a second capture to see what differs.</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Öffnen Sie eine zweite Messung, um zu sehen, was sich unterscheidet.</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Unterschied</translation>
+    </message>
+    <message>
+        <source>Beyond chance</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Mehr als Zufall</translation>
+    </message>
+    <message>
+        <source>Band {travel}</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Zone {travel}</translation>
+    </message>
+    <message>
+        <source>Counts of crossings, tested by {test}</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Anzahl der Überfahrten, geprüft mit: {test}</translation>
+    </message>
+    <message>
+        <source>not taken</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>record {record}: {result}</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Aufzeichnung {record}: {result}</translation>
+    </message>
+    <message>
+        <source>More than its uncertainty: {said}</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Mehr als seine Unsicherheit: {said}</translation>
+    </message>
+    <message>
+        <source>worst seen</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>schlechtester</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>nein</translation>
     </message>
 </context>
 <context>
@@ -649,6 +879,52 @@
     </message>
 </context>
 <context>
+    <name>SideMenu</name>
+    <message>
+        <source>The capture in Review</source>
+        <extracomment>app/compare_menu.py</extracomment>
+        <translation>Die Messung der Auswertung</translation>
+    </message>
+    <message>
+        <source>The known good one</source>
+        <extracomment>app/compare_menu.py</extracomment>
+        <translation>Die bekannt gute</translation>
+    </message>
+    <message>
+        <source>Open…</source>
+        <extracomment>app/compare_menu.py</extracomment>
+        <translation>Öffnen…</translation>
+    </message>
+</context>
+<context>
+    <name>SideTools</name>
+    <message>
+        <source>Capture</source>
+        <extracomment>app/views/side_tools.py</extracomment>
+        <translation>Messung</translation>
+    </message>
+    <message>
+        <source>Choose the capture of this side</source>
+        <extracomment>app/views/side_tools.py</extracomment>
+        <translation>Die Messung dieser Seite wählen</translation>
+    </message>
+    <message>
+        <source>Capture of this side</source>
+        <extracomment>app/views/side_tools.py</extracomment>
+        <translation>Messung dieser Seite</translation>
+    </message>
+    <message>
+        <source>Record of this side</source>
+        <extracomment>app/views/side_tools.py</extracomment>
+        <translation>Aufzeichnung dieser Seite</translation>
+    </message>
+    <message>
+        <source>Track of this side</source>
+        <extracomment>app/views/side_tools.py</extracomment>
+        <translation>Bahn dieser Seite</translation>
+    </message>
+</context>
+<context>
     <name>TraceView</name>
     <message>
         <source>Trace</source>
@@ -679,6 +955,44 @@
         <source>Drawing the record</source>
         <extracomment>app/views/trace.py</extracomment>
         <translation>Aufzeichnung zeichnen</translation>
+    </message>
+</context>
+<context>
+    <name>TrackPairView</name>
+    <message>
+        <source>Sensor track</source>
+        <extracomment>app/views/track_pair.py</extracomment>
+        <translation>Sensorbahn</translation>
+    </message>
+    <message>
+        <source>Sensor track of both: break-up over travel</source>
+        <extracomment>app/views/track_pair.py</extracomment>
+        <translation>Sensorbahn beider: Aussetzer über dem Weg</translation>
+    </message>
+    <message>
+        <source>Where either sensor breaks up along its travel is drawn here.</source>
+        <extracomment>app/views/track_pair.py</extracomment>
+        <translation>Hier wird gezeichnet, wo einer der Sensoren auf seinem Weg aussetzt.</translation>
+    </message>
+    <message>
+        <source>No sweep to show on either side.</source>
+        <extracomment>app/views/track_pair.py</extracomment>
+        <translation>Auf keiner Seite gibt es einen Durchlauf zu zeigen.</translation>
+    </message>
+    <message>
+        <source>break-up in % of the applied voltage</source>
+        <extracomment>app/views/track_pair.py</extracomment>
+        <translation>Aussetzer in % der anliegenden Spannung</translation>
+    </message>
+    <message>
+        <source>Break-up over travel of both sides</source>
+        <extracomment>app/views/track_pair.py</extracomment>
+        <translation>Aussetzer über dem Weg beider Seiten</translation>
+    </message>
+    <message>
+        <source>{name}: {travel} · {words}</source>
+        <extracomment>app/views/track_pair.py</extracomment>
+        <translation>{name}: {travel} · {words}</translation>
     </message>
 </context>
 <context>
@@ -777,6 +1091,19 @@
         <source>Capture</source>
         <extracomment>app/main_window.py</extracomment>
         <translation>Messung</translation>
+    </message>
+</context>
+<context>
+    <name>_Summary</name>
+    <message>
+        <source>What differs</source>
+        <extracomment>app/compare_page.py</extracomment>
+        <translation>Was sich unterscheidet</translation>
+    </message>
+    <message>
+        <source>Open a second capture to see what differs.</source>
+        <extracomment>app/compare_page.py</extracomment>
+        <translation>Öffnen Sie eine zweite Messung, um zu sehen, was sich unterscheidet.</translation>
     </message>
 </context>
 <context>
@@ -1075,6 +1402,126 @@
         <source>Show every key</source>
         <extracomment>app/actions.py</extracomment>
         <translation>Alle Tasten zeigen</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Vergleich</translation>
+    </message>
+    <message>
+        <source>Set two captures or records against each other</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Zwei Messungen oder Aufzeichnungen einander gegenüberstellen</translation>
+    </message>
+    <message>
+        <source>Open to compare…</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Zum Vergleich öffnen…</translation>
+    </message>
+    <message>
+        <source>Open the capture to compare with</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Die Messung öffnen, mit der verglichen wird</translation>
+    </message>
+    <message>
+        <source>Swap the sides</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Seiten tauschen</translation>
+    </message>
+    <message>
+        <source>Let the two sides change places</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Die beiden Seiten die Plätze tauschen lassen</translation>
+    </message>
+    <message>
+        <source>Link time</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Zeit koppeln</translation>
+    </message>
+    <message>
+        <source>Move both traces together, as they stand now, or each alone</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Beide Verläufe gemeinsam bewegen, wie sie jetzt stehen, oder jeden für sich</translation>
+    </message>
+    <message>
+        <source>Align by the first movement</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Nach der ersten Bewegung ausrichten</translation>
+    </message>
+    <message>
+        <source>Lay both traces on each other where the arm first moved</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Beide Verläufe dort übereinanderlegen, wo sich der Arm zuerst bewegt hat</translation>
+    </message>
+    <message>
+        <source>Second a little sooner</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Zweiten etwas früher</translation>
+    </message>
+    <message>
+        <source>Shift the second trace to sooner</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Den zweiten Verlauf nach früher schieben</translation>
+    </message>
+    <message>
+        <source>Second a little later</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Zweiten etwas später</translation>
+    </message>
+    <message>
+        <source>Shift the second trace to later</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Den zweiten Verlauf nach später schieben</translation>
+    </message>
+    <message>
+        <source>Mirror the first</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Ersten spiegeln</translation>
+    </message>
+    <message>
+        <source>The first sensor points the other way</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Der erste Sensor ist andersherum eingebaut</translation>
+    </message>
+    <message>
+        <source>Mirror the second</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Zweiten spiegeln</translation>
+    </message>
+    <message>
+        <source>The second sensor points the other way</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Der zweite Sensor ist andersherum eingebaut</translation>
+    </message>
+    <message>
+        <source>Left against right</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Links gegen rechts</translation>
+    </message>
+    <message>
+        <source>Show how far two corners of an axle disagree over time, or the sensor track</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Zeigen, wie weit zwei Ecken einer Achse über die Zeit auseinanderliegen, oder die Sensorbahn</translation>
+    </message>
+    <message>
+        <source>Compare with the known good one</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Mit der bekannt guten vergleichen</translation>
+    </message>
+    <message>
+        <source>Set the capture against the one that is kept as known good for this sensor</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Die Messung der gegenüberstellen, die für diesen Sensor als bekannt gut behalten ist</translation>
+    </message>
+    <message>
+        <source>Keep as known good</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Als gut bekannt behalten</translation>
+    </message>
+    <message>
+        <source>Keep the open capture as the known good one for sensors of this part</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Die offene Messung als die bekannt gute für Sensoren dieses Teils behalten</translation>
     </message>
     <message>
         <source>Report</source>
@@ -2120,24 +2567,24 @@
         <translation>um {up} hoch und um {down} herunter bis {limit} zählt</translation>
     </message>
     <message>
-        <source>{one} and {other} share no stretch of time: nothing can be compared.</source>
+        <source>No stretch of time is shared by {one} and {other}: nothing can be compared.</source>
         <extracomment>analysis/comparison/corners.py</extracomment>
-        <translation>{one} und {other} haben keine Zeit gemeinsam: Es lässt sich nichts vergleichen.</translation>
+        <translation>{one} und {other} haben keine gemeinsame Zeit: es gibt nichts zu vergleichen.</translation>
     </message>
     <message>
-        <source>{one} and {other} agree within {limit:.1f} % of travel all the time.</source>
+        <source>All the time {one} and {other} agree within {limit:.1f} % of travel.</source>
         <extracomment>analysis/comparison/corners.py</extracomment>
-        <translation>{one} und {other} stimmen die ganze Zeit auf {limit:.1f} % des Wegs überein.</translation>
+        <translation>Die ganze Zeit stimmen {one} und {other} auf {limit:.1f} % des Wegs überein.</translation>
     </message>
     <message>
-        <source>{one} and {other} differ by more than {limit:.1f} % of travel for {beyond_s:.2f} s of {whole_s:.1f} s, {longest_s:.2f} s at a time: too short for a control unit that {waits}, which would have stored no fault.</source>
+        <source>Between {one} and {other} the difference exceeds {limit:.1f} % of travel for {beyond_s:.2f} s of {whole_s:.1f} s, {longest_s:.2f} s at a time: too short for a control unit that {waits}, which would have stored no fault.</source>
         <extracomment>analysis/comparison/corners.py</extracomment>
-        <translation>{one} und {other} weichen {beyond_s:.2f} s von {whole_s:.1f} s um mehr als {limit:.1f} % des Wegs ab, {longest_s:.2f} s am Stück: zu kurz für ein Steuergerät, das {waits}; es hätte keinen Fehler gespeichert.</translation>
+        <translation>Zwischen {one} und {other} liegt der Unterschied {beyond_s:.2f} s von {whole_s:.1f} s über {limit:.1f} % des Wegs, höchstens {longest_s:.2f} s am Stück: zu kurz für ein Steuergerät, das {waits}; es hätte keinen Fehler abgelegt.</translation>
     </message>
     <message>
-        <source>{one} and {other} differ by more than {limit:.1f} % of travel for {beyond_s:.2f} s of {whole_s:.1f} s, {longest_s:.2f} s at a time: a control unit that {waits} would have stored a fault at {moment_s:.2f} s. It would name both corners, whichever sensor is bad.</source>
+        <source>Between {one} and {other} the difference exceeds {limit:.1f} % of travel for {beyond_s:.2f} s of {whole_s:.1f} s, {longest_s:.2f} s at a time: a control unit that {waits} would have stored a fault at {moment_s:.2f} s, which names both corners, whichever is bad.</source>
         <extracomment>analysis/comparison/corners.py</extracomment>
-        <translation>{one} und {other} weichen {beyond_s:.2f} s von {whole_s:.1f} s um mehr als {limit:.1f} % des Wegs ab, {longest_s:.2f} s am Stück: Ein Steuergerät, das {waits}, hätte bei {moment_s:.2f} s einen Fehler gespeichert. Es würde beide Ecken nennen, gleich welcher Sensor schlecht ist.</translation>
+        <translation>Zwischen {one} und {other} liegt der Unterschied {beyond_s:.2f} s von {whole_s:.1f} s über {limit:.1f} % des Wegs, höchstens {longest_s:.2f} s am Stück: ein Steuergerät, das {waits}, hätte bei {moment_s:.2f} s einen Fehler abgelegt, der beide Ecken nennt, gleich welche schlecht ist.</translation>
     </message>
     <message>
         <source>it was not crossed {where}</source>
@@ -4038,6 +4485,31 @@
         <source>{title} {reading}, allowed {limit}: {said}.</source>
         <extracomment>analysis/reports/checks.py</extracomment>
         <translation>{title} {reading}, zulässig {limit}: {said}.</translation>
+    </message>
+    <message>
+        <source>{first} alone</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>nur {first}</translation>
+    </message>
+    <message>
+        <source>less often {second}</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>seltener {second}</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>beide</translation>
+    </message>
+    <message>
+        <source>more often {second}</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>öfter {second}</translation>
+    </message>
+    <message>
+        <source>{second} alone</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>nur {second}</translation>
     </message>
     <message>
         <source>gone</source>

@@ -20,6 +20,7 @@ from app.drawing.envelope_item import EnvelopeItem
 from app.drawing.gestures import GestureBox
 from app.drawing.lane_name import LaneName
 from app.drawing.theme import LIGHT, Palette
+from app.language import said
 from app.views.pane import Pane
 
 _NAME_PX = 15.0
@@ -94,13 +95,13 @@ class CornersView(Pane):
         """Show two corners over time, or why there is nothing to show."""
         if found is None or len(found.time_s) < 2:
             self.show_empty(
-                str(found.summary())
+                said(found.summary())
                 if found is not None
                 else self.tr("Two corners over one drive or one sweep are set against each other here.")
             )
             return
-        self._said.setText(str(found.summary()))
-        self._source.setText(self.tr("Rule: {source}.").format(source=found.rule.source))
+        self._said.setText(said(found.summary()))
+        self._source.setText(self.tr("Rule: {source}.").format(source=said(found.rule.source)))
         series = (*found.travel_percent, found.difference_percent)
         step_s = float(found.time_s[1] - found.time_s[0])
         record = _record(series, step_s, float(found.time_s[0]))

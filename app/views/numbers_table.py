@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidge
 
 from analysis.comparison.model import FISHER, BandComparison, Change, CheckComparison, Comparison, Relation
 from analysis.comparison.words import TITLES
+from analysis.intervals import Interval
 from analysis.reports.checks import check_reading, result_name
 from analysis.reports.comparison_report import (
     chance_text,
@@ -18,8 +19,10 @@ from analysis.reports.comparison_report import (
     exceeds_text,
     how_tested_text,
 )
-from analysis.reports.quantities import NO_VALUE, travel
+from analysis.reports.quantities import NO_VALUE
+from analysis.wording import say
 from app.drawing.theme import LIGHT, Palette
+from app.language import said
 from app.views.pane import Pane
 
 _ROW_PX = 22
@@ -76,7 +79,7 @@ class NumbersView(Pane):
             self.show_empty(self.tr("Open a second capture to see what differs."))
             return
         first, second = TITLES[comparison.relation]
-        heads = (self.tr("What"), str(first), str(second), self.tr("Difference"), self.tr("Beyond chance"))
+        heads = (self.tr("What"), said(first), said(second), self.tr("Difference"), self.tr("Beyond chance"))
         self.model.setHorizontalHeaderLabels(list(heads))
         for band in comparison.bands:
             self.model.appendRow(self._band_row(band, comparison.relation))
@@ -100,15 +103,15 @@ class NumbersView(Pane):
 
     def _band_row(self, band: BandComparison, relation: Relation) -> list[QStandardItem]:
         texts = (
-            self.tr("Band {travel}").format(travel=travel(band.travel).removesuffix(" of travel")),
-            str(counts_text(band.first)),
-            str(counts_text(band.second)),
-            str(change_name(band.change, relation)),
-            str(chance_text(band.p_value)),
+            self.tr("Band {travel}").format(travel=_percent(band.travel)),
+            said(counts_text(band.first)),
+            said(counts_text(band.second)),
+            said(change_name(band.change, relation)),
+            said(chance_text(band.p_value)),
         )
-        lines = [str(reason) for reason in band.reasons]
+        lines = [said(reason) for reason in band.reasons]
         for title, side in zip(TITLES[relation], (band.first, band.second), strict=True):
-            lines.append(f"{title}: {how_tested_text(side)}")
+            lines.append(f"{said(title)}: {said(how_tested_text(side))}")
         lines.append(self.tr("Counts of crossings, tested by {test}").format(test=FISHER))
         row = _row(texts, "\n".join(lines))
         self._tint(row[3], _TONES[band.change] if relation is Relation.BEFORE_AFTER else "")
@@ -118,17 +121,18 @@ class NumbersView(Pane):
     def _check_row(self, check: CheckComparison) -> list[QStandardItem]:
         sides = (check.first, check.second)
         texts = (
-            str(check_name(check)),
-            *(check_reading(item) if item is not None else self.tr("not taken") for item in sides),
-            difference_text(check),
+            said(check_name(check)),
+            *(said(check_reading(item)) if item is not None else self.tr("not taken") for item in sides),
+            said(difference_text(check)),
             self._beyond(check),
         )
+        record = self.tr("record {record}: {result}")
         limits = [
-            self.tr("record {record}: {result}").format(record=item.record, result=result_name(item.result))
+            record.format(record=item.record, result=said(result_name(item.result)))
             for item in sides
             if item is not None
         ]
-        limits.append(self.tr("More than its uncertainty: {said}").format(said=exceeds_text(check)))
+        limits.append(self.tr("More than its uncertainty: {said}").format(said=said(exceeds_text(check))))
         row = _row(texts, "\n".join(limits))
         if check.exceeds and not check.worst_seen:
             self._tint(row[4], "bad")
@@ -153,6 +157,10 @@ class NumbersView(Pane):
         row = self.table.currentIndex().row()
         if self._comparison is not None and 0 <= row < len(self._comparison.bands):
             self.band_chosen.emit(row)
+
+
+def _percent(span: Interval) -> str:
+    return said(say("{start:.1f}–{stop:.1f} %", start=span.start, stop=span.stop))
 
 
 def _row(texts: tuple[str, ...], tip: str) -> list[QStandardItem]:

@@ -18,6 +18,7 @@ from app.drawing.gestures import GestureBox
 from app.drawing.outline_item import KeyLine, OutlineItem
 from app.drawing.theme import LIGHT, Palette
 from app.drawing.track_items import worst
+from app.language import said
 from app.views.pane import Pane
 
 _LEAST_SPAN_PERCENT = 1.0
@@ -162,7 +163,7 @@ class TrackPairView(Pane):
             Stretch(
                 item.travel,
                 label=self.tr("{name}: {travel} · {words}").format(
-                    name=label.text(), travel=travel(item.travel), words=in_words(item.confidence)
+                    name=label.text(), travel=said(travel(item.travel)), words=said(in_words(item.confidence))
                 ),
             )
             for label, own in zip(self._names, bands, strict=True)

@@ -64,7 +64,7 @@ def test_compare_begins_with_the_capture_of_review_and_says_what_to_do(review: W
     assert page.traces[1].empty_text
     assert "Open a second capture" in page.summary.text
     assert "Open a second capture" in page.numbers.empty_text
-    QTest.keyClick(review, Qt.Key.Key_F6)
+    QTest.keyClick(review, Qt.Key.Key_R, CONTROL | Qt.KeyboardModifier.ShiftModifier)
     assert not review.comparing
 
 
@@ -238,7 +238,7 @@ def test_steps_of_review_wait_while_compare_is_shown(compare: Window) -> None:
         QTest.keyClick(compare, key)
     assert compare.focus.passage == passage
     assert not compare.arm.running
-    QTest.keyClick(compare, Qt.Key.Key_F6)
+    QTest.keyClick(compare, Qt.Key.Key_R, CONTROL | Qt.KeyboardModifier.ShiftModifier)
     QTest.keyClick(compare, Qt.Key.Key_N)
     assert compare.focus.passage is not None
 
