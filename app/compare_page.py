@@ -111,11 +111,10 @@ class ComparePage(QWidget):
         for name in ("back", "forward", "whole", "zoom_out", "zoom_in"):
             header.addWidget(button(name))
         header.addSpacing(10)
-        header.addWidget(button("link", text=True))
-        for name in ("align", "swap"):
+        for name in ("link", "align", "swap"):
             header.addWidget(button(name))
         header.addSpacing(10)
-        header.addWidget(button("open_other", text=True))
+        header.addWidget(button("open_other"))
         back = button("review", text=True)
         back.setProperty("outlined", True)
         header.addWidget(back)

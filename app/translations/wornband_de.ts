@@ -224,7 +224,7 @@
     <message>
         <source>level</source>
         <extracomment>app/views/corners.py</extracomment>
-        <translation>waagerecht</translation>
+        <translation>Null</translation>
     </message>
     <message>
         <source>Two corners over one drive or one sweep are set against each other here.</source>
