@@ -15,6 +15,7 @@ from analysis.comparison.words import TITLES
 from analysis.diagnosis.findings import Band, TrackSurvey
 from analysis.errors import CaptureError
 from app.compare_focus import CompareFocus
+from app.compare_marks import marks_on, spans_on
 from app.compare_menu import SideMenu
 from app.compare_page import ComparePage
 from app.compare_side import CompareSide
@@ -184,9 +185,11 @@ class CompareDesk(QObject):
         page.numbers.band_chosen.connect(self._zoom_to_band)
 
     def _follow_sides(self) -> None:
+        self._window.keeper.changed.connect(self._show_bands)
         for side in self.sides:
             side.capture_changed.connect(lambda side=side: self._taken(side))
             side.chosen_changed.connect(self._show_sides)
+            side.markers_changed.connect(self._show_bands)
             side.problem.connect(self.page.problem_bar.show_problem)
             side.jobs.ended.connect(lambda _topic: self._show_waiting())
             side.jobs.progressed.connect(self._show_progress)
@@ -294,6 +297,7 @@ class CompareDesk(QObject):
     def _show_bands(self) -> None:
         surveys: list[TrackSurvey | None] = []
         bands: list[tuple[Band, ...]] = []
+        spans: list[tuple[Stretch, ...]] = []
         for place, side in enumerate(self.sides):
             own = side.findings.bands if side.findings is not None else ()
             own = tuple(item for item in own if item.track is side.track)
@@ -304,10 +308,13 @@ class CompareDesk(QObject):
                 if side.record is not None and item.record == side.record.name and item.noisy
             )
             self.page.traces[place].show_stretches(stretches)
+            markers = self._window.keeper.review.markers if side.of_review else side.markers
+            self.page.traces[place].marks.show_marks(marks_on(markers, side.record))
+            spans.append(spans_on(markers, side.track, side.mirrored))
             survey = side.survey
             surveys.append(mirrored_survey(survey) if side.mirrored and survey is not None else survey)
             bands.append(tuple(mirrored_band(item) for item in own) if side.mirrored else own)
-        self.page.track.show_surveys((surveys[0], surveys[1]), (bands[0], bands[1]))
+        self.page.track.show_surveys((surveys[0], surveys[1]), (bands[0], bands[1]), (spans[0], spans[1]))
 
     def _compare(self) -> None:
         self.maker.compare(self.sides[0], self.sides[1], self.relation)

@@ -9,8 +9,12 @@ from PySide6.QtCore import QObject, Signal
 from analysis.captures.model import Capture, Record, Role, Step
 from analysis.comparison.side import Side
 from analysis.diagnosis.findings import ArmPath, Findings, TrackSurvey
+from analysis.review.model import Marker
 from app.jobs import Jobs
 from app.session import Opened, Session, Tools
+from app.trouble import sentence
+
+MARKERS = "markers"
 
 
 class CompareSide(QObject):
@@ -29,12 +33,15 @@ class CompareSide(QObject):
         Another capture, or its findings came.
     chosen_changed()
         Another record, track or mounting of the same capture.
+    markers_changed()
+        The markers of its own capture were read.
     problem(sentence)
         A capture of its own could not be used.
     """
 
     capture_changed = Signal()
     chosen_changed = Signal()
+    markers_changed = Signal()
     problem = Signal(str)
 
     def __init__(self, review: Session, tools: Tools, parent: QObject | None = None) -> None:
@@ -42,6 +49,8 @@ class CompareSide(QObject):
         self.jobs = Jobs(self)
         self._review = review
         self._own = Session(tools, self.jobs, self)
+        self._read_review = tools.read_review
+        self._markers: tuple[Marker, ...] = ()
         self._of_review = False
         self._record: Record | None = None
         self._track: Role | None = None
@@ -70,6 +79,11 @@ class CompareSide(QObject):
     def record(self) -> Record | None:
         """The record whose trace is shown."""
         return self._record
+
+    @property
+    def markers(self) -> tuple[Marker, ...]:
+        """The markers beside its own capture; those of Review's are Review's."""
+        return () if self._of_review else self._markers
 
     @property
     def mirrored(self) -> bool:
@@ -167,11 +181,31 @@ class CompareSide(QObject):
         self._mirrored = False
         self._choose_usual()
         self.capture_changed.emit()
+        if not self._of_review:
+            self._look_for_markers()
 
     def _learnt(self, session: Session) -> None:
         if session is self._session:
             self._choose_usual()
             self.capture_changed.emit()
+
+    def _look_for_markers(self) -> None:
+        """Read the review beside its own capture in the background; without one there are no markers."""
+        self._markers = ()
+        path, read = self.capture.path if self.capture is not None else None, self._read_review
+        if path is not None and read is not None:
+            doing = self.tr("Reading the review of {name}").format(name=path.name)
+            self.jobs.run(
+                MARKERS,
+                doing,
+                lambda tick: read(path, tick).review.markers,
+                self._mark,
+                lambda error: self.problem.emit(sentence(error, doing)),
+            )
+
+    def _mark(self, markers: tuple[Marker, ...]) -> None:
+        self._markers = markers
+        self.markers_changed.emit()
 
     def _choose_usual(self) -> None:
         """The track with the likeliest band and the longest sweep that shows it; else the longest sweep."""

@@ -167,6 +167,14 @@
     </message>
 </context>
 <context>
+    <name>CompareSide</name>
+    <message>
+        <source>Reading the review of {name}</source>
+        <extracomment>app/compare_side.py</extracomment>
+        <translation>Auswertung von {name} lesen</translation>
+    </message>
+</context>
+<context>
     <name>ComparisonMaker</name>
     <message>
         <source>Comparing</source>
@@ -2579,12 +2587,12 @@
     <message>
         <source>Between {one} and {other} the difference exceeds {limit:.1f} % of travel for {beyond_s:.2f} s of {whole_s:.1f} s, {longest_s:.2f} s at a time: too short for a control unit that {waits}, which would have stored no fault.</source>
         <extracomment>analysis/comparison/corners.py</extracomment>
-        <translation>Zwischen {one} und {other} liegt der Unterschied {beyond_s:.2f} s von {whole_s:.1f} s über {limit:.1f} % des Wegs, höchstens {longest_s:.2f} s am Stück: zu kurz für ein Steuergerät, das {waits}; es hätte keinen Fehler abgelegt.</translation>
+        <translation>Zwischen {one} und {other} liegt der Unterschied {beyond_s:.2f} s von {whole_s:.1f} s über {limit:.1f} % des Wegs, höchstens {longest_s:.2f} s am Stück: zu kurz für ein Steuergerät ({waits}); es hätte keinen Fehler abgelegt.</translation>
     </message>
     <message>
         <source>Between {one} and {other} the difference exceeds {limit:.1f} % of travel for {beyond_s:.2f} s of {whole_s:.1f} s, {longest_s:.2f} s at a time: a control unit that {waits} would have stored a fault at {moment_s:.2f} s, which names both corners, whichever is bad.</source>
         <extracomment>analysis/comparison/corners.py</extracomment>
-        <translation>Zwischen {one} und {other} liegt der Unterschied {beyond_s:.2f} s von {whole_s:.1f} s über {limit:.1f} % des Wegs, höchstens {longest_s:.2f} s am Stück: ein Steuergerät, das {waits}, hätte bei {moment_s:.2f} s einen Fehler abgelegt, der beide Ecken nennt, gleich welche schlecht ist.</translation>
+        <translation>Zwischen {one} und {other} liegt der Unterschied {beyond_s:.2f} s von {whole_s:.1f} s über {limit:.1f} % des Wegs, höchstens {longest_s:.2f} s am Stück: ein Steuergerät ({waits}) hätte bei {moment_s:.2f} s einen Fehler abgelegt, der beide Ecken nennt, gleich welche schlecht ist.</translation>
     </message>
     <message>
         <source>it was not crossed {where}</source>

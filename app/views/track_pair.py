@@ -85,6 +85,7 @@ class TrackPairView(Pane):
         self,
         surveys: tuple[TrackSurvey | None, TrackSurvey | None],
         bands: tuple[tuple[Band, ...], tuple[Band, ...]],
+        spans: tuple[tuple[Stretch, ...], tuple[Stretch, ...]] = ((), ()),
     ) -> None:
         """Draw two surveys and their bands, all on the common axis of travel.
 
@@ -94,6 +95,8 @@ class TrackPairView(Pane):
             None where a side has none (yet).
         bands : pair of tuple of Band
             On these tracks.
+        spans : pair of tuple of Stretch
+            What the technician marked on them.
         """
         self._surveys = surveys
         if surveys == (None, None):
@@ -105,8 +108,8 @@ class TrackPairView(Pane):
             line.show_survey(survey)
         for place, own in enumerate(bands):
             stretches = tuple(Stretch(item.travel, strong=item.confidence >= 0.5) for item in own)
-            self._shades[place].show_stretches(stretches)
-        self._labels.show_stretches(tuple(self._labelled(bands)))
+            self._shades[place].show_stretches((*stretches, *spans[place]))
+        self._labels.show_stretches((*self._labelled(bands), *spans[0], *spans[1]))
         self._box.show_y(0.0, max(1.3 * max(map(_highest, surveys)), _LEAST_TOP_PERCENT))
         self.show_span(self._span)
         self.show_content()

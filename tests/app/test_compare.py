@@ -13,11 +13,13 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QComboBox, QDoubleSpinBox, QGraphicsView, QTableView, QWidget
 from pytestqt.qtbot import QtBot
 
-from analysis.captures.model import Capture
+from analysis.captures.model import Capture, Role
 from analysis.comparison.model import Change, Relation
 from analysis.diagnosis.findings import Findings
 from analysis.intervals import Interval
 from analysis.progress import Tick
+from analysis.review.model import PointMarker, SpanMarker, TravelSpan
+from app.compare_marks import marks_on, spans_on
 from app.main_window import Window
 from tests.app import hands
 from tests.app.conftest import Bench
@@ -347,6 +349,29 @@ def test_left_against_right_is_shown_in_the_place_of_the_sensor_track(qtbot: QtB
     assert compare.compare.focus.windows[0].length == pytest.approx(before.length * 0.64)
     QTest.keyClick(compare, Qt.Key.Key_D)
     assert not page.corners_shown
+
+
+def test_markers_of_review_stand_on_the_trace_and_the_track_of_their_side(compare: Window) -> None:
+    desk = compare.compare
+    span = Interval(60.0, 65.0)
+    markers = (
+        PointMarker("a", "004", 3.0, "here"),
+        SpanMarker("b", "004", Interval(4.0, 5.0), "there"),
+        PointMarker("c", "005", 1.0, "another record"),
+        TravelSpan("d", Role.SIGNAL, span, "mine"),
+    )
+    compare.keeper.change("mark", replace(compare.keeper.review, markers=markers))
+    record = desk.sides[0].record
+    assert [(item.start, item.stop, item.label) for item in marks_on(markers, record)] == [
+        (3.0, None, "here"),
+        (4.0, 5.0, "there"),
+    ]
+    assert [item.span for item in spans_on(markers, Role.SIGNAL, False)] == [span]
+    assert [item.span for item in spans_on(markers, Role.SIGNAL, True)] == [Interval(35.0, 40.0)]
+    assert desk.page.traces[0].marks.marks == marks_on(markers, record)
+    assert desk.page.traces[1].marks.marks == ()
+    desk.swap()
+    assert desk.page.traces[1].marks.marks == marks_on(markers, record)
 
 
 def test_lanes_are_chosen_for_both_sides_at_once(compare: Window) -> None:
