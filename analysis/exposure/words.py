@@ -9,6 +9,7 @@ from analysis.control_unit.debounce import ContinuousTimer, Debounce
 from analysis.control_unit.rules import ComparisonRule, ControlUnit, RangeRule, RateRule, RuleKind
 from analysis.exposure.amounts import range_words, share_words, span_words, visits_words
 from analysis.exposure.picture import LEFT_OUT, Exposure, RestExposure, hold_that_sets_s
+from analysis.vehicle.heights import RestKind
 from analysis.wording import Wording, joined, say
 
 SELDOM_KM = 0.01
@@ -23,6 +24,17 @@ RULE_NAMES = {
     RuleKind.COMPARISON: say("comparison with the other side"),
 }
 """What the rules are called."""
+
+
+REST_TITLES = {
+    RestKind.PARKED: say("Parked"),
+    RestKind.ACCESS: say("Access"),
+    RestKind.NORMAL: say("Normal"),
+    RestKind.LOADED: say("Loaded"),
+    RestKind.OFF_ROAD: say("Off-road"),
+    RestKind.CORNER: say("Corner"),
+}
+"""The heights as titles of rows."""
 
 
 def caveats(exposures: Sequence[Exposure]) -> str:
