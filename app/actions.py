@@ -15,6 +15,7 @@ from app.drawing import icons
 from app.drawing.theme import Palette
 from app.report_specs import REPORT_SPECS
 from app.review_specs import REVIEW_SPECS
+from app.why.specs import WHY_SPECS
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,6 +88,7 @@ SPECS = (
         "lanes",
         True,
     ),
+    *(_spec(*item) for item in WHY_SPECS),
     _spec("full_screen", "View", "Full screen", "Use the whole screen", "F11", "", True),
     _spec(
         "previous",

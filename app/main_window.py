@@ -33,6 +33,7 @@ from app.settings import Settings
 from app.views.keys_page import KeysPage
 from app.views.problem_bar import ProblemBar
 from app.views.readout import Readout
+from app.why.circle import WhyCircle
 
 _FILTERS = "*.h5 *.hdf5 *.nc"
 _NUDGE = 1 / 400  # of the window: about two pixels of a small screen
@@ -81,6 +82,7 @@ class Window(QMainWindow):
         self.report_desk = ReportDesk(self, self.keeper)
         self.compare = CompareDesk(self)
         self.pages.addWidget(self.compare.page)
+        self.why = WhyCircle(self)
         self._connect()
         self.setAcceptDrops(True)
         self.resize(1366, 768)
@@ -144,6 +146,7 @@ class Window(QMainWindow):
         self.report.apply_palette(palette)
         self.compare.page.apply_palette(palette)
         self.readout.apply_palette(palette)
+        self.why.apply_palette()
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Stop the work, close the file, remember the window; nothing is asked, for nothing is lost."""
@@ -253,6 +256,8 @@ class Window(QMainWindow):
                 "release": lambda: self.focus.choose_band(None),
                 "previous_record": lambda: self.focus.step_record(-1),
                 "next_record": lambda: self.focus.step_record(1),
+                "why": self.why.open,
+                "control_unit": self.why.show_strip,
                 "run": self.arm.toggle,
                 "copy": self._copy_reading,
                 "arm_back": lambda: self.arm.nudge(-_NUDGE),
@@ -312,6 +317,8 @@ class Window(QMainWindow):
             "next": passages,
             "clearest": bands,
             "next_band": bands,
+            "control_unit": shown,
+            "why": self.why.possible,
         }
         for name in ("whole", "zoom_in", "zoom_out", "earlier", "later", "copy"):
             can[name] = shown or comparing

@@ -23,6 +23,7 @@ from app.views.problem_bar import ProblemBar
 from app.views.records import RecordsView
 from app.views.trace import TraceView
 from app.views.track import TrackView
+from app.why.strip import ControlUnitStrip
 
 _GAP_PX = 6
 
@@ -45,6 +46,7 @@ class ReviewPage(QWidget):
         self.overview, self.trace, self.track = OverviewView(), TraceView(), TrackView()
         self.evidence, self.problem_bar, self.hint_bar = EvidenceView(), ProblemBar(), HintBar()
         self.markers = MarkersView()
+        self.control_unit = ControlUnitStrip()
         self.title, self.subtitle = ElidedLabel(), ElidedLabel()
         self.speed = QComboBox()
         self._captures_button = QToolButton()
@@ -80,6 +82,7 @@ class ReviewPage(QWidget):
             self.events,
             self.overview,
             self.trace,
+            self.control_unit,
             self.track,
             self.evidence,
             self.markers,
@@ -117,12 +120,14 @@ class ReviewPage(QWidget):
         for name in ("previous", "next"):
             self.events.add_tool(self.button(name, heading=True))
         self.trace.add_tool(self.button("lanes", heading=True))
+        self.trace.add_tool(self.button("control_unit", text=True, heading=True))
         self.trace.add_empty_tool(self.button("open", text=True))
         self._band_tools = [self._outlined(name) for name in ("accept", "dismiss")]
         for tool in self._band_tools:
             self.track.add_tool(tool)
         names = ("accept", "adjust", "dismiss", "withdraw")
         self.evidence.use_tools(lambda: [self._outlined(name) for name in names])
+        self.track.add_tool(self.button("why", heading=True))
         self.track.add_tool(self.button("run", text=True, heading=True))
         self.speed.addItems([said(say("{speed:g}×", speed=speed)) for speed in SPEEDS])
         self.speed.setCurrentIndex(SPEEDS.index(1.0))
@@ -137,7 +142,7 @@ class ReviewPage(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(_GAP_PX)
         column.addWidget(self.overview)
-        column.addWidget(_column([(self.trace, 10), (self.track, 9)]), 1)
+        column.addWidget(_column([(_above(self.trace, self.control_unit), 10), (self.track, 9)]), 1)
         panes = QSplitter(Qt.Orientation.Horizontal)
         for place, (pane, stretch, least) in enumerate(
             ((self._left, 1, 180), (middle, 5, 420), (self._right, 2, 260))
@@ -191,6 +196,17 @@ class _LeftColumn(QSplitter):
         """Share the new height out."""
         super().resizeEvent(event)
         self.fit()
+
+
+def _above(pane: QWidget, strip: QWidget) -> QWidget:
+    """A pane with a strip below it, that takes no room while it is hidden."""
+    both = QWidget()
+    column = QVBoxLayout(both)
+    column.setContentsMargins(0, 0, 0, 0)
+    column.setSpacing(_GAP_PX)
+    column.addWidget(pane, 1)
+    column.addWidget(strip)
+    return both
 
 
 def _column(panes: list[tuple[QWidget, int]]) -> QSplitter:

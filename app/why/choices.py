@@ -80,7 +80,7 @@ class Shown:
                 road_summary(exposure),
                 joined([rules_words(exposure.unit), what_would([exposure])]),
                 *(item.words for item in self.records),
-                caveats([exposure]),
+                caveats([exposure], left_out=False),  # that stands beside the picture
             )
             if text
         )

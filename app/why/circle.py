@@ -55,6 +55,12 @@ class WhyCircle(QObject):
         """What is chosen for the open capture; None where there is none."""
         return self._choices
 
+    @property
+    def possible(self) -> bool:
+        """Whether there is a band to explain."""
+        findings = self._window.session.findings
+        return findings is not None and bool(findings.bands)
+
     def open(self, band: int | None = None) -> None:
         """Open the window for a band; the chosen one, or the likeliest, by default."""
         if self._choices is None:

@@ -75,7 +75,7 @@ class DriveForm(QWidget):
 
     def _take_road(self) -> None:
         """Another road is first driven as people drive it."""
-        road_class = self.road.currentData()
+        road_class = RoadClass(self.road.currentData())  # Qt gives back plain text
         usual = next((road for road in ROADS if road.road_class is road_class), None)
         if usual is not None:
             blocked = QSignalBlocker(self.speed)

@@ -235,7 +235,7 @@ class ExposurePicture(QWidget):
         right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
         painter.setPen(quiet)
         painter.drawText(QRectF(0, 20, _NAME_PX - 8, 15), right, self.tr("% of travel"))
-        about = self.tr("mm of wheel travel from the normal height; up is to the right")
+        about = self.tr("mm of wheel travel from the normal height, up to the right")
         painter.drawText(
             QRectF(plot.left(), foot + 20, plot.width(), 16), Qt.AlignmentFlag.AlignCenter, about
         )
@@ -266,7 +266,7 @@ class ExposurePicture(QWidget):
         painter.setPen(QColor(self._palette.ink))
         name = QRectF(10, row.box.top(), _NAME_PX - 18, row.box.height() - 6)
         low = Qt.AlignmentFlag.AlignBottom
-        height = f"{item.rest.height_mm:+.0f} mm".replace("-", "\N{MINUS SIGN}")
+        height = f"{item.rest.height_mm:+.0f} mm".replace("-", "\N{MINUS SIGN}").replace("+0 mm", "0 mm")
         painter.drawText(name, Qt.AlignmentFlag.AlignLeft | low, f"{REST_TITLES[item.rest.kind]}\n{height}")
         numbers = QRectF(self._plot().right() + 10, row.box.top(), _NUMBER_PX - 14, row.box.height() - 6)
         painter.drawText(numbers, Qt.AlignmentFlag.AlignLeft | low, self._numbers(item))
@@ -277,6 +277,8 @@ class ExposurePicture(QWidget):
         if item.rest.standing and item.visits.share == 0.0:
             return self.tr("stands outside")
         where = self.tr("stands in it") if item.rest.standing else str(share_words(item.visits.share))
+        if item.chance <= 0.0:
+            return f"{where}\n" + self.tr("no code")
         return f"{where}\n" + self.tr("code: {chance}").format(chance=share_words(item.chance))
 
 

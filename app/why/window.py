@@ -51,6 +51,7 @@ class WhyWindow(QDialog):
         self.words = QLabel()
         self.words.setWordWrap(True)
         self.words.setTextFormat(Qt.TextFormat.PlainText)
+        self.words.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
         self.words.setTextInteractionFlags(
             Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
         )
@@ -117,11 +118,12 @@ class WhyWindow(QDialog):
             scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
             scroll.setWidget(page)
             self.tabs.addTab(scroll, title)
-        self.tabs.setMinimumWidth(330)
+        self.tabs.setMinimumWidth(336)
         panes = QSplitter(Qt.Orientation.Horizontal)
         for place, (side, stretch) in enumerate(((left, 1), (self.tabs, 0))):
             panes.addWidget(side)
             panes.setStretchFactor(place, stretch)
+        panes.setSizes([760, 340])
         for splitter in (left, panes):
             splitter.setChildrenCollapsible(False)
             splitter.setHandleWidth(6)
