@@ -318,7 +318,7 @@ class Window(QMainWindow):
             "clearest": bands,
             "next_band": bands,
             "control_unit": shown,
-            "why": self.why.possible,
+            "why": own and self.why.possible,
         }
         for name in ("whole", "zoom_in", "zoom_out", "earlier", "later", "copy"):
             can[name] = shown or comparing

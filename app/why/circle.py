@@ -120,7 +120,7 @@ class WhyCircle(QObject):
             try:
                 self._choices = first_choices(profile_for(capture))
             except ProfileError as error:
-                self._window.page.problem_bar.show_problem(str(error))
+                self._window.page.problem_bar.show_problem(sentence(error, self.tr("Why it comes and goes")))
                 return
         self._measured = None
         self._window.page.evidence.show_heights(self._choices.heights)
@@ -154,7 +154,7 @@ class WhyCircle(QObject):
             band = session.findings.bands[place]
             result = shown(session.capture, session.findings, band, choices, contact)
         except WornbandError as error:
-            why.show_result(None, str(error))
+            why.show_result(None, sentence(error, self.tr("Why it comes and goes")))
             return
         self._measured = (choices.unit, place, result.exposure.contact)
         why.show_result(result)

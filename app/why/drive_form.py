@@ -11,6 +11,7 @@ from analysis.exposure.picture import MINUTES
 from analysis.exposure.words import REST_TITLES
 from analysis.vehicle.heights import RestKind
 from analysis.vehicle.road import CLASS_WORDS, ROADS, SPEEDS_KM_H, Road, RoadClass
+from app.language import said
 from app.why.choices import Choices
 from app.why.fields import choice_field, form_of, number_field, quiet_text
 
@@ -30,7 +31,7 @@ class DriveForm(QWidget):
         super().__init__(parent)
         self._choices = choices
         self.road = choice_field(
-            self.tr("Road"), [(str(words), road_class) for road_class, words in CLASS_WORDS.items()]
+            self.tr("Road"), [(said(words), road_class) for road_class, words in CLASS_WORDS.items()]
         )
         self.speed = number_field(
             self.tr("Speed"), 50.0, SPEEDS_KM_H.start, SPEEDS_KM_H.stop, self.tr(" km/h"), step=5.0
@@ -69,7 +70,7 @@ class DriveForm(QWidget):
         if [self.rest.itemData(place) for place in range(self.rest.count())] != kinds:
             self.rest.clear()
             for kind in kinds:
-                self.rest.addItem(str(REST_TITLES[kind]), kind)
+                self.rest.addItem(said(REST_TITLES[kind]), kind)
         self.rest.setCurrentIndex(kinds.index(choices.rest) if choices.rest in kinds else 0)
         del blocked
 

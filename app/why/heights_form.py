@@ -9,6 +9,8 @@ from analysis.errors import VehicleError
 from analysis.exposure.words import REST_TITLES
 from analysis.vehicle.geometry import Arm, Geometry, TwoPoints, Up
 from analysis.vehicle.heights import Rest, RestKind, VehicleHeights
+from app.language import said
+from app.trouble import sentence
 from app.why.choices import Choices
 from app.why.fields import choice_field, form_of, number_field, quiet_text
 
@@ -62,8 +64,8 @@ class HeightsForm(QWidget):
         )
         self.rests = {
             kind: (
-                QCheckBox(str(REST_TITLES[kind])),
-                number_field(str(REST_TITLES[kind]), _TYPICAL[kind], -_MM, _MM, mm),
+                QCheckBox(said(REST_TITLES[kind])),
+                number_field(said(REST_TITLES[kind]), _TYPICAL[kind], -_MM, _MM, mm),
             )
             for kind in _RESTS
         }
@@ -158,7 +160,7 @@ class HeightsForm(QWidget):
                 self.tr("entered by the technician"),
             )
         except VehicleError as error:
-            self.refused.emit(str(error))
+            self.refused.emit(sentence(error, self.tr("Heights")))
             return
         self.changed.emit(heights)
 

@@ -25,6 +25,7 @@ from analysis.exposure.words import REST_TITLES
 from analysis.intervals import Interval
 from analysis.vehicle.heights import RestKind
 from app.drawing.theme import LIGHT, Palette
+from app.language import said
 
 _NAME_PX, _NUMBER_PX, _HEAD_PX, _FOOT_PX = 116, 172, 38, 40
 _LEAST_ROW_PX = 46
@@ -267,7 +268,9 @@ class ExposurePicture(QWidget):
         name = QRectF(10, row.box.top(), _NAME_PX - 18, row.box.height() - 6)
         low = Qt.AlignmentFlag.AlignBottom
         height = f"{item.rest.height_mm:+.0f} mm".replace("-", "\N{MINUS SIGN}").replace("+0 mm", "0 mm")
-        painter.drawText(name, Qt.AlignmentFlag.AlignLeft | low, f"{REST_TITLES[item.rest.kind]}\n{height}")
+        painter.drawText(
+            name, Qt.AlignmentFlag.AlignLeft | low, f"{said(REST_TITLES[item.rest.kind])}\n{height}"
+        )
         numbers = QRectF(self._plot().right() + 10, row.box.top(), _NUMBER_PX - 14, row.box.height() - 6)
         painter.drawText(numbers, Qt.AlignmentFlag.AlignLeft | low, self._numbers(item))
         font.setBold(False)
@@ -276,10 +279,10 @@ class ExposurePicture(QWidget):
     def _numbers(self, item: RestExposure) -> str:
         if item.rest.standing and item.visits.share == 0.0:
             return self.tr("stands outside")
-        where = self.tr("stands in it") if item.rest.standing else str(share_words(item.visits.share))
+        where = self.tr("stands in it") if item.rest.standing else said(share_words(item.visits.share))
         if item.chance <= 0.0:
             return f"{where}\n" + self.tr("no code")
-        return f"{where}\n" + self.tr("code: {chance}").format(chance=share_words(item.chance))
+        return f"{where}\n" + self.tr("code: {chance}").format(chance=said(share_words(item.chance)))
 
 
 def _reach_mm(exposure: Exposure) -> Interval:

@@ -6,6 +6,8 @@ from PySide6.QtWidgets import QLabel, QWidget
 
 from analysis.errors import VehicleError
 from analysis.exposure.proof import proof
+from app.language import said
+from app.trouble import sentence
 from app.why.fields import form_of, number_field, quiet_text
 
 
@@ -44,6 +46,6 @@ class ProofForm(QWidget):
         try:
             found = proof(round(self.faults.value()), self.before.value(), driven_km=(self.driven.value(),))
         except VehicleError as error:
-            self.words.setText(str(error))
+            self.words.setText(sentence(error, self.tr("Road test")))
             return
-        self.words.setText(str(found.words))
+        self.words.setText(said(found.words))

@@ -15,7 +15,9 @@ from analysis.exposure.amounts import share_words
 from analysis.exposure.words import RULE_NAMES
 from analysis.intervals import Interval
 from app.drawing.axes import LEFT_AXIS_PX
+from app.drawing.numbers import seconds
 from app.drawing.theme import LIGHT, Palette
+from app.language import said
 from app.views.pane import Pane
 
 _ROW_PX = 34
@@ -69,7 +71,9 @@ class ControlUnitStrip(Pane):
         if first is None:
             return self.tr("no code would have been stored in this record")
         kind, time_s = first
-        told = self.tr("code stored at {time_s:.2f} s: {rule}").format(time_s=time_s, rule=RULE_NAMES[kind])
+        told = self.tr("code stored at {time}: {rule}").format(
+            time=seconds(time_s, 0.01), rule=said(RULE_NAMES[kind])
+        )
         if kind is RuleKind.COMPARISON:
             told += self.tr("; it sees that the sides disagree, not which is wrong, and names both corners")
         return told
@@ -196,12 +200,12 @@ class _Sheet(QWidget):
         )
 
     def _told(self, rule: RuleReplay) -> str:
-        name = str(RULE_NAMES[rule.kind])
+        name = said(RULE_NAMES[rule.kind])
         if rule.stored_s:
-            times = ", ".join(f"{item:.2f}" for item in rule.stored_s[:3])
+            times = ", ".join(seconds(item, 0.01) for item in rule.stored_s[:3])
             more = self.tr(" and more") if len(rule.stored_s) > 3 else ""
-            return self.tr("{rule}: stored at {times} s{more}").format(rule=name, times=times, more=more)
+            return self.tr("{rule}: stored at {times}{more}").format(rule=name, times=times, more=more)
         if rule.longest_share <= 0.0:
             return self.tr("{rule}: never broken for long").format(rule=name)
-        share = share_words(min(rule.longest_share, 0.999))
+        share = said(share_words(min(rule.longest_share, 0.999)))
         return self.tr("{rule}: not stored, {share} of the way").format(rule=name, share=share)

@@ -18,6 +18,7 @@ from analysis.control_unit.rules import (
     RateRule,
 )
 from analysis.intervals import Interval
+from app.language import said
 from app.why.choices import Choices, debounce_of
 from app.why.fields import choice_field, form_of, number_field, quiet_text
 
@@ -142,7 +143,7 @@ class UnitForm(QWidget):
             for field in own:
                 field.setEnabled(check.isChecked())
         rules = [rule.source for _, rule in self._choices.unit.rules]
-        told = [str(item) for item in (self._choices.unit.tick_source, *rules) if item]
+        told = [said(item) for item in (self._choices.unit.tick_source, *rules) if item]
         self._sources.setText(self.tr("Whose figures: {sources}").format(sources="; ".join(told)))
 
     def _take(self) -> None:

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 from analysis.exposure.picture import LEFT_OUT
 from analysis.vehicle.heights import RestKind, VehicleHeights
 from app.drawing.theme import Palette
+from app.language import said
 from app.views.problem_bar import ProblemBar
 from app.why.choices import Choices, Shown
 from app.why.drive_form import DriveForm
@@ -85,8 +86,8 @@ class WhyWindow(QDialog):
             return
         self.problem_bar.hide()
         self.picture.show_exposure(result.exposure, result.rest.rest.kind)
-        self.words.setText("\n\n".join(str(text) for text in result.paragraphs))
-        self.picture.setAccessibleDescription(str(result.paragraphs[0]))
+        self.words.setText("\n\n".join(said(text) for text in result.paragraphs))
+        self.picture.setAccessibleDescription(said(result.paragraphs[0]))
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
@@ -131,7 +132,7 @@ class WhyWindow(QDialog):
         column.setContentsMargins(8, 8, 8, 8)
         column.addWidget(self.problem_bar)
         column.addWidget(panes, 1)
-        left_out = QLabel(str(LEFT_OUT))
+        left_out = QLabel(said(LEFT_OUT))
         left_out.setWordWrap(True)
         left_out.setProperty("quiet", True)
         column.addWidget(left_out)
