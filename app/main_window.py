@@ -233,6 +233,7 @@ class Window(QMainWindow):
         self._captures_menu.chosen.connect(self.open_file)
         self.arm.speed_changed.connect(lambda speed: self.page.speed.setCurrentIndex(SPEEDS.index(speed)))
         self.arm.running_changed.connect(self._show_running)
+        self.arm.repeat_changed.connect(self.actions_by_name["repeat"].setChecked)
         QGuiApplication.styleHints().colorSchemeChanged.connect(self.apply_colours)
         self.actions_by_name.connect(
             {
@@ -249,8 +250,8 @@ class Window(QMainWindow):
                 "later": lambda: self._time().pan(0.25),
                 "back": lambda: self._time().back(),
                 "forward": lambda: self._time().forward(),
-                "previous": lambda: self.focus.step(-1),
-                "next": lambda: self.focus.step(1),
+                "previous": lambda: self.arm.step(-1),
+                "next": lambda: self.arm.step(1),
                 "clearest": self.circle.open_likeliest,
                 "next_band": self.circle.choose_next_band,
                 "release": lambda: self.focus.choose_band(None),
@@ -259,6 +260,9 @@ class Window(QMainWindow):
                 "why": self.why.open,
                 "control_unit": self.why.show_strip,
                 "run": self.arm.toggle,
+                "run_crossing": self.arm.run_crossing,
+                "run_onward": lambda: self.arm.run_crossing(onward=True),
+                "repeat": lambda: self.arm.set_repeat(self.actions_by_name["repeat"].isChecked()),
                 "copy": self._copy_reading,
                 "arm_back": lambda: self.arm.nudge(-_NUDGE),
                 "arm_on": lambda: self.arm.nudge(_NUDGE),
@@ -315,6 +319,9 @@ class Window(QMainWindow):
             "forward": (own or comparing) and self._time().history.can_go_forward,
             "previous": passages,
             "next": passages,
+            "run_crossing": passages,
+            "run_onward": passages,
+            "repeat": passages,
             "clearest": bands,
             "next_band": bands,
             "control_unit": shown,

@@ -128,13 +128,22 @@ class ReviewPage(QWidget):
         names = ("accept", "adjust", "dismiss", "withdraw")
         self.evidence.use_tools(lambda: [self._outlined(name) for name in names])
         self.track.add_tool(self.button("why", heading=True))
-        self.track.add_tool(self.button("run", text=True, heading=True))
+        self.track.add_tool(self._run_button())
         self.speed.addItems([said(say("{speed:g}×", speed=speed)) for speed in SPEEDS])
         self.speed.setCurrentIndex(SPEEDS.index(1.0))
         self.speed.setToolTip(self.tr("How fast the arm runs (, and .)"))
         self.speed.setAccessibleName(self.tr("Speed of the arm"))
         self.speed.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.track.add_tool(self.speed)
+
+    def _run_button(self) -> QToolButton:
+        """Run or rest; behind the arrow, crossing by crossing."""
+        run = self.button("run", text=True, heading=True)
+        ways = QMenu(run)
+        ways.addActions([self._actions[name] for name in ("run_crossing", "run_onward", "repeat")])
+        run.setMenu(ways)
+        run.setPopupMode(QToolButton.ToolButtonPopupMode.MenuButtonPopup)
+        return run
 
     def _panes(self) -> QSplitter:
         middle = QWidget()

@@ -1919,6 +1919,36 @@
         <translation>Den Hebel über die Bahn laufen oder ruhen lassen</translation>
     </message>
     <message>
+        <source>Run through this crossing</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Durch diese Überfahrt laufen</translation>
+    </message>
+    <message>
+        <source>Let the arm run through this crossing alone</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Den Hebel nur durch diese Überfahrt laufen lassen</translation>
+    </message>
+    <message>
+        <source>Run from crossing to crossing</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Von Überfahrt zu Überfahrt laufen</translation>
+    </message>
+    <message>
+        <source>Let the arm run through one crossing after the other</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Den Hebel durch eine Überfahrt nach der anderen laufen lassen</translation>
+    </message>
+    <message>
+        <source>Again and again</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Immer wieder</translation>
+    </message>
+    <message>
+        <source>Begin a crossing again when the arm is through it</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Eine Überfahrt von vorn beginnen, wenn der Hebel hindurch ist</translation>
+    </message>
+    <message>
         <source>Arm a little back</source>
         <extracomment>app/actions.py</extracomment>
         <translation>Hebel etwas zurück</translation>
