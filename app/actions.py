@@ -10,10 +10,12 @@ from PySide6.QtCore import QCoreApplication
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QWidget
 
+from app.compare_specs import COMPARE_SPECS
 from app.drawing import icons
 from app.drawing.theme import Palette
 from app.report_specs import REPORT_SPECS
 from app.review_specs import REVIEW_SPECS
+from app.why.specs import WHY_SPECS
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,6 +61,7 @@ MENUS = (
     "Arm",
     "Markers",
     "Review",
+    "Compare",
     "Help",
 )
 
@@ -85,6 +88,7 @@ SPECS = (
         "lanes",
         True,
     ),
+    *(_spec(*item) for item in WHY_SPECS),
     _spec("full_screen", "View", "Full screen", "Use the whole screen", "F11", "", True),
     _spec(
         "previous",
@@ -101,11 +105,35 @@ SPECS = (
     _spec("previous_record", "Step", "Previous record", "Show the previous record", "PgUp"),
     _spec("next_record", "Step", "Next record", "Show the next record", "PgDown"),
     _spec("run", "Arm", "Let the arm run", "Let the arm run along the track, or rest", "Space", "run", True),
+    _spec(
+        "run_crossing",
+        "Arm",
+        "Run through this crossing",
+        "Let the arm run through this crossing alone",
+        "Shift+Space",
+    ),
+    _spec(
+        "run_onward",
+        "Arm",
+        "Run from crossing to crossing",
+        "Let the arm run through one crossing after the other",
+        "O",
+    ),
+    _spec(
+        "repeat",
+        "Arm",
+        "Again and again",
+        "Begin a crossing again when the arm is through it",
+        "R",
+        "",
+        True,
+    ),
     _spec("arm_back", "Arm", "Arm a little back", "Move the arm a little back in time", "Shift+Left"),
     _spec("arm_on", "Arm", "Arm a little on", "Move the arm a little on in time", "Shift+Right"),
     _spec("slower", "Arm", "Slower", "Let the arm run slower", ","),
     _spec("faster", "Arm", "Faster", "Let the arm run faster", "."),
     *(_spec(*item) for item in REVIEW_SPECS),
+    *(_spec(*item) for item in COMPARE_SPECS),
     _spec("keys", "Help", "Keys", "Show every key", "F1", "keys"),
 )
 

@@ -21,11 +21,12 @@ class Arm(QObject):
 
     Signals
     -------
-    running_changed(running), speed_changed(speed)
+    running_changed(running), speed_changed(speed), repeat_changed(repeat)
     """
 
     running_changed = Signal(bool)
     speed_changed = Signal(float)
+    repeat_changed = Signal(bool)
 
     def __init__(
         self, focus: Focus, clock: Callable[[], float] = time.monotonic, parent: QObject | None = None
@@ -35,6 +36,8 @@ class Arm(QObject):
         self._clock = clock
         self._survey: TrackSurvey | None = None
         self._run = Playback(Interval(0.0, 0.0), 0.0)
+        self._repeat = False
+        self._onward = False
         self._timer = QTimer(self)
         self._timer.setInterval(_FRAME_MS)
         self._timer.timeout.connect(self.advance)
@@ -49,6 +52,11 @@ class Arm(QObject):
     def speed(self) -> float:
         """Seconds of the record a second."""
         return self._run.speed
+
+    @property
+    def repeat(self) -> bool:
+        """Whether a crossing that ends begins again."""
+        return self._repeat
 
     def follow(self, survey: TrackSurvey | None) -> None:
         """Move along this track from now on."""
@@ -86,12 +94,46 @@ class Arm(QObject):
         window = self._focus.window
         if moment_s is None or not window.contains(moment_s):
             moment_s = window.start
-        self._run = Playback(span, moment_s, speed=self._run.speed).started(now_s)
-        self._timer.start()
-        self.running_changed.emit(True)
+        self._start(Playback(span, moment_s, speed=self._run.speed).started(now_s))
+
+    def run_crossing(self, onward: bool = False) -> None:
+        """Run through the crossing that is singled out, or the nearest one, from before it to after it.
+
+        Parameters
+        ----------
+        onward : bool
+            Go on with the next crossing at its end, until the last of the chosen band or of all.
+        """
+        stop = self._focus.nearest_stop()
+        if stop is not None:
+            self._run_through(stop, onward, remember=True)
+
+    def choose(self, passage: int) -> None:
+        """Single out a crossing; an arm that runs goes on with it."""
+        if self.running:
+            self._run_through(passage, self._onward, remember=True)
+        else:
+            self._focus.choose_passage(passage)
+
+    def step(self, by: int) -> None:
+        """Single out the next (1) or previous (-1) crossing; an arm that runs goes on with it."""
+        running, onward = self.running, self._onward
+        self._focus.step(by)
+        if running and self._focus.passage is not None:
+            self._run_through(self._focus.passage, onward, remember=False)
+
+    def set_repeat(self, repeat: bool) -> None:
+        """Begin a crossing again at its end, from now on, or not."""
+        if repeat == self._repeat:
+            return
+        self._repeat = repeat
+        if self.running and self._run.span != self._whole():
+            self._run = self._run.repeating(repeat, self._clock())
+        self.repeat_changed.emit(repeat)
 
     def rest(self) -> None:
         """Stop where it is."""
+        self._onward = False
         if self.running:
             self._run = self._run.stopped(self._clock())
             self._timer.stop()
@@ -125,8 +167,30 @@ class Arm(QObject):
         now_s = self._clock()
         moment_s = self._run.moment_at(now_s)
         self._focus.follow(moment_s)
-        if self._run.finished(now_s):
+        if not self._run.finished(now_s):
+            return
+        stops, passage = self._focus.stops, self._focus.passage
+        after = stops[stops.index(passage) + 1 :] if passage in stops else []
+        if self._onward and after:
+            self._run_through(after[0], onward=True, remember=False)
+        else:
             self.rest()
+
+    def _start(self, run: Playback) -> None:
+        self._run = run
+        self._timer.start()
+        self.running_changed.emit(True)
+
+    def _run_through(self, passage: int, onward: bool, remember: bool) -> None:
+        self._focus.choose_passage(passage, remember)  # which rests the arm where it goes to another record
+        span, now_s = self._focus.window, self._clock()
+        self._start(Playback(span, span.start, speed=self._run.speed, repeat=self._repeat).started(now_s))
+        self._onward = onward
+        self._focus.follow(span.start)
+
+    def _whole(self) -> Interval | None:
+        record = self._focus.record
+        return whole(record) if record is not None else None
 
     def _path(self) -> ArmPath | None:
         record = self._focus.record

@@ -216,14 +216,14 @@ class Focus(QObject):
         self._band, self._passage = band, None
         self.target_changed.emit()
 
-    def choose_passage(self, index: int) -> None:
-        """Single out a passage and zoom to it."""
+    def choose_passage(self, index: int, remember: bool = True) -> None:
+        """Single out a passage and zoom to it; `remember` makes it a view to come back to."""
         passage = self._passages[index]
         self._passage, self._band = index, passage.band
         margin_s = max(0.6 * passage.time.length, 0.05)
         if self._capture is not None:
             record = self._capture.record(passage.record)
-            self._go(View(record.name, clipped(passage.time.widened(margin_s), record)), remember=True)
+            self._go(View(record.name, clipped(passage.time.widened(margin_s), record)), remember)
         self.point(passage.time.centre)
         self.target_changed.emit()
 
@@ -235,9 +235,26 @@ class Focus(QObject):
         else:
             self.choose_band(band)
 
+    @property
+    def stops(self) -> list[int]:
+        """Indices of what is stepped to: the passages of the chosen band, or all."""
+        return [i for i, item in enumerate(self._passages) if self._band is None or item.band == self._band]
+
+    def nearest_stop(self) -> int | None:
+        """The passage that is singled out; else the one at the arm, or the next after it; else the first."""
+        if self._passage is not None:
+            return self._passage
+        stops, moment_s, name = self.stops, self._moment_s, self._record.name if self._record else ""
+        if moment_s is None:
+            moment_s = self._window.start
+        ahead = [
+            i for i in stops if (self._passages[i].record, self._passages[i].time.stop) >= (name, moment_s)
+        ]
+        return next(iter(ahead or stops), None)
+
     def step(self, by: int) -> None:
         """Single out the next (1) or previous (-1) passage of the chosen band, or of all."""
-        stops = [i for i, item in enumerate(self._passages) if self._band is None or item.band == self._band]
+        stops = self.stops
         if not stops:
             return
         if self._passage in stops:

@@ -11,6 +11,9 @@ from PySide6.QtWidgets import QFileDialog, QLabel, QMainWindow, QMenu, QProgress
 from app.actions import MENUS, Actions, menu_name
 from app.arm import Arm
 from app.captures_menu import CapturesMenu
+from app.compare_desk import CompareDesk
+from app.compare_focus import CompareFocus
+from app.compare_specs import COMPARE_SPECS
 from app.drawing import icons
 from app.drawing.theme import palette_for, style_sheet
 from app.focus import Focus
@@ -28,7 +31,9 @@ from app.review_page import ReviewPage
 from app.session import EXAMINING, OPENING, Session, Tools
 from app.settings import Settings
 from app.views.keys_page import KeysPage
+from app.views.problem_bar import ProblemBar
 from app.views.readout import Readout
+from app.why.circle import WhyCircle
 
 _FILTERS = "*.h5 *.hdf5 *.nc"
 _NUDGE = 1 / 400  # of the window: about two pixels of a small screen
@@ -55,6 +60,7 @@ class Window(QMainWindow):
     def __init__(self, tools: Tools, settings: Settings) -> None:
         super().__init__()
         self.settings = settings
+        self.tools = tools
         self.jobs = Jobs(self)
         self.session = Session(tools, self.jobs, self)
         self.focus = Focus(parent=self)
@@ -74,6 +80,9 @@ class Window(QMainWindow):
         self.keeper = ReviewKeeper(self)
         self.desk = ReviewDesk(self, self.keeper)
         self.report_desk = ReportDesk(self, self.keeper)
+        self.compare = CompareDesk(self)
+        self.pages.addWidget(self.compare.page)
+        self.why = WhyCircle(self)
         self._connect()
         self.setAcceptDrops(True)
         self.resize(1366, 768)
@@ -81,6 +90,7 @@ class Window(QMainWindow):
             self.restoreGeometry(settings.geometry)
         self.actions_by_name["lanes"].setChecked(settings.lanes)
         self.page.trace.show_as_lanes(settings.lanes)
+        self.compare.show_as_lanes(settings.lanes)
         self.apply_colours()
         self._show_title()
         self._show_enabled()
@@ -91,13 +101,40 @@ class Window(QMainWindow):
         self.session.open_file(path)
 
     def ask_for_file(self) -> None:
+        """Let the technician choose a capture to review."""
+        path = self.choose_file()
+        if path is not None:
+            self.show_review()
+            self.open_file(path)
+
+    def choose_file(self) -> Path | None:
         """Let the technician choose a capture."""
         recent = self.settings.recent
         beside = str(recent[0].parent) if recent else str(Path.home())
         kinds = self.tr("Captures ({patterns});;All files (*)").format(patterns=_FILTERS)
         chosen, _ = QFileDialog.getOpenFileName(self, self.tr("Open a capture"), beside, kinds)
-        if chosen:
-            self.open_file(Path(chosen))
+        return Path(chosen) if chosen else None
+
+    @property
+    def comparing(self) -> bool:
+        """Whether Compare is shown, and not Review."""
+        return self.pages.currentWidget() is self.compare.page
+
+    def show_review(self) -> None:
+        """Show the review of one capture."""
+        self.pages.setCurrentWidget(self.page)
+        self._show_enabled()
+
+    def show_compare(self) -> None:
+        """Show two captures against each other."""
+        self.arm.rest()
+        self.pages.setCurrentWidget(self.compare.page)
+        self.compare.enter()
+        self._show_enabled()
+
+    def problem_bar(self) -> ProblemBar:
+        """Where the page that is shown says what went wrong."""
+        return self.compare.page.problem_bar if self.comparing else self.page.problem_bar
 
     def apply_colours(self) -> None:
         """Take on the palette that the settings and the desktop ask for."""
@@ -107,7 +144,9 @@ class Window(QMainWindow):
         self.setWindowIcon(icons.icon("wornband", palette.band, palette.faint))
         self.page.apply_palette(palette)
         self.report.apply_palette(palette)
+        self.compare.page.apply_palette(palette)
         self.readout.apply_palette(palette)
+        self.why.apply_palette()
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Stop the work, close the file, remember the window; nothing is asked, for nothing is lost."""
@@ -115,6 +154,7 @@ class Window(QMainWindow):
         self.report_desk.leave()
         self.settings.geometry = self.saveGeometry()
         self.desk.close()
+        self.compare.close()
         self.session.close()
         super().closeEvent(event)
 
@@ -124,11 +164,14 @@ class Window(QMainWindow):
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent) -> None:
-        """Open the first file that was dropped."""
+        """Open the first file that was dropped: to review it, or to compare with it."""
         files = [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]
         if files:
             event.acceptProposedAction()
-            self.open_file(files[0])
+            if self.comparing:
+                self.compare.open_file(files[0])
+            else:
+                self.open_file(files[0])
 
     # -- layout ------------------------------------------------------------------------------
 
@@ -184,11 +227,13 @@ class Window(QMainWindow):
         self.jobs.progressed.connect(self._show_progress)
         self.jobs.ended.connect(self._show_idle)
         self.focus.window_changed.connect(self._show_enabled)
+        self.compare.focus.windows_changed.connect(self._show_enabled)
         self.focus.target_changed.connect(self._show_enabled)
         self.page.speed.activated.connect(lambda place: self.arm.set_speed(SPEEDS[place]))
         self._captures_menu.chosen.connect(self.open_file)
         self.arm.speed_changed.connect(lambda speed: self.page.speed.setCurrentIndex(SPEEDS.index(speed)))
         self.arm.running_changed.connect(self._show_running)
+        self.arm.repeat_changed.connect(self.actions_by_name["repeat"].setChecked)
         QGuiApplication.styleHints().colorSchemeChanged.connect(self.apply_colours)
         self.actions_by_name.connect(
             {
@@ -199,26 +244,32 @@ class Window(QMainWindow):
                 "lanes": self._toggle_lanes,
                 "full_screen": self._toggle_full_screen,
                 "whole": self._show_whole,
-                "zoom_in": lambda: self.focus.zoom(0.5),
-                "zoom_out": lambda: self.focus.zoom(2.0),
-                "earlier": lambda: self.focus.pan(-0.25),
-                "later": lambda: self.focus.pan(0.25),
-                "back": self.focus.back,
-                "forward": self.focus.forward,
-                "previous": lambda: self.focus.step(-1),
-                "next": lambda: self.focus.step(1),
+                "zoom_in": lambda: self._time().zoom(0.5),
+                "zoom_out": lambda: self._time().zoom(2.0),
+                "earlier": lambda: self._time().pan(-0.25),
+                "later": lambda: self._time().pan(0.25),
+                "back": lambda: self._time().back(),
+                "forward": lambda: self._time().forward(),
+                "previous": lambda: self.arm.step(-1),
+                "next": lambda: self.arm.step(1),
                 "clearest": self.circle.open_likeliest,
                 "next_band": self.circle.choose_next_band,
                 "release": lambda: self.focus.choose_band(None),
                 "previous_record": lambda: self.focus.step_record(-1),
                 "next_record": lambda: self.focus.step_record(1),
+                "why": self.why.open,
+                "control_unit": self.why.show_strip,
                 "run": self.arm.toggle,
+                "run_crossing": self.arm.run_crossing,
+                "run_onward": lambda: self.arm.run_crossing(onward=True),
+                "repeat": lambda: self.arm.set_repeat(self.actions_by_name["repeat"].isChecked()),
                 "copy": self._copy_reading,
                 "arm_back": lambda: self.arm.nudge(-_NUDGE),
                 "arm_on": lambda: self.arm.nudge(_NUDGE),
                 "slower": lambda: self.arm.change_speed(-1),
                 "faster": lambda: self.arm.change_speed(1),
                 "keys": self._show_keys,
+                "compare": self.show_compare,
             }
         )
 
@@ -259,24 +310,32 @@ class Window(QMainWindow):
 
     def _show_enabled(self) -> None:
         """Offer only what can be done now."""
-        shown, passages = self.focus.record is not None, bool(self.focus.passages)
-        bands = any(item.band is not None for item in self.focus.passages)
-        in_review = self.pages.currentWidget() is self.page
-        self.readout.setVisible(in_review)
+        own, comparing = self.pages.currentWidget() is self.page, self.comparing
+        self.readout.setVisible(own or comparing)
+        shown, passages = own and self.focus.record is not None, own and bool(self.focus.passages)
+        bands = own and any(item.band is not None for item in self.focus.passages)
         can = {
-            "back": self.focus.history.can_go_back,
-            "forward": self.focus.history.can_go_forward,
+            "back": (own or comparing) and self._time().history.can_go_back,
+            "forward": (own or comparing) and self._time().history.can_go_forward,
             "previous": passages,
             "next": passages,
+            "run_crossing": passages,
+            "run_onward": passages,
+            "repeat": passages,
             "clearest": bands,
             "next_band": bands,
+            "control_unit": shown,
+            "why": own and self.why.possible,
         }
-        for name in ("examine", "whole", "zoom_in", "zoom_out", "earlier", "later", "previous_record"):
+        for name in ("whole", "zoom_in", "zoom_out", "earlier", "later", "copy"):
+            can[name] = shown or comparing
+        for name in ("examine", "previous_record", "next_record", "run", "arm_back", "arm_on"):
             can[name] = shown
-        for name in ("next_record", "run", "arm_back", "arm_on", "copy"):
-            can[name] = shown
+        self.actions_by_name["review"].setEnabled(not own)
+        for name, *_ in COMPARE_SPECS:
+            can[name] = comparing or name in ("compare", "open_other", "against_good", "keep_good")
         for name, possible in can.items():
-            self.actions_by_name[name].setEnabled(possible and in_review)
+            self.actions_by_name[name].setEnabled(possible)
 
     def _show_progress(self, topic: str, title: str, done: float) -> None:
         # What takes a blink, a review or a marker's readings, is told where it is shown.
@@ -296,7 +355,15 @@ class Window(QMainWindow):
     def _show_running(self, running: bool) -> None:
         self.actions_by_name["run"].setChecked(running)
 
+    def _time(self) -> Focus | CompareFocus:
+        """What knows the time that is shown: that of Review, or that of Compare."""
+        return self.compare.focus if self.comparing else self.focus
+
     def _show_whole(self) -> None:
+        if self.comparing:
+            self.compare.focus.show_whole()
+            self.compare.page.track.show_whole()
+            return
         self.focus.show_whole()
         self.page.track.show_whole()
 
@@ -307,6 +374,7 @@ class Window(QMainWindow):
         self.settings.lanes = self.actions_by_name["lanes"].isChecked()
         self.page.trace.show_as_lanes(self.settings.lanes)
         self.circle.refresh()
+        self.compare.show_as_lanes(self.settings.lanes)
 
     def _toggle_full_screen(self) -> None:
         if self.isFullScreen():

@@ -24,12 +24,15 @@ class Playback:
         Reading of the clock at the start; None at rest.
     speed : float
         One of `SPEEDS`.
+    repeat : bool
+        Whether it begins again at the span's end.
     """
 
     span: Interval
     moment_s: float
     since_s: float | None = None
     speed: float = 1.0
+    repeat: bool = False
 
     @property
     def running(self) -> bool:
@@ -40,11 +43,14 @@ class Playback:
         """The record's time at a reading of the clock; the span's end once it is through."""
         if self.since_s is None:
             return self.moment_s
-        return min(self.moment_s + self.speed * (now_s - self.since_s), self.span.stop)
+        moment_s = self.moment_s + self.speed * (now_s - self.since_s)
+        if self.repeat and moment_s >= self.span.stop > self.span.start:
+            return self.span.start + (moment_s - self.span.start) % self.span.length
+        return min(moment_s, self.span.stop)
 
     def finished(self, now_s: float) -> bool:
         """Whether it has run to the end of its span."""
-        return self.running and self.moment_at(now_s) >= self.span.stop
+        return self.running and not self.repeat and self.moment_at(now_s) >= self.span.stop
 
     def started(self, now_s: float) -> Playback:
         """Running from where it is, or from the beginning where it stands at the end."""
@@ -59,3 +65,8 @@ class Playback:
         """Going on from where it is at another speed."""
         since_s = now_s if self.running else None
         return replace(self, moment_s=self.moment_at(now_s), since_s=since_s, speed=speed)
+
+    def repeating(self, repeat: bool, now_s: float) -> Playback:
+        """Going on from where it is, and beginning again at the end or not."""
+        since_s = now_s if self.running else None
+        return replace(self, moment_s=self.moment_at(now_s), since_s=since_s, repeat=repeat)

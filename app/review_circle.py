@@ -82,7 +82,7 @@ class ReviewCircle(QObject):
     def _follow_hand(self) -> None:
         page, focus, arm = self._window.page, self._window.focus, self._window.arm
         page.records.chosen.connect(focus.show_record)
-        page.events.chosen.connect(focus.choose_passage)
+        page.events.chosen.connect(arm.choose)
         page.overview.window_wanted.connect(focus.show_window)
         page.trace.window_wanted.connect(focus.show_window)
         page.trace.zoomed.connect(focus.zoom)

@@ -23,6 +23,7 @@ from app.views.problem_bar import ProblemBar
 from app.views.records import RecordsView
 from app.views.trace import TraceView
 from app.views.track import TrackView
+from app.why.strip import ControlUnitStrip
 
 _GAP_PX = 6
 
@@ -45,6 +46,7 @@ class ReviewPage(QWidget):
         self.overview, self.trace, self.track = OverviewView(), TraceView(), TrackView()
         self.evidence, self.problem_bar, self.hint_bar = EvidenceView(), ProblemBar(), HintBar()
         self.markers = MarkersView()
+        self.control_unit = ControlUnitStrip()
         self.title, self.subtitle = ElidedLabel(), ElidedLabel()
         self.speed = QComboBox()
         self._captures_button = QToolButton()
@@ -80,6 +82,7 @@ class ReviewPage(QWidget):
             self.events,
             self.overview,
             self.trace,
+            self.control_unit,
             self.track,
             self.evidence,
             self.markers,
@@ -100,6 +103,7 @@ class ReviewPage(QWidget):
         for name in ("back", "forward", "whole", "zoom_out", "zoom_in"):
             header.addWidget(self.button(name))
         header.addSpacing(10)
+        header.addWidget(self.button("compare", text=True))
         header.addWidget(self.button("report", text=True))
         header.addWidget(self.button("open", text=True))
         self._captures_button.setText(self.tr("Last captures"))
@@ -116,13 +120,15 @@ class ReviewPage(QWidget):
         for name in ("previous", "next"):
             self.events.add_tool(self.button(name, heading=True))
         self.trace.add_tool(self.button("lanes", heading=True))
+        self.trace.add_tool(self.button("control_unit", text=True, heading=True))
         self.trace.add_empty_tool(self.button("open", text=True))
         self._band_tools = [self._outlined(name) for name in ("accept", "dismiss")]
         for tool in self._band_tools:
             self.track.add_tool(tool)
         names = ("accept", "adjust", "dismiss", "withdraw")
         self.evidence.use_tools(lambda: [self._outlined(name) for name in names])
-        self.track.add_tool(self.button("run", text=True, heading=True))
+        self.track.add_tool(self.button("why", heading=True))
+        self.track.add_tool(self._run_button())
         self.speed.addItems([said(say("{speed:g}×", speed=speed)) for speed in SPEEDS])
         self.speed.setCurrentIndex(SPEEDS.index(1.0))
         self.speed.setToolTip(self.tr("How fast the arm runs (, and .)"))
@@ -130,13 +136,22 @@ class ReviewPage(QWidget):
         self.speed.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.track.add_tool(self.speed)
 
+    def _run_button(self) -> QToolButton:
+        """Run or rest; behind the arrow, crossing by crossing."""
+        run = self.button("run", text=True, heading=True)
+        ways = QMenu(run)
+        ways.addActions([self._actions[name] for name in ("run_crossing", "run_onward", "repeat")])
+        run.setMenu(ways)
+        run.setPopupMode(QToolButton.ToolButtonPopupMode.MenuButtonPopup)
+        return run
+
     def _panes(self) -> QSplitter:
         middle = QWidget()
         column = QVBoxLayout(middle)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(_GAP_PX)
         column.addWidget(self.overview)
-        column.addWidget(_column([(self.trace, 10), (self.track, 9)]), 1)
+        column.addWidget(_column([(_above(self.trace, self.control_unit), 10), (self.track, 9)]), 1)
         panes = QSplitter(Qt.Orientation.Horizontal)
         for place, (pane, stretch, least) in enumerate(
             ((self._left, 1, 180), (middle, 5, 420), (self._right, 2, 260))
@@ -190,6 +205,17 @@ class _LeftColumn(QSplitter):
         """Share the new height out."""
         super().resizeEvent(event)
         self.fit()
+
+
+def _above(pane: QWidget, strip: QWidget) -> QWidget:
+    """A pane with a strip below it, that takes no room while it is hidden."""
+    both = QWidget()
+    column = QVBoxLayout(both)
+    column.setContentsMargins(0, 0, 0, 0)
+    column.setSpacing(_GAP_PX)
+    column.addWidget(pane, 1)
+    column.addWidget(strip)
+    return both
 
 
 def _column(panes: list[tuple[QWidget, int]]) -> QSplitter:

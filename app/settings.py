@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from pathlib import Path
 from typing import Protocol
 
@@ -64,6 +65,19 @@ class Settings:
     def forget_capture(self, path: Path) -> None:
         """Drop a capture that could not be opened."""
         self._store.setValue("recent", [str(item) for item in self.recent if item != path])
+
+    @property
+    def known_good(self) -> dict[str, str]:
+        """The capture that is kept as known good for each kind of sensor: its path, by the sensor's key."""
+        try:
+            kept = json.loads(str(self._store.value("known_good", "{}")))
+        except ValueError:
+            return {}
+        return {str(key): str(path) for key, path in kept.items()} if isinstance(kept, dict) else {}
+
+    @known_good.setter
+    def known_good(self, value: dict[str, str]) -> None:
+        self._store.setValue("known_good", json.dumps(value))
 
     @property
     def workshop(self) -> Workshop:

@@ -9,10 +9,14 @@ from analysis.intervals import Interval
 
 @dataclass(frozen=True, slots=True)
 class View:
-    """What was being looked at: a record, and a stretch of its time in seconds."""
+    """What was being looked at: a record, and a stretch of its time in seconds.
+
+    `second` is the stretch of the other record where two are shown.
+    """
 
     record: str
     window: Interval
+    second: Interval | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from analysis.captures.model import Role
 from analysis.comparison.mirrored import mirrored_travel
 from analysis.comparison.model import CHANCE, BandComparison, Change, Relation, Tested
-from analysis.comparison.side import Side, of_record
+from analysis.comparison.side import Side
 from analysis.comparison.tested import easier, how_tested
 from analysis.comparison.words import NAMES
 from analysis.diagnosis.assess import assess
@@ -108,8 +108,7 @@ def _compared(
 def _looked_up(side: Side, spot: _Spot) -> Band | None:
     """The stretch as this side's own evidence has it, counted from its own end of the travel."""
     travel = mirrored_travel(spot.travel) if side.mirrored else spot.travel
-    found = of_record(side.findings, side.record) if side.record else side.findings
-    return assess(found, spot.track, travel)
+    return assess(side.own(), side.track or spot.track, travel)
 
 
 def _share_difference(first: Tested, second: Tested) -> Interval:

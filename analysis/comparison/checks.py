@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping
+from dataclasses import replace
 
 from analysis.comparison.model import CheckComparison
 from analysis.comparison.side import Side
@@ -51,7 +52,13 @@ def compare_checks(first: Side, second: Side) -> tuple[CheckComparison, ...]:
     ours, theirs = _keyed(first), _keyed(second)
     turned = first.mirrored != second.mirrored
     keys = [*ours, *(key for key in theirs if key not in ours)]
-    return tuple(_compared(ours.get(key), theirs.get(key), turned) for key in keys)
+    return tuple(
+        replace(
+            _compared(ours.get(key), theirs.get(key), turned),
+            repeated=sum(other[:2] == key[:2] for other in keys) > 1,
+        )
+        for key in keys
+    )
 
 
 def difference_of(first: Check, second: Check) -> tuple[float, float]:

@@ -101,7 +101,7 @@ def _cautions(first: Side, second: Side, relation: Relation) -> Iterator[Wording
         )
     if relation is not Relation.LEFT_RIGHT and first.mirrored != second.mirrored:
         yield say("One side is mirrored: its travel is counted from the other end.")
-    if first.findings.capture_id == second.findings.capture_id and first.record == second.record:
+    if _what(first) == _what(second):
         yield say("Both sides are the same capture.")
     if first.record or second.record:
         records = [item.record or say("all records") for item in (first, second)]
@@ -109,3 +109,7 @@ def _cautions(first: Side, second: Side, relation: Relation) -> Iterator[Wording
             "Only part of a capture is compared: {records}; verdicts and confidence are of the whole.",
             records=joined(records, ", "),
         )
+
+
+def _what(side: Side) -> tuple[str, str, str]:
+    return side.findings.capture_id, side.record, str(side.track)

@@ -162,25 +162,25 @@ class Plausibility:
         values = {"limit": self.rule.limit_percent, "waits": self.rule.waits()}
         first = {"one": self.names[0], "other": self.names[1]}
         if not len(self.time_s):
-            return say("{one} and {other} share no stretch of time: nothing can be compared.", **first)
+            return say("No stretch of time is shared by {one} and {other}: nothing can be compared.", **first)
         if not self.beyond:
             return say(
-                "{one} and {other} agree within {limit:.1f} % of travel all the time.", **first, **values
+                "All the time {one} and {other} agree within {limit:.1f} % of travel.", **first, **values
             )
         counts = {"beyond_s": self.beyond_s, "longest_s": self.longest_s, "whole_s": self._whole_s}
         if self.first_stored_s is None:
             return say(
-                "{one} and {other} differ by more than {limit:.1f} % of travel for {beyond_s:.2f} s of"
-                " {whole_s:.1f} s, {longest_s:.2f} s at a time: too short for a control unit that"
-                " {waits}, which would have stored no fault.",
+                "Between {one} and {other} the difference exceeds {limit:.1f} % of travel for"
+                " {beyond_s:.2f} s of {whole_s:.1f} s, {longest_s:.2f} s at a time: too short for a"
+                " control unit that {waits}, which would have stored no fault.",
                 **first,
                 **values,
                 **counts,
             )
         return say(
-            "{one} and {other} differ by more than {limit:.1f} % of travel for {beyond_s:.2f} s of"
-            " {whole_s:.1f} s, {longest_s:.2f} s at a time: a control unit that {waits} would"
-            " have stored a fault at {moment_s:.2f} s. It would name both corners, whichever sensor is bad.",
+            "Between {one} and {other} the difference exceeds {limit:.1f} % of travel for"
+            " {beyond_s:.2f} s of {whole_s:.1f} s, {longest_s:.2f} s at a time: a control unit that {waits}"
+            " would have stored a fault at {moment_s:.2f} s, which names both corners, whichever is bad.",
             moment_s=self.first_stored_s,
             **first,
             **values,

@@ -129,6 +129,8 @@ class CheckComparison:
     worst_seen : bool
         Whether the value is the worst of many readings: that scatters from one capture to the next by more
         than the uncertainty of the reading says, so a difference alone is no finding.
+    repeated : bool
+        Whether a side made this check for several records.
     """
 
     code: str
@@ -140,6 +142,7 @@ class CheckComparison:
     expanded_uncertainty: float
     exceeds: bool | None
     worst_seen: bool = False
+    repeated: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,8 +7,8 @@ from numpy.typing import NDArray
 
 from analysis.signals.facts import ArmPath
 
-REST_S = 0.25
-"""The arm's place at the start is the median over this time."""
+REST_S = 0.05
+"""The arm's place at the start is the median over this time: short, for a hand may begin at once."""
 
 LEAST_MOVE_PERCENT = 1.0
 """A smaller departure is tremor or noise: tremor of a resting hand moves the arm by some tenths of a per cent

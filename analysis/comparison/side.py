@@ -27,12 +27,29 @@ class Side:
         Whether the sensor is mounted the other way round, so that its travel runs from the other end.
     record : str
         Name of the one record that counts; empty for the whole capture.
+    track : Role or None
+        The one track that counts, compared with whichever the other side names: two corners of an axle may
+        stand in one capture as its signal and its second signal. None compares each track with its like.
     """
 
     capture: Capture
     findings: Findings
     mirrored: bool = False
     record: str = ""
+    track: Role | None = None
+
+    def own(self) -> Findings:
+        """The findings of its record alone, on its own axis of travel.
+
+        Raises
+        ------
+        KeyError
+            Where the capture has no such record.
+        """
+        if not self.record:
+            return self.findings
+        self.capture.record(self.record)
+        return of_record(self.findings, self.record)
 
     def seen(self) -> Findings:
         """The findings as this side contributes them: of its record alone, and mirrored where it is.
@@ -42,10 +59,7 @@ class Side:
         KeyError
             Where the capture has no such record.
         """
-        found = self.findings
-        if self.record:
-            self.capture.record(self.record)
-            found = of_record(found, self.record)
+        found = self.own() if self.track is None else _as_signal(self.own(), self.track)
         return mirrored_findings(found) if self.mirrored else found
 
     def record_named(self, name: str) -> Record | None:
@@ -66,6 +80,15 @@ def of_record(findings: Findings, record: str) -> Findings:
         surveys=tuple(_survey_of(item, record) for item in findings.surveys),
         checks=tuple(item for item in findings.checks if item.record in (record, "")),
         events=tuple(item for item in findings.events if item.record == record),
+    )
+
+
+def _as_signal(findings: Findings, track: Role) -> Findings:
+    """What lies on one track, called the signal: its name is not what is compared."""
+    return replace(
+        findings,
+        bands=tuple(replace(item, track=Role.SIGNAL) for item in findings.bands if item.track is track),
+        surveys=tuple(replace(item, role=Role.SIGNAL) for item in findings.surveys if item.role is track),
     )
 
 

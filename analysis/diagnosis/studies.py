@@ -148,7 +148,7 @@ def _reduced(
     """Every record as cells, with the feed to reckon with and which of its wires were measured."""
     records, whole = _split(capture.records)
     records = [item for item in records if len(item) and any(channel.role for channel in item.channels)]
-    feed, measured = _feed(records, profile, part(tick, 0.0, 0.1))
+    feed, measured = measured_feed(records, profile.supply_v, tick=part(tick, 0.0, 0.1))
     total = sum(len(item) for item in records) or 1
     studies, done = [], 0
     for record in records:
@@ -180,8 +180,27 @@ def _split(records: Sequence[Record]) -> tuple[list[Record], RecordCells | None]
     return list(parts), cells if len(parts) == 1 else None
 
 
-def _feed(records: Sequence[Record], profile: SensorProfile, tick: Tick) -> tuple[Feed, frozenset[Role]]:
-    """Median reference and ground of the capture, from at most a million samples each."""
+def measured_feed(
+    records: Sequence[Record], supply_v: float, *, tick: Tick = ignore
+) -> tuple[Feed, frozenset[Role]]:
+    """Median reference and ground of some records, from at most a million samples each.
+
+    Parameters
+    ----------
+    records : sequence of Record
+        Of one capture.
+    supply_v : float
+        Taken as the reference where none was measured.
+    tick : Tick
+        Told after each of the two.
+
+    Returns
+    -------
+    Feed
+        For the records that did not watch them; nominal where none did.
+    frozenset of Role
+        Which of the two were measured at all.
+    """
     found: dict[Role, float] = {}
     for role in (Role.REFERENCE, Role.GROUND):
         middles = [
@@ -193,7 +212,7 @@ def _feed(records: Sequence[Record], profile: SensorProfile, tick: Tick) -> tupl
         if middles:
             found[role] = float(np.median(middles))
         tick(1.0)
-    feed = Feed(found.get(Role.REFERENCE, profile.supply_v), found.get(Role.GROUND, 0.0))
+    feed = Feed(found.get(Role.REFERENCE, supply_v), found.get(Role.GROUND, 0.0))
     return feed, frozenset(found)
 
 

@@ -9,6 +9,8 @@ from analysis.control_unit.debounce import ContinuousTimer, Debounce
 from analysis.control_unit.rules import ComparisonRule, ControlUnit, RangeRule, RateRule, RuleKind
 from analysis.exposure.amounts import range_words, share_words, span_words, visits_words
 from analysis.exposure.picture import LEFT_OUT, Exposure, RestExposure, hold_that_sets_s
+from analysis.vehicle.heights import RestKind
+from analysis.vehicle.words import span_words as heights_span
 from analysis.wording import Wording, joined, say
 
 SELDOM_KM = 0.01
@@ -25,7 +27,18 @@ RULE_NAMES = {
 """What the rules are called."""
 
 
-def caveats(exposures: Sequence[Exposure]) -> str:
+REST_TITLES = {
+    RestKind.PARKED: say("Parked"),
+    RestKind.ACCESS: say("Access"),
+    RestKind.NORMAL: say("Normal"),
+    RestKind.LOADED: say("Loaded"),
+    RestKind.OFF_ROAD: say("Off-road"),
+    RestKind.CORNER: say("Corner"),
+}
+"""The heights as titles of rows."""
+
+
+def caveats(exposures: Sequence[Exposure], *, left_out: bool = True) -> str:
     """What the numbers rest on, how sure they are, and what the model leaves out; of one vehicle and band."""
     exposure = exposures[0]
     contact, unit = exposure.contact, exposure.unit
@@ -50,30 +63,12 @@ def caveats(exposures: Sequence[Exposure]) -> str:
     )
     reads = say("The control unit is taken to read every {tick_ms:.0f} ms.", tick_ms=1e3 * unit.tick_s)
     heights = say("Heights: {source}.", source=exposure.heights.source) if exposure.heights.source else ""
-    return joined([measured, model, reads, heights, LEFT_OUT])
+    return joined([measured, model, reads, heights, LEFT_OUT if left_out else ""])
 
 
 def band_place(exposure: Exposure) -> str:
     """Where the band lies, seen from the normal height."""
-    low, high = exposure.band_mm.start, exposure.band_mm.stop
-    if high <= 0.0:
-        return say(
-            "The band is {near:.0f} to {far:.0f} mm of wheel travel below the normal height.",
-            near=-high,
-            far=-low,
-        )
-    if low >= 0.0:
-        return say(
-            "The band is {near:.0f} to {far:.0f} mm of wheel travel above the normal height.",
-            near=low,
-            far=high,
-        )
-    return say(
-        "The band is about the normal height, from {far:.0f} mm of wheel travel below it to {near:.0f} mm"
-        " above.",
-        far=-low,
-        near=high,
-    )
+    return say("The band is {where}.", where=heights_span(exposure.band_mm))
 
 
 def road_summary(exposure: Exposure) -> str:
@@ -109,12 +104,12 @@ def rest_details(exposure: Exposure, item: RestExposure) -> str:
         where = say("in the band") if inside else say("outside the band")
         return joined(
             [
-                say("{height}: the vehicle stands {where}.", height=_height(item), where=where),
+                say("At {height} the vehicle stands {where}.", height=_height(item), where=where),
                 _chance(exposure, item) if inside else "",
             ]
         )
     if not _comes(item):
-        return say("{height}: the band is not visited.", height=_height(item))
+        return say("At {height} the band is not visited.", height=_height(item))
     return joined([_visit(item), _chance(exposure, item)])
 
 
@@ -190,7 +185,7 @@ def _chance(exposure: Exposure, item: RestExposure) -> Wording:
 
 def _visit(item: RestExposure) -> Wording:
     told = say(
-        "{height}: in the band {share}; {per_km} visits a kilometre, {stay} each on average",
+        "At {height}: in the band {share}; {per_km} visits a kilometre, {stay} each on average",
         height=_height(item),
         share=_over_class(
             say("{share} of the time", share=share_words(item.visits.share)),

@@ -11,17 +11,26 @@ from analysis.comparison.model import (
     CheckComparison,
     Compared,
     Comparison,
+    Relation,
     Tested,
 )
-from analysis.comparison.words import TITLES
+from analysis.comparison.words import NAMES, TITLES
 from analysis.diagnosis.findings import Check
 from analysis.reports.checks import check_reading, result_name
 from analysis.reports.confidence import in_words
 from analysis.reports.document import Report, Section, Table
 from analysis.reports.quantities import reading, travel
 from analysis.reports.verdicts import verdict_name
-from analysis.wording import Wording, joined, say
+from analysis.wording import Template, Wording, joined, say
 
+_SIDE_BY_SIDE = {
+    Change.GONE: Template("{first} alone"),
+    Change.LESS: Template("less often {second}"),
+    Change.STILL_THERE: Template("both"),
+    Change.MORE: Template("more often {second}"),
+    Change.APPEARED: Template("{second} alone"),
+    Change.NOT_SHOWN: Template("not shown"),
+}
 _CHANGES = {
     Change.GONE: say("gone"),
     Change.LESS: say("less often"),
@@ -64,9 +73,20 @@ def comparison_report(comparison: Comparison) -> Report:
     )
 
 
-def change_name(change: Change) -> Wording:
-    """What became of a band, as people say it."""
-    return _CHANGES[change]
+def change_name(change: Change, relation: Relation) -> Wording:
+    """What became of a band, or which side has it, as people say it."""
+    if relation is Relation.BEFORE_AFTER:
+        return _CHANGES[change]
+    first, second = NAMES[relation]
+    return _SIDE_BY_SIDE[change](first=first, second=second)
+
+
+def check_name(item: CheckComparison) -> Wording:
+    """The check by its title, with its record where it was made for several."""
+    taken = item.first or item.second
+    if not item.repeated or taken is None:
+        return say("{title}", title=item.title or item.code)
+    return say("{title}, {record}", title=item.title or item.code, record=taken.record)
 
 
 def counts_text(tested: Tested) -> Wording:
@@ -126,7 +146,7 @@ def _bands(comparison: Comparison, first: str, second: str) -> Section:
             _place(item),
             counts_text(item.first),
             counts_text(item.second),
-            change_name(item.change),
+            change_name(item.change, comparison.relation),
             chance_text(item.p_value),
         )
         for item in comparison.bands
@@ -160,7 +180,7 @@ def _checks(comparison: Comparison, first: str, second: str) -> Section:
     heads = (say("Reading"), first, second, say("Difference"), say("More than its uncertainty"))
     rows = tuple(
         (
-            item.title or item.code,
+            check_name(item),
             _reading(item.first),
             _reading(item.second),
             difference_text(item),

@@ -14,7 +14,7 @@ from enum import StrEnum
 
 from analysis.errors import VehicleError
 from analysis.intervals import Interval
-from analysis.wording import Template, say
+from analysis.wording import say
 
 WAVE_NUMBER_M = 0.1
 """ISO 8608's reference n0, in cycles a metre."""
@@ -85,19 +85,24 @@ class Road:
     @property
     def words(self) -> str:
         """Class and speed in a person's words."""
-        return _WORDS[self.road_class](speed_km_h=self.speed_km_h)
+        return say(
+            "{road} at {speed_km_h:g} km/h",
+            road=CLASS_WORDS[self.road_class],
+            speed_km_h=self.speed_km_h,
+        )
 
 
-_WORDS = {
-    RoadClass.A: Template("smooth motorway at {speed_km_h:g} km/h"),
-    RoadClass.B: Template("good main road at {speed_km_h:g} km/h"),
-    RoadClass.C: Template("worn country road at {speed_km_h:g} km/h"),
-    RoadClass.D: Template("broken lane at {speed_km_h:g} km/h"),
-    RoadClass.E: Template("farm track at {speed_km_h:g} km/h"),
-    RoadClass.F: Template("deep ruts at {speed_km_h:g} km/h"),
-    RoadClass.G: Template("open ground at {speed_km_h:g} km/h"),
-    RoadClass.H: Template("boulders at {speed_km_h:g} km/h"),
+CLASS_WORDS = {
+    RoadClass.A: say("smooth motorway"),
+    RoadClass.B: say("good main road"),
+    RoadClass.C: say("worn country road"),
+    RoadClass.D: say("broken lane"),
+    RoadClass.E: say("farm track"),
+    RoadClass.F: say("deep ruts"),
+    RoadClass.G: say("open ground"),
+    RoadClass.H: say("boulders"),
 }
+"""What a person calls a road of each class: words of our own, ISO 8608 gives letters."""
 
 ROADS = (
     Road(RoadClass.A, 110.0),
@@ -106,7 +111,7 @@ ROADS = (
     Road(RoadClass.D, 40.0),
     Road(RoadClass.E, 20.0),
 )
-"""What is offered to choose from. The words for the classes are our own; ISO 8608 gives letters."""
+"""What is offered to choose from, at the speeds that people drive there."""
 
 
 def road_of(road_class: str, speed_km_h: float) -> Road:

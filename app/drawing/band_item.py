@@ -45,12 +45,20 @@ class BandItem(Drawing):
     ----------
     labels : bool
         Draw the labels alone instead of the shades.
+    hatch : Qt.BrushStyle
+        How found stretches are hatched: two items over each other need two ways.
     least_px : float
         No stretch is drawn narrower than this, or it could not be seen in a long record.
     """
 
-    def __init__(self, labels: bool = False, least_px: float = 3.0) -> None:
+    def __init__(
+        self,
+        labels: bool = False,
+        least_px: float = 3.0,
+        hatch: Qt.BrushStyle = Qt.BrushStyle.BDiagPattern,
+    ) -> None:
         super().__init__()
+        self._hatch = hatch
         self._labels = labels
         self._least_px = least_px
         self._stretches: tuple[Stretch, ...] = ()
@@ -126,7 +134,7 @@ class BandItem(Drawing):
         if stretch.hatched and box.width() >= 5:
             hatch = QColor(self._colour)
             hatch.setAlphaF(0.38 if stretch.strong else 0.26)
-            painter.fillRect(box, QBrush(hatch, Qt.BrushStyle.BDiagPattern))
+            painter.fillRect(box, QBrush(hatch, self._hatch))
         edge = QColor(self._colour)
         edge.setAlphaF(0.95 if stretch.strong else 0.4)
         painter.setPen(QPen(edge, 1))

@@ -58,6 +58,23 @@ class UprightLine(pg.InfiniteLine):
             line.setValue(x)
 
 
+class LevelLine(pg.InfiniteLine):
+    """A thin dashed level across a plot."""
+
+    def __init__(self) -> None:
+        pg.InfiniteLine.__init__(self, angle=0, movable=False)
+
+    def recolour(self, colour: QColor) -> None:
+        """Draw in another colour."""
+        line: pg.InfiniteLine = self
+        line.setPen(pg.mkPen(colour, width=1, style=Qt.PenStyle.DashLine))
+
+    def show_at(self, y: float) -> None:
+        """Stand at that height."""
+        line: pg.InfiniteLine = self
+        line.setValue(y)
+
+
 class Canvas(pg.GraphicsLayoutWidget):
     """Plots below each other, whose mouse is read out as intentions.
 
@@ -97,6 +114,11 @@ class Canvas(pg.GraphicsLayoutWidget):
         plot.layout.setRowFixedHeight(0, head_px)  # pyqtgraph's own title stands in row 0, and is empty
         whole: QGraphicsItem = plot
         return whole
+
+    def prepare(self) -> None:
+        """Work out what moved before it is painted: pyqtgraph would do so while painting, and paint twice."""
+        scene: Any = self.scene()
+        scene.prepareForPaint()
 
     def clear_plots(self) -> None:
         """Take every plot out."""

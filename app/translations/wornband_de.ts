@@ -24,6 +24,11 @@
         <translation>Aussetzer bei {noisy} von {passes} Überfahrten, bis zu {worst} %</translation>
     </message>
     <message>
+        <source>Why it comes and goes…</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Warum es kommt und geht…</translation>
+    </message>
+    <message>
         <source>Beginning of the band, in % of travel</source>
         <extracomment>app/views/band_card.py</extracomment>
         <translation>Anfang der Zone, in % des Wegs</translation>
@@ -96,6 +101,209 @@
     </message>
 </context>
 <context>
+    <name>CompareDesk</name>
+    <message>
+        <source>The arm did not move in both records: align them by hand, or choose two sweeps.</source>
+        <extracomment>app/compare_desk.py</extracomment>
+        <translation>Der Arm hat sich nicht in beiden Aufzeichnungen bewegt: von Hand ausrichten oder zwei Durchläufe wählen.</translation>
+    </message>
+    <message>
+        <source>This capture names neither part number nor profile, so it is known good for no sensor.</source>
+        <extracomment>app/compare_desk.py</extracomment>
+        <translation>Diese Messung nennt weder Teilenummer noch Profil und kann daher für keinen Sensor als bekannt gut gelten.</translation>
+    </message>
+    <message>
+        <source>Kept as known good: {title}.</source>
+        <extracomment>app/compare_desk.py</extracomment>
+        <translation>Als gut bekannt behalten: {title}.</translation>
+    </message>
+    <message>
+        <source>No capture is kept as known good for this sensor. Open one, and keep it as such.</source>
+        <extracomment>app/compare_desk.py</extracomment>
+        <translation>Für diesen Sensor ist keine Messung als bekannt gut behalten. Öffnen Sie eine und behalten Sie sie so.</translation>
+    </message>
+    <message>
+        <source>Reading at the pointer</source>
+        <extracomment>app/compare_desk.py</extracomment>
+        <translation>Messwerte am Zeiger</translation>
+    </message>
+    <message>
+        <source>Open a second capture to see what differs.</source>
+        <extracomment>app/compare_desk.py</extracomment>
+        <translation>Öffnen Sie eine zweite Messung, um zu sehen, was sich unterscheidet.</translation>
+    </message>
+    <message>
+        <source>{doing}… {share} %</source>
+        <extracomment>app/compare_desk.py</extracomment>
+        <translation>{doing}… {share} %</translation>
+    </message>
+</context>
+<context>
+    <name>ComparePage</name>
+    <message>
+        <source>How the two belong together</source>
+        <extracomment>app/compare_page.py</extracomment>
+        <translation>Wie die beiden zusammengehören</translation>
+    </message>
+    <message>
+        <source>How the two belong together; it decides the words alone</source>
+        <extracomment>app/compare_page.py</extracomment>
+        <translation>Wie die beiden zusammengehören; davon hängen nur die Worte ab</translation>
+    </message>
+    <message>
+        <source>Before and after</source>
+        <extracomment>app/compare_page.py</extracomment>
+        <translation>Vorher und nachher</translation>
+    </message>
+    <message>
+        <source>Left and right</source>
+        <extracomment>app/compare_page.py</extracomment>
+        <translation>Links und rechts</translation>
+    </message>
+    <message>
+        <source>Known good and this one</source>
+        <extracomment>app/compare_page.py</extracomment>
+        <translation>Bekannt gut und dieser</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <extracomment>app/compare_page.py</extracomment>
+        <translation>Vergleich</translation>
+    </message>
+</context>
+<context>
+    <name>CompareSide</name>
+    <message>
+        <source>Reading the review of {name}</source>
+        <extracomment>app/compare_side.py</extracomment>
+        <translation>Auswertung von {name} lesen</translation>
+    </message>
+</context>
+<context>
+    <name>ComparisonMaker</name>
+    <message>
+        <source>Comparing</source>
+        <extracomment>app/comparison_maker.py</extracomment>
+        <translation>Vergleichen</translation>
+    </message>
+    <message>
+        <source>Comparing left and right</source>
+        <extracomment>app/comparison_maker.py</extracomment>
+        <translation>Links und rechts vergleichen</translation>
+    </message>
+    <message>
+        <source>Left against right</source>
+        <extracomment>app/comparison_maker.py</extracomment>
+        <translation>Links gegen rechts</translation>
+    </message>
+</context>
+<context>
+    <name>ControlUnitStrip</name>
+    <message>
+        <source>Control unit</source>
+        <extracomment>app/why/strip.py</extracomment>
+        <translation>Steuergerät</translation>
+    </message>
+    <message>
+        <source>Control unit: which fault would have been stored, and when</source>
+        <extracomment>app/why/strip.py</extracomment>
+        <translation>Steuergerät: welcher Fehler gespeichert worden wäre, und wann</translation>
+    </message>
+    <message>
+        <source>Running the record through a control unit.</source>
+        <extracomment>app/why/strip.py</extracomment>
+        <translation>Die Aufzeichnung geht durch ein Steuergerät.</translation>
+    </message>
+    <message>
+        <source>This record holds no signal that a control unit could judge.</source>
+        <extracomment>app/why/strip.py</extracomment>
+        <translation>Diese Aufzeichnung hat kein Signal, das ein Steuergerät beurteilen könnte.</translation>
+    </message>
+    <message>
+        <source>no code would have been stored in this record</source>
+        <extracomment>app/why/strip.py</extracomment>
+        <translation>in dieser Aufzeichnung wäre kein Code gespeichert worden</translation>
+    </message>
+    <message>
+        <source>code stored at {time}: {rule}</source>
+        <extracomment>app/why/strip.py</extracomment>
+        <translation>Code gespeichert bei {time}: {rule}</translation>
+    </message>
+    <message>
+        <source>; it sees that the sides disagree, not which is wrong, and names both corners</source>
+        <extracomment>app/why/strip.py</extracomment>
+        <translation>; es sieht, dass die Seiten nicht übereinstimmen, nicht welche falsch ist, und nennt beide Ecken</translation>
+    </message>
+</context>
+<context>
+    <name>CornersView</name>
+    <message>
+        <source>Left against right</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Links gegen rechts</translation>
+    </message>
+    <message>
+        <source>Left against right: how far two corners disagree over time</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Links gegen rechts: wie weit zwei Ecken über die Zeit auseinanderliegen</translation>
+    </message>
+    <message>
+        <source>Limit of the difference</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Grenze des Unterschieds</translation>
+    </message>
+    <message>
+        <source>Time before the code sets</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Zeit, bis der Code gesetzt wird</translation>
+    </message>
+    <message>
+        <source>Difference that counts as level</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Unterschied, der als waagerecht gilt</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Grenze</translation>
+    </message>
+    <message>
+        <source>for</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>für</translation>
+    </message>
+    <message>
+        <source>level</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Null</translation>
+    </message>
+    <message>
+        <source>Two corners over one drive or one sweep are set against each other here.</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Zwei Ecken über eine Fahrt oder einen Durchlauf werden hier einander gegenübergestellt.</translation>
+    </message>
+    <message>
+        <source>set by hand</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>von Hand gesetzt</translation>
+    </message>
+    <message>
+        <source>Rule: {source}.</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Regel: {source}.</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Unterschied</translation>
+    </message>
+    <message>
+        <source>Both corners over time, and their difference</source>
+        <extracomment>app/views/corners.py</extracomment>
+        <translation>Beide Ecken über die Zeit und ihr Unterschied</translation>
+    </message>
+</context>
+<context>
     <name>DecisionDesk</name>
     <message>
         <source>accept a band</source>
@@ -126,6 +334,64 @@
         <source>yours</source>
         <extracomment>app/decision_desk.py</extracomment>
         <translation>Ihre</translation>
+    </message>
+</context>
+<context>
+    <name>DriveForm</name>
+    <message>
+        <source>Road</source>
+        <extracomment>app/why/drive_form.py</extracomment>
+        <translation>Probefahrt</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <extracomment>app/why/drive_form.py</extracomment>
+        <translation>Tempo</translation>
+    </message>
+    <message>
+        <source> km/h</source>
+        <extracomment>app/why/drive_form.py</extracomment>
+        <translation> km/h</translation>
+    </message>
+    <message>
+        <source>Length of the drive</source>
+        <extracomment>app/why/drive_form.py</extracomment>
+        <translation>Länge der Fahrt</translation>
+    </message>
+    <message>
+        <source> min</source>
+        <extracomment>app/why/drive_form.py</extracomment>
+        <translation> min</translation>
+    </message>
+    <message>
+        <source>Height that is told about</source>
+        <extracomment>app/why/drive_form.py</extracomment>
+        <translation>Höhe, von der erzählt wird</translation>
+    </message>
+    <message>
+        <source>&amp;Road</source>
+        <extracomment>app/why/drive_form.py</extracomment>
+        <translation>&amp;Straße</translation>
+    </message>
+    <message>
+        <source>&amp;Speed</source>
+        <extracomment>app/why/drive_form.py</extracomment>
+        <translation>&amp;Tempo</translation>
+    </message>
+    <message>
+        <source>&amp;Drive</source>
+        <extracomment>app/why/drive_form.py</extracomment>
+        <translation>&amp;Fahrt</translation>
+    </message>
+    <message>
+        <source>&amp;Height</source>
+        <extracomment>app/why/drive_form.py</extracomment>
+        <translation>&amp;Höhe</translation>
+    </message>
+    <message>
+        <source>The roads are the classes A to H of ISO 8608 in words of our own. The wheel moves as that of a middling car.</source>
+        <extracomment>app/why/drive_form.py</extracomment>
+        <translation>Die Straßen sind die Klassen A bis H der ISO 8608 in eigenen Worten. Das Rad bewegt sich wie das eines mittleren Autos.</translation>
     </message>
 </context>
 <context>
@@ -212,6 +478,207 @@
         <source>What to capture next</source>
         <extracomment>app/views/evidence.py</extracomment>
         <translation>Was als Nächstes zu messen ist</translation>
+    </message>
+</context>
+<context>
+    <name>ExposurePicture</name>
+    <message>
+        <source>Band and wheel travel at each height</source>
+        <extracomment>app/why/picture.py</extracomment>
+        <translation>Zone und Radweg bei jeder Höhe</translation>
+    </message>
+    <message>
+        <source>band</source>
+        <extracomment>app/why/picture.py</extracomment>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>% of travel</source>
+        <extracomment>app/why/picture.py</extracomment>
+        <translation>% des Wegs</translation>
+    </message>
+    <message>
+        <source>mm of wheel travel from the normal height, up to the right</source>
+        <extracomment>app/why/picture.py</extracomment>
+        <translation>mm Radweg ab Normalhöhe, nach rechts höher</translation>
+    </message>
+    <message>
+        <source>in the band · code</source>
+        <extracomment>app/why/picture.py</extracomment>
+        <translation>in der Zone · Code</translation>
+    </message>
+    <message>
+        <source>stands outside</source>
+        <extracomment>app/why/picture.py</extracomment>
+        <translation>steht außerhalb</translation>
+    </message>
+    <message>
+        <source>stands in it</source>
+        <extracomment>app/why/picture.py</extracomment>
+        <translation>steht darin</translation>
+    </message>
+    <message>
+        <source>no code</source>
+        <extracomment>app/why/picture.py</extracomment>
+        <translation>kein Code</translation>
+    </message>
+    <message>
+        <source>code: {chance}</source>
+        <extracomment>app/why/picture.py</extracomment>
+        <translation>Code: {chance}</translation>
+    </message>
+</context>
+<context>
+    <name>HeightsForm</name>
+    <message>
+        <source> %</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation> %</translation>
+    </message>
+    <message>
+        <source> mm</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation> mm</translation>
+    </message>
+    <message>
+        <source>How travel becomes millimetres</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Wie aus Weg Millimeter werden</translation>
+    </message>
+    <message>
+        <source>two points</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>zwei Punkte</translation>
+    </message>
+    <message>
+        <source>arm</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Hebel</translation>
+    </message>
+    <message>
+        <source>Which way travel goes as the body rises</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Wohin der Weg geht, wenn der Aufbau steigt</translation>
+    </message>
+    <message>
+        <source>travel rises</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Weg steigt</translation>
+    </message>
+    <message>
+        <source>travel falls</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Weg fällt</translation>
+    </message>
+    <message>
+        <source>First point, travel</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Erster Punkt, Weg</translation>
+    </message>
+    <message>
+        <source>First point, height</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Erster Punkt, Höhe</translation>
+    </message>
+    <message>
+        <source>Second point, travel</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Zweiter Punkt, Weg</translation>
+    </message>
+    <message>
+        <source>Second point, height</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Zweiter Punkt, Höhe</translation>
+    </message>
+    <message>
+        <source>Length of the arm</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Länge des Hebels</translation>
+    </message>
+    <message>
+        <source>Angle of the whole travel</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Winkel des ganzen Wegs</translation>
+    </message>
+    <message>
+        <source>°</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>°</translation>
+    </message>
+    <message>
+        <source>Travel with the arm level</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Weg bei waagrechtem Hebel</translation>
+    </message>
+    <message>
+        <source>Wheel for 1 mm of the arm</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Rad je 1 mm am Hebel</translation>
+    </message>
+    <message>
+        <source>Travel at the normal height</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Weg bei Normalhöhe</translation>
+    </message>
+    <message>
+        <source>Millimetres by</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Millimeter durch</translation>
+    </message>
+    <message>
+        <source>Body rises:</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Aufbau steigt:</translation>
+    </message>
+    <message>
+        <source>First point</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Erster Punkt</translation>
+    </message>
+    <message>
+        <source>Second point</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Zweiter Punkt</translation>
+    </message>
+    <message>
+        <source>Arm</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Hebel</translation>
+    </message>
+    <message>
+        <source>Whole angle</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Ganzer Winkel</translation>
+    </message>
+    <message>
+        <source>Level at</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Waagrecht bei</translation>
+    </message>
+    <message>
+        <source>Wheel for 1 mm</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Rad je 1 mm</translation>
+    </message>
+    <message>
+        <source>Normal at</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Normal bei</translation>
+    </message>
+    <message>
+        <source>Heights are counted from the normal one, up positive. Compress the suspension only by the maker's method, on stands rated for the vehicle.</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Höhen zählen von der Normalhöhe aus, nach oben positiv. Die Federung nur nach der Methode des Herstellers zusammendrücken, auf Böcken, die für das Fahrzeug zugelassen sind.</translation>
+    </message>
+    <message>
+        <source>entered by the technician</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>vom Techniker eingetragen</translation>
+    </message>
+    <message>
+        <source>Heights</source>
+        <extracomment>app/why/heights_form.py</extracomment>
+        <translation>Höhen</translation>
     </message>
 </context>
 <context>
@@ -361,6 +828,79 @@
     </message>
 </context>
 <context>
+    <name>NumbersView</name>
+    <message>
+        <source>Numbers</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Zahlen</translation>
+    </message>
+    <message>
+        <source>Numbers of both, with their difference</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Zahlen beider Seiten mit ihrem Unterschied</translation>
+    </message>
+    <message>
+        <source>Open a second capture to see what differs.</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Öffnen Sie eine zweite Messung, um zu sehen, was sich unterscheidet.</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Unterschied</translation>
+    </message>
+    <message>
+        <source>Beyond chance</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Mehr als Zufall</translation>
+    </message>
+    <message>
+        <source>Band {travel}</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Zone {travel}</translation>
+    </message>
+    <message>
+        <source>Counts of crossings, tested by {test}</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Anzahl der Überfahrten, geprüft mit: {test}</translation>
+    </message>
+    <message>
+        <source>not taken</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>record {record}: {result}</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Aufzeichnung {record}: {result}</translation>
+    </message>
+    <message>
+        <source>More than its uncertainty: {said}</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Mehr als seine Unsicherheit: {said}</translation>
+    </message>
+    <message>
+        <source>worst seen</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>schlechtester</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>nein</translation>
+    </message>
+</context>
+<context>
     <name>OverviewView</name>
     <message>
         <source>Overview of the whole record</source>
@@ -389,6 +929,59 @@
         <source>Close this message</source>
         <extracomment>app/views/problem_bar.py</extracomment>
         <translation>Diese Meldung schließen</translation>
+    </message>
+</context>
+<context>
+    <name>ProofForm</name>
+    <message>
+        <source> km</source>
+        <extracomment>app/why/proof_form.py</extracomment>
+        <translation> km</translation>
+    </message>
+    <message>
+        <source>Faults before the repair</source>
+        <extracomment>app/why/proof_form.py</extracomment>
+        <translation>Fehler vor der Reparatur</translation>
+    </message>
+    <message>
+        <source>Kilometres before the repair</source>
+        <extracomment>app/why/proof_form.py</extracomment>
+        <translation>Kilometer vor der Reparatur</translation>
+    </message>
+    <message>
+        <source>Driven without a fault since</source>
+        <extracomment>app/why/proof_form.py</extracomment>
+        <translation>Seither ohne Fehler gefahren</translation>
+    </message>
+    <message>
+        <source>Road test without a fault</source>
+        <extracomment>app/why/proof_form.py</extracomment>
+        <translation>Probefahrt ohne Fehler</translation>
+    </message>
+    <message>
+        <source>&amp;Faults before</source>
+        <extracomment>app/why/proof_form.py</extracomment>
+        <translation>&amp;Fehler vorher</translation>
+    </message>
+    <message>
+        <source>&amp;in</source>
+        <extracomment>app/why/proof_form.py</extracomment>
+        <translation>&amp;in</translation>
+    </message>
+    <message>
+        <source>&amp;Driven since</source>
+        <extracomment>app/why/proof_form.py</extracomment>
+        <translation>&amp;Seither gefahren</translation>
+    </message>
+    <message>
+        <source>Taken that faults come at random over the distance. Drive at the same height, load and surface as before.</source>
+        <extracomment>app/why/proof_form.py</extracomment>
+        <translation>Angenommen ist, dass Fehler zufällig über die Strecke kommen. Mit gleicher Höhe, Last und Fahrbahn fahren wie zuvor.</translation>
+    </message>
+    <message>
+        <source>Road test</source>
+        <extracomment>app/why/proof_form.py</extracomment>
+        <translation>Probefahrt</translation>
     </message>
 </context>
 <context>
@@ -649,6 +1242,52 @@
     </message>
 </context>
 <context>
+    <name>SideMenu</name>
+    <message>
+        <source>The capture in Review</source>
+        <extracomment>app/compare_menu.py</extracomment>
+        <translation>Die Messung der Auswertung</translation>
+    </message>
+    <message>
+        <source>The known good one</source>
+        <extracomment>app/compare_menu.py</extracomment>
+        <translation>Die bekannt gute</translation>
+    </message>
+    <message>
+        <source>Open…</source>
+        <extracomment>app/compare_menu.py</extracomment>
+        <translation>Öffnen…</translation>
+    </message>
+</context>
+<context>
+    <name>SideTools</name>
+    <message>
+        <source>Capture</source>
+        <extracomment>app/views/side_tools.py</extracomment>
+        <translation>Messung</translation>
+    </message>
+    <message>
+        <source>Choose the capture of this side</source>
+        <extracomment>app/views/side_tools.py</extracomment>
+        <translation>Die Messung dieser Seite wählen</translation>
+    </message>
+    <message>
+        <source>Capture of this side</source>
+        <extracomment>app/views/side_tools.py</extracomment>
+        <translation>Messung dieser Seite</translation>
+    </message>
+    <message>
+        <source>Record of this side</source>
+        <extracomment>app/views/side_tools.py</extracomment>
+        <translation>Aufzeichnung dieser Seite</translation>
+    </message>
+    <message>
+        <source>Track of this side</source>
+        <extracomment>app/views/side_tools.py</extracomment>
+        <translation>Bahn dieser Seite</translation>
+    </message>
+</context>
+<context>
     <name>TraceView</name>
     <message>
         <source>Trace</source>
@@ -679,6 +1318,44 @@
         <source>Drawing the record</source>
         <extracomment>app/views/trace.py</extracomment>
         <translation>Aufzeichnung zeichnen</translation>
+    </message>
+</context>
+<context>
+    <name>TrackPairView</name>
+    <message>
+        <source>Sensor track</source>
+        <extracomment>app/views/track_pair.py</extracomment>
+        <translation>Sensorbahn</translation>
+    </message>
+    <message>
+        <source>Sensor track of both: break-up over travel</source>
+        <extracomment>app/views/track_pair.py</extracomment>
+        <translation>Sensorbahn beider: Aussetzer über dem Weg</translation>
+    </message>
+    <message>
+        <source>Where either sensor breaks up along its travel is drawn here.</source>
+        <extracomment>app/views/track_pair.py</extracomment>
+        <translation>Hier wird gezeichnet, wo einer der Sensoren auf seinem Weg aussetzt.</translation>
+    </message>
+    <message>
+        <source>No sweep to show on either side.</source>
+        <extracomment>app/views/track_pair.py</extracomment>
+        <translation>Auf keiner Seite gibt es einen Durchlauf zu zeigen.</translation>
+    </message>
+    <message>
+        <source>break-up in % of the applied voltage</source>
+        <extracomment>app/views/track_pair.py</extracomment>
+        <translation>Aussetzer in % der anliegenden Spannung</translation>
+    </message>
+    <message>
+        <source>Break-up over travel of both sides</source>
+        <extracomment>app/views/track_pair.py</extracomment>
+        <translation>Aussetzer über dem Weg beider Seiten</translation>
+    </message>
+    <message>
+        <source>{name}: {travel} · {words}</source>
+        <extracomment>app/views/track_pair.py</extracomment>
+        <translation>{name}: {travel} · {words}</translation>
     </message>
 </context>
 <context>
@@ -732,6 +1409,190 @@
     </message>
 </context>
 <context>
+    <name>UnitForm</name>
+    <message>
+        <source> V</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation> V</translation>
+    </message>
+    <message>
+        <source> ms</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation> ms</translation>
+    </message>
+    <message>
+        <source>Reads every</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>Liest alle</translation>
+    </message>
+    <message>
+        <source>Out of range</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>Außerhalb der Grenzen</translation>
+    </message>
+    <message>
+        <source>Below</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>Unter</translation>
+    </message>
+    <message>
+        <source>Above</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>Über</translation>
+    </message>
+    <message>
+        <source>Time before the code sets</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>Zeit bis zum Code</translation>
+    </message>
+    <message>
+        <source>without a break</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>ohne Unterbrechung</translation>
+    </message>
+    <message>
+        <source>up/down counter</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>Auf/Ab-Zähler</translation>
+    </message>
+    <message>
+        <source>Without a break for</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>Ohne Unterbrechung für</translation>
+    </message>
+    <message>
+        <source>Up for a bad reading</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>Auf bei schlechtem Messwert</translation>
+    </message>
+    <message>
+        <source>Down for a good reading</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>Ab bei gutem Messwert</translation>
+    </message>
+    <message>
+        <source>Code at</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>Code bei</translation>
+    </message>
+    <message>
+        <source>Sides disagree</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>Seiten weichen ab</translation>
+    </message>
+    <message>
+        <source>By more than</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>Um mehr als</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>Für</translation>
+    </message>
+    <message>
+        <source>Changes too fast</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>Ändert sich zu schnell</translation>
+    </message>
+    <message>
+        <source>Faster than</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>Schneller als</translation>
+    </message>
+    <message>
+        <source> V/s</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation> V/s</translation>
+    </message>
+    <message>
+        <source>Stored</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>Gespeichert</translation>
+    </message>
+    <message>
+        <source>for</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>für</translation>
+    </message>
+    <message>
+        <source>Bad: up</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>Schlecht: auf</translation>
+    </message>
+    <message>
+        <source>Good: down</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>Gut: ab</translation>
+    </message>
+    <message>
+        <source>Whose figures: {sources}</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>Wessen Zahlen: {sources}</translation>
+    </message>
+    <message>
+        <source>entered by the technician</source>
+        <extracomment>app/why/unit_form.py</extracomment>
+        <translation>vom Techniker eingetragen</translation>
+    </message>
+</context>
+<context>
+    <name>WhyCircle</name>
+    <message>
+        <source>Running the record through a control unit</source>
+        <extracomment>app/why/circle.py</extracomment>
+        <translation>Aufzeichnung durch ein Steuergerät schicken</translation>
+    </message>
+    <message>
+        <source>The capture is being examined.</source>
+        <extracomment>app/why/circle.py</extracomment>
+        <translation>Die Messung wird untersucht.</translation>
+    </message>
+    <message>
+        <source>Why it comes and goes</source>
+        <extracomment>app/why/circle.py</extracomment>
+        <translation>Warum es kommt und geht</translation>
+    </message>
+    <message>
+        <source>No band was found in this capture, so there is nothing to explain.</source>
+        <extracomment>app/why/circle.py</extracomment>
+        <translation>In dieser Messung wurde keine Zone gefunden; es gibt nichts zu erklären.</translation>
+    </message>
+</context>
+<context>
+    <name>WhyWindow</name>
+    <message>
+        <source>Why it comes and goes</source>
+        <extracomment>app/why/window.py</extracomment>
+        <translation>Warum es kommt und geht</translation>
+    </message>
+    <message>
+        <source>Why it comes and goes, in words</source>
+        <extracomment>app/why/window.py</extracomment>
+        <translation>Warum es kommt und geht, in Worten</translation>
+    </message>
+    <message>
+        <source>Drive</source>
+        <extracomment>app/why/window.py</extracomment>
+        <translation>Fahrt</translation>
+    </message>
+    <message>
+        <source>Control unit</source>
+        <extracomment>app/why/window.py</extracomment>
+        <translation>Steuergerät</translation>
+    </message>
+    <message>
+        <source>Heights</source>
+        <extracomment>app/why/window.py</extracomment>
+        <translation>Höhen</translation>
+    </message>
+    <message>
+        <source>Road test</source>
+        <extracomment>app/why/window.py</extracomment>
+        <translation>Probefahrt</translation>
+    </message>
+</context>
+<context>
     <name>Window</name>
     <message>
         <source>Captures ({patterns});;All files (*)</source>
@@ -777,6 +1638,42 @@
         <source>Capture</source>
         <extracomment>app/main_window.py</extracomment>
         <translation>Messung</translation>
+    </message>
+</context>
+<context>
+    <name>_Sheet</name>
+    <message>
+        <source> and more</source>
+        <extracomment>app/why/strip.py</extracomment>
+        <translation> und mehr</translation>
+    </message>
+    <message>
+        <source>{rule}: stored at {times}{more}</source>
+        <extracomment>app/why/strip.py</extracomment>
+        <translation>{rule}: gespeichert bei {times}{more}</translation>
+    </message>
+    <message>
+        <source>{rule}: never broken for long</source>
+        <extracomment>app/why/strip.py</extracomment>
+        <translation>{rule}: nie lange verletzt</translation>
+    </message>
+    <message>
+        <source>{rule}: not stored, {share} of the way</source>
+        <extracomment>app/why/strip.py</extracomment>
+        <translation>{rule}: nicht gespeichert, {share} des Wegs dorthin</translation>
+    </message>
+</context>
+<context>
+    <name>_Summary</name>
+    <message>
+        <source>What differs</source>
+        <extracomment>app/compare_page.py</extracomment>
+        <translation>Was sich unterscheidet</translation>
+    </message>
+    <message>
+        <source>Open a second capture to see what differs.</source>
+        <extracomment>app/compare_page.py</extracomment>
+        <translation>Öffnen Sie eine zweite Messung, um zu sehen, was sich unterscheidet.</translation>
     </message>
 </context>
 <context>
@@ -838,7 +1735,7 @@
     </message>
     <message>
         <source>View</source>
-        <extracomment>app/actions.py</extracomment>
+        <extracomment>app/actions.py, app/why/specs.py</extracomment>
         <translation>Ansicht</translation>
     </message>
     <message>
@@ -1022,6 +1919,36 @@
         <translation>Den Hebel über die Bahn laufen oder ruhen lassen</translation>
     </message>
     <message>
+        <source>Run through this crossing</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Durch diese Überfahrt laufen</translation>
+    </message>
+    <message>
+        <source>Let the arm run through this crossing alone</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Den Hebel nur durch diese Überfahrt laufen lassen</translation>
+    </message>
+    <message>
+        <source>Run from crossing to crossing</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Von Überfahrt zu Überfahrt laufen</translation>
+    </message>
+    <message>
+        <source>Let the arm run through one crossing after the other</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Den Hebel durch eine Überfahrt nach der anderen laufen lassen</translation>
+    </message>
+    <message>
+        <source>Again and again</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Immer wieder</translation>
+    </message>
+    <message>
+        <source>Begin a crossing again when the arm is through it</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Eine Überfahrt von vorn beginnen, wenn der Hebel hindurch ist</translation>
+    </message>
+    <message>
         <source>Arm a little back</source>
         <extracomment>app/actions.py</extracomment>
         <translation>Hebel etwas zurück</translation>
@@ -1075,6 +2002,126 @@
         <source>Show every key</source>
         <extracomment>app/actions.py</extracomment>
         <translation>Alle Tasten zeigen</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Vergleich</translation>
+    </message>
+    <message>
+        <source>Set two captures or records against each other</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Zwei Messungen oder Aufzeichnungen einander gegenüberstellen</translation>
+    </message>
+    <message>
+        <source>Open to compare…</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Zum Vergleich öffnen…</translation>
+    </message>
+    <message>
+        <source>Open the capture to compare with</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Die Messung öffnen, mit der verglichen wird</translation>
+    </message>
+    <message>
+        <source>Swap the sides</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Seiten tauschen</translation>
+    </message>
+    <message>
+        <source>Let the two sides change places</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Die beiden Seiten die Plätze tauschen lassen</translation>
+    </message>
+    <message>
+        <source>Link time</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Zeit koppeln</translation>
+    </message>
+    <message>
+        <source>Move both traces together, as they stand now, or each alone</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Beide Verläufe gemeinsam bewegen, wie sie jetzt stehen, oder jeden für sich</translation>
+    </message>
+    <message>
+        <source>Align by the first movement</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Nach der ersten Bewegung ausrichten</translation>
+    </message>
+    <message>
+        <source>Lay both traces on each other where the arm first moved</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Beide Verläufe dort übereinanderlegen, wo sich der Arm zuerst bewegt hat</translation>
+    </message>
+    <message>
+        <source>Second a little sooner</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Zweiten etwas früher</translation>
+    </message>
+    <message>
+        <source>Shift the second trace to sooner</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Den zweiten Verlauf nach früher schieben</translation>
+    </message>
+    <message>
+        <source>Second a little later</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Zweiten etwas später</translation>
+    </message>
+    <message>
+        <source>Shift the second trace to later</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Den zweiten Verlauf nach später schieben</translation>
+    </message>
+    <message>
+        <source>Mirror the first</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Ersten spiegeln</translation>
+    </message>
+    <message>
+        <source>The first sensor points the other way</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Der erste Sensor ist andersherum eingebaut</translation>
+    </message>
+    <message>
+        <source>Mirror the second</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Zweiten spiegeln</translation>
+    </message>
+    <message>
+        <source>The second sensor points the other way</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Der zweite Sensor ist andersherum eingebaut</translation>
+    </message>
+    <message>
+        <source>Left against right</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Links gegen rechts</translation>
+    </message>
+    <message>
+        <source>Show how far two corners of an axle disagree over time, or the sensor track</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Zeigen, wie weit zwei Ecken einer Achse über die Zeit auseinanderliegen, oder die Sensorbahn</translation>
+    </message>
+    <message>
+        <source>Compare with the known good one</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Mit der bekannt guten vergleichen</translation>
+    </message>
+    <message>
+        <source>Set the capture against the one that is kept as known good for this sensor</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Die Messung der gegenüberstellen, die für diesen Sensor als bekannt gut behalten ist</translation>
+    </message>
+    <message>
+        <source>Keep as known good</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Als gut bekannt behalten</translation>
+    </message>
+    <message>
+        <source>Keep the open capture as the known good one for sensors of this part</source>
+        <extracomment>app/compare_specs.py</extracomment>
+        <translation>Die offene Messung als die bekannt gute für Sensoren dieses Teils behalten</translation>
     </message>
     <message>
         <source>Report</source>
@@ -1385,6 +2432,26 @@
         <source>Go on with this review; what another program wrote is kept under another name</source>
         <extracomment>app/review_specs.py</extracomment>
         <translation>Mit dieser Auswertung weitermachen; was ein anderes Programm schrieb, wird unter einem anderen Namen aufgehoben</translation>
+    </message>
+    <message>
+        <source>Why it comes and goes…</source>
+        <extracomment>app/why/specs.py</extracomment>
+        <translation>Warum es kommt und geht…</translation>
+    </message>
+    <message>
+        <source>Show at which heights and on which roads the band is visited, and whether a code would set</source>
+        <extracomment>app/why/specs.py</extracomment>
+        <translation>Zeigen, bei welchen Höhen und auf welchen Straßen die Zone besucht wird und ob ein Code gesetzt würde</translation>
+    </message>
+    <message>
+        <source>Control unit under Trace</source>
+        <extracomment>app/why/specs.py</extracomment>
+        <translation>Steuergerät unter dem Verlauf</translation>
+    </message>
+    <message>
+        <source>Run the record through a control unit: which fault would have been stored, and when</source>
+        <extracomment>app/why/specs.py</extracomment>
+        <translation>Die Aufzeichnung durch ein Steuergerät schicken: welcher Fehler gespeichert worden wäre, und wann</translation>
     </message>
 </context>
 <context>
@@ -2120,24 +3187,24 @@
         <translation>um {up} hoch und um {down} herunter bis {limit} zählt</translation>
     </message>
     <message>
-        <source>{one} and {other} share no stretch of time: nothing can be compared.</source>
+        <source>No stretch of time is shared by {one} and {other}: nothing can be compared.</source>
         <extracomment>analysis/comparison/corners.py</extracomment>
-        <translation>{one} und {other} haben keine Zeit gemeinsam: Es lässt sich nichts vergleichen.</translation>
+        <translation>{one} und {other} haben keine gemeinsame Zeit: es gibt nichts zu vergleichen.</translation>
     </message>
     <message>
-        <source>{one} and {other} agree within {limit:.1f} % of travel all the time.</source>
+        <source>All the time {one} and {other} agree within {limit:.1f} % of travel.</source>
         <extracomment>analysis/comparison/corners.py</extracomment>
-        <translation>{one} und {other} stimmen die ganze Zeit auf {limit:.1f} % des Wegs überein.</translation>
+        <translation>Die ganze Zeit stimmen {one} und {other} auf {limit:.1f} % des Wegs überein.</translation>
     </message>
     <message>
-        <source>{one} and {other} differ by more than {limit:.1f} % of travel for {beyond_s:.2f} s of {whole_s:.1f} s, {longest_s:.2f} s at a time: too short for a control unit that {waits}, which would have stored no fault.</source>
+        <source>Between {one} and {other} the difference exceeds {limit:.1f} % of travel for {beyond_s:.2f} s of {whole_s:.1f} s, {longest_s:.2f} s at a time: too short for a control unit that {waits}, which would have stored no fault.</source>
         <extracomment>analysis/comparison/corners.py</extracomment>
-        <translation>{one} und {other} weichen {beyond_s:.2f} s von {whole_s:.1f} s um mehr als {limit:.1f} % des Wegs ab, {longest_s:.2f} s am Stück: zu kurz für ein Steuergerät, das {waits}; es hätte keinen Fehler gespeichert.</translation>
+        <translation>Zwischen {one} und {other} liegt der Unterschied {beyond_s:.2f} s von {whole_s:.1f} s über {limit:.1f} % des Wegs, höchstens {longest_s:.2f} s am Stück: zu kurz für ein Steuergerät ({waits}); es hätte keinen Fehler abgelegt.</translation>
     </message>
     <message>
-        <source>{one} and {other} differ by more than {limit:.1f} % of travel for {beyond_s:.2f} s of {whole_s:.1f} s, {longest_s:.2f} s at a time: a control unit that {waits} would have stored a fault at {moment_s:.2f} s. It would name both corners, whichever sensor is bad.</source>
+        <source>Between {one} and {other} the difference exceeds {limit:.1f} % of travel for {beyond_s:.2f} s of {whole_s:.1f} s, {longest_s:.2f} s at a time: a control unit that {waits} would have stored a fault at {moment_s:.2f} s, which names both corners, whichever is bad.</source>
         <extracomment>analysis/comparison/corners.py</extracomment>
-        <translation>{one} und {other} weichen {beyond_s:.2f} s von {whole_s:.1f} s um mehr als {limit:.1f} % des Wegs ab, {longest_s:.2f} s am Stück: Ein Steuergerät, das {waits}, hätte bei {moment_s:.2f} s einen Fehler gespeichert. Es würde beide Ecken nennen, gleich welcher Sensor schlecht ist.</translation>
+        <translation>Zwischen {one} und {other} liegt der Unterschied {beyond_s:.2f} s von {whole_s:.1f} s über {limit:.1f} % des Wegs, höchstens {longest_s:.2f} s am Stück: ein Steuergerät ({waits}) hätte bei {moment_s:.2f} s einen Fehler abgelegt, der beide Ecken nennt, gleich welche schlecht ist.</translation>
     </message>
     <message>
         <source>it was not crossed {where}</source>
@@ -3750,6 +4817,36 @@
         <translation>Vergleich mit der anderen Seite</translation>
     </message>
     <message>
+        <source>Parked</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Geparkt</translation>
+    </message>
+    <message>
+        <source>Access</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Einstieg</translation>
+    </message>
+    <message>
+        <source>Normal</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Normal</translation>
+    </message>
+    <message>
+        <source>Loaded</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Beladen</translation>
+    </message>
+    <message>
+        <source>Off-road</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Gelände</translation>
+    </message>
+    <message>
+        <source>Corner</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Kurve</translation>
+    </message>
+    <message>
         <source>while it stood: on record {records}</source>
         <extracomment>analysis/exposure/words.py</extracomment>
         <translation>im Stillstand: aus Aufzeichnung {records}</translation>
@@ -3780,19 +4877,9 @@
         <translation>Höhen: {source}.</translation>
     </message>
     <message>
-        <source>The band is {near:.0f} to {far:.0f} mm of wheel travel below the normal height.</source>
+        <source>The band is {where}.</source>
         <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>Die Zone liegt {near:.0f} bis {far:.0f} mm Radweg unter der Normalhöhe.</translation>
-    </message>
-    <message>
-        <source>The band is {near:.0f} to {far:.0f} mm of wheel travel above the normal height.</source>
-        <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>Die Zone liegt {near:.0f} bis {far:.0f} mm Radweg über der Normalhöhe.</translation>
-    </message>
-    <message>
-        <source>The band is about the normal height, from {far:.0f} mm of wheel travel below it to {near:.0f} mm above.</source>
-        <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>Die Zone liegt um die Normalhöhe, von {far:.0f} mm Radweg darunter bis {near:.0f} mm darüber.</translation>
+        <translation>Die Zone liegt {where}.</translation>
     </message>
     <message>
         <source>{share} of the time at {height}</source>
@@ -3830,14 +4917,14 @@
         <translation>außerhalb der Zone</translation>
     </message>
     <message>
-        <source>{height}: the vehicle stands {where}.</source>
+        <source>At {height} the vehicle stands {where}.</source>
         <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>{height}: Das Fahrzeug steht {where}.</translation>
+        <translation>Bei {height} steht das Fahrzeug {where}.</translation>
     </message>
     <message>
-        <source>{height}: the band is not visited.</source>
+        <source>At {height} the band is not visited.</source>
         <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>{height}: Die Zone wird nicht erreicht.</translation>
+        <translation>Bei {height} wird die Zone nicht besucht.</translation>
     </message>
     <message>
         <source>In the band the reading never left the limits.</source>
@@ -3890,9 +4977,9 @@
         <translation>Aussicht auf einen Code innerhalb von {minutes:.0f} min: {chance}.</translation>
     </message>
     <message>
-        <source>{height}: in the band {share}; {per_km} visits a kilometre, {stay} each on average</source>
+        <source>At {height}: in the band {share}; {per_km} visits a kilometre, {stay} each on average</source>
         <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>{height}: in der Zone {share}; {per_km} Besuche je Kilometer, im Mittel {stay} lang</translation>
+        <translation>Bei {height}: in der Zone {share}; {per_km} Besuche je Kilometer, im Mittel {stay} lang</translation>
     </message>
     <message>
         <source>{share} of the time</source>
@@ -4038,6 +5125,31 @@
         <source>{title} {reading}, allowed {limit}: {said}.</source>
         <extracomment>analysis/reports/checks.py</extracomment>
         <translation>{title} {reading}, zulässig {limit}: {said}.</translation>
+    </message>
+    <message>
+        <source>{first} alone</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>nur {first}</translation>
+    </message>
+    <message>
+        <source>less often {second}</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>seltener {second}</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>beide</translation>
+    </message>
+    <message>
+        <source>more often {second}</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>öfter {second}</translation>
+    </message>
+    <message>
+        <source>{second} alone</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>nur {second}</translation>
     </message>
     <message>
         <source>gone</source>
@@ -5980,44 +7092,49 @@
         <translation>die Geschwindigkeit in km/h eingeben</translation>
     </message>
     <message>
-        <source>smooth motorway at {speed_km_h:g} km/h</source>
+        <source>{road} at {speed_km_h:g} km/h</source>
         <extracomment>analysis/vehicle/road.py</extracomment>
-        <translation>glatte Autobahn bei {speed_km_h:g} km/h</translation>
+        <translation>{road} bei {speed_km_h:g} km/h</translation>
     </message>
     <message>
-        <source>good main road at {speed_km_h:g} km/h</source>
+        <source>smooth motorway</source>
         <extracomment>analysis/vehicle/road.py</extracomment>
-        <translation>gute Hauptstraße bei {speed_km_h:g} km/h</translation>
+        <translation>glatte Autobahn</translation>
     </message>
     <message>
-        <source>worn country road at {speed_km_h:g} km/h</source>
+        <source>good main road</source>
         <extracomment>analysis/vehicle/road.py</extracomment>
-        <translation>abgenutzte Landstraße bei {speed_km_h:g} km/h</translation>
+        <translation>gute Hauptstraße</translation>
     </message>
     <message>
-        <source>broken lane at {speed_km_h:g} km/h</source>
+        <source>worn country road</source>
         <extracomment>analysis/vehicle/road.py</extracomment>
-        <translation>aufgebrochener Weg bei {speed_km_h:g} km/h</translation>
+        <translation>abgenutzte Landstraße</translation>
     </message>
     <message>
-        <source>farm track at {speed_km_h:g} km/h</source>
+        <source>broken lane</source>
         <extracomment>analysis/vehicle/road.py</extracomment>
-        <translation>Feldweg bei {speed_km_h:g} km/h</translation>
+        <translation>aufgebrochener Weg</translation>
     </message>
     <message>
-        <source>deep ruts at {speed_km_h:g} km/h</source>
+        <source>farm track</source>
         <extracomment>analysis/vehicle/road.py</extracomment>
-        <translation>tiefe Spurrinnen bei {speed_km_h:g} km/h</translation>
+        <translation>Feldweg</translation>
     </message>
     <message>
-        <source>open ground at {speed_km_h:g} km/h</source>
+        <source>deep ruts</source>
         <extracomment>analysis/vehicle/road.py</extracomment>
-        <translation>freies Gelände bei {speed_km_h:g} km/h</translation>
+        <translation>tiefe Spurrinnen</translation>
     </message>
     <message>
-        <source>boulders at {speed_km_h:g} km/h</source>
+        <source>open ground</source>
         <extracomment>analysis/vehicle/road.py</extracomment>
-        <translation>Geröll bei {speed_km_h:g} km/h</translation>
+        <translation>freies Gelände</translation>
+    </message>
+    <message>
+        <source>boulders</source>
+        <extracomment>analysis/vehicle/road.py</extracomment>
+        <translation>Felsbrocken</translation>
     </message>
     <message>
         <source>there is no road class {came!r}</source>
@@ -6028,6 +7145,31 @@
         <source>choose one of: {letters}</source>
         <extracomment>analysis/vehicle/road.py</extracomment>
         <translation>eine davon wählen: {letters}</translation>
+    </message>
+    <message>
+        <source>{near:.0f} to {far:.0f} mm of wheel travel below the normal height</source>
+        <extracomment>analysis/vehicle/words.py</extracomment>
+        <translation>{near:.0f} bis {far:.0f} mm Radweg unter der Normalhöhe</translation>
+    </message>
+    <message>
+        <source>{near:.0f} to {far:.0f} mm of wheel travel above the normal height</source>
+        <extracomment>analysis/vehicle/words.py</extracomment>
+        <translation>{near:.0f} bis {far:.0f} mm Radweg über der Normalhöhe</translation>
+    </message>
+    <message>
+        <source>from {far:.0f} mm of wheel travel below the normal height to {near:.0f} mm above it</source>
+        <extracomment>analysis/vehicle/words.py</extracomment>
+        <translation>von {far:.0f} mm Radweg unter der Normalhöhe bis {near:.0f} mm darüber</translation>
+    </message>
+    <message>
+        <source>it is not known how travel becomes millimetres, nor where the vehicle rests</source>
+        <extracomment>app/why/choices.py</extracomment>
+        <translation>es ist nicht bekannt, wie aus Weg Millimeter werden und wo das Fahrzeug ruht</translation>
+    </message>
+    <message>
+        <source>enter it under Heights</source>
+        <extracomment>app/why/choices.py</extracomment>
+        <translation>unter Höhen eintragen</translation>
     </message>
     <message>
         <source>Three-wire position sensor, 5 V</source>

@@ -4,7 +4,15 @@ from __future__ import annotations
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QDoubleSpinBox, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QDoubleSpinBox,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from analysis.diagnosis.findings import Band
 from analysis.intervals import Interval
@@ -36,10 +44,13 @@ class BandCard(PressRow):
         Other edges were typed, in % of travel.
     reasoned(str)
         A reason was typed.
+    why_wanted()
+        Why the band comes and goes was asked for.
     """
 
     adjusted = Signal(object)
     reasoned = Signal(str)
+    why_wanted = Signal()
 
     def __init__(self, band: Band, tools: list[QWidget]) -> None:
         title = said(travel(band.travel))
@@ -59,6 +70,7 @@ class BandCard(PressRow):
         self.said = text_line("", "font-weight: 600;")
         self.said.setObjectName("said")
         layout.addWidget(self.said)
+        layout.addWidget(self._why(title))
         layout.addWidget(self._edges())
         layout.addWidget(self._reason())
         layout.addWidget(self._tools(tools))
@@ -73,6 +85,11 @@ class BandCard(PressRow):
         self.style().unpolish(self)
         self.style().polish(self)
         self._show_parts()
+
+    def show_height(self, text: str) -> None:
+        """Say where the band is in millimetres of wheel travel."""
+        self.height_line.setText(text)
+        self.height_line.show()
 
     def show_decision(self, decision: Decision | None) -> None:
         """Show what the technician said."""
@@ -126,6 +143,18 @@ class BandCard(PressRow):
         )
         for line in (f"{said(in_words(band.confidence))} · {said(volts(band.volts))}", broke):
             layout.addWidget(text_line(line, quiet=True))
+        self.height_line = text_line("", quiet=True)
+        self.height_line.hide()
+        layout.addWidget(self.height_line)
+
+    def _why(self, title: str) -> QToolButton:
+        why = QToolButton()
+        why.setText(self.tr("Why it comes and goes…"))
+        why.setProperty("heading", True)
+        why.setAccessibleName(self.tr("Why it comes and goes…"))
+        why.setAccessibleDescription(title)
+        why.clicked.connect(self.why_wanted)
+        return why
 
     def _edges(self) -> QWidget:
         self.start, self.stop = QDoubleSpinBox(), QDoubleSpinBox()

@@ -13,6 +13,8 @@ from analysis.reports.checks import check_sentence, state_name
 from analysis.reports.confidence import in_words
 from analysis.reports.verdicts import verdict_name
 from analysis.review.model import Decision
+from analysis.vehicle.heights import VehicleHeights
+from analysis.vehicle.words import span_words
 from app.drawing import icons
 from app.drawing.theme import LIGHT, Palette
 from app.language import said
@@ -47,6 +49,8 @@ class EvidenceView(Pane):
         Other edges, or a reason, were typed on a band's card.
     record_wanted(name)
         A statement was pressed; this record shows it.
+    why_wanted(index)
+        Why a band comes and goes was asked for.
     """
 
     band_chosen = Signal(int)
@@ -54,6 +58,7 @@ class EvidenceView(Pane):
     band_adjusted = Signal(int, object)
     reason_given = Signal(int, str)
     record_wanted = Signal(str)
+    why_wanted = Signal(int)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__("", parent)
@@ -66,6 +71,7 @@ class EvidenceView(Pane):
         self._chosen: int | None = None
         self._decisions: tuple[Decision | None, ...] = ()
         self._make_tools: Callable[[], list[QWidget]] = list
+        self._heights: VehicleHeights | None = None
         self._scroll = QScrollArea()
         self._scroll.setWidgetResizable(True)
         self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -104,6 +110,13 @@ class EvidenceView(Pane):
     def use_tools(self, make: Callable[[], list[QWidget]]) -> None:
         """Put controls that `make` gives on the card of the chosen band."""
         self._make_tools = make
+
+    def show_heights(self, heights: VehicleHeights | None) -> None:
+        """Say bands in millimetres of wheel travel too, where heights are known."""
+        if heights != self._heights:
+            self._heights = heights
+            if self._findings is not None:
+                self._fill(self._findings)
 
     def choose_band(self, band: int | None) -> None:
         """Mark the card of a band."""
@@ -172,6 +185,9 @@ class EvidenceView(Pane):
 
     def _band(self, index: int, band: Band) -> BandCard:
         card = BandCard(band, self._make_tools())
+        if self._heights is not None:
+            card.show_height(said(span_words(self._heights.span_mm(band.travel))))
+        card.why_wanted.connect(lambda: self.why_wanted.emit(index))
         card.pressed.connect(lambda: self.band_chosen.emit(index))
         card.opened.connect(lambda: self.band_opened.emit(index))
         card.adjusted.connect(lambda edges: self.band_adjusted.emit(index, edges))

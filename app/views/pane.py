@@ -59,6 +59,10 @@ class Pane(QFrame):
         """Add a control that is shown while there is no content, below what it says."""
         self._empty_layout.insertWidget(2, tool, 0, Qt.AlignmentFlag.AlignHCenter)
 
+    def set_title(self, text: str) -> None:
+        """Call the view by another name: what it shows is one of two."""
+        self._title.setText(text)
+
     def set_note(self, text: str) -> None:
         """Write beside the title."""
         self._note.setText(text)

@@ -87,6 +87,11 @@ class TraceView(Pane):
         self.show_empty(self.tr("Open a capture, or drop one here, to see its voltages."))
 
     @property
+    def record(self) -> Record | None:
+        """The record that is shown."""
+        return self._record
+
+    @property
     def lanes(self) -> list[_Lane]:
         """The plots, from the top."""
         return self._lanes
@@ -122,6 +127,7 @@ class TraceView(Pane):
         self._window = window
         for lane in self._lanes:
             lane.box.show_x(window)
+        self._plots.prepare()
 
     def show_stretches(self, stretches: tuple[Stretch, ...]) -> None:
         """Shade these stretches of time."""

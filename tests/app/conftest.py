@@ -33,12 +33,13 @@ class Bench:
     findings: Callable[[Capture, Tick], Findings] = worn_findings
     opened: list[FakeOpened] = field(default_factory=list)
     refuse: set[str] = field(default_factory=set)
+    others: dict[str, Capture] = field(default_factory=dict)
 
     def open_capture(self, path: Path, tick: Tick) -> FakeOpened:
         if path.name in self.refuse:
             raise CaptureError(f"{path.name} is not a capture", "save it from the recorder again")
         tick(0.0)
-        self.opened.append(FakeOpened(self.capture))
+        self.opened.append(FakeOpened(self.others.get(path.name, self.capture)))
         return self.opened[-1]
 
     def examine(self, capture: Capture, tick: Tick) -> Findings:

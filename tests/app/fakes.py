@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from types import TracebackType
 
 import numpy as np
@@ -179,6 +180,56 @@ def worn_findings(capture: Capture | None = None, tick: Tick = ignore) -> Findin
             RecordOutcome("004", Result.FAIL, "breaks up on 6 of 6"),
             RecordOutcome("005", Result.FAIL, "breaks up on 6 of 6"),
         ),
+    )
+
+
+SOUND_ID = "00000000-0000-4000-8000-000000000002"
+
+
+def sound_capture(delay_s: float = 0.0) -> Capture:
+    """The same visit with a new sensor, the sweeps begun `delay_s` later after a rest."""
+    worn = worn_capture(seed=9)
+    rng = np.random.default_rng(10)
+    records = []
+    for record in worn.records:
+        if record.step is not Step.SWEEP:
+            records.append(record)
+            continue
+        _, travel = _path(SWEEPS * SWEEP_S, RATE_HZ)
+        travel = np.concatenate([np.full(round(delay_s * RATE_HZ), travel[0]), travel])
+        signal = _channel("signal", Role.SIGNAL, 5.0 * travel / 100 + rng.normal(0.0, 0.0015, travel.size))
+        channels = [signal]
+        for name, role, level_v in (
+            ("reference", Role.REFERENCE, 5.003),
+            ("ground", Role.GROUND, 0.013),
+        ):
+            channels.append(_channel(name, role, level_v + rng.normal(0.0, 0.0015, travel.size)))
+        records.append(replace(record, channels=tuple(channels)))
+    return replace(worn, capture_id=SOUND_ID, records=tuple(records), title="Ride-height sensor, new")
+
+
+def sound_findings(delay_s: float = 0.0) -> Findings:
+    """What an examination would say of `sound_capture`."""
+    worn = worn_findings()
+    survey = worn.surveys[0]
+    paths = []
+    for path in survey.paths:
+        rest_s = np.arange(0.0, delay_s, 1.0 / 200.0)
+        travel = np.concatenate([np.full(rest_s.size, path.travel_percent[0]), path.travel_percent])
+        time_s = np.arange(travel.size) / 200.0
+        paths.append(ArmPath(path.record, time_s, travel, np.full(travel.size, 0.2)))
+    crossings = tuple(
+        replace(item, time=Interval(item.time.start + delay_s, item.time.stop + delay_s))
+        for item in survey.crossings
+    )
+    quiet = np.where(np.isnan(survey.breakup_percent), np.nan, 0.0)
+    return replace(
+        worn,
+        capture_id=SOUND_ID,
+        verdict=Verdict(VerdictCode.NO_FAULT_FOUND, 0.92, "No fault was seen in 8–92 % of travel."),
+        bands=(),
+        surveys=(replace(survey, breakup_percent=quiet, crossings=crossings, paths=tuple(paths)),),
+        record_outcomes=(),
     )
 
 

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import numpy as np
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QLabel
 from pytestqt.qtbot import QtBot
 
+from analysis.captures.model import Role
 from app import resources
 from app.captures_menu import CapturesMenu, first_sample
 from app.main_window import Window
@@ -65,3 +67,43 @@ def test_the_menu_offers_every_sample_and_the_last_captures_first(qtbot: QtBot, 
     enabled = [action.text() for action in menu.actions() if action.isEnabled() and not action.isSeparator()]
     assert enabled[0] == samples[-1].name
     assert len(enabled) == len(samples) + 1
+
+
+def test_the_samples_of_a_repair_are_compared_in_the_window(qtbot: QtBot, workbench: Window) -> None:
+    folder = resources.folder("sample_captures")
+    with qtbot.waitSignal(workbench.session.findings_changed, timeout=30_000):
+        workbench.open_file(folder / "W1041-rear-left-height.h5")
+    desk = workbench.compare
+    desk.open_file(folder / "W1041-rear-left-height-new-sensor.h5")
+    qtbot.waitUntil(lambda: desk.comparison is not None, timeout=30_000)
+    assert "is gone" in desk.page.summary.text
+    QTest.keyClick(workbench, Qt.Key.Key_F7, Qt.KeyboardModifier.ShiftModifier)
+    qtbot.waitUntil(lambda: "has appeared" in desk.page.summary.text, timeout=30_000)
+    desk.close()
+
+
+def test_the_mirrored_corners_of_an_axle_lie_on_one_curve_but_where_one_is_worn(
+    qtbot: QtBot, workbench: Window
+) -> None:
+    path = resources.folder("sample_captures") / "W1096-rear-axle-heights.h5"
+    with qtbot.waitSignal(workbench.session.findings_changed, timeout=30_000):
+        workbench.open_file(path)
+    QTest.keyClick(workbench, Qt.Key.Key_F7)
+    desk = workbench.compare
+    desk.sides[1].take_review()
+    desk.sides[1].choose_track(Role.SECOND_SIGNAL)
+    QTest.keyClick(workbench, Qt.Key.Key_2)
+    for side in desk.sides:
+        side.choose_record("006")
+    paths = [side.path for side in desk.sides]
+    assert paths[0] is not None
+    assert paths[1] is not None
+    apart = paths[0].travel_percent - (100.0 - paths[1].travel_percent)
+    assert np.percentile(np.abs(apart), 90) < 1.0
+    QTest.keyClick(workbench, Qt.Key.Key_D)
+    qtbot.waitUntil(lambda: desk.page.corners.empty_text == "", timeout=30_000)
+    assert "would have stored no fault" in desk.page.corners.said
+    for side in desk.sides:
+        side.choose_record("007")
+    qtbot.waitUntil(lambda: "would have stored a fault" in desk.page.corners.said, timeout=30_000)
+    desk.close()

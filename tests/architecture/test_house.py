@@ -69,6 +69,7 @@ def test_analysis_never_loads_qt_nor_the_app() -> None:
         "app.analysing",
         "app.demonstration",
         "app.verifying",
+        "app.comparing",
         "app.window",
         "app.pictures",
         "app.reporting.errand",

@@ -45,7 +45,7 @@ def test_a_mirrored_pair_lies_on_one_curve() -> None:
     np.testing.assert_allclose(found.travel_percent[0], found.travel_percent[1], atol=1e-4)
     assert found.beyond == ()
     assert found.first_stored_s is None
-    assert "agree within 9.0 % of travel all the time" in found.summary()
+    assert "All the time rear left and rear right agree within 9.0 % of travel" in found.summary()
 
 
 def test_unmirrored_it_does_not() -> None:
@@ -76,7 +76,7 @@ def test_published_rules_store_and_spare_what_they_say(
     assert (found.first_stored_s is not None) is stored
     if found.first_stored_s is not None:
         assert found.first_stored_s == pytest.approx(2.0 + hold_s, abs=0.011)
-        assert "would name both corners, whichever sensor is bad" in found.summary()
+        assert "names both corners, whichever is bad" in found.summary()
         assert "your module" not in found.summary()
 
 
@@ -92,7 +92,7 @@ def test_both_corners_are_named_whichever_is_bad() -> None:
     assert one.stored_s == two.stored_s
     np.testing.assert_allclose(one.difference_percent, -two.difference_percent, atol=1e-4)
     for found in (one, two):
-        assert "rear left and rear right differ" in found.summary()
+        assert "Between rear left and rear right the difference exceeds" in found.summary()
 
 
 def test_a_learnt_level_is_taken_off() -> None:

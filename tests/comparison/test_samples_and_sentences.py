@@ -210,3 +210,14 @@ def test_what_one_record_shows_is_not_taken_for_the_whole() -> None:
     one = Side(sample(BEFORE).capture, sample(BEFORE).findings, record="004")
     found = compare(one, sample(AFTER))
     assert any("Only part of a capture is compared" in item for item in found.cautions)
+
+
+def test_two_corners_in_one_capture_are_compared_with_each_other() -> None:
+    made = sample(AXLE)
+    left = Side(made.capture, made.findings, track=Role.SIGNAL)
+    right = Side(made.capture, made.findings, mirrored=True, track=Role.SECOND_SIGNAL)
+    found = compare(left, right, relation=Relation.LEFT_RIGHT)
+    likely = [item for item in found.bands if item.confidence >= 0.5]
+    assert len(likely) == 1
+    assert "same capture" not in " ".join(found.cautions)
+    assert (likely[0].first.noisy_passes, likely[0].second.noisy_passes) == (likely[0].first.passes, 0)

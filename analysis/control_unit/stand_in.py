@@ -1,0 +1,45 @@
+"""What a sound sensor on the same arm would have read, to stand in for the other side of the axle.
+
+Where the other side was not recorded, a comparison can still be tried on the wheel that was, if both wheels
+are taken to have moved alike. The volts go with travel as they do in the capture's own bands, or as a plain
+divider of 5 V where there is none.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+
+from analysis.captures.model import Record, Role
+from analysis.control_unit.debounce import Floats
+from analysis.diagnosis.findings import Findings
+
+_SUPPLY_V = 5.0
+
+
+def sound_sensor_v(findings: Findings, record: Record, role: Role) -> tuple[Floats, Floats] | None:
+    """Times and volts of a sound sensor that moves as this one does.
+
+    Parameters
+    ----------
+    findings : Findings
+        For the arm's path.
+    record : Record
+        Which record.
+    role : Role
+        Which track.
+
+    Returns
+    -------
+    tuple of two ndarrays, shape (n_nodes,), or None
+        Seconds and volts; None where the arm's path through the record is not known.
+    """
+    survey = next((item for item in findings.surveys if item.role is role), None)
+    path = survey.path(record.name) if survey is not None else None
+    if path is None:
+        return None
+    band = next((item for item in findings.bands if item.track is role and item.travel.length > 0.0), None)
+    if band is None:
+        return path.time_s, np.asarray(path.travel_percent * _SUPPLY_V / 100.0, dtype=np.float64)
+    slope = (band.volts.stop - band.volts.start) / band.travel.length
+    volts_v = band.volts.start + slope * (path.travel_percent - band.travel.start)
+    return path.time_s, np.asarray(volts_v, dtype=np.float64)

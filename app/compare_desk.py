@@ -1,0 +1,357 @@
+"""Compare's circle: views emit what was meant, the sides and the focus decide, the views follow."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+
+from analysis.comparison.mirrored import mirrored_band, mirrored_survey
+from analysis.comparison.model import Comparison, Relation
+from analysis.comparison.movement import first_movement_s
+from analysis.comparison.words import TITLES
+from analysis.diagnosis.findings import Band, TrackSurvey
+from analysis.errors import CaptureError
+from app.compare_focus import CompareFocus
+from app.compare_marks import marks_on, spans_on
+from app.compare_menu import SideMenu
+from app.compare_page import ComparePage
+from app.compare_side import CompareSide
+from app.comparison_maker import ComparisonMaker, MakeCorner, corner_of
+from app.drawing.band_item import Stretch
+from app.drawing.numbers import duration, rate_text
+from app.jobs import Jobs
+from app.known_good import keep_as_known_good, known_good
+from app.language import said
+from app.readings import read_at
+from app.trouble import sentence
+
+if TYPE_CHECKING:
+    from app.main_window import Window
+
+
+class CompareDesk(QObject):
+    """Everything behind the page of Compare.
+
+    Parameters
+    ----------
+    window : Window
+        Whose page it is; its Review gives the capture to compare.
+    """
+
+    def __init__(self, window: Window) -> None:
+        super().__init__(window)
+        self._window = window
+        self.jobs = Jobs(self)
+        self.maker = ComparisonMaker(self.jobs, self)
+        tools = window.tools
+        self.sides = [CompareSide(window.session, tools, self) for _ in range(2)]
+        self.focus = CompareFocus(parent=self)
+        self.relation = Relation.BEFORE_AFTER
+        menus = tuple(SideMenu(window.settings, self._good, window) for _ in range(2))
+        self.page = ComparePage(window.page.button, (menus[0], menus[1]))
+        self.maker.compared.connect(self._take)
+        self.maker.corners_read.connect(self.page.corners.show_plausibility)
+        self.maker.problem.connect(self.page.problem_bar.show_problem)
+        for place, menu in enumerate(menus):
+            menu.review_chosen.connect(lambda place=place: self.sides[place].take_review())
+            menu.good_chosen.connect(lambda place=place: self._take_good(place))
+            menu.file_wanted.connect(lambda place=place: self.ask_for_file(place))
+            menu.chosen.connect(lambda path, place=place: self.open_file(path, place))
+        self._follow_hand()
+        self._follow_sides()
+        self.focus.windows_changed.connect(self._show_windows)
+        self.focus.moment_changed.connect(self._show_moment)
+        self.focus.linked_changed.connect(self._show_linked)
+        window.actions_by_name.connect(self._handlers())
+        self._show_sides()
+        self._show_linked()
+
+    @property
+    def comparison(self) -> Comparison | None:
+        """The comparison of what is shown, or None while there is none."""
+        return self.maker.comparison
+
+    def enter(self) -> None:
+        """Called as the page is shown: where nothing was chosen yet, the first side is Review's capture."""
+        if self.sides[0].capture is None and not any(side.of_review for side in self.sides):
+            self.sides[0].take_review()
+        self._compare()
+
+    def open_file(self, path: Path, place: int = 1) -> None:
+        """Open a capture for one side, and show Compare."""
+        self.page.problem_bar.hide()
+        self._window.show_compare()
+        self.sides[place].open_file(path)
+
+    def ask_for_file(self, place: int = 1) -> None:
+        """Let the technician choose the capture of one side."""
+        path = self._window.choose_file()
+        if path is not None:
+            self.open_file(path, place)
+
+    def show_as_lanes(self, as_lanes: bool) -> None:
+        """One lane for each channel, or all on one axis, on both sides."""
+        for trace in self.page.traces:
+            trace.show_as_lanes(as_lanes)
+        self._share_scale()
+        self._show_windows()
+        self._show_bands()
+
+    def close(self) -> None:
+        """Stop all work and close the files of both sides."""
+        self.jobs.shut_down()
+        for side in self.sides:
+            side.close()
+
+    def _handlers(self) -> dict[str, Callable[[], object]]:
+        return {
+            "open_other": self.ask_for_file,
+            "swap": self.swap,
+            "link": lambda: self.focus.link(self._window.actions_by_name["link"].isChecked()),
+            "align": self.align_by_movement,
+            "sooner": lambda: self.focus.nudge(-0.01),
+            "later_second": lambda: self.focus.nudge(0.01),
+            "mirror_first": lambda: self._mirror(0),
+            "mirror_second": lambda: self._mirror(1),
+            "corners": self._toggle_corners,
+            "against_good": self.compare_with_known_good,
+            "keep_good": self.keep_known_good,
+        }
+
+    def swap(self) -> None:
+        """Let the two sides change places; what is shown of each stays."""
+        self.sides.reverse()
+        self.focus.swapped()
+        self._show_sides()
+
+    def align_by_movement(self) -> None:
+        """Lay the traces on each other where each arm first moved; say so where one did not."""
+        paths = [side.path for side in self.sides]
+        moments = [first_movement_s(path) if path is not None else None for path in paths]
+        if moments[0] is None or moments[1] is None:
+            self.page.problem_bar.show_problem(
+                self.tr("The arm did not move in both records: align them by hand, or choose two sweeps.")
+            )
+            return
+        self.page.problem_bar.hide()
+        self.focus.align(moments[1] - moments[0])
+
+    def keep_known_good(self) -> None:
+        """Keep Review's capture as known good for its kind of sensor."""
+        capture = self._window.session.capture
+        bar = self._window.problem_bar()
+        if capture is None or not keep_as_known_good(self._window.settings, capture):
+            bar.show_problem(
+                self.tr(
+                    "This capture names neither part number nor profile, so it is known good for no sensor."
+                )
+            )
+            return
+        kept = self.tr("Kept as known good: {title}.").format(title=capture.title)
+        self._window.statusBar().showMessage(kept, 6000)
+
+    def compare_with_known_good(self) -> None:
+        """Set Review's capture against the known good one of its kind."""
+        path = self._good()
+        if path is None:
+            self._window.problem_bar().show_problem(
+                self.tr("No capture is kept as known good for this sensor. Open one, and keep it as such.")
+            )
+            return
+        self.relation = Relation.KNOWN_GOOD
+        self.sides[1].take_review()
+        self.open_file(path, 0)
+
+    # -- what was meant ----------------------------------------------------------------------
+
+    def _follow_hand(self) -> None:
+        page, focus = self.page, self.focus
+        for place, (trace, tools) in enumerate(zip(page.traces, page.tools, strict=True)):
+            trace.zoomed.connect(lambda factor, at_s, place=place: focus.zoom(factor, place, at_s))
+            trace.panned.connect(lambda share, place=place: focus.pan(share, place))
+            trace.window_wanted.connect(lambda span, place=place: focus.show_window(place, span))
+            trace.pointed.connect(lambda at_s, place=place: self._point(place, at_s))
+            trace.problem.connect(page.problem_bar.show_problem)
+            tools.record_chosen.connect(lambda name, place=place: self.sides[place].choose_record(name))
+            tools.track_chosen.connect(lambda track, place=place: self.sides[place].choose_track(track))
+        page.corners.zoomed.connect(lambda factor, at_s: focus.zoom(factor, 0, at_s))
+        page.corners.panned.connect(lambda share: focus.pan(share, 0))
+        page.corners.window_wanted.connect(lambda span: focus.show_window(0, span))
+        page.corners.rule_changed.connect(lambda _rule: self._show_corners())
+        page.relation_chosen.connect(self._relate)
+        page.numbers.band_chosen.connect(self._zoom_to_band)
+
+    def _follow_sides(self) -> None:
+        self._window.keeper.changed.connect(self._show_bands)
+        for side in self.sides:
+            side.capture_changed.connect(lambda side=side: self._taken(side))
+            side.chosen_changed.connect(self._show_sides)
+            side.markers_changed.connect(self._show_bands)
+            side.problem.connect(self.page.problem_bar.show_problem)
+            side.jobs.ended.connect(lambda _topic: self._show_waiting())
+            side.jobs.progressed.connect(self._show_progress)
+
+    def _relate(self, relation: Relation) -> None:
+        self.relation = relation
+        self._show_names()
+        self._compare()
+
+    def _mirror(self, place: int) -> None:
+        name = "mirror_second" if place else "mirror_first"
+        self.sides[place].mirror(self._window.actions_by_name[name].isChecked())
+
+    def _toggle_corners(self) -> None:
+        self.page.show_corners(self._window.actions_by_name["corners"].isChecked())
+        self._show_windows()
+        self._show_corners()
+
+    def _point(self, place: int, moment_s: float | None) -> None:
+        if moment_s is not None:
+            self.focus.point(place, moment_s)
+
+    def _zoom_to_band(self, index: int) -> None:
+        if self.comparison is not None and index < len(self.comparison.bands):
+            span = self.comparison.bands[index].travel
+            self.page.track.show_span(span.widened(max(1.5 * span.length, 3.0)))
+
+    def _good(self) -> Path | None:
+        capture = self._window.session.capture
+        return known_good(self._window.settings, capture) if capture is not None else None
+
+    def _take_good(self, place: int) -> None:
+        path = self._good()
+        if path is not None:
+            self.open_file(path, place)
+
+    def _taken(self, side: CompareSide) -> None:
+        """Another capture: of its records, show the one that was taken as the other side's was."""
+        other = self.sides[1 - self.sides.index(side)]
+        side.match(other.record)
+        self._show_sides()
+
+    # -- what is shown -----------------------------------------------------------------------
+
+    def _show_sides(self) -> None:
+        """Show records, tracks and bands of both sides again, and set them against each other."""
+        page, actions = self.page, self._window.actions_by_name
+        for place, side in enumerate(self.sides):
+            if page.traces[place].record is not side.record:
+                page.traces[place].show_record(side.record)
+            page.tools[place].show_choices(side.capture, side.record, side.tracks, side.track)
+            actions["mirror_second" if place else "mirror_first"].setChecked(side.mirrored)
+        self._share_scale()
+        self.focus.take(self.sides[0].record, self.sides[1].record)
+        self._show_names()
+        self._show_windows()
+        self._show_bands()
+        self.page.cautions.show_for(self.sides[0].capture or self.sides[1].capture)
+        self._show_waiting()
+        self._compare()
+        self._show_corners()
+
+    def _share_scale(self) -> None:
+        """One scale of volts for lanes of the same role, so that heights can be compared by eye."""
+        lanes = [{lane.curves[0][1].role: lane for lane in trace.lanes} for trace in self.page.traces]
+        for role in lanes[0].keys() & lanes[1].keys():
+            shown = [own[role].box.shown()[1] for own in lanes]
+            for own in lanes:
+                own[role].box.show_y(min(item.start for item in shown), max(item.stop for item in shown))
+
+    def _show_names(self) -> None:
+        titles = [said(item) for item in TITLES[self.relation]]
+        self.page.show_relation(self.relation)
+        for trace, side, title in zip(self.page.traces, self.sides, titles, strict=True):
+            trace.set_title(title)
+            trace.set_note(_about(side))
+        self.page.track.show_names(titles[0], titles[1])
+
+    def _show_windows(self) -> None:
+        for trace, window in zip(self.page.traces, self.focus.windows, strict=True):
+            trace.show_window(window)
+        if self.page.corners_shown:
+            self.page.corners.show_window(self.focus.windows[0])
+
+    def _show_moment(self) -> None:
+        for trace, moment_s in zip(self.page.traces, self.focus.moments, strict=True):
+            trace.show_moment(moment_s)
+        if self.focus.pointed is None:
+            return
+        place, moment_s = self.focus.pointed
+        side = self.sides[place]
+        if side.record is None:
+            return
+        try:
+            reading = read_at(side.record, moment_s, side.survey)
+        except CaptureError as error:
+            self.page.problem_bar.show_problem(sentence(error, self.tr("Reading at the pointer")))
+            return
+        pixel_s = self.focus.windows[place].length / max(self.page.traces[place].width(), 1)
+        self._window.readout.show_reading(reading, max(pixel_s, side.record.sample_interval_s))
+
+    def _show_linked(self) -> None:
+        self._window.actions_by_name["link"].setChecked(self.focus.linked)
+
+    def _show_bands(self) -> None:
+        surveys: list[TrackSurvey | None] = []
+        bands: list[tuple[Band, ...]] = []
+        spans: list[tuple[Stretch, ...]] = []
+        for place, side in enumerate(self.sides):
+            own = side.findings.bands if side.findings is not None else ()
+            own = tuple(item for item in own if item.track is side.track)
+            stretches = tuple(
+                Stretch(item.time, strong=band.confidence >= 0.5)
+                for band in own
+                for item in band.crossings
+                if side.record is not None and item.record == side.record.name and item.noisy
+            )
+            self.page.traces[place].show_stretches(stretches)
+            markers = self._window.keeper.review.markers if side.of_review else side.markers
+            self.page.traces[place].marks.show_marks(marks_on(markers, side.record))
+            spans.append(spans_on(markers, side.track, side.mirrored))
+            survey = side.survey
+            surveys.append(mirrored_survey(survey) if side.mirrored and survey is not None else survey)
+            bands.append(tuple(mirrored_band(item) for item in own) if side.mirrored else own)
+        self.page.track.show_surveys((surveys[0], surveys[1]), (bands[0], bands[1]), (spans[0], spans[1]))
+
+    def _compare(self) -> None:
+        self.maker.compare(self.sides[0], self.sides[1], self.relation)
+
+    def _take(self, comparison: Comparison | None) -> None:
+        self.page.numbers.show_comparison(comparison)
+        if comparison is not None:
+            self.page.summary.show_comparison(comparison)
+        else:
+            self._show_waiting()
+
+    def _show_corners(self) -> None:
+        """Read both corners in the background, where they are shown."""
+        if self.page.corners_shown:
+            corners = [self._corner(place) for place in (0, 1)]
+            self.maker.read_corners(corners[0], corners[1], self.page.corners.rule)
+
+    def _corner(self, place: int) -> MakeCorner | None:
+        shift_s = -self.focus.offset_s if place else 0.0
+        return corner_of(self.sides[place], shift_s, said(TITLES[self.relation][place]))
+
+    def _show_waiting(self) -> None:
+        """What to do, or what is being done, where there is no comparison."""
+        if self.comparison is None:
+            self.page.summary.show_comparison(None, self.tr("Open a second capture to see what differs."))
+
+    def _show_progress(self, topic: str, title: str, done: float) -> None:
+        if self.comparison is None:
+            said = self.tr("{doing}… {share} %").format(doing=title, share=round(100 * done))
+            self.page.summary.show_comparison(None, said)
+
+
+def _about(side: CompareSide) -> str:
+    if side.capture is None:
+        return ""
+    record = side.record
+    parts = [side.capture.title]
+    if record is not None:
+        parts += [record.label, duration(record.duration_s), rate_text(1.0 / record.sample_interval_s)]
+    return " · ".join(part for part in parts if part)

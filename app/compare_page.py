@@ -1,0 +1,196 @@
+"""Compare laid out: the sentence on top, both traces, the sensor track of both, and the numbers."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QHBoxLayout,
+    QLabel,
+    QMenu,
+    QSizePolicy,
+    QSplitter,
+    QStackedWidget,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from analysis.comparison.model import Comparison, Relation
+from app.drawing.theme import Palette
+from app.language import said
+from app.views.caution_strip import CautionStrip
+from app.views.corners import CornersView
+from app.views.numbers_table import NumbersView
+from app.views.problem_bar import ProblemBar
+from app.views.side_tools import SideTools
+from app.views.tall_enough import TallEnough
+from app.views.trace import TraceView
+from app.views.track_pair import TrackPairView
+
+_GAP_PX = 6
+MakeButton = Callable[..., QToolButton]
+
+
+class ComparePage(QWidget):
+    """The views of Compare in their places.
+
+    Parameters
+    ----------
+    button : callable
+        Makes a button of an action by its name, as Review's page does.
+    menus : pair of QMenu
+        Where the capture of each side is chosen.
+
+    Signals
+    -------
+    relation_chosen(Relation)
+        How the sides belong together.
+    """
+
+    relation_chosen = Signal(object)
+
+    def __init__(self, button: MakeButton, menus: tuple[QMenu, QMenu]) -> None:
+        super().__init__()
+        self.problem_bar, self.cautions = ProblemBar(), CautionStrip()
+        self.traces = (TraceView(), TraceView())
+        self.tools = (SideTools(menus[0]), SideTools(menus[1]))
+        self.track, self.corners, self.numbers = TrackPairView(), CornersView(), NumbersView()
+        self.summary = _Summary()
+        self.relation = QComboBox()
+        self.relation.setAccessibleName(self.tr("How the two belong together"))
+        self.relation.setToolTip(self.tr("How the two belong together; it decides the words alone"))
+        self.relation.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.relation.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.relation.setMinimumContentsLength(13)
+        for relation, text in (
+            (Relation.BEFORE_AFTER, self.tr("Before and after")),
+            (Relation.LEFT_RIGHT, self.tr("Left and right")),
+            (Relation.KNOWN_GOOD, self.tr("Known good and this one")),
+        ):
+            self.relation.addItem(text, relation)
+        self.relation.activated.connect(lambda _row: self.relation_chosen.emit(self.chosen_relation()))
+        self._lower = QStackedWidget()
+        for view in (self.track, self.corners):
+            self._lower.addWidget(view)
+        self._lay_out(button)
+
+    def show_corners(self, shown: bool) -> None:
+        """Show left against right in the place of the sensor track, or the sensor track."""
+        self._lower.setCurrentWidget(self.corners if shown else self.track)
+
+    def chosen_relation(self) -> Relation:
+        """What the choice says."""
+        return Relation(self.relation.currentData())  # Qt hands back the plain text
+
+    @property
+    def corners_shown(self) -> bool:
+        """Whether left against right is shown."""
+        return self._lower.currentWidget() is self.corners
+
+    def show_relation(self, relation: Relation) -> None:
+        """Mark how the two belong together."""
+        self.relation.setCurrentIndex(self.relation.findData(relation))
+
+    def apply_palette(self, palette: Palette) -> None:
+        """Take on the colours of a palette."""
+        for view in (*self.traces, self.track, self.corners, self.numbers, self.cautions, self.problem_bar):
+            view.apply_palette(palette)
+
+    def _lay_out(self, button: MakeButton) -> None:
+        header = QHBoxLayout()
+        header.setSpacing(4)
+        title = QLabel(self.tr("Compare"))
+        title.setObjectName("captureTitle")
+        header.addWidget(title)
+        header.addSpacing(10)
+        header.addWidget(self.relation)
+        header.addStretch(1)
+        for name in ("back", "forward", "whole", "zoom_out", "zoom_in"):
+            header.addWidget(button(name))
+        header.addSpacing(10)
+        for name in ("link", "align", "swap"):
+            header.addWidget(button(name))
+        header.addSpacing(10)
+        header.addWidget(button("open_other"))
+        back = button("review", text=True)
+        back.setProperty("outlined", True)
+        header.addWidget(back)
+        for place, (trace, tools) in enumerate(zip(self.traces, self.tools, strict=True)):
+            trace.add_tool(tools)
+            trace.add_tool(button("mirror_second" if place else "mirror_first", text=True, heading=True))
+        self.traces[1].add_empty_tool(button("open_other", text=True))
+        for view in (self.track, self.corners):
+            view.add_tool(button("corners", text=True, heading=True))
+        page = QVBoxLayout(self)
+        page.setContentsMargins(8, 2, 8, 0)
+        page.setSpacing(_GAP_PX)
+        page.addLayout(header)
+        page.addWidget(self.problem_bar)
+        page.addWidget(self.summary)
+        page.addWidget(self._panes(), 1)
+
+    def _panes(self) -> QSplitter:
+        right = QWidget()
+        column = QVBoxLayout(right)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(_GAP_PX)
+        column.addWidget(self.numbers, 1)
+        column.addWidget(self.cautions)
+        upper = _split(Qt.Orientation.Horizontal, (self.traces[0], 1), (self.traces[1], 1))
+        lower = _split(Qt.Orientation.Horizontal, (self._lower, 10), (right, 9))
+        return _split(Qt.Orientation.Vertical, (upper, 6), (lower, 7))
+
+
+class _Summary(TallEnough):
+    """The sentence, and below it what stands against reading more into it."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setObjectName("pane")
+        self._sentence, self._cautions = _label("font-size: 12pt; font-weight: 600;"), _label("")
+        self._sentence.setAccessibleName(self.tr("What differs"))
+        self._cautions.setProperty("quiet", True)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(10, 6, 10, 6)
+        column.setSpacing(2)
+        column.addWidget(self._sentence)
+        column.addWidget(self._cautions)
+        self.show_comparison(None, self.tr("Open a second capture to see what differs."))
+
+    @property
+    def text(self) -> str:
+        """The sentence that is shown."""
+        return self._sentence.text()
+
+    def show_comparison(self, comparison: Comparison | None, otherwise: str = "") -> None:
+        """Show what a comparison comes down to, or what to do where there is none."""
+        self._sentence.setText(said(comparison.summary) if comparison is not None else otherwise)
+        cautions = [said(item) for item in comparison.cautions] if comparison is not None else []
+        self._cautions.setText(" ".join(cautions))
+        self._cautions.setVisible(bool(cautions))
+        self.fit_height()
+
+
+def _split(way: Qt.Orientation, *panes: tuple[QWidget, int]) -> QSplitter:
+    split = QSplitter(way)
+    split.setHandleWidth(_GAP_PX)
+    split.setChildrenCollapsible(False)
+    for place, (pane, share) in enumerate(panes):
+        split.addWidget(pane)
+        split.setStretchFactor(place, share)
+    split.setSizes([10_000 * share for _, share in panes])
+    return split
+
+
+def _label(style: str) -> QLabel:
+    label = QLabel()
+    label.setWordWrap(True)
+    label.setTextFormat(Qt.TextFormat.PlainText)
+    label.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
+    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+    if style:
+        label.setStyleSheet(style)
+    return label

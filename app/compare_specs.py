@@ -1,0 +1,82 @@
+"""Actions of Compare: what is set against what, on which clock, and what is kept as known good."""
+
+from __future__ import annotations
+
+COMPARE_SPECS = (
+    (
+        "compare",
+        "Compare",
+        "Compare",
+        "Set two captures or records against each other",
+        "F7",
+        "compare",
+    ),
+    ("open_other", "Compare", "Open to compare…", "Open the capture to compare with", "Ctrl+Shift+O", "open"),
+    ("swap", "Compare", "Swap the sides", "Let the two sides change places", "Shift+F7", "swap"),
+    (
+        "link",
+        "Compare",
+        "Link time",
+        "Move both traces together, as they stand now, or each alone",
+        "J",
+        "link",
+        True,
+    ),
+    (
+        "align",
+        "Compare",
+        "Align by the first movement",
+        "Lay both traces on each other where the arm first moved",
+        "Ctrl+F7",
+        "align",
+    ),
+    ("sooner", "Compare", "Second a little sooner", "Shift the second trace to sooner", "Ctrl+Left"),
+    (
+        "later_second",
+        "Compare",
+        "Second a little later",
+        "Shift the second trace to later",
+        "Ctrl+Right",
+    ),
+    (
+        "mirror_first",
+        "Compare",
+        "Mirror the first",
+        "The first sensor points the other way",
+        "1",
+        "",
+        True,
+    ),
+    (
+        "mirror_second",
+        "Compare",
+        "Mirror the second",
+        "The second sensor points the other way",
+        "2",
+        "",
+        True,
+    ),
+    (
+        "corners",
+        "Compare",
+        "Left against right",
+        "Show how far two corners of an axle disagree over time, or the sensor track",
+        "D",
+        "",
+        True,
+    ),
+    (
+        "against_good",
+        "Compare",
+        "Compare with the known good one",
+        "Set the capture against the one that is kept as known good for this sensor",
+        "Ctrl+G",
+    ),
+    (
+        "keep_good",
+        "Compare",
+        "Keep as known good",
+        "Keep the open capture as the known good one for sensors of this part",
+        "Ctrl+Shift+G",
+    ),
+)

@@ -1,0 +1,32 @@
+"""Known good references: one capture for each sensor, kept in the settings, to compare with in one step."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from analysis.captures.model import Capture
+from app.settings import Settings
+
+
+def sensor_key(capture: Capture) -> str:
+    """What makes two sensors alike: their part number, else their profile; empty where neither is stated."""
+    part = " ".join(capture.text("part_number").casefold().split())
+    if part:
+        return f"part {part}"
+    profile = capture.text("profile").strip()
+    return f"profile {profile}" if profile else ""
+
+
+def known_good(settings: Settings, capture: Capture) -> Path | None:
+    """The capture that is kept as known good for this sensor; None where there is none."""
+    kept = settings.known_good.get(sensor_key(capture))
+    return Path(kept) if kept else None
+
+
+def keep_as_known_good(settings: Settings, capture: Capture) -> bool:
+    """Keep a capture as known good for sensors of its part; False where it has no file or names no sensor."""
+    key = sensor_key(capture)
+    if not key or capture.path is None:
+        return False
+    settings.known_good = {**settings.known_good, key: str(capture.path)}
+    return True

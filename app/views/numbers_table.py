@@ -1,0 +1,172 @@
+"""The numbers of a comparison: bands with their crossings, and every reading with its difference."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QColor, QFont, QStandardItem, QStandardItemModel
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
+
+from analysis.comparison.model import FISHER, BandComparison, Change, CheckComparison, Comparison, Relation
+from analysis.comparison.words import TITLES
+from analysis.intervals import Interval
+from analysis.reports.checks import check_reading, result_name
+from analysis.reports.comparison_report import (
+    chance_text,
+    change_name,
+    check_name,
+    counts_text,
+    difference_text,
+    exceeds_text,
+    how_tested_text,
+)
+from analysis.reports.quantities import NO_VALUE
+from analysis.wording import say
+from app.drawing.theme import LIGHT, Palette
+from app.language import said
+from app.views.pane import Pane
+
+_ROW_PX = 22
+_TONES = {
+    Change.GONE: "good",
+    Change.LESS: "unsure",
+    Change.STILL_THERE: "bad",
+    Change.MORE: "bad",
+    Change.APPEARED: "bad",
+    Change.NOT_SHOWN: "unsure",
+}
+
+
+class NumbersView(Pane):
+    """A table; what is more than chance stands out, and each row says in its tip how it came about.
+
+    Signals
+    -------
+    band_chosen(index)
+        A band's row was picked, by its index in the comparison.
+    """
+
+    band_chosen = Signal(int)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__("", parent)
+        self._title.setText(self.tr("Numbers"))
+        self.setAccessibleName(self.tr("Numbers of both, with their difference"))
+        self._palette = LIGHT
+        self._comparison: Comparison | None = None
+        self.model = QStandardItemModel(self)
+        self.table = QTableView()
+        self.table.setModel(self.model)
+        self.table.setAccessibleName(self.tr("Numbers of both, with their difference"))
+        self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.table.setShowGrid(False)
+        self.table.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.table.setTabKeyNavigation(False)
+        self.table.verticalHeader().hide()
+        self.table.verticalHeader().setDefaultSectionSize(_ROW_PX)
+        self.table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
+        self.table.horizontalHeader().setHighlightSections(False)
+        self.table.selectionModel().currentRowChanged.connect(self._picked)
+        self.set_content(self.table)
+        self.show_empty(self.tr("Open a second capture to see what differs."))
+
+    def show_comparison(self, comparison: Comparison | None) -> None:
+        """Show the numbers, or that there are none yet."""
+        self._comparison = comparison
+        self.model.clear()
+        if comparison is None:
+            self.show_empty(self.tr("Open a second capture to see what differs."))
+            return
+        first, second = TITLES[comparison.relation]
+        heads = (self.tr("What"), said(first), said(second), self.tr("Difference"), self.tr("Beyond chance"))
+        self.model.setHorizontalHeaderLabels(list(heads))
+        for band in comparison.bands:
+            self.model.appendRow(self._band_row(band, comparison.relation))
+        for check in comparison.checks:
+            self.model.appendRow(self._check_row(check))
+        header = self.table.horizontalHeader()
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        header.setMinimumSectionSize(60)
+        self.show_content()
+
+    def texts(self) -> list[list[str]]:
+        """What the table says, row by row."""
+        rows, columns = range(self.model.rowCount()), range(self.model.columnCount())
+        return [[self.model.item(row, column).text() for column in columns] for row in rows]
+
+    def apply_palette(self, palette: Palette) -> None:
+        """Take on the colours of a palette."""
+        self._palette = palette
+        self.show_comparison(self._comparison)
+
+    def _band_row(self, band: BandComparison, relation: Relation) -> list[QStandardItem]:
+        texts = (
+            self.tr("Band {travel}").format(travel=_percent(band.travel)),
+            said(counts_text(band.first)),
+            said(counts_text(band.second)),
+            said(change_name(band.change, relation)),
+            said(chance_text(band.p_value)),
+        )
+        lines = [said(reason) for reason in band.reasons]
+        for title, side in zip(TITLES[relation], (band.first, band.second), strict=True):
+            lines.append(f"{said(title)}: {said(how_tested_text(side))}")
+        lines.append(self.tr("Counts of crossings, tested by {test}").format(test=FISHER))
+        row = _row(texts, "\n".join(lines))
+        self._tint(row[3], _TONES[band.change] if relation is Relation.BEFORE_AFTER else "")
+        self._tint(row[0], "")
+        return row
+
+    def _check_row(self, check: CheckComparison) -> list[QStandardItem]:
+        sides = (check.first, check.second)
+        texts = (
+            said(check_name(check)),
+            *(said(check_reading(item)) if item is not None else self.tr("not taken") for item in sides),
+            said(difference_text(check)),
+            self._beyond(check),
+        )
+        record = self.tr("record {record}: {result}")
+        limits = [
+            record.format(record=item.record, result=said(result_name(item.result)))
+            for item in sides
+            if item is not None
+        ]
+        limits.append(self.tr("More than its uncertainty: {said}").format(said=said(exceeds_text(check))))
+        row = _row(texts, "\n".join(limits))
+        if check.exceeds and not check.worst_seen:
+            self._tint(row[4], "bad")
+        return row
+
+    def _beyond(self, check: CheckComparison) -> str:
+        """The answer in a word; the tip has all of it."""
+        if check.exceeds is None:
+            return NO_VALUE
+        if check.worst_seen and check.exceeds:
+            return self.tr("worst seen")
+        return self.tr("yes") if check.exceeds else self.tr("no")
+
+    def _tint(self, item: QStandardItem, tone: str) -> None:
+        font = QFont()
+        font.setBold(True)
+        item.setFont(font)
+        if tone:
+            item.setForeground(QColor(getattr(self._palette, tone)))
+
+    def _picked(self) -> None:
+        row = self.table.currentIndex().row()
+        if self._comparison is not None and 0 <= row < len(self._comparison.bands):
+            self.band_chosen.emit(row)
+
+
+def _percent(span: Interval) -> str:
+    return said(say("{start:.1f}–{stop:.1f} %", start=span.start, stop=span.stop))
+
+
+def _row(texts: tuple[str, ...], tip: str) -> list[QStandardItem]:
+    items = [QStandardItem(text) for text in texts]
+    for item in items:
+        item.setToolTip(tip)
+        item.setEditable(False)
+    items[0].setAccessibleText(", ".join(texts))
+    return items

@@ -1,0 +1,133 @@
+"""What was chosen, as one frozen value, and what follows from it; without Qt."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from analysis.captures.model import Capture
+from analysis.control_unit.debounce import ContinuousTimer, Debounce, UpDownCounter
+from analysis.control_unit.rules import ControlUnit
+from analysis.diagnosis.findings import Band, Findings
+from analysis.diagnosis.profile_model import SensorProfile
+from analysis.errors import VehicleError
+from analysis.exposure.contact import BandContact, measure_contact
+from analysis.exposure.explain import MINUTES, unit_for
+from analysis.exposure.from_record import RoadRecord, road_records
+from analysis.exposure.picture import Exposure, RestExposure, picture
+from analysis.exposure.words import band_place, caveats, rest_details, road_summary, rules_words, what_would
+from analysis.vehicle.heights import RestKind, VehicleHeights
+from analysis.vehicle.road import ROADS, Road
+from analysis.wording import joined, say
+
+
+@dataclass(frozen=True, slots=True)
+class Choices:
+    """Everything that can be chosen.
+
+    Parameters
+    ----------
+    heights : VehicleHeights or None
+        Of the vehicle; None until somebody gives them.
+    road : Road
+        Class and speed.
+    minutes : float
+        Length of the drive.
+    unit : ControlUnit
+        The rules.
+    rest : RestKind
+        The height that is looked at.
+    """
+
+    heights: VehicleHeights | None
+    road: Road
+    minutes: float
+    unit: ControlUnit
+    rest: RestKind = RestKind.NORMAL
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """What follows from the choices.
+
+    Parameters
+    ----------
+    choices : Choices
+        From which.
+    exposure : Exposure
+        The picture.
+    records : tuple of RoadRecord
+        What road records show.
+    """
+
+    choices: Choices
+    exposure: Exposure
+    records: tuple[RoadRecord, ...]
+
+    @property
+    def rest(self) -> RestExposure:
+        """The height that is looked at; the normal one where the vehicle has not that one."""
+        by_kind = {item.rest.kind: item for item in self.exposure.rests}
+        return by_kind.get(self.choices.rest, by_kind[RestKind.NORMAL])
+
+    @property
+    def paragraphs(self) -> tuple[str, ...]:
+        """The words: the band, the height looked at, the road, the rules, the record, what it rests on."""
+        exposure = self.exposure
+        return tuple(
+            text
+            for text in (
+                joined([band_place(exposure), rest_details(exposure, self.rest)]),
+                road_summary(exposure),
+                joined([rules_words(exposure.unit), what_would([exposure])]),
+                *(item.words for item in self.records),
+                caveats([exposure], left_out=False),  # that stands beside the picture
+            )
+            if text
+        )
+
+
+def first_choices(profile: SensorProfile) -> Choices:
+    """What is shown before anything was chosen: the profile's heights and rules, a motorway."""
+    return Choices(profile.heights, ROADS[0], MINUTES, unit_for(profile), RestKind.LOADED)
+
+
+def shown(
+    capture: Capture,
+    findings: Findings,
+    band: Band,
+    choices: Choices,
+    contact: BandContact | None = None,
+) -> Shown:
+    """Work out what follows from the choices.
+
+    Parameters
+    ----------
+    capture, findings : Capture, Findings
+        With the band.
+    band : Band
+        Which band.
+    choices : Choices
+        What was chosen.
+    contact : BandContact or None
+        What the band does to readings under these rules, where it was measured already.
+
+    Raises
+    ------
+    VehicleError
+        Where no heights are given, or something that was chosen makes no sense.
+    CaptureError
+        Where the file is damaged or gone.
+    """
+    if choices.heights is None:
+        raise VehicleError(
+            say("it is not known how travel becomes millimetres, nor where the vehicle rests"),
+            say("enter it under Heights"),
+        )
+    contact = measure_contact(capture, findings, band, choices.unit)
+    made = picture(choices.heights, band.travel, contact, choices.unit, choices.road, minutes=choices.minutes)
+    return Shown(choices, made, road_records(capture, findings, band, choices.heights))
+
+
+def debounce_of(counts: bool, hold_s: float, up: int, down: int, limit: int) -> Debounce:
+    """A debounce from the fields of a form."""
+    return UpDownCounter(up, down, limit) if counts else ContinuousTimer(hold_s)

@@ -1,0 +1,197 @@
+"""Joins the window "Why it comes and goes" and the control unit under Trace to one workbench."""
+
+from __future__ import annotations
+
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+
+from analysis.captures.model import Capture, Record, Role
+from analysis.control_unit.replay import Replay, replay
+from analysis.control_unit.rules import ControlUnit
+from analysis.control_unit.stand_in import sound_sensor_v
+from analysis.diagnosis.findings import Band, Findings
+from analysis.diagnosis.profiles import profile_for
+from analysis.errors import ProfileError, WornbandError
+from analysis.exposure.contact import BandContact
+from analysis.exposure.explain import likeliest_band
+from analysis.progress import Tick
+from app.drawing.theme import palette_for
+from app.trouble import sentence
+from app.why.choices import Choices, first_choices, shown
+from app.why.window import WhyWindow
+
+if TYPE_CHECKING:
+    from app.main_window import Window
+
+REPLAYING = "replay"
+
+
+class WhyCircle(QObject):
+    """Knows what was chosen for the open capture; shows what follows.
+
+    Parameters
+    ----------
+    window : Window
+        The workbench.
+    """
+
+    def __init__(self, window: Window) -> None:
+        super().__init__(window)
+        self._window = window
+        self._choices: Choices | None = None
+        self._band: int | None = None
+        self._measured: tuple[ControlUnit, int, BandContact] | None = None
+        self.why: WhyWindow | None = None
+        window.session.capture_changed.connect(self._forget)
+        window.session.findings_changed.connect(self._learn)
+        window.focus.record_changed.connect(self.replay_record)
+        window.focus.window_changed.connect(self._show_window)
+        window.page.evidence.why_wanted.connect(self.open)
+
+    @property
+    def choices(self) -> Choices | None:
+        """What is chosen for the open capture; None where there is none."""
+        return self._choices
+
+    @property
+    def possible(self) -> bool:
+        """Whether there is a band to explain."""
+        findings = self._window.session.findings
+        return findings is not None and bool(findings.bands)
+
+    def open(self, band: int | None = None) -> None:
+        """Open the window for a band; the chosen one, or the likeliest, by default."""
+        if self._choices is None:
+            return
+        self._band = band if band is not None else self._window.focus.band
+        if self.why is None:
+            self.why = WhyWindow(self._choices, self._window)
+            self.why.chosen.connect(self._take)
+        self.why.show_choices(self._choices)
+        self.apply_palette()
+        self._show()
+        self.why.show()
+        self.why.raise_()
+        self.why.activateWindow()
+
+    def apply_palette(self) -> None:
+        """Take on the colours that the workbench has."""
+        if self.why is not None:
+            self.why.apply_palette(palette_for(self._window.settings.colours))
+
+    def show_strip(self) -> None:
+        """Show the control unit under Trace, or take it away."""
+        strip = self._window.page.control_unit
+        strip.setVisible(self._window.actions_by_name["control_unit"].isChecked())
+        self.replay_record()
+
+    def replay_record(self) -> None:
+        """Run the shown record through the control unit, in the background, where somebody looks."""
+        window, record = self._window, self._window.focus.record
+        strip, capture, findings = window.page.control_unit, window.session.capture, window.session.findings
+        if strip.isHidden() or record is None or capture is None or self._choices is None:
+            return
+        unit = self._choices.unit
+        strip.show_waiting()
+        window.jobs.run(
+            REPLAYING,
+            self.tr("Running the record through a control unit"),
+            partial(_replayed, capture, findings, record, unit),
+            self._show_replay,
+            self._refuse_replay,
+        )
+
+    def _forget(self) -> None:
+        self._choices, self._band, self._measured = None, None, None
+        self._window.jobs.cancel(REPLAYING)
+        self._window.page.control_unit.show_replay(None)
+        self._window.page.evidence.show_heights(None)
+        if self.why is not None:
+            self.why.show_result(None, self.tr("The capture is being examined."))
+
+    def _learn(self) -> None:
+        """Begin with what the profile says."""
+        capture = self._window.session.capture
+        if capture is None or self._window.session.findings is None:
+            return
+        if self._choices is None:
+            try:
+                self._choices = first_choices(profile_for(capture))
+            except ProfileError as error:
+                self._window.page.problem_bar.show_problem(sentence(error, self.tr("Why it comes and goes")))
+                return
+        self._measured = None
+        self._window.page.evidence.show_heights(self._choices.heights)
+        self.replay_record()
+        if self.why is not None:
+            self.why.show_choices(self._choices)
+            self._show()
+
+    def _take(self, choices: Choices) -> None:
+        before, self._choices = self._choices, choices
+        self._show()
+        if before is None or before.unit != choices.unit:
+            self.replay_record()
+        if before is None or before.heights != choices.heights:
+            self._window.page.evidence.show_heights(choices.heights)
+
+    def _show(self) -> None:
+        """Work it out and show it; it takes a few milliseconds."""
+        why, choices = self.why, self._choices
+        session = self._window.session
+        if why is None or choices is None or session.capture is None or session.findings is None:
+            return
+        place = self._band_place(session.findings)
+        if place is None:
+            why.show_result(
+                None, self.tr("No band was found in this capture, so there is nothing to explain.")
+            )
+            return
+        try:
+            contact = self._contact(choices.unit, place)
+            band = session.findings.bands[place]
+            result = shown(session.capture, session.findings, band, choices, contact)
+        except WornbandError as error:
+            why.show_result(None, sentence(error, self.tr("Why it comes and goes")))
+            return
+        self._measured = (choices.unit, place, result.exposure.contact)
+        why.show_result(result)
+
+    def _band_place(self, findings: Findings) -> int | None:
+        if self._band is not None and self._band < len(findings.bands):
+            return self._band
+        likeliest: Band | None = likeliest_band(findings)
+        if likeliest is not None:
+            return findings.bands.index(likeliest)
+        return 0 if findings.bands else None
+
+    def _contact(self, unit: ControlUnit, place: int) -> BandContact | None:
+        if self._measured is not None and self._measured[:2] == (unit, place):
+            return self._measured[2]
+        return None
+
+    def _show_window(self) -> None:
+        self._window.page.control_unit.show_window(self._window.focus.window)
+
+    def _show_replay(self, found: Replay) -> None:
+        self._window.page.control_unit.show_replay(found)
+        self._show_window()
+
+    def _refuse_replay(self, error: Exception) -> None:
+        doing = self.tr("Running the record through a control unit")
+        self._window.page.control_unit.show_problem(sentence(error, doing))
+
+
+def _replayed(
+    capture: Capture, findings: Findings | None, record: Record, unit: ControlUnit, tick: Tick
+) -> Replay | None:
+    channel = record.channel(Role.SIGNAL)
+    if channel is None:
+        return None
+    second = record.channel(Role.SECOND_SIGNAL)
+    paired = profile_for(capture).second_track is not None
+    stand_in = sound_sensor_v(findings, record, Role.SIGNAL) if findings is not None else None
+    other = second if paired else None
+    return replay(record, channel, unit, other=other, stand_in_v=stand_in, tick=tick)

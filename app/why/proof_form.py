@@ -1,0 +1,51 @@
+"""The road test that shows a repair."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QLabel, QWidget
+
+from analysis.errors import VehicleError
+from analysis.exposure.proof import proof
+from app.language import said
+from app.trouble import sentence
+from app.why.fields import form_of, number_field, quiet_text
+
+
+class ProofForm(QWidget):
+    """How often it came before, and how far to drive without it."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        km = self.tr(" km")
+        self.faults = number_field(self.tr("Faults before the repair"), 1.0, 1.0, 1000.0, "")
+        self.before = number_field(self.tr("Kilometres before the repair"), 6.0, 0.1, 100_000.0, km, digits=1)
+        self.driven = number_field(
+            self.tr("Driven without a fault since"), 0.0, 0.0, 100_000.0, km, digits=1, step=1.0
+        )
+        self.words = QLabel()
+        self.words.setWordWrap(True)
+        self.words.setAccessibleName(self.tr("Road test without a fault"))
+        form = form_of(self)
+        form.addRow(self.tr("&Faults before"), self.faults)
+        form.addRow(self.tr("&in"), self.before)
+        form.addRow(self.tr("&Driven since"), self.driven)
+        form.addRow(self.words)
+        form.addRow(
+            quiet_text(
+                self.tr(
+                    "Taken that faults come at random over the distance. Drive at the same height, load and"
+                    " surface as before."
+                )
+            )
+        )
+        for box in (self.faults, self.before, self.driven):
+            box.valueChanged.connect(self._show)
+        self._show()
+
+    def _show(self) -> None:
+        try:
+            found = proof(round(self.faults.value()), self.before.value(), driven_km=(self.driven.value(),))
+        except VehicleError as error:
+            self.words.setText(sentence(error, self.tr("Road test")))
+            return
+        self.words.setText(said(found.words))

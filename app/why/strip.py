@@ -1,0 +1,211 @@
+"""The control unit under Trace: how far each fault had ripened, and when it was stored."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF, QResizeEvent
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from analysis.control_unit.replay import Replay, RuleReplay
+from analysis.control_unit.rules import RuleKind
+from analysis.exposure.amounts import share_words
+from analysis.exposure.words import RULE_NAMES
+from analysis.intervals import Interval
+from app.drawing.axes import LEFT_AXIS_PX
+from app.drawing.numbers import seconds
+from app.drawing.theme import LIGHT, Palette
+from app.language import said
+from app.views.pane import Pane
+
+_ROW_PX = 34
+_RIGHT_PX = 7  # as far as the plots of Trace stand from their frame
+
+
+class ControlUnitStrip(Pane):
+    """A row for each rule, over the same stretch of time as Trace."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__("", parent)
+        self._title.setText(self.tr("Control unit"))
+        self.setAccessibleName(self.tr("Control unit: which fault would have been stored, and when"))
+        self.sheet = _Sheet()
+        self.set_content(self.sheet)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.show_replay(None)
+        self.hide()
+
+    def show_waiting(self) -> None:
+        """Say that it is being worked out, where nothing is shown yet."""
+        if self.sheet.replay is None:
+            self.show_empty(self.tr("Running the record through a control unit."))
+
+    def show_problem(self, sentence: str) -> None:
+        """Say why there is nothing to show."""
+        self.sheet.show_replay(None)
+        self.set_note("")
+        self.show_empty(sentence)
+
+    def show_replay(self, replay: Replay | None) -> None:
+        """Show what the control unit made of a record, or that there is nothing."""
+        self.sheet.show_replay(replay)
+        if replay is None or not replay.rules:
+            self.set_note("")
+            self.show_empty(self.tr("This record holds no signal that a control unit could judge."))
+            return
+        self.set_note(self._told(replay))
+        self.show_content()
+
+    def show_window(self, window: Interval) -> None:
+        """Show this stretch of time."""
+        self.sheet.show_window(window)
+
+    def apply_palette(self, palette: Palette) -> None:
+        """Take on the colours of a palette."""
+        self.sheet.apply_palette(palette)
+
+    def _told(self, replay: Replay) -> str:
+        first = replay.first
+        if first is None:
+            return self.tr("no code would have been stored in this record")
+        kind, time_s = first
+        told = self.tr("code stored at {time}: {rule}").format(
+            time=seconds(time_s, 0.01), rule=said(RULE_NAMES[kind])
+        )
+        if kind is RuleKind.COMPARISON:
+            told += self.tr("; it sees that the sides disagree, not which is wrong, and names both corners")
+        return told
+
+
+@dataclass(frozen=True, slots=True)
+class _Row:
+    """One rule, ready to be drawn."""
+
+    rule: RuleReplay
+    box: QRectF
+    curve: QPolygonF
+    stored_px: tuple[float, ...]
+
+
+class _Sheet(QWidget):
+    """Where the rows are drawn."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.replay: Replay | None = None
+        self._window = Interval(0.0, 1.0)
+        self._palette = LIGHT
+        self._rows: tuple[_Row, ...] = ()
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+
+    def sizeHint(self) -> QSize:
+        """A row for each rule."""
+        return QSize(300, _ROW_PX * max(len(self.replay.rules) if self.replay is not None else 1, 1))
+
+    def minimumSizeHint(self) -> QSize:
+        """As high as its rows."""
+        return self.sizeHint()
+
+    @property
+    def rows(self) -> tuple[_Row, ...]:
+        """What is drawn, from the top."""
+        return self._rows
+
+    def show_replay(self, replay: Replay | None) -> None:
+        """Draw this from now on."""
+        self.replay = replay
+        self._lay_out()
+        self.updateGeometry()
+        self.update()
+
+    def show_window(self, window: Interval) -> None:
+        """Show this stretch of time."""
+        self._window = window
+        self._lay_out()
+        self.update()
+
+    def apply_palette(self, palette: Palette) -> None:
+        """Take on the colours of a palette."""
+        self._palette = palette
+        self.update()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Lay out for the new size."""
+        super().resizeEvent(event)
+        self._lay_out()
+
+    def _plot(self) -> QRectF:
+        return QRectF(LEFT_AXIS_PX, 0, max(self.width() - LEFT_AXIS_PX - _RIGHT_PX, 10), self.height())
+
+    def _lay_out(self) -> None:
+        replay = self.replay
+        if replay is None or self._window.length <= 0.0:
+            self._rows = ()
+            return
+        plot = self._plot()
+        high = plot.height() / max(len(replay.rules), 1)
+        self._rows = tuple(
+            self._row(replay, rule, QRectF(plot.left(), place * high, plot.width(), high))
+            for place, rule in enumerate(replay.rules)
+        )
+
+    def _row(self, replay: Replay, rule: RuleReplay, box: QRectF) -> _Row:
+        time_s, window = replay.readings.time_s, self._window
+        foot, tall = box.bottom() - 3, box.height() - 16
+        columns = max(int(box.width()), 1)
+        edges = np.searchsorted(time_s, np.linspace(window.start, window.stop, columns + 1))
+        points = [QPointF(box.left(), foot)]
+        for column in range(columns):
+            start, stop = int(edges[column]), int(edges[column + 1])
+            before = min(max(start - 1, 0), max(rule.ripe.shape[0] - 1, 0))
+            part = rule.ripe[start:stop] if stop > start else rule.ripe[before : before + 1]
+            height = float(part.max()) if part.size else 0.0
+            points.append(QPointF(box.left() + column, foot - tall * height))
+        points.append(QPointF(box.right(), foot))
+        scale = box.width() / window.length
+        stored = tuple(
+            box.left() + (item - window.start) * scale for item in rule.stored_s if window.contains(item)
+        )
+        return _Row(rule, box, QPolygonF(points), stored)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint what was laid out."""
+        painter = QPainter(self)
+        font = painter.font()
+        font.setPointSizeF(8.0)
+        painter.setFont(font)
+        for row in self._rows:
+            self._paint_row(painter, row)
+
+    def _paint_row(self, painter: QPainter, row: _Row) -> None:
+        palette, box = self._palette, row.box
+        foot = box.bottom() - 3
+        painter.setPen(QPen(QColor(palette.line), 1))
+        painter.drawLine(QPointF(box.left(), foot), QPointF(box.right(), foot))
+        limit = QPen(QColor(palette.line), 1, Qt.PenStyle.DashLine)
+        painter.setPen(limit)
+        painter.drawLine(QPointF(box.left(), box.top() + 13), QPointF(box.right(), box.top() + 13))
+        painter.setPen(QPen(QColor(palette.choice), 1))
+        painter.setBrush(palette.shade("choice", 0.28))
+        painter.drawPolygon(row.curve)
+        painter.setPen(QPen(QColor(palette.bad), 2))
+        for x in row.stored_px:
+            painter.drawLine(QPointF(x, box.top() + 10), QPointF(x, foot))
+        painter.setPen(QColor(palette.quiet))
+        place = QRectF(box.left() + 2, box.top(), box.width() - 4, 13)
+        painter.drawText(
+            place, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, self._told(row.rule)
+        )
+
+    def _told(self, rule: RuleReplay) -> str:
+        name = said(RULE_NAMES[rule.kind])
+        if rule.stored_s:
+            times = ", ".join(seconds(item, 0.01) for item in rule.stored_s[:3])
+            more = self.tr(" and more") if len(rule.stored_s) > 3 else ""
+            return self.tr("{rule}: stored at {times}{more}").format(rule=name, times=times, more=more)
+        if rule.longest_share <= 0.0:
+            return self.tr("{rule}: never broken for long").format(rule=name)
+        share = said(share_words(min(rule.longest_share, 0.999)))
+        return self.tr("{rule}: not stored, {share} of the way").format(rule=name, share=share)

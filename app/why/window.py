@@ -1,0 +1,168 @@
+"""The window "Why it comes and goes": picture and words at the left, what can be chosen at the right."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QDialog,
+    QFrame,
+    QLabel,
+    QScrollArea,
+    QSplitter,
+    QTabWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from analysis.exposure.picture import LEFT_OUT
+from analysis.vehicle.heights import RestKind, VehicleHeights
+from app.drawing.theme import Palette
+from app.language import said
+from app.views.problem_bar import ProblemBar
+from app.why.choices import Choices, Shown
+from app.why.drive_form import DriveForm
+from app.why.heights_form import HeightsForm
+from app.why.picture import ExposurePicture
+from app.why.proof_form import ProofForm
+from app.why.unit_form import UnitForm
+
+
+class WhyWindow(QDialog):
+    """Beside the workbench, not in its way: it stays open while the record is looked at.
+
+    Signals
+    -------
+    chosen(Choices)
+        Something else was chosen.
+    """
+
+    chosen = Signal(object)
+
+    def __init__(self, choices: Choices, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(self.tr("Why it comes and goes"))
+        self.setWindowFlag(Qt.WindowType.WindowMaximizeButtonHint)
+        self.resize(1120, 690)
+        self._choices = choices
+        self.picture, self.problem_bar = ExposurePicture(), ProblemBar()
+        self.drive, self.unit = DriveForm(choices), UnitForm(choices)
+        self.heights, self.proof = HeightsForm(choices), ProofForm()
+        self.words = QLabel()
+        self.words.setWordWrap(True)
+        self.words.setTextFormat(Qt.TextFormat.PlainText)
+        self.words.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
+        self.words.setTextInteractionFlags(
+            Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
+        )
+        self.words.setAccessibleName(self.tr("Why it comes and goes, in words"))
+        self._empty = QLabel()
+        self._empty.setWordWrap(True)
+        self._empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self._empty.setProperty("quiet", True)
+        self.tabs = QTabWidget()
+        self._lay_out()
+        self.drive.changed.connect(self._take)
+        self.unit.changed.connect(self._take)
+        self.heights.changed.connect(self._take_heights)
+        self.heights.refused.connect(self.problem_bar.show_problem)
+        self.picture.rest_chosen.connect(self._take_rest)
+
+    def show_choices(self, choices: Choices) -> None:
+        """Show what is chosen; tells nobody."""
+        self._choices = choices
+        for form in (self.drive, self.unit, self.heights):
+            form.show_choices(choices)
+
+    def show_result(self, result: Shown | None, instead: str = "") -> None:
+        """Show what follows from the choices, or what to do instead."""
+        self.picture.setVisible(result is not None)
+        self._empty.setVisible(result is None)
+        self._empty.setText(instead)
+        if result is None:
+            self.words.setText("")
+            self.picture.show_exposure(None, RestKind.NORMAL)
+            return
+        self.problem_bar.hide()
+        self.picture.show_exposure(result.exposure, result.rest.rest.kind)
+        self.words.setText("\n\n".join(said(text) for text in result.paragraphs))
+        self.picture.setAccessibleDescription(said(result.paragraphs[0]))
+
+    def apply_palette(self, palette: Palette) -> None:
+        """Take on the colours of a palette."""
+        self.picture.apply_palette(palette)
+        self.problem_bar.apply_palette(palette)
+
+    def _lay_out(self) -> None:
+        words = QScrollArea()
+        words.setWidgetResizable(True)
+        words.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        words.setWidget(self.words)
+        words.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        told = _frame(words)
+        drawn = _frame(self.picture, self._empty)
+        left = QSplitter(Qt.Orientation.Vertical)
+        for place, (pane, share) in enumerate(((drawn, 5), (told, 4))):
+            left.addWidget(pane)
+            left.setStretchFactor(place, share)
+        left.setSizes([370, 280])
+        pages = (
+            (self.drive, self.tr("Drive")),
+            (self.unit, self.tr("Control unit")),
+            (self.heights, self.tr("Heights")),
+            (self.proof, self.tr("Road test")),
+        )
+        for page, title in pages:
+            scroll = QScrollArea()
+            scroll.setWidgetResizable(True)
+            scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+            scroll.setWidget(page)
+            self.tabs.addTab(scroll, title)
+        self.tabs.setMinimumWidth(336)
+        panes = QSplitter(Qt.Orientation.Horizontal)
+        for place, (side, stretch) in enumerate(((left, 1), (self.tabs, 0))):
+            panes.addWidget(side)
+            panes.setStretchFactor(place, stretch)
+        panes.setSizes([760, 340])
+        for splitter in (left, panes):
+            splitter.setChildrenCollapsible(False)
+            splitter.setHandleWidth(6)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(8, 8, 8, 8)
+        column.addWidget(self.problem_bar)
+        column.addWidget(panes, 1)
+        left_out = QLabel(said(LEFT_OUT))
+        left_out.setWordWrap(True)
+        left_out.setProperty("quiet", True)
+        column.addWidget(left_out)
+
+    def _take(self, choices: Choices) -> None:
+        """The forms each know their own part; the rest is as it was."""
+        mine = self._choices
+        if self.sender() is self.drive:
+            mine = replace(mine, road=choices.road, minutes=choices.minutes, rest=choices.rest)
+        else:
+            mine = replace(mine, unit=choices.unit)
+        self._choices = mine
+        self.chosen.emit(mine)
+
+    def _take_heights(self, heights: VehicleHeights) -> None:
+        self._choices = replace(self._choices, heights=heights)
+        self.drive.show_choices(self._choices)
+        self.chosen.emit(self._choices)
+
+    def _take_rest(self, kind: RestKind) -> None:
+        self._choices = replace(self._choices, rest=kind)
+        self.drive.show_choices(self._choices)
+        self.chosen.emit(self._choices)
+
+
+def _frame(*content: QWidget) -> QFrame:
+    frame = QFrame()
+    frame.setObjectName("pane")
+    column = QVBoxLayout(frame)
+    column.setContentsMargins(8, 6, 6, 6)
+    for item in content:
+        column.addWidget(item)
+    return frame
