@@ -270,7 +270,7 @@ def test_sparks_where_the_arm_dwells_are_no_bad_spot(seed: int) -> None:
 
 
 def test_where_no_track_reaches_there_is_no_bad_spot() -> None:
-    """The signal of an open contact sinks to a rail, and a path that is led there finds break-up on its way."""
+    """The signal of an open contact sinks to a rail; a path that is led there finds break-up on its way."""
     sheet = _bad_spot(8, Interval(42.0, 46.0))
     survey = replace(sheet.survey(), edges_percent=EDGES - 41.5)
     assert find_places(survey) == ()
