@@ -22,7 +22,7 @@ from analysis.diagnosis.profile_model import SensorProfile
 from analysis.diagnosis.profiles import profile_for
 from analysis.diagnosis.seen import Seen
 from analysis.diagnosis.studies import Studies, study
-from analysis.diagnosis.summary import coverage, events, record_outcomes
+from analysis.diagnosis.summary import MOST_EVENTS, coverage, events, record_outcomes
 from analysis.diagnosis.verdict import give_verdict
 from analysis.errors import CaptureError
 from analysis.progress import Tick, ignore, part
@@ -69,6 +69,7 @@ def examine(
     bands = reconciled(_bands(studies, places, basis), basis.worn)
     seen = Seen(studies, problems, run_checks(studies), bands, tuple(places))
     evidence = chain_of_evidence(seen)
+    listed = events(seen)
     verdict = give_verdict(seen, shares, evidence)
     tick(1.0)
     return Findings(
@@ -83,7 +84,8 @@ def examine(
         evidence=evidence,
         coverage=coverage(studies.tracks.get(Role.SIGNAL) or studies.tracks.get(Role.SECOND_SIGNAL)),
         advice=give_advice(seen, verdict, evidence),
-        events=events(seen),
+        events=listed,
+        events_complete=len(listed) < MOST_EVENTS,
         surveys=tuple(studies.tracks.values()),
         record_outcomes=record_outcomes(seen),
         basis=basis,

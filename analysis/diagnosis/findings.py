@@ -300,4 +300,5 @@ class Findings:
     events: tuple[Event, ...] = ()
     surveys: tuple[TrackSurvey, ...] = ()
     record_outcomes: tuple[RecordOutcome, ...] = ()
+    events_complete: bool = True
     basis: BandBasis | None = None
