@@ -1013,6 +1013,122 @@
     </message>
 </context>
 <context>
+    <name>RecordDesk</name>
+    <message>
+        <source>give a span its own step</source>
+        <extracomment>app/record_desk.py</extracomment>
+        <translation>einer Spanne einen eigenen Schritt geben</translation>
+    </message>
+    <message>
+        <source>accept the splitting</source>
+        <extracomment>app/record_desk.py</extracomment>
+        <translation>die Aufteilung annehmen</translation>
+    </message>
+    <message>
+        <source>refuse the splitting</source>
+        <extracomment>app/record_desk.py</extracomment>
+        <translation>die Aufteilung ablehnen</translation>
+    </message>
+    <message>
+        <source>edit the record</source>
+        <extracomment>app/record_desk.py</extracomment>
+        <translation>die Aufzeichnung bearbeiten</translation>
+    </message>
+    <message>
+        <source>drop the span</source>
+        <extracomment>app/record_desk.py</extracomment>
+        <translation>die Spanne aufheben</translation>
+    </message>
+</context>
+<context>
+    <name>RecordForm</name>
+    <message>
+        <source>What is said of the record</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Was über die Aufzeichnung gesagt ist</translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Aufheben</translation>
+    </message>
+    <message>
+        <source>Let this span be as the rest of its record again</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Diese Spanne wieder sein lassen wie den Rest ihrer Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Drop the span {span}</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Die Spanne {span} aufheben</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>Plugged in</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Gesteckt</translation>
+    </message>
+    <message>
+        <source>Ignition</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Zündung</translation>
+    </message>
+    <message>
+        <source>Engine</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Lasten</translation>
+    </message>
+    <message>
+        <source>Moved</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Bewegt</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>Touches</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Liegt an</translation>
+    </message>
+    <message>
+        <source>Probe</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Messort</translation>
+    </message>
+    <message>
+        <source>Against</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Gegen</translation>
+    </message>
+</context>
+<context>
     <name>RecordsView</name>
     <message>
         <source>Records</source>
@@ -1285,6 +1401,24 @@
         <source>Track of this side</source>
         <extracomment>app/views/side_tools.py</extracomment>
         <translation>Bahn dieser Seite</translation>
+    </message>
+</context>
+<context>
+    <name>SplitStrip</name>
+    <message>
+        <source>Proposed splitting</source>
+        <extracomment>app/views/split_strip.py</extracomment>
+        <translation>Vorgeschlagene Aufteilung</translation>
+    </message>
+    <message>
+        <source>One probe went from wire to wire in this record. It was examined as: {spans}. Is that so?</source>
+        <extracomment>app/views/split_strip.py</extracomment>
+        <translation>Eine Messspitze ging in dieser Aufzeichnung von Leitung zu Leitung. Untersucht wurde sie als: {spans}. Stimmt das?</translation>
+    </message>
+    <message>
+        <source>{role} ({step})</source>
+        <extracomment>app/views/split_strip.py</extracomment>
+        <translation>{role} ({step})</translation>
     </message>
 </context>
 <context>
@@ -2432,6 +2566,46 @@
         <source>Go on with this review; what another program wrote is kept under another name</source>
         <extracomment>app/review_specs.py</extracomment>
         <translation>Mit dieser Auswertung weitermachen; was ein anderes Programm schrieb, wird unter einem anderen Namen aufgehoben</translation>
+    </message>
+    <message>
+        <source>Edit the record</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Aufzeichnung bearbeiten</translation>
+    </message>
+    <message>
+        <source>Say what the shown record was taken for, what was probed and under which conditions</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Sagen, wofür die gezeigte Aufzeichnung gemacht wurde, was gemessen wurde und unter welchen Bedingungen</translation>
+    </message>
+    <message>
+        <source>Give the span its own step</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Der Spanne einen eigenen Schritt geben</translation>
+    </message>
+    <message>
+        <source>Give the chosen span, or the stretch that is shown, a step of its own</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Der gewählten Spanne oder dem gezeigten Ausschnitt einen eigenen Schritt geben</translation>
+    </message>
+    <message>
+        <source>Accept the splitting</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Aufteilung annehmen</translation>
+    </message>
+    <message>
+        <source>Take the proposed splitting over as spans of the record</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die vorgeschlagene Aufteilung als Spannen der Aufzeichnung übernehmen</translation>
+    </message>
+    <message>
+        <source>It is one wire</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Es ist eine Leitung</translation>
+    </message>
+    <message>
+        <source>Examine the record as one wire, without splitting it</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die Aufzeichnung als eine Leitung untersuchen, ohne sie aufzuteilen</translation>
     </message>
     <message>
         <source>Why it comes and goes…</source>
@@ -6722,6 +6896,16 @@
         <translation>{file} · SHA-256 {digest}…</translation>
     </message>
     <message>
+        <source>what the review says of records is damaged</source>
+        <extracomment>analysis/review/records.py</extracomment>
+        <translation>was die Auswertung über Aufzeichnungen sagt, ist beschädigt</translation>
+    </message>
+    <message>
+        <source>begin a new review; the file is kept aside</source>
+        <extracomment>analysis/review/records.py, analysis/review/stored.py</extracomment>
+        <translation>eine neue Auswertung beginnen; die Datei wird aufgehoben</translation>
+    </message>
+    <message>
         <source>the review beside this capture cannot be opened</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
         <translation>die Auswertung neben dieser Messung lässt sich nicht öffnen</translation>
@@ -6805,11 +6989,6 @@
         <source>move some of them away</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
         <translation>einige davon verschieben</translation>
-    </message>
-    <message>
-        <source>begin a new review; the file is kept aside</source>
-        <extracomment>analysis/review/stored.py</extracomment>
-        <translation>eine neue Auswertung beginnen; die Datei wird aufgehoben</translation>
     </message>
     <message>
         <source>the review is nested too deeply</source>
@@ -7160,6 +7339,11 @@
         <source>from {far:.0f} mm of wheel travel below the normal height to {near:.0f} mm above it</source>
         <extracomment>analysis/vehicle/words.py</extracomment>
         <translation>von {far:.0f} mm Radweg unter der Normalhöhe bis {near:.0f} mm darüber</translation>
+    </message>
+    <message>
+        <source>{start_s:.2f}–{stop_s:.2f} s</source>
+        <extracomment>app/views/record_form.py, app/views/split_strip.py</extracomment>
+        <translation>{start_s:.2f}–{stop_s:.2f} s</translation>
     </message>
     <message>
         <source>it is not known how travel becomes millimetres, nor where the vehicle rests</source>
