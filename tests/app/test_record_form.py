@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QToolButton
+from PySide6.QtWidgets import QLineEdit, QToolButton
 from pytestqt.qtbot import QtBot
 
 from analysis.captures.model import ArraySource, Capture, Channel, Record, Role, Scaling, Step
@@ -16,6 +16,7 @@ from analysis.intervals import Interval
 from analysis.progress import Tick
 from app.main_window import Window
 from app.views.record_form import WordBox
+from tests.app import hands
 from tests.app.conftest import Bench
 from tests.app.fakes import worn_findings
 
@@ -31,6 +32,12 @@ def button(window: Window, name: str) -> QToolButton:
         for item in window.page.findChildren(QToolButton)
         if item.defaultAction() is action and item.isVisible()
     )
+
+
+def line_of(box: WordBox) -> QLineEdit:
+    line = box.lineEdit()
+    assert line is not None
+    return line
 
 
 def choose(box: WordBox, word: str) -> None:
@@ -107,8 +114,8 @@ def test_a_role_and_a_probe_point_that_is_typed_reach_the_examination(
     choose(form_box(shown, "role", "ground"), "supply")
     box = form_box(shown, "probe_point", "signal")
     box.setFocus()
-    QTest.keyClicks(box.lineEdit(), "splice at the sill")
-    QTest.keyClick(box.lineEdit(), Qt.Key.Key_Return)
+    QTest.keyClicks(line_of(box), "splice at the sill")
+    QTest.keyClick(line_of(box), Qt.Key.Key_Return)
     qtbot.waitUntil(
         lambda: seen[-1].record("004").channels[0].attributes.get("probe_point") == "splice at the sill"
     )
@@ -123,14 +130,12 @@ def test_a_word_that_is_proposed_is_kept_as_the_capture_format_writes_it(
     QTest.keyClick(shown, Qt.Key.Key_F4)
     box = form_box(shown, "ignition")
     box.setFocus()
-    QTest.keyClicks(box.lineEdit(), "on")
-    QTest.keyClick(box.lineEdit(), Qt.Key.Key_Tab)
+    QTest.keyClicks(line_of(box), "on")
+    QTest.keyClick(line_of(box), Qt.Key.Key_Tab)
     qtbot.waitUntil(lambda: seen[-1].record("004").attributes.get("ignition") == "on")
 
 
 def test_the_wheel_over_a_word_changes_nothing(shown: Window) -> None:
-    from tests.app import hands
-
     QTest.keyClick(shown, Qt.Key.Key_F4)
     box = form_box(shown, "step")
     hands.wheel(box, box.rect().center(), -3)
