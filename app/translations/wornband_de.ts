@@ -3092,7 +3092,7 @@
     </message>
     <message>
         <source>choose another file</source>
-        <extracomment>analysis/captures/strict.py</extracomment>
+        <extracomment>analysis/captures/strict.py, analysis/diagnosis/profiles.py</extracomment>
         <translation>eine andere Datei wählen</translation>
     </message>
     <message>
@@ -4446,6 +4446,16 @@
         <translation>diese Zeile berichtigen</translation>
     </message>
     <message>
+        <source>{name} is nested too deeply or holds a number that is none</source>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <translation>{name} ist zu tief verschachtelt oder enthält eine Zahl, die keine ist</translation>
+    </message>
+    <message>
+        <source>write it anew from a built-in profile</source>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <translation>schreiben Sie es aus einem eingebauten Profil neu</translation>
+    </message>
+    <message>
         <source>{name}: based_on must name a built-in profile, got {base!r}</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
         <translation>{name}: based_on muss ein mitgeliefertes Profil nennen, nicht {base!r}</translation>
@@ -4614,6 +4624,21 @@
         <source>choose another id</source>
         <extracomment>analysis/diagnosis/profiles.py</extracomment>
         <translation>eine andere Kennung wählen</translation>
+    </message>
+    <message>
+        <source>{name} is no file</source>
+        <extracomment>analysis/diagnosis/profiles.py</extracomment>
+        <translation>{name} ist keine Datei</translation>
+    </message>
+    <message>
+        <source>choose a TOML file</source>
+        <extracomment>analysis/diagnosis/profiles.py</extracomment>
+        <translation>wählen Sie eine TOML-Datei</translation>
+    </message>
+    <message>
+        <source>the sensor profile {name} is far too long</source>
+        <extracomment>analysis/diagnosis/profiles.py</extracomment>
+        <translation>das Sensorprofil {name} ist viel zu lang</translation>
     </message>
     <message>
         <source>breaks up in the band on {count} crossing</source>
