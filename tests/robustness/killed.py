@@ -1,8 +1,8 @@
 """Saves again and again, and is killed at random moments: what lies there must be whole, and none too old.
 
 Called as ``python -m tests.robustness.killed KIND COUNT SEED``; prints how many files were damaged, how many
-had lost what was saved before, and how often the shot fell into the writing itself. It forks, so it must not be
-run inside a process with threads.
+had lost what was saved before, and how often the shot fell into the writing itself. It forks, so it must not
+be run inside a process with threads.
 """
 
 from __future__ import annotations

@@ -63,10 +63,11 @@ class Wear:
         return memory or self.handles[1] > self.handles[0] or self.threads[1] > self.threads[0]
 
     def __str__(self) -> str:
+        (early_mb, late_mb), handles, threads = self.memory_mb, self.handles, self.threads
         return (
-            f"{self.rounds} rounds of open, zoom, mark, undo, report, close: memory"
-            f" {self.memory_mb[0]:.0f} MB, then {self.memory_mb[1]:.0f} MB ({self.kb_a_round:+.0f} KB a round), open files"
-            f" {self.handles[0]}, then {self.handles[1]}, threads {self.threads[0]}, then {self.threads[1]}."
+            f"{self.rounds} rounds of open, zoom, mark, undo, report, close: memory {early_mb:.0f} MB, then"
+            f" {late_mb:.0f} MB ({self.kb_a_round:+.0f} KB a round), open files {handles[0]}, then"
+            f" {handles[1]}, threads {threads[0]}, then {threads[1]}."
         )
 
 
