@@ -14,7 +14,7 @@ from app.compare_specs import COMPARE_SPECS
 from app.drawing import icons
 from app.drawing.theme import Palette
 from app.report_specs import REPORT_SPECS
-from app.review_specs import REVIEW_SPECS
+from app.review_specs import RECORD_SPECS, REVIEW_SPECS
 from app.why.specs import WHY_SPECS
 
 
@@ -133,6 +133,7 @@ SPECS = (
     _spec("slower", "Arm", "Slower", "Let the arm run slower", ","),
     _spec("faster", "Arm", "Faster", "Let the arm run faster", "."),
     *(_spec(*item) for item in REVIEW_SPECS),
+    *(_spec(*item) for item in RECORD_SPECS),
     *(_spec(*item) for item in COMPARE_SPECS),
     _spec("keys", "Help", "Keys", "Show every key", "F1", "keys"),
 )

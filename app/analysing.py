@@ -24,6 +24,7 @@ from analysis.progress import Tick, ignore, part
 from analysis.reports.cautions import cautions
 from analysis.reports.document import Report, Section
 from analysis.reports.findings_report import findings_report
+from analysis.review.records import Edits, divided, edited
 from app.interrupts import Interrupts
 from app.printable import error_line
 from app.progress_line import ProgressLine
@@ -88,8 +89,10 @@ class Request:
 
 
 @contextmanager
-def examined(path: str, profile: str | None = None, tick: Tick = ignore) -> Iterator[Examined]:
-    """Open a capture, examine it, and keep it open.
+def examined(
+    path: str, profile: str | None = None, tick: Tick = ignore, edits: Edits = ()
+) -> Iterator[Examined]:
+    """Open a capture, examine it with what a review says of its records, and keep it open.
 
     Raises
     ------
@@ -103,10 +106,11 @@ def examined(path: str, profile: str | None = None, tick: Tick = ignore) -> Iter
     with open_capture(path) as opened:
         require_signal(opened.capture)
         whole = opened.completed(part(tick, 0.0, 0.2))
-        findings = examine(whole.capture, profile=profile, tick=part(tick, 0.2, 0.98))
-        explanation = explain(whole.capture, findings, profile_for(whole.capture, profile))
+        capture = edited(whole.capture, edits)
+        findings = examine(divided(capture, edits), profile=profile, tick=part(tick, 0.2, 0.98))
+        explanation = explain(capture, findings, profile_for(capture, profile))
         tick(1.0)
-        yield Examined(whole.capture, findings, whole.assumptions, explanation)
+        yield Examined(capture, findings, whole.assumptions, explanation)
 
 
 def answer(path: str, request: Request, tick: Tick = ignore) -> Answer:

@@ -94,6 +94,7 @@ class Focus(QObject):
         self._band: int | None = None
         self._passage: int | None = None
         self._history = ViewHistory()
+        self._settled = False
 
     @property
     def record(self) -> Record | None:
@@ -134,7 +135,7 @@ class Focus(QObject):
         """Look at another capture: its longest sweep, or else its first record, as a whole."""
         self._capture, self._history = capture, ViewHistory()
         self._passages, self._band, self._passage, self._moment_s = (), None, None, None
-        self._record = None
+        self._record, self._settled = None, False
         if capture is not None and capture.records:
             sweeps = [item for item in capture.records if item.step == "sweep"]
             self.show_record(max(sweeps or capture.records[:1], key=len).name)
@@ -142,10 +143,21 @@ class Focus(QObject):
             self.record_changed.emit()
         self.target_changed.emit()
 
+    def renew(self, capture: Capture) -> None:
+        """Look at the same stretch of the same capture, of whose records something else is said now."""
+        self._capture = capture
+        if self._record is not None:
+            self._record = capture.record(self._record.name)
+            self._settled = True
+            self.record_changed.emit()
+            self.window_changed.emit()
+
     def learn(self, findings: Findings) -> None:
         """Take what can be stepped to; go to the record with the likeliest band, or the deepest event."""
         self._passages = passages(findings)
-        untouched = len(self._history.views) <= 1
+        if self._settled:  # examined again: what was chosen may be gone, and nobody is led away
+            self._band = self._passage = None
+        untouched = len(self._history.views) <= 1 and not self._settled
         events = [item for item in self._passages if item.band is None]
         if untouched:
             self._history = ViewHistory()

@@ -21,6 +21,7 @@ from app.jobs import Jobs
 from app.language_menu import LanguageMenu
 from app.marker_reader import READING
 from app.playback import SPEEDS
+from app.record_desk import RecordDesk
 from app.report_desk import ReportDesk
 from app.report_page import ReportPage
 from app.review_circle import ReviewCircle
@@ -79,6 +80,7 @@ class Window(QMainWindow):
         self.circle = ReviewCircle(self)
         self.keeper = ReviewKeeper(self)
         self.desk = ReviewDesk(self, self.keeper)
+        self.record_desk = RecordDesk(self, self.keeper, self.desk.markers)
         self.report_desk = ReportDesk(self, self.keeper)
         self.compare = CompareDesk(self)
         self.pages.addWidget(self.compare.page)

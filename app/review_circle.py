@@ -70,6 +70,7 @@ class ReviewCircle(QObject):
 
     def _follow_session(self) -> None:
         self._window.session.capture_changed.connect(self._show_capture)
+        self._window.session.records_changed.connect(self._show_edited)
         self._window.session.findings_changed.connect(self._show_findings)
 
     def _follow_focus(self) -> None:
@@ -108,6 +109,13 @@ class ReviewCircle(QObject):
         page.evidence.show_findings(capture, None)
         page.track.show_findings(None, None)
         self._window.focus.start(capture)
+
+    def _show_edited(self) -> None:
+        """Show what is said of the records at once; the findings follow when they are made."""
+        page, capture = self._window.page, self._window.session.capture
+        page.records.show_capture(capture, self._window.session.findings)
+        if capture is not None:
+            self._window.focus.renew(capture)
 
     def _show_findings(self) -> None:
         page, session, focus = self._window.page, self._window.session, self._window.focus

@@ -21,6 +21,7 @@ from app.views.markers import MarkersView
 from app.views.overview import OverviewView
 from app.views.problem_bar import ProblemBar
 from app.views.records import RecordsView
+from app.views.split_strip import SplitStrip
 from app.views.trace import TraceView
 from app.views.track import TrackView
 from app.why.strip import ControlUnitStrip
@@ -52,6 +53,7 @@ class ReviewPage(QWidget):
         self._captures_button = QToolButton()
         self._left = _LeftColumn(self.records, self.events)
         self._right = RightColumn(self.evidence, self.markers)
+        self.split_strip = SplitStrip([self._outlined(name) for name in ("accept_split", "refuse_split")])
         self._arrange_tools()
         page = QVBoxLayout(self)
         page.setContentsMargins(8, 2, 8, 0)
@@ -59,6 +61,7 @@ class ReviewPage(QWidget):
         page.addLayout(self._header(captures_menu))
         page.addWidget(self.problem_bar)
         page.addWidget(self.hint_bar)
+        page.addWidget(self.split_strip)
         page.addWidget(self._panes(), 1)
 
     def fit_records(self) -> None:
@@ -119,6 +122,7 @@ class ReviewPage(QWidget):
     def _arrange_tools(self) -> None:
         for name in ("previous", "next"):
             self.events.add_tool(self.button(name, heading=True))
+        self.records.add_tool(self.button("describe", heading=True))
         self.trace.add_tool(self.button("lanes", heading=True))
         self.trace.add_tool(self.button("control_unit", text=True, heading=True))
         self.trace.add_empty_tool(self.button("open", text=True))
@@ -198,7 +202,9 @@ class _LeftColumn(QSplitter):
 
     def fit(self) -> None:
         """Share the height out."""
-        records = min(self._records.wanted_height(), round(0.65 * self.height()))
+        records = min(
+            self._records.wanted_height(), round((0.85 if self._records.form_shown else 0.65) * self.height())
+        )
         self.setSizes([records, self.height() - records])
 
     def resizeEvent(self, event: QResizeEvent) -> None:

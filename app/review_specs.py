@@ -76,4 +76,37 @@ DECISION_SPECS = (
     ),
 )
 
+RECORD_SPECS = (
+    (
+        "describe",
+        "Review",
+        "Edit the record",
+        "Say what the shown record was taken for, what was probed and under which conditions",
+        "F4",
+        "describe",
+        True,
+    ),
+    (
+        "describe_span",
+        "Review",
+        "Give the span its own step",
+        "Give the chosen span, or the stretch that is shown, a step of its own",
+        "Shift+F4",
+    ),
+    (
+        "accept_split",
+        "Review",
+        "Accept the splitting",
+        "Take the proposed splitting over as spans of the record",
+        "Ctrl+Shift+A",
+    ),
+    (
+        "refuse_split",
+        "Review",
+        "It is one wire",
+        "Examine the record as one wire, without splitting it",
+        "Ctrl+Shift+X",
+    ),
+)
+
 REVIEW_SPECS = (*MARKER_SPECS, *DECISION_SPECS)

@@ -14,6 +14,7 @@ from PySide6.QtCore import QObject, Signal
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Findings
 from analysis.progress import Tick
+from analysis.review.records import Edits, divided, edited
 from analysis.review.sidecar import Sidecar
 from app.jobs import Jobs
 from app.trouble import sentence
@@ -59,6 +60,8 @@ class Session(QObject):
     -------
     capture_changed()
         Another capture is open (or none); findings are gone until they are made.
+    records_changed()
+        Something else is said of the records of the open capture; it is being examined again.
     findings_changed()
         The examination has ended.
     problem(sentence)
@@ -68,6 +71,7 @@ class Session(QObject):
     """
 
     capture_changed = Signal()
+    records_changed = Signal()
     findings_changed = Signal()
     problem = Signal(str)
     refused = Signal(object)
@@ -77,13 +81,20 @@ class Session(QObject):
         self.tools = tools
         self._jobs = jobs
         self._opened: Opened | None = None
+        self._edits: Edits = ()
+        self._shown: Capture | None = None
         self._findings: Findings | None = None
         self._retired: list[Opened] = []
         jobs.ended.connect(self._close_retired)
 
     @property
     def capture(self) -> Capture | None:
-        """The open capture, or None."""
+        """The open capture with what the technician says of its records, or None."""
+        return self._shown
+
+    @property
+    def recorded(self) -> Capture | None:
+        """The open capture as it was recorded, or None."""
         return self._opened.capture if self._opened is not None else None
 
     @property
@@ -113,6 +124,7 @@ class Session(QObject):
         self._jobs.cancel(EXAMINING)
         self._retire()
         self._opened, self._findings = opened, None
+        self._edits, self._shown = (), opened.capture
         self.capture_changed.emit()
         if findings is None:
             self.examine_again()
@@ -124,14 +136,23 @@ class Session(QObject):
         capture = self.capture
         if capture is None:
             return
-        doing = self.tr("Examining the capture")
+        doing, divided_capture = self.tr("Examining the capture"), divided(capture, self._edits)
         self._jobs.run(
             EXAMINING,
             doing,
-            lambda tick: self.tools.examine(capture, tick),
+            lambda tick: self.tools.examine(divided_capture, tick),
             self._conclude,
             partial(self._complain, doing),
         )
+
+    def edit(self, edits: Edits) -> None:
+        """Take what the technician says of records, and examine again where that changes anything."""
+        if self._opened is None or edits == self._edits:
+            return
+        self._edits = edits
+        self._shown = edited(self._opened.capture, edits)
+        self.records_changed.emit()
+        self.examine_again()
 
     @property
     def examining(self) -> bool:
@@ -161,7 +182,7 @@ class Session(QObject):
     def _retire(self) -> None:
         if self._opened is not None:
             self._retired.append(self._opened)
-            self._opened = None
+            self._opened = self._shown = None
 
     def _close_retired(self) -> None:
         """Close the files that nobody reads any more; one that a stopped job may still read waits."""

@@ -14,7 +14,7 @@ from analysis.diagnosis.bands import LEAST_LISTED, make_band, reconciled
 from analysis.diagnosis.checks import run_checks
 from analysis.diagnosis.confidence import calibration, on_any_track, verdict_probabilities
 from analysis.diagnosis.evidence import chain_of_evidence
-from analysis.diagnosis.findings import Band, BandBasis, Findings, FoundSpot, VerdictCode
+from analysis.diagnosis.findings import Band, BandBasis, Findings, FoundSpot, Part, VerdictCode
 from analysis.diagnosis.hypotheses import Features, impossible, weigh
 from analysis.diagnosis.measurement_check import find_problems
 from analysis.diagnosis.places import Place, find_places
@@ -22,9 +22,10 @@ from analysis.diagnosis.profile_model import SensorProfile
 from analysis.diagnosis.profiles import profile_for
 from analysis.diagnosis.seen import Seen
 from analysis.diagnosis.studies import Studies, study
-from analysis.diagnosis.summary import coverage, events, record_outcomes
+from analysis.diagnosis.summary import MOST_EVENTS, coverage, events, record_outcomes
 from analysis.diagnosis.verdict import give_verdict
 from analysis.errors import CaptureError
+from analysis.intervals import Interval
 from analysis.progress import Tick, ignore, part
 from analysis.wording import say
 
@@ -69,6 +70,7 @@ def examine(
     bands = reconciled(_bands(studies, places, basis), basis.worn)
     seen = Seen(studies, problems, run_checks(studies), bands, tuple(places))
     evidence = chain_of_evidence(seen)
+    listed = events(seen)
     verdict = give_verdict(seen, shares, evidence)
     tick(1.0)
     return Findings(
@@ -83,10 +85,28 @@ def examine(
         evidence=evidence,
         coverage=coverage(studies.tracks.get(Role.SIGNAL) or studies.tracks.get(Role.SECOND_SIGNAL)),
         advice=give_advice(seen, verdict, evidence),
-        events=events(seen),
+        events=listed,
+        events_complete=len(listed) < MOST_EVENTS,
         surveys=tuple(studies.tracks.values()),
         record_outcomes=record_outcomes(seen),
         basis=basis,
+        parts=_parts(capture, studies),
+    )
+
+
+def _parts(capture: Capture, studies: Studies) -> tuple[Part, ...]:
+    """The spans that a lone record was split into; none where it was not."""
+    spans = [item.record for item in studies.every]
+    if len(capture.records) != 1 or len(spans) < 2:
+        return ()
+    return tuple(
+        Part(
+            item.name,
+            Interval(item.first_sample_s, item.first_sample_s + item.duration_s),
+            item.step,
+            item.channels[0].role,
+        )
+        for item in spans
     )
 
 

@@ -12,7 +12,7 @@ from enum import StrEnum
 import numpy as np
 from numpy.typing import NDArray
 
-from analysis.captures.model import Role
+from analysis.captures.model import Role, Step
 from analysis.intervals import Interval
 from analysis.signals.facts import ArmPath, Crossing, Direction, TrackSurvey
 
@@ -279,6 +279,28 @@ class BandBasis:
 
 
 @dataclass(frozen=True, slots=True)
+class Part:
+    """A span that the examination took out of a lone record: one probe went from wire to wire.
+
+    Parameters
+    ----------
+    record : str
+        Name of the record.
+    time : Interval
+        In the record's seconds.
+    step : Step or None
+        What the span was taken for.
+    role : Role or None
+        What the probe touched.
+    """
+
+    record: str
+    time: Interval
+    step: Step | None
+    role: Role | None
+
+
+@dataclass(frozen=True, slots=True)
 class Findings:
     """Everything that `examine` says of one capture, with how it was made.
 
@@ -300,4 +322,6 @@ class Findings:
     events: tuple[Event, ...] = ()
     surveys: tuple[TrackSurvey, ...] = ()
     record_outcomes: tuple[RecordOutcome, ...] = ()
+    events_complete: bool = True
     basis: BandBasis | None = None
+    parts: tuple[Part, ...] = ()

@@ -16,6 +16,7 @@ from analysis.captures.model import Role
 from analysis.diagnosis.studies import STILL_STEPS, Studies, Study, on_one_arm
 from analysis.intervals import Interval
 from analysis.signals.linearity import LARGEST_GAP_PERCENT, why_refused
+from analysis.signals.thinning import thinned
 from analysis.signals.uncertainty import combined, expanded, resolution_uncertainty
 
 POSITION_KEY = "position_percent"
@@ -156,15 +157,18 @@ def _has_both(item: Study) -> bool:
 def _both_true(item: Study) -> tuple[NDArray[np.float64], NDArray[np.float64], NDArray[np.float64]]:
     """Second and first track, and the speed of the first's path, wherever both tell the truth."""
     one, other = item.surveys[Role.SIGNAL].motion, item.surveys[Role.SECOND_SIGNAL].motion
-    both = one.truthful & other.truthful
-    speed = np.gradient(one.travel_percent) / item.cells.cell_s if len(both) > 1 else np.zeros(len(both))
-    if float(np.median(np.gradient(other.travel_percent)[both] * speed[both])) < 0.0 and both.any():
-        speed = -speed  # of the reference: in an inverted pair it falls while the first rises
+    both = thinned(one.truthful) & thinned(other.truthful)
     travel = item.cells.travel
-    return tuple(  # type: ignore[return-value]
-        np.asarray(values[both], np.float64)
-        for values in (travel[Role.SECOND_SIGNAL].mean, travel[Role.SIGNAL].mean, speed)
-    )
+    first, second = (thinned(travel[role].mean)[both] for role in (Role.SIGNAL, Role.SECOND_SIGNAL))
+    speeds = [thinned(_speed(motion.travel_percent, item.cells.cell_s))[both] for motion in (one, other)]
+    speed = speeds[0]
+    if len(speed) and float(np.median(speeds[1] * speed)) < 0.0:
+        speed = -speed  # of the reference: in an inverted pair it falls while the first rises
+    return second.astype(np.float64), first.astype(np.float64), speed
+
+
+def _speed(place: NDArray[np.float32], cell_s: float) -> NDArray[np.float64]:
+    return np.asarray(np.gradient(place) / cell_s) if len(place) > 1 else np.zeros(len(place))
 
 
 def _binned(

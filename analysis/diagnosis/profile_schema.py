@@ -53,7 +53,7 @@ from typing import Any, TypeVar
 from analysis.captures.model import Role
 from analysis.diagnosis.height_schema import parse_heights
 from analysis.diagnosis.profile_model import Contact, Limit, SecondTrack, SensorProfile, Slope, Track
-from analysis.diagnosis.profile_table import ProfileTable
+from analysis.diagnosis.profile_table import ProfileTable, Shown
 from analysis.errors import ProfileError
 from analysis.wording import say, verbatim
 
@@ -130,6 +130,11 @@ def _toml(text: str, name: str) -> dict[str, Any]:
         raise ProfileError(
             say("{name} is not TOML: {error}", name=name, error=str(error)), say("correct that line")
         ) from error
+    except (RecursionError, ValueError) as error:  # brackets without end; a number of thousands of digits
+        raise ProfileError(
+            say("{name} is nested too deeply or holds a number that is none", name=name),
+            say("write it anew from a built-in profile"),
+        ) from error
 
 
 def spoken(content: Mapping[str, Any]) -> dict[str, Any]:
@@ -151,9 +156,9 @@ def _with_base(content: dict[str, Any], name: str, built_in: Mapping[str, str]) 
     if "based_on" not in content:
         return content
     base = content["based_on"]
-    if base not in built_in:
+    if not isinstance(base, str) or base not in built_in:
         raise ProfileError(
-            say("{name}: based_on must name a built-in profile, got {base!r}", name=name, base=base),
+            say("{name}: based_on must name a built-in profile, got {base!r}", name=name, base=Shown(base)),
             say("choose one of: {known}", known=", ".join(built_in)),
         )
     file = f"{base}.toml"

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
-from math import isfinite
 from typing import Any, TypeVar
 
 from analysis.errors import ProfileError
@@ -13,6 +12,32 @@ from analysis.intervals import Interval
 from analysis.wording import say
 
 _Choice = TypeVar("_Choice", bound=StrEnum)
+_LONGEST_SHOWN = 80
+_LARGEST = 1e15  # whole numbers of TOML have no end, and those of a float do
+
+
+class Shown(str):
+    """What stood in a profile, as a sentence quotes it: as Python writes it, and no longer than a line."""
+
+    __slots__ = ()
+
+    def __new__(cls, came: object) -> Shown:
+        """Quote a value."""
+        try:
+            whole = repr(came)
+        except ValueError:  # Python writes no whole number of more than 4,300 digits
+            whole = "…"
+        return super().__new__(cls, whole if len(whole) <= _LONGEST_SHOWN else whole[:_LONGEST_SHOWN] + "…")
+
+    def __repr__(self) -> str:
+        return str(self)
+
+
+def _is_number(value: object) -> bool:
+    """Whether it is a finite number of a size that something in a car can have."""
+    if isinstance(value, bool) or not isinstance(value, int | float):
+        return False
+    return abs(value) <= _LARGEST  # which NaN and the infinities are not either
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,7 +57,7 @@ class ProfileTable:
                 prefix=self.prefix,
                 key=key,
                 rule=rule,
-                came=came,
+                came=Shown(came),
             ),
             say("correct it in the profile"),
         )
@@ -82,7 +107,7 @@ class ProfileTable:
     ) -> float:
         """A finite number, within bounds where they are given."""
         value = self._get(key, say("a number"))
-        if isinstance(value, bool) or not isinstance(value, int | float) or not isfinite(value):
+        if not _is_number(value):
             raise self.error(key, say("a number"), value)
         if above is not None and not value > above:
             raise self.error(key, say("above {above:g}", above=above), value)
@@ -95,9 +120,7 @@ class ProfileTable:
     def range(self, key: str) -> Interval:
         """Two ascending numbers."""
         value = self._get(key, say("two ascending numbers"))
-        numbers = isinstance(value, list) and all(
-            isinstance(item, int | float) and not isinstance(item, bool) and isfinite(item) for item in value
-        )
+        numbers = isinstance(value, list) and all(_is_number(item) for item in value)
         if not numbers or len(value) != 2 or value[0] > value[1]:
             raise self.error(key, say("two ascending numbers"), value)
         return Interval(float(value[0]), float(value[1]))
@@ -107,8 +130,7 @@ class ProfileTable:
         value = self._get(key, say("two pairs of numbers"))
         pairs = value if isinstance(value, list) and len(value) == 2 else []
         numbers = [item for pair in pairs if isinstance(pair, list) and len(pair) == 2 for item in pair]
-        sound = all(isinstance(item, int | float) and not isinstance(item, bool) for item in numbers)
-        if len(numbers) != 4 or not sound:
+        if len(numbers) != 4 or not all(_is_number(item) for item in numbers):
             raise self.error(key, say("two pairs of numbers"), value)
         return (float(numbers[0]), float(numbers[1])), (float(numbers[2]), float(numbers[3]))
 

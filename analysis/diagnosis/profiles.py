@@ -37,6 +37,8 @@ __all__ = [
     "profile_for",
 ]
 
+_MOST_BYTES = 1024 * 1024  # a built-in profile has some 3,000
+
 ASSUMED_PROFILE = "generic-ratiometric"
 """What is assumed where no profile is named."""
 
@@ -213,7 +215,7 @@ def _own(path: Path) -> SensorProfile:
     Its id must not be a built-in one's, or nobody could tell which of the two was meant.
     """
     try:
-        text = path.read_text(encoding="utf-8-sig")
+        text = _text(path)
     except UnicodeDecodeError as error:
         raise ProfileError(
             say("the sensor profile {name} is not UTF-8 text", name=path.name), say("save it as UTF-8")
@@ -228,6 +230,19 @@ def _own(path: Path) -> SensorProfile:
         problem = say("{name}: the id {id!r} belongs to a built-in profile", name=path.name, id=profile.id)
         raise ProfileError(problem, say("choose another id"))
     return profile
+
+
+def _text(path: Path) -> str:
+    """A file's text; what is no regular file, or far too long, is not read."""
+    if path.exists() and not (path.is_file() or path.is_dir()):  # opening a pipe waits for ever
+        raise ProfileError(say("{name} is no file", name=path.name), say("choose a TOML file"))
+    with path.open("rb") as file:
+        raw = file.read(_MOST_BYTES + 1)
+    if len(raw) > _MOST_BYTES:
+        raise ProfileError(
+            say("the sensor profile {name} is far too long", name=path.name), say("choose another file")
+        )
+    return raw.decode("utf-8-sig")
 
 
 def _entry(path: Path) -> ProfileEntry:

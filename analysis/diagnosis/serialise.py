@@ -75,6 +75,7 @@ def findings_object(
         "records": [_outcome(item) for item in findings.record_outcomes],
         "tracks": [_track(item) for item in findings.surveys],
         "events": [_event(item) for item in findings.events],
+        "events_complete": bool(findings.events_complete),
     }
     return made if exposure is None else {**made, "exposure": exposure}
 

@@ -13,6 +13,9 @@ from analysis.captures.model import Record, Role, Step
 from analysis.captures.spans import span_of
 from analysis.signals.cells import CellSeries
 
+ONE_WIRE = "one_wire"
+"""Attribute of a record of which somebody said that it is of one wire: it is not split."""
+
 BLOCK_S = 0.05
 """Stretch that is judged as one."""
 

@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 
 from analysis.captures.model import Capture, Record, Role, Step
 from analysis.diagnosis.profile_model import SensorProfile
-from analysis.diagnosis.splitting import split_by_wire
+from analysis.diagnosis.splitting import ONE_WIRE, split_by_wire
 from analysis.progress import Tick, ignore, part
 from analysis.signals.cells import LEAST_FEED_V, Feed, RecordCells, reduce_record
 from analysis.signals.companion import Traced, helped, relation_of, steadier_is_second
@@ -173,7 +173,7 @@ def _split(records: Sequence[Record]) -> tuple[list[Record], RecordCells | None]
     ):
         return list(records), None
     record = records[0]
-    if record.channels[0].role is not Role.SIGNAL or not len(record):
+    if record.channels[0].role is not Role.SIGNAL or not len(record) or record.attributes.get(ONE_WIRE):
         return list(records), None
     cells = reduce_record(record, Feed())
     parts = split_by_wire(record, cells.volts[Role.SIGNAL], cells.cell_s)

@@ -16,6 +16,7 @@ from analysis.captures.model import Role
 from analysis.diagnosis.findings import Band
 from analysis.intervals import Interval
 from analysis.review.job import Job
+from analysis.review.records import Edits
 
 Kept: TypeAlias = Mapping[str, Any]
 """Keys that another version wrote and that this one does not know: kept, and written again."""
@@ -150,6 +151,8 @@ class Review:
         Unknown keys of the file, and of its object ``capture``.
     job : Job
         What the report prints beside the findings.
+    records : tuple of RecordEdit
+        What is said of records and spans of them: steps, roles, probe points, conditions.
     """
 
     capture_id: str = ""
@@ -161,6 +164,7 @@ class Review:
     kept: Kept = field(default_factory=dict)
     kept_of_capture: Kept = field(default_factory=dict)
     job: Job = field(default_factory=Job)
+    records: Edits = ()
 
     def marker(self, marker_id: str) -> Marker | None:
         """The marker of that id, or None."""

@@ -9,9 +9,10 @@
                  {"kind": "travel", "id", "label", "note", "track", "start_percent", "stop_percent"}],
      "decisions": [{"track", "choice", "reason", "adjusted_percent": [start, stop],
                     "found": {"start_percent", "stop_percent", "confidence", "analysis_version"}}],
-     "job": {...}}
+     "job": {...},
+     "records": [...]}
 
-The job is optional; `analysis.review.job` says what it holds.
+The last two are optional; `analysis.review.job` and `analysis.review.records` say what they hold.
 
 Keys and kinds of markers that are not known here are kept and written again. Another number behind the
 stroke is another schema, and is refused.
@@ -30,6 +31,7 @@ from analysis.errors import ReviewError
 from analysis.intervals import Interval
 from analysis.review.job import job_object, parse_job
 from analysis.review.model import Choice, Decision, Kept, Marker, PointMarker, Review, SpanMarker, TravelSpan
+from analysis.review.records import parse_records, records_objects
 from analysis.wording import say
 
 SCHEMA = "wornband-review/1"
@@ -45,7 +47,7 @@ def review_text(review: Review) -> str:
     claims = {"capture_id": review.capture_id, "sha256": review.sha256}
     if review.content_sha256:
         claims["content_sha256"] = review.content_sha256
-    job = job_object(review.job)
+    job, records = job_object(review.job), records_objects(review.records)
     stored = {
         **review.kept,
         "schema": SCHEMA,
@@ -53,6 +55,7 @@ def review_text(review: Review) -> str:
         "markers": [*(_marker_object(item) for item in review.markers), *review.unknown_markers],
         "decisions": [_decision_object(item) for item in review.decisions],
         **({"job": job} if job else {}),
+        **({"records": records} if records else {}),
     }
     return json.dumps(stored, allow_nan=False, indent=1) + "\n"
 
@@ -93,6 +96,7 @@ def parse_review(text: str) -> Review:
         decisions=decisions,
         unknown_markers=unknown,
         job=parse_job(top.optional("job")),
+        records=parse_records(top.optional("records")),
         kept=top.rest(),
         kept_of_capture=capture.rest(),
     )

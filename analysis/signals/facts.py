@@ -109,5 +109,13 @@ class TrackSurvey:
     restless_s: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
 
     def path(self, record: str) -> ArmPath | None:
-        """Path through a record, or None where it was not swept."""
-        return next((item for item in self.paths if item.record == record), None)
+        """Path through a record, or None where it was not swept; of its spans where it was divided."""
+        own = sorted((item for item in self.paths if item.record == record), key=lambda item: item.time_s[0])
+        if len(own) < 2:
+            return next(iter(own), None)
+        return ArmPath(
+            record,
+            np.concatenate([item.time_s for item in own]),
+            np.concatenate([item.travel_percent for item in own]),
+            np.concatenate([item.uncertainty_percent for item in own]),
+        )

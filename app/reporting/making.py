@@ -98,8 +98,8 @@ def make_report(path: str, target: Path, wanted: Wanted, tick: Tick = ignore) ->
 @contextmanager
 def subject_of(path: str, tick: Tick = ignore) -> Iterator[Subject]:
     """A capture examined, with its review, open until the context ends; raises as `make_report`."""
-    with examined(path, tick=tick) as one:
-        review = read_sidecar(Path(path)).review
+    review = read_sidecar(Path(path)).review
+    with examined(path, tick=tick, edits=review.records) as one:
         yield Subject(one.capture, one.findings, one.assumptions, review, one.why)
 
 

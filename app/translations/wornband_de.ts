@@ -1013,6 +1013,122 @@
     </message>
 </context>
 <context>
+    <name>RecordDesk</name>
+    <message>
+        <source>give a span its own step</source>
+        <extracomment>app/record_desk.py</extracomment>
+        <translation>einer Spanne einen eigenen Schritt geben</translation>
+    </message>
+    <message>
+        <source>accept the splitting</source>
+        <extracomment>app/record_desk.py</extracomment>
+        <translation>die Aufteilung annehmen</translation>
+    </message>
+    <message>
+        <source>refuse the splitting</source>
+        <extracomment>app/record_desk.py</extracomment>
+        <translation>die Aufteilung ablehnen</translation>
+    </message>
+    <message>
+        <source>edit the record</source>
+        <extracomment>app/record_desk.py</extracomment>
+        <translation>die Aufzeichnung bearbeiten</translation>
+    </message>
+    <message>
+        <source>drop the span</source>
+        <extracomment>app/record_desk.py</extracomment>
+        <translation>die Spanne aufheben</translation>
+    </message>
+</context>
+<context>
+    <name>RecordForm</name>
+    <message>
+        <source>What is said of the record</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Was über die Aufzeichnung gesagt ist</translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Aufheben</translation>
+    </message>
+    <message>
+        <source>Let this span be as the rest of its record again</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Diese Spanne wieder sein lassen wie den Rest ihrer Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Drop the span {span}</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Die Spanne {span} aufheben</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>Plugged in</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Gesteckt</translation>
+    </message>
+    <message>
+        <source>Ignition</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Zündung</translation>
+    </message>
+    <message>
+        <source>Engine</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Lasten</translation>
+    </message>
+    <message>
+        <source>Moved</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Bewegt</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>Touches</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Liegt an</translation>
+    </message>
+    <message>
+        <source>Probe</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Messort</translation>
+    </message>
+    <message>
+        <source>Against</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Gegen</translation>
+    </message>
+</context>
+<context>
     <name>RecordsView</name>
     <message>
         <source>Records</source>
@@ -1285,6 +1401,24 @@
         <source>Track of this side</source>
         <extracomment>app/views/side_tools.py</extracomment>
         <translation>Bahn dieser Seite</translation>
+    </message>
+</context>
+<context>
+    <name>SplitStrip</name>
+    <message>
+        <source>Proposed splitting</source>
+        <extracomment>app/views/split_strip.py</extracomment>
+        <translation>Vorgeschlagene Aufteilung</translation>
+    </message>
+    <message>
+        <source>One probe went from wire to wire in this record. It was examined as: {spans}. Is that so?</source>
+        <extracomment>app/views/split_strip.py</extracomment>
+        <translation>Eine Messspitze ging in dieser Aufzeichnung von Leitung zu Leitung. Untersucht wurde sie als: {spans}. Stimmt das?</translation>
+    </message>
+    <message>
+        <source>{role} ({step})</source>
+        <extracomment>app/views/split_strip.py</extracomment>
+        <translation>{role} ({step})</translation>
     </message>
 </context>
 <context>
@@ -2434,6 +2568,46 @@
         <translation>Mit dieser Auswertung weitermachen; was ein anderes Programm schrieb, wird unter einem anderen Namen aufgehoben</translation>
     </message>
     <message>
+        <source>Edit the record</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Aufzeichnung bearbeiten</translation>
+    </message>
+    <message>
+        <source>Say what the shown record was taken for, what was probed and under which conditions</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Sagen, wofür die gezeigte Aufzeichnung gemacht wurde, was gemessen wurde und unter welchen Bedingungen</translation>
+    </message>
+    <message>
+        <source>Give the span its own step</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Der Spanne einen eigenen Schritt geben</translation>
+    </message>
+    <message>
+        <source>Give the chosen span, or the stretch that is shown, a step of its own</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Der gewählten Spanne oder dem gezeigten Ausschnitt einen eigenen Schritt geben</translation>
+    </message>
+    <message>
+        <source>Accept the splitting</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Aufteilung annehmen</translation>
+    </message>
+    <message>
+        <source>Take the proposed splitting over as spans of the record</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die vorgeschlagene Aufteilung als Spannen der Aufzeichnung übernehmen</translation>
+    </message>
+    <message>
+        <source>It is one wire</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Es ist eine Leitung</translation>
+    </message>
+    <message>
+        <source>Examine the record as one wire, without splitting it</source>
+        <extracomment>app/review_specs.py</extracomment>
+        <translation>Die Aufzeichnung als eine Leitung untersuchen, ohne sie aufzuteilen</translation>
+    </message>
+    <message>
         <source>Why it comes and goes…</source>
         <extracomment>app/why/specs.py</extracomment>
         <translation>Warum es kommt und geht…</translation>
@@ -2918,7 +3092,7 @@
     </message>
     <message>
         <source>choose another file</source>
-        <extracomment>analysis/captures/strict.py</extracomment>
+        <extracomment>analysis/captures/strict.py, analysis/diagnosis/profiles.py</extracomment>
         <translation>eine andere Datei wählen</translation>
     </message>
     <message>
@@ -4272,6 +4446,16 @@
         <translation>diese Zeile berichtigen</translation>
     </message>
     <message>
+        <source>{name} is nested too deeply or holds a number that is none</source>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <translation>{name} ist zu tief verschachtelt oder enthält eine Zahl, die keine ist</translation>
+    </message>
+    <message>
+        <source>write it anew from a built-in profile</source>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <translation>schreiben Sie es aus einem eingebauten Profil neu</translation>
+    </message>
+    <message>
         <source>{name}: based_on must name a built-in profile, got {base!r}</source>
         <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
         <translation>{name}: based_on muss ein mitgeliefertes Profil nennen, nicht {base!r}</translation>
@@ -4440,6 +4624,21 @@
         <source>choose another id</source>
         <extracomment>analysis/diagnosis/profiles.py</extracomment>
         <translation>eine andere Kennung wählen</translation>
+    </message>
+    <message>
+        <source>{name} is no file</source>
+        <extracomment>analysis/diagnosis/profiles.py</extracomment>
+        <translation>{name} ist keine Datei</translation>
+    </message>
+    <message>
+        <source>choose a TOML file</source>
+        <extracomment>analysis/diagnosis/profiles.py</extracomment>
+        <translation>wählen Sie eine TOML-Datei</translation>
+    </message>
+    <message>
+        <source>the sensor profile {name} is far too long</source>
+        <extracomment>analysis/diagnosis/profiles.py</extracomment>
+        <translation>das Sensorprofil {name} ist viel zu lang</translation>
     </message>
     <message>
         <source>breaks up in the band on {count} crossing</source>
@@ -6722,6 +6921,16 @@
         <translation>{file} · SHA-256 {digest}…</translation>
     </message>
     <message>
+        <source>what the review says of records is damaged</source>
+        <extracomment>analysis/review/records.py</extracomment>
+        <translation>was die Auswertung über Aufzeichnungen sagt, ist beschädigt</translation>
+    </message>
+    <message>
+        <source>begin a new review; the file is kept aside</source>
+        <extracomment>analysis/review/records.py, analysis/review/stored.py</extracomment>
+        <translation>eine neue Auswertung beginnen; die Datei wird aufgehoben</translation>
+    </message>
+    <message>
         <source>the review beside this capture cannot be opened</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
         <translation>die Auswertung neben dieser Messung lässt sich nicht öffnen</translation>
@@ -6805,11 +7014,6 @@
         <source>move some of them away</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
         <translation>einige davon verschieben</translation>
-    </message>
-    <message>
-        <source>begin a new review; the file is kept aside</source>
-        <extracomment>analysis/review/stored.py</extracomment>
-        <translation>eine neue Auswertung beginnen; die Datei wird aufgehoben</translation>
     </message>
     <message>
         <source>the review is nested too deeply</source>
@@ -7160,6 +7364,11 @@
         <source>from {far:.0f} mm of wheel travel below the normal height to {near:.0f} mm above it</source>
         <extracomment>analysis/vehicle/words.py</extracomment>
         <translation>von {far:.0f} mm Radweg unter der Normalhöhe bis {near:.0f} mm darüber</translation>
+    </message>
+    <message>
+        <source>{start_s:.2f}–{stop_s:.2f} s</source>
+        <extracomment>app/views/record_form.py, app/views/split_strip.py</extracomment>
+        <translation>{start_s:.2f}–{stop_s:.2f} s</translation>
     </message>
     <message>
         <source>it is not known how travel becomes millimetres, nor where the vehicle rests</source>

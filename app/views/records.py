@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication, QItemSelectionModel, Signal
 from PySide6.QtGui import QStandardItem, QStandardItemModel
-from PySide6.QtWidgets import QListView, QWidget
+from PySide6.QtWidgets import QListView, QVBoxLayout, QWidget
 
 from analysis.captures.model import Capture, Record, Role, Step
 from analysis.diagnosis.findings import Findings, RecordOutcome, Result
@@ -13,6 +13,7 @@ from app.drawing.row_delegate import ROW_ROLE, Row, RowDelegate
 from app.drawing.theme import Palette
 from app.language import said
 from app.views.pane import Pane
+from app.views.record_form import RecordForm
 from app.words import record_names, step_name
 
 _MARKS = {
@@ -24,6 +25,9 @@ _PLAN = (Step.GROUND, Step.REFERENCE, Step.WIGGLE, Step.SWEEP, Step.HOLD)
 """The steps of a full examination, in the order in which they are taken (common practice, no source)."""
 
 
+_FORM_PX = 260
+
+
 class RecordsView(Pane):
     """The records of a capture by step, ticked off as they turned out; missing steps stay open.
 
@@ -31,9 +35,12 @@ class RecordsView(Pane):
     -------
     chosen(name)
         A record was picked.
+    edit_wanted()
+        What is said of the picked record is to be edited.
     """
 
     chosen = Signal(str)
+    edit_wanted = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__("", parent)
@@ -50,7 +57,15 @@ class RecordsView(Pane):
         self.list.setMouseTracking(True)
         self.list.setResizeMode(QListView.ResizeMode.Adjust)
         self.list.selectionModel().currentChanged.connect(self._picked)
-        self.set_content(self.list)
+        self.list.activated.connect(self._ask_to_edit)
+        self.form = RecordForm()
+        self.form.hide()
+        content = QWidget()
+        column = QVBoxLayout(content)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.list, 3)
+        column.addWidget(self.form, 4)
+        self.set_content(content)
         self.show_empty(self.tr("The steps of a capture are ticked off here."))
 
     def show_capture(self, capture: Capture | None, findings: Findings | None) -> None:
@@ -89,16 +104,31 @@ class RecordsView(Pane):
                 self._filling = False
                 self.list.scrollTo(item.index())
 
+    @property
+    def form_shown(self) -> bool:
+        """Whether the words of the shown record are open to be edited."""
+        return not self.form.isHidden()
+
+    def show_form(self, shown: bool) -> None:
+        """Open the words of the shown record below the list, or close them."""
+        self.form.setVisible(shown)
+
     def wanted_height(self) -> int:
         """Height at which every row can be seen."""
         rows = range(self._model.rowCount())
         least = 4 * self.fontMetrics().lineSpacing()  # what stands there while there are none
-        return 44 + max(sum(self.list.sizeHintForRow(row) for row in rows), least)
+        form = _FORM_PX if self.form_shown else 0
+        return 44 + form + max(sum(self.list.sizeHintForRow(row) for row in rows), least)
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
         self._delegate.palette = palette
         self.list.viewport().update()
+
+    def _ask_to_edit(self) -> None:
+        item = self._model.itemFromIndex(self.list.currentIndex())
+        if item is not None and item.data():
+            self.edit_wanted.emit()
 
     def _picked(self) -> None:
         item = self._model.itemFromIndex(self.list.currentIndex())

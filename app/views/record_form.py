@@ -1,0 +1,233 @@
+"""What a record was taken for, what its probes touched, under which conditions: edited where it is listed."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from PySide6.QtCore import QCoreApplication, QSignalBlocker, Qt, Signal
+from PySide6.QtGui import QWheelEvent
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFormLayout,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QScrollArea,
+    QToolButton,
+    QWidget,
+)
+
+from analysis.captures.known_words import known_word
+from analysis.captures.model import Record, Role, Step
+from analysis.intervals import Interval
+from analysis.review.records import CONDITIONS, PROBED, Edits, edit_of, spans_of
+from analysis.wording import say
+from app.language import said
+from app.words import role_name, step_name
+
+Field = tuple[Interval | None, str, str]
+"""A span or the whole record, a channel's name or the record itself, and the word's key."""
+
+_PROPOSED: Mapping[str, tuple[str, ...]] = {
+    "ignition": ("on", "off"),
+    "engine": ("off", "idling", "running"),
+    "moved": ("by hand", "suspension", "road"),
+    "probe_point": ("sensor end", "control-unit end"),
+    "return_point": ("battery negative", "sensor ground"),
+}
+
+
+class WordBox(QComboBox):
+    """One word: chosen from those that are known, or typed where anybody's own will do.
+
+    Signals
+    -------
+    told(word)
+        Another word was chosen or typed; empty for unknown.
+    """
+
+    told = Signal(str)
+
+    def __init__(self, words: Mapping[str, str], name: str, free: bool = False) -> None:
+        super().__init__()
+        self._word = ""
+        for word, text in words.items():
+            self.addItem(text, word)
+        self.setEditable(free)
+        self.setAccessibleName(name)
+        self.setToolTip(name)
+        self.setMinimumContentsLength(7)
+        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        line = self.lineEdit()
+        if line is not None:
+            line.setAccessibleName(name)
+            line.editingFinished.connect(self._tell)
+            self.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
+        self.activated.connect(self._tell)
+
+    def show_word(self, word: str) -> None:
+        """Show a word; told nobody."""
+        self._word = word
+        with QSignalBlocker(self):
+            self.setCurrentIndex(self.findData(word))
+            if self.isEditable() and self.currentIndex() < 0:
+                self.setEditText(word)
+            line = self.lineEdit()
+            if line is not None:
+                line.setCursorPosition(0)  # a long word shows its beginning
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Scroll what it stands in: a wheel that passes by changes no word."""
+        event.ignore()
+
+    def _tell(self) -> None:
+        place = self.findText(self.currentText().strip())
+        word = self.currentText().strip() if place < 0 else str(self.itemData(place))
+        if word != self._word:
+            self._word = word
+            self.told.emit(word)
+
+
+class RecordForm(QScrollArea):
+    """The words of one record and of its spans.
+
+    Signals
+    -------
+    told(span or None, channel, key, word)
+        A word of the record, of a span, or of a channel in it was given.
+    span_dropped(Interval)
+        A span shall have no words of its own any more.
+    """
+
+    told = Signal(object, str, str, str)
+    span_dropped = Signal(object)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setAccessibleName(self.tr("What is said of the record"))
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setWidgetResizable(True)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.boxes: dict[Field, WordBox] = {}
+        self._standing: tuple[object, ...] = ()
+
+    def show_record(self, record: Record | None, edits: Edits) -> None:
+        """Show what is said of a record, by its file and by the review."""
+        if record is None:
+            return
+        spans = spans_of(edits, record.name)
+        standing = (record.name, *(item.name for item in record.channels), *(item.time for item in spans))
+        if standing != self._standing:
+            self._standing = standing
+            self._build(record, [item.time for item in spans if item.time is not None])
+        for (time, channel, key), box in self.boxes.items():
+            box.show_word(_word(record, edits, time, channel, key))
+
+    def _build(self, record: Record, spans: list[Interval]) -> None:
+        self.boxes = {}
+        sheet = QWidget()
+        form = QFormLayout(sheet)
+        form.setContentsMargins(0, 2, 6, 2)
+        form.setVerticalSpacing(3)
+        form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+        self._add(form, (None, "", "step"))
+        for key in CONDITIONS:
+            self._add(form, (None, "", key))
+        for channel in record.channels:
+            form.addRow(_head(channel.name))
+            for key in ("role", *PROBED):
+                self._add(form, (None, channel.name, key))
+        for span in spans:
+            form.addRow(self._span_head(span))
+            self._add(form, (span, "", "step"))
+            for channel in record.channels:
+                self._add(form, (span, channel.name, "role"))
+        old = self.takeWidget()
+        if old is not None:
+            old.deleteLater()
+        self.setWidget(sheet)
+
+    def _add(self, form: QFormLayout, field: Field) -> None:
+        time, channel, key = field
+        name = _key_name(key)
+        spoken = " · ".join(part for part in (name, channel, _span_text(time) if time else "") if part)
+        box = WordBox(_words(key), spoken, free=key not in ("step", "role", "plugged"))
+        box.told.connect(lambda word: self.told.emit(time, channel, key, word))
+        self.boxes[field] = box
+        label = QLabel(channel if time is not None and channel else name)
+        label.setTextFormat(Qt.TextFormat.PlainText)
+        label.setBuddy(box)
+        form.addRow(label, box)
+
+    def _span_head(self, span: Interval) -> QWidget:
+        head = QWidget()
+        row = QHBoxLayout(head)
+        row.setContentsMargins(0, 4, 0, 0)
+        row.addWidget(_head(_span_text(span)), 1)
+        drop = QToolButton()
+        drop.setText(self.tr("Drop"))
+        drop.setProperty("heading", True)
+        drop.setToolTip(self.tr("Let this span be as the rest of its record again"))
+        drop.setAccessibleName(self.tr("Drop the span {span}").format(span=_span_text(span)))
+        drop.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        drop.clicked.connect(lambda: self.span_dropped.emit(span))
+        row.addWidget(drop)
+        return head
+
+
+def _head(text: str) -> QLabel:
+    label = QLabel(text)
+    label.setObjectName("paneTitle")
+    label.setTextFormat(Qt.TextFormat.PlainText)
+    return label
+
+
+def _span_text(span: Interval) -> str:
+    return said(say("{start_s:.2f}–{stop_s:.2f} s", start_s=span.start, stop_s=span.stop))
+
+
+def _word(record: Record, edits: Edits, time: Interval | None, channel: str, key: str) -> str:
+    """What holds: the review's word, else the file's; a span without a word has that of its record."""
+    if time is not None:
+        edit = edit_of(edits, record.name, time)
+        told = edit.channels.get(channel, {}) if channel else edit.words
+        if key in told:
+            return told[key]
+    if channel:
+        own = next(item for item in record.channels if item.name == channel)
+        return str(own.role or "") if key == "role" else str(own.attributes.get(key, ""))
+    if key == "step":
+        return str(record.step or "")
+    value = record.attributes.get(key, "")
+    return f"{value:g}" if isinstance(value, float | int) else str(value)
+
+
+def _words(key: str) -> Mapping[str, str]:
+    unknown = {"": _tr("not told")}
+    if key == "step":
+        return unknown | {str(step): step_name(step) for step in Step}
+    if key == "role":
+        return unknown | {str(role): role_name(role) for role in Role}
+    if key == "plugged":
+        return unknown | {"1": _tr("yes"), "0": _tr("no")}
+    return {word: said(known_word(word)) for word in _PROPOSED.get(key, ())}
+
+
+def _key_name(key: str) -> str:
+    return {
+        "step": _tr("Step"),
+        "plugged": _tr("Plugged in"),
+        "ignition": _tr("Ignition"),
+        "engine": _tr("Engine"),
+        "loads": _tr("Loads"),
+        "moved": _tr("Moved"),
+        "temperature": _tr("°C"),
+        "role": _tr("Touches"),
+        "probe_point": _tr("Probe"),
+        "return_point": _tr("Against"),
+    }[key]
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("RecordForm", text)

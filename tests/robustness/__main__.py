@@ -1,0 +1,86 @@
+"""Prints how the program stands up to damaged files, to being killed and to long use.
+
+``python -m tests.robustness`` is the short form, which also runs among the tests; ``--long`` takes about an
+hour, and ``--only WORD`` the parts whose name holds the word.
+"""
+
+from __future__ import annotations
+
+import argparse
+import sys
+
+from tests.robustness.kills import run_kills
+from tests.robustness.soak import run_soak
+from tests.robustness.trials import LIMIT_MB, LIMIT_S, run_trials
+
+COUNTS = {  # short, long
+    "capture, oldest layout": (150, 9000),
+    "capture, newest layout": (150, 9000),
+    "capture, foreign texts": (5, 1000),
+    "capture, examined": (40, 1000),
+    "review": (150, 5000),
+    "profile": (150, 5000),
+}
+KILLS = {"review": (10, 400), "capture": (10, 300), "report": (10, 300)}
+ROUNDS = (8, 500)
+
+
+def damaged_files(long: bool, only: str, seed: int) -> list[str]:
+    """Print the table of the damaged files; what must not be."""
+    bad = []
+    print("| damaged files | tried | taken | refused | crashes | hangs | memory | tracebacks | s | MB |")
+    print("| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |")
+    for kind, counts in COUNTS.items():
+        if only in kind:
+            found = run_trials(kind, counts[long], seed)
+            troubles = (found.crashes, found.hangs, found.swollen, found.tracebacks)
+            cells = [kind, found.count, found.taken, found.refused, *map(len, troubles)]
+            print(
+                "|",
+                " | ".join(map(str, cells)),
+                f"| {found.slowest_s:.2f} | {found.largest_mb:.0f} |",
+                flush=True,
+            )
+            bad += found.bad
+    print(f"\nHang: over {LIMIT_S:g} s of processor time. Memory: over {LIMIT_MB} MB. Seed {seed}.\n")
+    return bad
+
+
+def killed_savings(long: bool, only: str, seed: int) -> list[str]:
+    """Print the table of the killed savings; what must not be."""
+    bad = []
+    print("| killed while saving | kills | in the midst of writing | damaged | lost |")
+    print("| --- | ---: | ---: | ---: | ---: |")
+    for kind, counts in KILLS.items():
+        if only in f"killed {kind}":
+            found = run_kills(kind, counts[long], seed)
+            print(f"| {kind} | {found.count} | {found.midway} | {found.damaged} | {found.lost} |", flush=True)
+            bad += [f"{kind}: {found}"] if found.damaged or found.lost else []
+    return bad
+
+
+def long_use(long: bool, only: str) -> list[str]:
+    """Print what long use costs; what must not be."""
+    if only not in "soak":
+        return []
+    found = run_soak(ROUNDS[long])
+    print(f"\n{found}")
+    return [f"soak: {found}"] if found.grows else []
+
+
+def main() -> int:
+    """Run what the command line asks for; 1 where something stands out."""
+    parser = argparse.ArgumentParser(prog="python -m tests.robustness", description=__doc__)
+    parser.add_argument("--long", action="store_true", help="the counts of a release")
+    parser.add_argument("--only", default="", metavar="WORD", help="parts whose name holds this")
+    parser.add_argument("--seed", type=int, default=1)
+    wanted = parser.parse_args()
+    bad = damaged_files(wanted.long, wanted.only, wanted.seed)
+    bad += killed_savings(wanted.long, wanted.only, wanted.seed)
+    bad += long_use(wanted.long, wanted.only)
+    print("\n".join(bad), file=sys.stderr)
+    return 1 if bad else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

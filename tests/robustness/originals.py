@@ -1,0 +1,100 @@
+"""The files that are damaged: small, whole, and of every kind that the program reads."""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Iterator
+from pathlib import Path
+
+import h5py
+
+from analysis.captures.model import Role
+from analysis.captures.writing import write_capture
+from analysis.diagnosis.profiles import built_in_ids, built_in_text
+from analysis.intervals import Interval
+from analysis.review.job import Job, Photo
+from analysis.review.model import Choice, Decision, PointMarker, Review, SpanMarker, TravelSpan
+from analysis.review.stored import review_text
+from app.resources import sample_captures
+from tests.captures.examples import small_capture, write_plain
+
+
+def _copied(source: h5py.Group, target: h5py.Group) -> None:
+    """What a file holds written again, so that another layout is used throughout."""
+    for key, value in source.attrs.items():
+        if key not in ("DIMENSION_LIST", "REFERENCE_LIST", "CLASS", "NAME"):
+            target.attrs.create(key, value, dtype=source.attrs.get_id(key).dtype)
+    for name, item in source.items():
+        if isinstance(item, h5py.Group):
+            _copied(item, target.create_group(name))
+        else:
+            made = target.create_dataset(
+                name, data=item[()], chunks=item.chunks, compression=item.compression
+            )
+            for key, value in item.attrs.items():
+                if key not in ("DIMENSION_LIST", "REFERENCE_LIST", "CLASS", "NAME"):
+                    made.attrs.create(key, value, dtype=item.attrs.get_id(key).dtype)
+
+
+def oldest(path: Path) -> Path:
+    """A capture of ours as it is written: superblock 0, symbol tables, B-trees of version 1."""
+    write_capture(small_capture(100), path)
+    return path
+
+
+def newest(path: Path) -> Path:
+    """The same in the newest layout: superblock 3, compact or dense links, checksums."""
+    whole = oldest(path.with_suffix(".old"))
+    with h5py.File(whole) as source, h5py.File(path, "w", libver="latest") as target:
+        _copied(source, target)
+    whole.unlink()
+    return path
+
+
+def foreign(path: Path) -> Path:
+    """A capture as plain h5py writes it, with texts of variable length."""
+    return write_plain(path)
+
+
+def review(path: Path) -> Path:
+    """A review with every kind of marker and decision, and a job."""
+    whole = Review(
+        capture_id="1b671a64-40d5-491e-99b0-da01ff1f3341",
+        markers=(
+            PointMarker("a", "001", 0.25, "drops", "here"),
+            SpanMarker("b", "002", Interval(0.1, 0.5), "rest", ""),
+            TravelSpan("c", Role.SIGNAL, Interval(40.0, 45.0), "Stelle µ", "seen twice"),
+        ),
+        decisions=(
+            Decision(
+                Role.SIGNAL, Interval(40.0, 45.0), 0.97, "1", Choice.ADJUSTED, Interval(41.0, 44.0), "x"
+            ),
+            Decision(Role.SIGNAL, Interval(60.0, 61.0), 0.4, "1", Choice.DISMISSED, None, "dirt"),
+        ),
+        job=Job(
+            {"vehicle": "Larkspur 3"},
+            {"title": "x"},
+            "note",
+            ("trace",),
+            (Photo("a.png", "plug"),),
+            {"part": "1"},
+        ),
+    )
+    path.write_text(review_text(whole), encoding="utf-8")
+    return path
+
+
+def profiles(folder: Path) -> Iterator[Path]:
+    """Every built-in profile under an id of its own."""
+    for name in built_in_ids():
+        path = folder / f"{name}.toml"
+        text = built_in_text(name).replace(f'id = "{name}"', f'id = "own-{name}"')
+        path.write_text(text, encoding="utf-8")
+        yield path
+
+
+def visits(folder: Path) -> list[Path]:
+    """Copies of two samples, in a folder of their own that reviews and reports can be written to."""
+    names = ("W1041-rear-left-height.h5", "W1041-rear-left-height-new-sensor.h5")
+    samples = {path.name: path for path in sample_captures()}
+    return [Path(shutil.copy(samples[name], folder / name)) for name in names]

@@ -1,0 +1,67 @@
+"""The short form of ``python -m tests.robustness``: damage, kills and long use, a little of each."""
+
+from __future__ import annotations
+
+import sys
+
+import pytest
+
+from tests.robustness.__main__ import COUNTS, KILLS, ROUNDS
+from tests.robustness.checksum import lookup3
+from tests.robustness.kills import run_kills
+from tests.robustness.soak import run_soak
+from tests.robustness.trials import Tally, run_trials
+
+linux = pytest.mark.skipif(
+    not sys.platform.startswith("linux"), reason="memory, handles and threads are counted through /proc"
+)
+
+
+@linux
+@pytest.mark.parametrize("kind", COUNTS)
+def test_no_damaged_file_crashes_hangs_swells_or_ends_in_a_traceback(kind: str) -> None:
+    found = run_trials(kind, COUNTS[kind][0])
+    assert found.bad == []
+    assert found.count == COUNTS[kind][0]
+    assert found.refused > 0
+
+
+@linux
+@pytest.mark.parametrize("kind", KILLS)
+def test_a_kill_while_saving_leaves_the_old_file_or_the_new_one_whole(kind: str) -> None:
+    found = run_kills(kind, KILLS[kind][0])
+    assert (found.damaged, found.lost) == (0, 0)
+
+
+@linux
+def test_long_use_keeps_no_file_open_and_no_thread_alive() -> None:
+    found = run_soak(ROUNDS[0])
+    assert not found.grows, str(found)
+
+
+@linux
+@pytest.mark.parametrize(
+    ("use", "trouble"),
+    [
+        ("os.abort()", "crashes"),
+        ("exec('while True: pass')", "hangs"),
+        ("len(b'x' * 600_000_000)", "swollen"),
+        ("1 / 0", "tracebacks"),
+    ],
+)
+def test_the_watch_sees_what_it_watches_for(use: str, trouble: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("ROBUSTNESS_USE", use)
+    found = run_trials("watched", 1)
+    assert found.count == 1
+    assert len(getattr(found, trouble)) == 1
+
+
+def test_the_watch_counts_what_is_well() -> None:
+    tally = Tally("profile", taken=2, refused=3)
+    assert tally.count == 5
+    assert tally.bad == []
+
+
+def test_the_checksum_is_that_of_its_author() -> None:
+    # Bob Jenkins, lookup3.c (public domain), driver5: "Four score and seven years ago" with 0 is 17770551.
+    assert lookup3(b"Four score and seven years ago") == 0x17770551
