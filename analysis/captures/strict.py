@@ -14,6 +14,7 @@ import time
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
+from math import prod
 from pathlib import Path
 from typing import Any
 
@@ -268,11 +269,21 @@ def trouble_with_numbers(dataset: h5d.DatasetID) -> str:
     One-dimensional integers or floats of at most 8 bytes, stored in this file, under filters that are at
     hand, with a size that what is stored can hold.
     """
-    space, kind, created = dataset.get_space(), dataset.get_type(), dataset.get_create_plist()
+    space = dataset.get_space()
+    if space.get_simple_extent_type() == h5s.SIMPLE and space.get_simple_extent_ndims() != 1:
+        return say("has {count} dimensions instead of one", count=space.get_simple_extent_ndims())
+    if space.get_simple_extent_type() == h5s.SCALAR:
+        return say("has {count} dimensions instead of one", count=0)
+    return trouble_with_storage(dataset)
+
+
+def trouble_with_storage(dataset: h5d.DatasetID) -> str:
+    """The same of where and how a dataset of any shape is stored; empty for plain numbers in this file."""
+    kind, created = dataset.get_type(), dataset.get_create_plist()
     if not isinstance(kind, h5t.TypeIntegerID | h5t.TypeFloatID) or kind.get_size() > 8:
         return say("holds something other than plain numbers")
-    if space.get_simple_extent_type() != h5s.SIMPLE or space.get_simple_extent_ndims() != 1:
-        return say("has {count} dimensions instead of one", count=space.get_simple_extent_ndims())
+    if dataset.get_space().get_simple_extent_type() not in (h5s.SIMPLE, h5s.SCALAR):
+        return say("holds something other than plain numbers")
     return _trouble_with_storage(created) or _trouble_with_size(dataset, created)
 
 
@@ -292,9 +303,9 @@ def _trouble_with_size(dataset: h5d.DatasetID, created: h5p.PropDCID) -> str:
     claimed = dataset.get_space().get_simple_extent_npoints() * size
     if claimed > _UNPACKED_ALLOWANCE_BYTES + _MAX_PACKING * dataset.get_storage_size():
         return say("claims {count:,} samples but does not hold them", count=claimed // size)
-    if created.get_layout() == h5d.CHUNKED and created.get_chunk()[0] * size > _MAX_CHUNK_BYTES:
+    if created.get_layout() == h5d.CHUNKED and prod(created.get_chunk()) * size > _MAX_CHUNK_BYTES:
         return say(
-            "is stored in chunks of {count:,} samples, more than can be held", count=created.get_chunk()[0]
+            "is stored in chunks of {count:,} samples, more than can be held", count=prod(created.get_chunk())
         )
     return ""
 
