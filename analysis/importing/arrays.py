@@ -18,10 +18,12 @@ from analysis.importing.units import split_heading
 from analysis.progress import Tick
 from analysis.wording import say
 
+_AS_IT_IS = Scaling()
 _AT_ONCE = 256 * 1024
 _MOST_SIDE_BY_SIDE = 64  # columns of a matrix; more is a picture or a table of something else
 _INTERVAL_NAMES = re.compile(
-    r"^(?:dt|ts|interval|sample_?interval|sampling_?interval|t_?interval|delta_?t|period)(?:_s)?$", re.IGNORECASE
+    r"^(?:dt|ts|interval|sample_?interval|sampling_?interval|t_?interval|delta_?t|period)(?:_s)?$",
+    re.IGNORECASE,
 )
 _RATE_NAMES = re.compile(r"^(?:fs|sr|rate|sample_?rate|sampling_?rate|frequency)(?:_hz)?$", re.IGNORECASE)
 
@@ -51,7 +53,7 @@ class Named:
     dtype: np.dtype[Any]
     read: Callable[[int, int, int], NDArray[Any]]
     unit: str = ""
-    scaling: Scaling = Scaling()
+    scaling: Scaling = _AS_IT_IS
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,7 +106,9 @@ def table_of(path: Path, kind: str, arrays: Sequence[Named]) -> Table:
         raise ImportingError(
             say("it holds no run of numbers"), say("choose the file with the recorded samples")
         )
-    longest = max(runs, key=lambda run: (sum(item.count for item in runs if item.size == run.size) > 1, run.size))
+    longest = max(
+        runs, key=lambda run: (sum(item.count for item in runs if item.size == run.size) > 1, run.size)
+    )
     taken = [run for run in runs if run.size == longest.size]
     if sum(run.size * run.count * 8 for run in taken) > MOST_BYTES:
         raise ImportingError(

@@ -7,7 +7,8 @@ import tempfile
 import zipfile
 import zlib
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import ExitStack, contextmanager
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -27,6 +28,8 @@ from analysis.wording import say
 
 _MOST_MAT_BYTES = 2 * 1024**3  # read as a whole
 _MOST_DATASETS = 1000
+_MOST_PACKING = 400  # a constant packs a thousandfold; no recording does
+_SMALL_BYTES = 64_000_000
 _DEEPEST = 8
 
 
@@ -38,12 +41,13 @@ def _readable(kind: str) -> Iterator[None]:
     except WornbandError:
         raise
     except (
-        OSError, ValueError, TypeError, KeyError, IndexError, EOFError, OverflowError, MemoryError, RuntimeError,
-        NotImplementedError, AttributeError, struct.error, zlib.error, zipfile.BadZipFile, pa.ArrowException,
+        OSError, ValueError, TypeError, KeyError, IndexError, EOFError, OverflowError, MemoryError,
+        RuntimeError, NotImplementedError, AttributeError, struct.error, zlib.error, zipfile.BadZipFile, pa.ArrowException,
         UnicodeError, SyntaxError,
     ) as error:  # fmt: skip
         raise ImportingError(
-            say("it is damaged, or no {kind} file that can be read", kind=kind), say("save the recording again")
+            say("it is damaged, or no {kind} file that can be read", kind=kind),
+            say("save the recording again"),
         ) from error
 
 
@@ -80,26 +84,20 @@ def _mapped(path: Path) -> NDArray[Any]:
 
 def open_npz(path: Path) -> Table:
     """A NumPy archive: its members are unpacked into a folder that is gone when the table is."""
-    arrays: list[Named] = []
-    folder = tempfile.TemporaryDirectory(prefix="wornband-")
-    with _readable("NumPy"), zipfile.ZipFile(path) as archive:
+    with ExitStack() as stack, _readable("NumPy"), zipfile.ZipFile(path) as archive:
         members = archive.infolist()
         size = sum(item.file_size for item in members)
-        if size > min(MOST_BYTES, 200_000_000 + 400 * path.stat().st_size) or len(members) > MOST_COLUMNS:
+        if size > min(MOST_BYTES, _SMALL_BYTES + _MOST_PACKING * path.stat().st_size):
             raise _too_much(size)
-        for place, item in enumerate(members):
+        folder = Path(stack.enter_context(tempfile.TemporaryDirectory(prefix="wornband-")))
+        arrays: list[Named] = []
+        for place, item in enumerate(members[:_MOST_DATASETS]):
             if item.filename.endswith(".npy"):
-                target = Path(folder.name) / f"{place}.npy"  # never a name out of the archive
+                target = folder / f"{place}.npy"  # never a name out of the archive
                 _unpack(archive, item, target)
                 arrays.append(in_memory(item.filename[:-4], _mapped(target)))
         table = table_of(path, "npz", arrays)
-    _keep(table, folder)
-    return table
-
-
-def _keep(table: Table, folder: tempfile.TemporaryDirectory[str]) -> None:
-    """Tie the folder's life to the table's reader."""
-    table.blocks.__dict__["folder"] = folder
+        return replace(table, close=stack.pop_all().close)
 
 
 def _unpack(archive: zipfile.ZipFile, item: zipfile.ZipInfo, target: Path) -> None:
@@ -161,13 +159,12 @@ def _numbers(column: pa.ChunkedArray) -> NDArray[Any]:
 
 def open_hdf5(path: Path) -> Table:
     """An HDF5 or netCDF-4 file of any layout, a MAT file of version 7.3 among them."""
-    file = strict.open_file(path)
-    with _readable("HDF5"):
+    with ExitStack() as stack, _readable("HDF5"):
+        file = stack.enter_context(strict.open_file(path))
         arrays: list[Named] = []
         _walk(file.id, "", arrays, 0)
         table = table_of(path, "hdf5", arrays)
-    table.blocks.__dict__["file"] = file
-    return table
+        return replace(table, close=stack.pop_all().close)
 
 
 def _walk(group: Any, prefix: str, arrays: list[Named], depth: int) -> None:
@@ -199,7 +196,11 @@ def _named(dataset: h5py.Dataset, name: str, handle: Any) -> Named:
 
     scale, offset = value("scale_factor"), value("add_offset")
     scaling = Scaling(
-        1.0 if scale is None else scale, offset or 0.0, value("_FillValue"), value("valid_min"), value("valid_max")
+        1.0 if scale is None else scale,
+        offset or 0.0,
+        value("_FillValue"),
+        value("valid_min"),
+        value("valid_max"),
     )
     return Named(name, dataset.shape, dataset.dtype, read, unit if isinstance(unit, str) else "", scaling)
 

@@ -62,15 +62,24 @@ def sources_in(paths: Sequence[Path]) -> list[Path]:
         found.extend(inside)
     if len(found) > _MOST_SOURCES:
         raise ImportingError(
-            say("there are {count:,} files, and at most {most} become one capture", count=len(found), most=_MOST_SOURCES),
+            say(
+                "there are {count:,} files, and at most {most} become one capture",
+                count=len(found),
+                most=_MOST_SOURCES,
+            ),
             say("choose those of one sensor"),
         )
     return found
 
 
 def import_capture(
-    paths: Sequence[Path], target: Path, wishes: Wishes | None = None, *, replace_target: bool = False,
-    title: str = "", tick: Tick = ignore,
+    paths: Sequence[Path],
+    target: Path,
+    wishes: Wishes | None = None,
+    *,
+    replace_target: bool = False,
+    title: str = "",
+    tick: Tick = ignore,
 ) -> tuple[Understood, ...]:
     """Bring sources in as the records of one capture.
 

@@ -12,7 +12,9 @@ MISSING = frozenset(
 )
 """Cells that stand for a missing sample, in small letters. Common practice, no source."""
 
-_OVER = frozenset(["inf", "infinity", "∞", "ol", "o.l", "o.l.", "over", "ovl", "overflow", "overload", "1.#inf"])
+_OVER = frozenset(
+    ["inf", "infinity", "∞", "ol", "o.l", "o.l.", "over", "ovl", "overflow", "overload", "1.#inf"]
+)
 _NUMBER = re.compile(
     r"""^[+\-]?(?:\d{1,3}(?:[ '\u2019\u00a0\u202f]\d{3})+(?:[.,]\d*)?   # 1 234,5 and 1'234.5
         |\d[\d.,]*|[.,]\d+)(?:[eE][+\-]?\d{1,3})?$""",

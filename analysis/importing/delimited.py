@@ -105,7 +105,9 @@ class _Reader:
         names = [str(place) for place in range(len(dialect.numeric))]
         used = [names[place] for place in self._used]
         self._read = arrow_csv.ReadOptions(column_names=names, block_size=1 << 20)
-        self._parse = arrow_csv.ParseOptions(delimiter="\t" if dialect.delimiter == " " else dialect.delimiter)
+        self._parse = arrow_csv.ParseOptions(
+            delimiter="\t" if dialect.delimiter == " " else dialect.delimiter
+        )
         self._convert = arrow_csv.ConvertOptions(
             column_types={name: pa.float64() for name in used},
             include_columns=used,

@@ -19,7 +19,8 @@ _COMMENTS = ("#", "%", "//", "!", "*")
 _MOST_LINES = 3000
 _TAIL_LINES = 400
 _NAMES_INTERVAL = re.compile(
-    r"(?:interval|period|increment|\bdt\b|delta ?t|Δt|abtastintervall|(?:sample|sampling) ?time)", re.IGNORECASE
+    r"(?:interval|period|increment|\bdt\b|delta ?t|Δt|abtastintervall|(?:sample|sampling) ?time)",
+    re.IGNORECASE,
 )
 _NAMES_RATE = re.compile(r"(?:\brate\b|frequency|\bfs\b|abtastrate|samples per second|s/s\b)", re.IGNORECASE)
 _STATED = re.compile(r"([+\-]?\d[\d.,]*(?:[eE][+\-]?\d+)?)[\s,;\t\"\])]*([\[(]?[A-Za-zµμ/]{1,12})?")
@@ -88,11 +89,16 @@ def understood(text: str) -> Dialect:
     """
     lines = re.split(r"\r\n|\n|\r", text)[:_MOST_LINES]
     comment = next((mark for mark in _COMMENTS if any(line.startswith(mark) for line in lines)), "")
-    rows = [place for place, line in enumerate(lines) if line.strip() and not (comment and line.startswith(comment))]
+    rows = [
+        place
+        for place, line in enumerate(lines)
+        if line.strip() and not (comment and line.startswith(comment))
+    ]
     if len(rows) < 2:
         raise _no_rows()
-    tail = [lines[place] for place in rows[-min(max(3, len(rows) // 4), _TAIL_LINES) :]]
-    delimiter, width, numeric = _delimiter(tail)
+    tail = [lines[place] for place in rows[-min(max(8, len(rows) // 4), _TAIL_LINES) :]]
+    one_column = _is_decimal_comma([lines[place] for place in rows])
+    delimiter, width, numeric = _delimiter(tail, one_column)
     if not any(numeric):
         raise _no_rows()
     marks = _marks(tail, delimiter, numeric)
@@ -102,14 +108,15 @@ def understood(text: str) -> Dialect:
     units = [unit or _own_unit(cell) for unit, cell in zip(units, cells, strict=True)]
     clock = [use and seconds_of(cell) is not None for use, cell in zip(numeric, cells, strict=True)]
     return Dialect(
-        delimiter, marks[0], marks[1], comment, first, tuple(names), tuple(units), tuple(numeric), tuple(clock),
-        _stated_interval(lines[:first]), marks[2],
+        delimiter, marks[0], marks[1], comment, first, tuple(names), tuple(units), tuple(numeric),
+        tuple(clock), _stated_interval(lines[:first]), marks[2],
     )  # fmt: skip
 
 
 def _no_rows() -> ImportingError:
     return ImportingError(
-        say("no two rows of numbers were found in it"), say("save the recording as a table with one row a sample")
+        say("no two rows of numbers were found in it"),
+        say("save the recording as a table with one row a sample"),
     )
 
 
@@ -118,7 +125,7 @@ def _own_unit(cell: str) -> str:
     return "" if unit is None else "s" if unit.quantity == TIME else "V"
 
 
-def _delimiter(tail: list[str]) -> tuple[str, int, list[bool]]:
+def _delimiter(tail: list[str], one_column: bool) -> tuple[str, int, list[bool]]:
     """The delimiter that makes most columns of numbers and fewest of anything else."""
     best: tuple[float, str, int, list[bool]] | None = None
     for delimiter in DELIMITERS:
@@ -129,7 +136,7 @@ def _delimiter(tail: list[str]) -> tuple[str, int, list[bool]]:
         width = Counter(len(cells) for cells in split).most_common(1)[0][0]
         split = [cells for cells in split if len(cells) == width]
         numeric = [_is_numeric([cells[place] for cells in split], delimiter) for place in range(width)]
-        if delimiter == "," and _is_decimal_comma(split):
+        if delimiter == "," and one_column:
             continue  # one column of decimal commas, not two of whole numbers
         empty = sum(all(not cells[place] for cells in split) for place in range(width))
         score = sum(numeric) - 0.6 * (width - sum(numeric) - empty) + 0.5 * (len(split) / len(tail))
@@ -143,16 +150,19 @@ def _delimiter(tail: list[str]) -> tuple[str, int, list[bool]]:
 def _is_numeric(cells: list[str], delimiter: str) -> bool:
     said = [cell for cell in cells if cell.lower() not in MISSING]
     if delimiter == ",":
-        said = [cell.replace(" ", "x") if re.search(r"\d \d", cell) and ":" not in cell else cell for cell in said]
+        said = [
+            cell.replace(" ", "x") if re.search(r"\d \d", cell) and ":" not in cell else cell for cell in said
+        ]
     return bool(said) and sum(map(looks_numeric, said)) >= 0.6 * len(said)
 
 
-def _is_decimal_comma(rows: list[list[str]]) -> bool:
+def _is_decimal_comma(lines: list[str]) -> bool:
     """Two columns of digits, the second always as long and often with a leading nought."""
-    if not rows or len(rows[0]) != 2 or not all(re.fullmatch(r"\d{2,}", row[1]) for row in rows):
-        return False
-    whole = all(re.fullmatch(r"[+\-]?\d+", row[0]) for row in rows)
-    return whole and len({len(row[1]) for row in rows}) == 1 and any(row[1].startswith("0") for row in rows)
+    pairs = [found for line in lines if (found := re.fullmatch(r"\s*[+\-]?\d+,(\d{2,})\s*", line))]
+    tails = [found.group(1) for found in pairs]
+    return len(tails) > 0.5 * len(lines) and len({len(tail) for tail in tails}) == 1 and any(
+        tail.startswith("0") for tail in tails
+    )  # fmt: skip
 
 
 def _marks(tail: list[str], delimiter: str, numeric: list[bool]) -> tuple[str, str, tuple[str, ...]]:
@@ -164,7 +174,9 @@ def _marks(tail: list[str], delimiter: str, numeric: list[bool]) -> tuple[str, s
         if use and ":" not in cell
     ]
     both = [cell for cell in cells if "," in cell and "." in cell]
-    spaced = next((mark for mark in " '\u2019\u00a0\u202f" if any(re.search(rf"\d{mark}\d{{3}}", c) for c in cells)), "")
+    spaced = next(
+        (mark for mark in " '\u2019\u00a0\u202f" if any(re.search(rf"\d{mark}\d{{3}}", c) for c in cells)), ""
+    )
     if both:
         decimal = "," if both[0].rfind(",") > both[0].rfind(".") else "."
         return decimal, "." if decimal == "," else ",", ()
@@ -227,7 +239,9 @@ def _headings(before: list[str], delimiter: str, width: int, comment: str) -> tu
         elif not all(map(looks_numeric, said)):
             names = cells
             break
-    split = [split_heading(name) if not unit else (name, unit) for name, unit in zip(names, units, strict=True)]
+    split = [
+        split_heading(name) if not unit else (name, unit) for name, unit in zip(names, units, strict=True)
+    ]
     return [name for name, _ in split], [unit for _, unit in split]
 
 

@@ -70,7 +70,9 @@ def line_blocks(path: Path, encoding: str) -> Iterator[tuple[bytes, int]]:
     ImportingError
         Where a line has no end.
     """
-    decoder = None if encoding in ("utf-8", "utf-8-sig") else codecs.getincrementaldecoder(encoding)("replace")
+    decoder = (
+        None if encoding in ("utf-8", "utf-8-sig") else codecs.getincrementaldecoder(encoding)("replace")
+    )
     rest, done, feeds = b"", 0, None
     with path.open("rb") as file:
         if encoding == "utf-8-sig":

@@ -1,4 +1,4 @@
-"""What a column is, guessed from the trade's words in its heading and from how it behaves; never from colour."""
+"""What a column is, guessed from the words of its heading and from how it behaves; never from colour."""
 
 from __future__ import annotations
 
@@ -17,10 +17,15 @@ _WORDS = (
     (Role.REFERENCE, r"\bv?ref(?:erence)?|5 ?v\b|v5|excitation|referenz|versorgung.?sensor"),
     (Role.GROUND, r"\bgnd|ground|earth|masse|sensor.?minus|0 ?v\b|return"),
     (Role.SUPPLY, r"batt|\bbat\b|supply|12 ?v\b|24 ?v\b|u.?bat|bordnetz|versorgung"),
-    (Role.SIGNAL, r"sig(?:nal)?|sensor|wiper|position|\bpos\b|height|level|pedal|throttle|schleifer|höhe|output"),
+    (
+        Role.SIGNAL,
+        r"sig(?:nal)?|sensor|wiper|position|\bpos\b|height|level|pedal|throttle|schleifer|höhe|output",
+    ),
 )
 _TIME_WORDS = re.compile(r"^(?:(?:rel|abs|elapsed|sample)[ ._]?)?(?:time|t|zeit|timestamp|seconds|sec|zeitpunkt|uhrzeit|date ?time)\b", re.IGNORECASE)  # fmt: skip  # noqa: E501
-_COUNTER_WORDS = re.compile(r"^(?:no|nr|#|n|index|idx|sample|samples|row|point|count|zeile|number)\.?$", re.IGNORECASE)
+_COUNTER_WORDS = re.compile(
+    r"^(?:no|nr|#|n|index|idx|sample|samples|row|point|count|zeile|number)\.?$", re.IGNORECASE
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,10 +38,13 @@ class Guess:
         None where nothing fits: the column is left out unless a role is named.
     reason : Wording
         Why, for the technician.
+    sure : bool
+        Whether the heading says so: another column that merely behaves so stands back.
     """
 
     role: Role | None
     reason: Wording
+    sure: bool = False
 
 
 def is_time(name: str, unit: str) -> bool:
@@ -56,7 +64,9 @@ def is_counter(name: str, values: NDArray[np.float64]) -> bool:
 def rises(values: NDArray[np.float64]) -> bool:
     """Whether a column rises from row to row by nearly the same amount, as a time does."""
     steps = np.diff(values)
-    return len(steps) > 2 and bool((steps > 0).all()) and float(np.ptp(steps)) <= 0.5 * float(np.median(steps))
+    return (
+        len(steps) > 2 and bool((steps > 0).all()) and float(np.ptp(steps)) <= 0.5 * float(np.median(steps))
+    )
 
 
 def guess(name: str, unit: str, volts: NDArray[np.float64]) -> Guess:
@@ -78,7 +88,7 @@ def guess(name: str, unit: str, volts: NDArray[np.float64]) -> Guess:
         return Guess(None, say("its unit {unit} is no voltage", unit=unit))
     for role, words in _WORDS:
         if re.search(words, name.replace("_", " "), re.IGNORECASE):
-            return Guess(role, say("its heading says so"))
+            return Guess(role, say("its heading says so"), sure=True)
     return _by_behaviour(volts[np.isfinite(volts)])
 
 
@@ -87,7 +97,7 @@ def _by_behaviour(volts: NDArray[np.float64]) -> Guess:
         return Guess(None, say("it holds no finite sample"))
     low, middle, high = (float(value) for value in np.quantile(volts, (0.02, 0.5, 0.98)))
     said = {"middle_v": middle, "spread_v": high - low}
-    if high - low > 0.3 and -1.0 < low and high < 7.0:
+    if high - low > 0.3 and low > -1.0 and high < 7.0:
         return Guess(Role.SIGNAL, say("it moves by {spread_v:.2f} V between the rails", **said))
     if abs(middle) < 0.5:
         return Guess(Role.GROUND, say("it stays near zero, at {middle_v:.3f} V", **said))

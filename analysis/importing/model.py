@@ -25,6 +25,14 @@ Block = tuple[NDArray[Any], ...]
 """One array a column, all of one length."""
 
 
+_VOLTS = np.dtype(np.float64)
+_AS_IT_IS = Scaling()
+
+
+def _nothing_to_close() -> None:
+    """Most tables open their file only while they read it."""
+
+
 @dataclass(frozen=True, slots=True)
 class Column:
     """One column of a table, as its file presents it.
@@ -43,8 +51,8 @@ class Column:
 
     name: str
     unit: str = ""
-    dtype: np.dtype[Any] = np.dtype(np.float64)
-    scaling: Scaling = Scaling()
+    dtype: np.dtype[Any] = _VOLTS
+    scaling: Scaling = _AS_IT_IS
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,6 +74,8 @@ class Table:
         Seconds between rows, where the file says so outside its columns.
     notes : tuple of str
         What was assumed while the file was being understood.
+    close : callable
+        Lets go of open files once the samples have been read.
     """
 
     path: Path
@@ -74,6 +84,7 @@ class Table:
     blocks: Callable[[Tick, list[str]], Iterator[Block]]
     interval_s: float | None = None
     notes: tuple[str, ...] = ()
+    close: Callable[[], None] = _nothing_to_close
 
 
 def checked_columns(columns: list[Column]) -> tuple[Column, ...]:
@@ -90,7 +101,9 @@ def checked_columns(columns: list[Column]) -> tuple[Column, ...]:
         )
     if len(columns) > MOST_COLUMNS:
         raise ImportingError(
-            say("it has {count:,} columns, and at most {most} are read", count=len(columns), most=MOST_COLUMNS),
+            say(
+                "it has {count:,} columns, and at most {most} are read", count=len(columns), most=MOST_COLUMNS
+            ),
             say("save only the channels of the sensor"),
         )
     taken: set[str] = set()

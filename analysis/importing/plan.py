@@ -110,7 +110,7 @@ def plan_of(spool: Spool, wishes: Wishes) -> Plan:
                for place, (column, look) in enumerate(zip(columns, looks, strict=True))
                ]  # fmt: skip
     guesses = {
-        place: _guess(column, looks[place] * factors[place], wanted.get(place))
+        place: _guess(column, looks[place], factors[place], wanted.get(place))
         for place, column in enumerate(columns)
         if place != time_place
     }
@@ -129,10 +129,17 @@ def plan_of(spool: Spool, wishes: Wishes) -> Plan:
             say("say which is which with --channel COLUMN=ROLE"),
         )
     unit = unit_of(columns[time_place].unit) if time_place is not None else None
-    left = tuple((columns[place].name, found.reason) for place, found in guesses.items() if found.role is None)
+    left = tuple(
+        (columns[place].name, found.reason) for place, found in guesses.items() if found.role is None
+    )
     interval = wishes.interval_s if wishes.interval_s is not None else spool.table.interval_s
     return Plan(
-        channels, time_place, unit.factor if unit else 1.0, None if time_place is not None else interval, left, tuple(notes)
+        channels,
+        time_place,
+        unit.factor if unit else 1.0,
+        None if time_place is not None else interval,
+        left,
+        tuple(notes),
     )
 
 
@@ -140,7 +147,9 @@ def _with_units(columns: tuple[Column, ...], units: Mapping[str, str]) -> list[C
     changed = list(columns)
     for name, unit in units.items():
         if unit_of(unit) is None:
-            raise ImportingError(say("{unit} is no unit of voltage or time", unit=unit), say("say V, mV, s, ms or us"))
+            raise ImportingError(
+                say("{unit} is no unit of voltage or time", unit=unit), say("say V, mV, s, ms or us")
+            )
         place = _place(name, changed)
         changed[place] = replace(changed[place], unit=unit)
     return changed
@@ -164,11 +173,17 @@ def _look(source: SpooledColumn, scaling: Scaling) -> NDArray[np.float64]:
     """Samples from the beginning, the middle and the end, in the unit of the column."""
     third = max(_LOOK_SAMPLES // 8, 1)
     starts = np.linspace(0, max(len(source) - third, 0), 8).astype(int)
-    return scaling.volts(np.concatenate([source.read(int(start), int(start) + third) for start in np.unique(starts)]))
+    return scaling.volts(
+        np.concatenate([source.read(int(start), int(start) + third) for start in np.unique(starts)])
+    )
 
 
 def _time_place(
-    columns: list[Column], looks: list[NDArray[np.float64]], wishes: Wishes, taken: set[int], stated: float | None
+    columns: list[Column],
+    looks: list[NDArray[np.float64]],
+    wishes: Wishes,
+    taken: set[int],
+    stated: float | None,
 ) -> int | None:
     if wishes.time_column is not None:
         return _place(wishes.time_column, columns)
@@ -179,31 +194,35 @@ def _time_place(
     if len(named) > 1:
         there = ", ".join(columns[place].name for place in named)
         raise ImportingError(
-            say("several columns could be the time: {there}", there=there), say("say which with --time COLUMN")
+            say("several columns could be the time: {there}", there=there),
+            say("say which with --time COLUMN"),
         )
     if named:
         return named[0]
     if stated is not None:
         return None
-    rising = [p for p in free if rises(looks[p][: _LOOK_SAMPLES // 8]) and not is_counter(columns[p].name, looks[p][:99])]
-    if len(rising) == 1:
-        return rising[0]
+    rising = [
+        p
+        for p in free
+        if rises(looks[p][: _LOOK_SAMPLES // 8]) and not is_counter(columns[p].name, looks[p][:99])
+    ]
+    if rising and (len(rising) == 1 or rising[0] == free[0]):
+        return rising[0]  # a slow sweep may rise evenly too; the time comes before it
     raise ImportingError(
         say("it does not say how much time lies between two rows"),
         say("say it with --sample-interval SECONDS or --sample-rate HERTZ"),
     )
 
 
-def _factor(
-    column: Column, look: NDArray[np.float64], wishes: Wishes, kind: str, notes: list[str]
-) -> float:
+def _factor(column: Column, look: NDArray[np.float64], wishes: Wishes, kind: str, notes: list[str]) -> float:
     known = unit_of(column.unit)
     if known is not None and known.quantity == VOLTAGE:
         return known.factor
     if kind == "wav":
         if wishes.full_scale_v is None:
             raise ImportingError(
-                say("a WAV file does not say how many volts full scale is"), say("say it with --full-scale VOLTS")
+                say("a WAV file does not say how many volts full scale is"),
+                say("say it with --full-scale VOLTS"),
             )
         return wishes.full_scale_v
     finite = np.abs(look[np.isfinite(look)])
@@ -213,21 +232,21 @@ def _factor(
     return 1.0
 
 
-def _guess(column: Column, volts: NDArray[np.float64], wanted: Role | None) -> Guess:
+def _guess(column: Column, look: NDArray[np.float64], factor: float, wanted: Role | None) -> Guess:
     if wanted is not None:
         return Guess(wanted, say("it was chosen"))
     if is_time(column.name, column.unit):
         return Guess(None, say("it holds times"))
-    if is_counter(column.name, volts[:99]):
+    if is_counter(column.name, look[:99]):
         return Guess(None, say("it counts the rows"))
-    return guess(column.name, column.unit, volts)
+    return guess(column.name, column.unit, look * factor)
 
 
 def _one_each(guesses: dict[int, Guess], wanted: Mapping[int, Role]) -> dict[int, Guess]:
     """A role for one column each: a second signal is one, any other second is left out."""
     taken: set[Role] = set(wanted.values())
     decided: dict[int, Guess] = {}
-    for place, found in guesses.items():
+    for place, found in sorted(guesses.items(), key=lambda item: not item[1].sure):
         role = found.role
         if place not in wanted and role in taken:
             second = role is Role.SIGNAL and Role.SECOND_SIGNAL not in taken
@@ -236,7 +255,7 @@ def _one_each(guesses: dict[int, Guess], wanted: Mapping[int, Role]) -> dict[int
         if role is not None:
             taken.add(role)
         decided[place] = found
-    return decided
+    return dict(sorted(decided.items()))
 
 
 def _scaled(scaling: Scaling, factor: float) -> Scaling:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 import numpy as np
 
@@ -55,7 +56,9 @@ def records_of(
         if not base.even and not len(base.cuts):
             return [_resampled(spool, plan, wishes, base, first_number, notes)], notes
         pieces = _pieces(spool, plan, base, size, notes)
-    scalings = [_with_range(spool.columns[item.place], item.scaling, spool, item, notes) for item in plan.channels]
+    scalings = [
+        _with_range(spool.columns[item.place], item.scaling, spool, item, notes) for item in plan.channels
+    ]
     records = [
         Record(
             name=f"{first_number + number:03d}",
@@ -78,7 +81,10 @@ def _pieces(
 ) -> list[tuple[int, int, float, float]]:
     if base.off_intervals > 0.01:
         notes.append(
-            say("the rows lie up to {share:.1f} % of an interval off their even places", share=100 * base.off_intervals)
+            say(
+                "the rows lie up to {share:.1f} % of an interval off their even places",
+                share=100 * base.off_intervals,
+            )
             if base.even
             else say("the time has gaps; each stretch between them is a record of its own")
         )
@@ -87,7 +93,7 @@ def _pieces(
     assert plan.time_place is not None  # a base comes from a column
     times = spool.columns[plan.time_place]
     edges = [0, *(int(cut) for cut in base.cuts), size]
-    kept = [(start, stop) for start, stop in zip(edges[:-1], edges[1:], strict=True) if stop - start >= 2]
+    kept = [(start, stop) for start, stop in pairwise(edges) if stop - start >= 2]
     lost = size - sum(stop - start for start, stop in kept)
     if lost:
         notes.append(plural("{count} lone row between gaps was left out",
@@ -104,7 +110,9 @@ def _pieces(
 
 def _uneven(base: TimeBase) -> ImportingError:
     return ImportingError(
-        say("its times are not evenly spaced: rows lie up to {off:.3g} intervals off", off=base.off_intervals),
+        say(
+            "its times are not evenly spaced: rows lie up to {off:.3g} intervals off", off=base.off_intervals
+        ),
         say("add --resample to interpolate onto even times, or name the sample interval"),
     )
 
@@ -122,7 +130,12 @@ def _resampled(
         )
     times_s = source.read(0, len(source)).astype(np.float64) * plan.time_factor
     grid_s = base.first_s + base.interval_s * np.arange(len(times_s))
-    notes.append(say("the samples were interpolated onto even times {interval_s:.6g} s apart", interval_s=base.interval_s))
+    notes.append(
+        say(
+            "the samples were interpolated onto even times {interval_s:.6g} s apart",
+            interval_s=base.interval_s,
+        )
+    )
     channels = []
     for item in plan.channels:
         raw = spool.columns[item.place]

@@ -79,6 +79,7 @@ class Spool:
     def __exit__(
         self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
     ) -> None:
+        self.table.close()
         for file in self._files:
             file.close()
 
@@ -98,7 +99,7 @@ class Spool:
             Where the source cannot be read to its end, or the disk is full.
         """
         try:
-            self._files = [tempfile.TemporaryFile(dir=self._folder) for _ in self.table.columns]
+            self._files = [_nameless(self._folder) for _ in self.table.columns]
             size = self._copy(tick, most_rows)
         except OSError as error:
             raise _disk_error(self._folder, error) from error
@@ -118,6 +119,10 @@ class Spool:
         for file in self._files:
             file.flush()
         return size
+
+
+def _nameless(folder: Path) -> IO[bytes]:
+    return tempfile.TemporaryFile(dir=folder)
 
 
 def _disk_error(folder: Path, error: OSError) -> ImportingError:

@@ -1,4 +1,4 @@
-"""WAV files (RIFF/WAVE, Multimedia Programming Interface and Data Specifications 1.0; RF64, EBU Tech 3306)."""
+"""WAV files (RIFF: Multimedia Programming Interface and Data Specifications 1.0; RF64: EBU Tech 3306)."""
 
 from __future__ import annotations
 
@@ -36,7 +36,8 @@ def open_wav(path: Path) -> Table:
     known = (code == _PCM and bits in (8, 16, 24, 32)) or (code == _FLOAT and bits in (32, 64))
     if not known or not channels or frame != channels * width or not rate:
         raise ImportingError(
-            say("its sound is packed in a way that is not read here"), say("save it as plain PCM or as floats")
+            say("its sound is packed in a way that is not read here"),
+            say("save it as plain PCM or as floats"),
         )
     scale = 1.0 if code == _FLOAT else 1.0 / 2 ** (bits - 1)
     offset = -1.0 if code == _PCM and bits == 8 else 0.0
@@ -68,7 +69,11 @@ def _chunks(file: BinaryIO, total: int) -> tuple[bytes, int, int]:
             start = file.tell()
             size = long_size if size == 0xFFFFFFFF and long_size else size
             if len(form) >= 16:
-                return form, start, min(size, total - start)  # a recorder that was cut off leaves size 0 or -1
+                return (
+                    form,
+                    start,
+                    min(size, total - start),
+                )  # a recorder that was cut off leaves size 0 or -1
             break
         body = file.read(min(size, 4096)) if name in (b"fmt ", b"ds64") else b""
         form = body if name == b"fmt " else form
