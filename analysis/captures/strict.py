@@ -269,20 +269,16 @@ def trouble_with_numbers(dataset: h5d.DatasetID) -> str:
     One-dimensional integers or floats of at most 8 bytes, stored in this file, under filters that are at
     hand, with a size that what is stored can hold.
     """
-    space = dataset.get_space()
-    if space.get_simple_extent_type() == h5s.SIMPLE and space.get_simple_extent_ndims() != 1:
-        return say("has {count} dimensions instead of one", count=space.get_simple_extent_ndims())
-    if space.get_simple_extent_type() == h5s.SCALAR:
-        return say("has {count} dimensions instead of one", count=0)
-    return trouble_with_storage(dataset)
+    trouble = trouble_with_storage(dataset)
+    axes = dataset.get_space().get_simple_extent_ndims()
+    return trouble or ("" if axes == 1 else say("has {count} dimensions instead of one", count=axes))
 
 
 def trouble_with_storage(dataset: h5d.DatasetID) -> str:
     """The same of where and how a dataset of any shape is stored; empty for plain numbers in this file."""
     kind, created = dataset.get_type(), dataset.get_create_plist()
-    if not isinstance(kind, h5t.TypeIntegerID | h5t.TypeFloatID) or kind.get_size() > 8:
-        return say("holds something other than plain numbers")
-    if dataset.get_space().get_simple_extent_type() not in (h5s.SIMPLE, h5s.SCALAR):
+    plain = isinstance(kind, h5t.TypeIntegerID | h5t.TypeFloatID) and kind.get_size() <= 8
+    if not plain or dataset.get_space().get_simple_extent_type() not in (h5s.SIMPLE, h5s.SCALAR):
         return say("holds something other than plain numbers")
     return _trouble_with_storage(created) or _trouble_with_size(dataset, created)
 

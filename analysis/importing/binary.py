@@ -42,8 +42,8 @@ def _readable(kind: str) -> Iterator[None]:
         raise
     except (
         OSError, ValueError, TypeError, KeyError, IndexError, EOFError, OverflowError, MemoryError,
-        RuntimeError, NotImplementedError, AttributeError, struct.error, zlib.error, zipfile.BadZipFile, pa.ArrowException,
-        UnicodeError, SyntaxError,
+        RuntimeError, NotImplementedError, AttributeError, SyntaxError, UnicodeError,
+        struct.error, zlib.error, zipfile.BadZipFile, pa.ArrowException,
     ) as error:  # fmt: skip
         raise ImportingError(
             say("it is damaged, or no {kind} file that can be read", kind=kind),

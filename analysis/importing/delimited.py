@@ -136,7 +136,9 @@ class _Reader:
     def _by_arrow(self, lines: bytes) -> Block | None:
         """All columns at once, or None where any cell or row of the block is odd."""
         try:
-            table = arrow_csv.read_csv(pa.BufferReader(lines), self._read, self._parse, self._convert)
+            table = arrow_csv.read_csv(
+                pa.BufferReader(lines), self._read, self._parse, self._convert, pa.system_memory_pool()
+            )
         except pa.ArrowInvalid:
             return None
         found = []
