@@ -275,7 +275,7 @@ def trouble_with_numbers(dataset: h5d.DatasetID) -> str:
 
 
 def trouble_with_storage(dataset: h5d.DatasetID) -> str:
-    """The same of where and how a dataset of any shape is stored; empty for plain numbers in this file."""
+    """The same of a dataset of any shape."""
     kind, created = dataset.get_type(), dataset.get_create_plist()
     plain = isinstance(kind, h5t.TypeIntegerID | h5t.TypeFloatID) and kind.get_size() <= 8
     if not plain or dataset.get_space().get_simple_extent_type() not in (h5s.SIMPLE, h5s.SCALAR):
@@ -299,10 +299,9 @@ def _trouble_with_size(dataset: h5d.DatasetID, created: h5p.PropDCID) -> str:
     claimed = dataset.get_space().get_simple_extent_npoints() * size
     if claimed > _UNPACKED_ALLOWANCE_BYTES + _MAX_PACKING * dataset.get_storage_size():
         return say("claims {count:,} samples but does not hold them", count=claimed // size)
-    if created.get_layout() == h5d.CHUNKED and prod(created.get_chunk()) * size > _MAX_CHUNK_BYTES:
-        return say(
-            "is stored in chunks of {count:,} samples, more than can be held", count=prod(created.get_chunk())
-        )
+    chunk = prod(created.get_chunk()) if created.get_layout() == h5d.CHUNKED else 0
+    if chunk * size > _MAX_CHUNK_BYTES:
+        return say("is stored in chunks of {count:,} samples, more than can be held", count=chunk)
     return ""
 
 
