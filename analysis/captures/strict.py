@@ -266,12 +266,11 @@ def as_text(raw: bytes) -> str:
 def trouble_with_numbers(dataset: h5d.DatasetID) -> str:
     """What keeps a dataset from being a plain run of numbers, as a clause; empty where nothing does.
 
-    One-dimensional integers or floats of at most 8 bytes, stored in this file, under filters that are at
-    hand, with a size that what is stored can hold.
+    One axis of integers or floats of at most 8 bytes, in this file, no larger than what is stored.
     """
-    trouble = trouble_with_storage(dataset)
     axes = dataset.get_space().get_simple_extent_ndims()
-    return trouble or ("" if axes == 1 else say("has {count} dimensions instead of one", count=axes))
+    wrong = "" if axes == 1 else say("has {count} dimensions instead of one", count=axes)
+    return trouble_with_storage(dataset) or wrong
 
 
 def trouble_with_storage(dataset: h5d.DatasetID) -> str:
@@ -297,12 +296,11 @@ def _trouble_with_storage(created: h5p.PropDCID) -> str:
 def _trouble_with_size(dataset: h5d.DatasetID, created: h5p.PropDCID) -> str:
     size = dataset.get_type().get_size()
     claimed = dataset.get_space().get_simple_extent_npoints() * size
+    chunk = prod(created.get_chunk()) if created.get_layout() == h5d.CHUNKED else 0
     if claimed > _UNPACKED_ALLOWANCE_BYTES + _MAX_PACKING * dataset.get_storage_size():
         return say("claims {count:,} samples but does not hold them", count=claimed // size)
-    chunk = prod(created.get_chunk()) if created.get_layout() == h5d.CHUNKED else 0
-    if chunk * size > _MAX_CHUNK_BYTES:
-        return say("is stored in chunks of {count:,} samples, more than can be held", count=chunk)
-    return ""
+    held = chunk * size <= _MAX_CHUNK_BYTES
+    return "" if held else say("is stored in chunks of {count:,} samples, more than can be held", count=chunk)
 
 
 class DatasetSource:
