@@ -7,6 +7,8 @@
     │   └── NewerFormatError     written by a later version of the format
     ├── ProfileError             a sensor profile is malformed or unknown
     ├── ReviewError              a review file cannot be used
+    ├── ImportingError           a table of another program cannot be brought in as a capture
+    ├── ExportingError           a capture or its findings cannot be written for another program
     ├── ControlUnitError         rules that no control unit can have
     └── VehicleError             heights, a road or a place on the travel that no vehicle can have
     Cancelled                    the user stopped the work; not an error
@@ -56,6 +58,14 @@ class ProfileError(WornbandError):
 
 class ReviewError(WornbandError):
     """A review file cannot be used."""
+
+
+class ImportingError(WornbandError):
+    """A table of another program cannot be brought in as a capture."""
+
+
+class ExportingError(WornbandError):
+    """A capture or its findings cannot be written for another program."""
 
 
 class ControlUnitError(WornbandError):

@@ -11,11 +11,12 @@ from pathlib import Path
 
 from analysis.errors import Cancelled, ProfileError, WornbandError
 from app.printable import printable
+from app.table_errands import TABLE_ERRANDS, add_table_errands, run_table_errand
 
 DONE, SOME_FAILED, WRONG_CALL, INTERRUPTED = 0, 1, 2, 130
 """Exit statuses; 130 is 128 + SIGINT, common practice of shells."""
 
-ERRANDS = ("analyse", "compare", "demo", "report", "verify")
+ERRANDS = ("analyse", "compare", "demo", "export", "import", "report", "verify", "watch")
 
 _ABOUT = """Find the worn band on a position sensor's track in stored voltage captures, and prove it.
 
@@ -57,7 +58,7 @@ def parser() -> argparse.ArgumentParser:
     """What can be called, and how."""
     top = argparse.ArgumentParser(
         prog="wornband",
-        usage="wornband [FILE...]\n       wornband {analyse,compare,demo,report,verify} ...",
+        usage=f"wornband [FILE...]\n       wornband {{{','.join(ERRANDS)}}} ...",
         description=_ABOUT,
         epilog=_STATUS,
         formatter_class=argparse.RawDescriptionHelpFormatter,
@@ -68,6 +69,7 @@ def parser() -> argparse.ArgumentParser:
     _add_analyse(errands)
     _add_compare(errands)
     _add_demo(errands)
+    add_table_errands(errands, _STATUS)
     _add_report(errands)
     verify = errands.add_parser(
         "verify",
@@ -186,6 +188,8 @@ def _run(arguments: list[str]) -> int:
         from app.verifying import verify
 
         return verify(call.files, report=call.report or "", out=sys.stdout, err=sys.stderr)
+    if call.errand in TABLE_ERRANDS:
+        return run_table_errand(call, out=sys.stdout, err=sys.stderr)
     if call.errand == "report":
         from app.reporting.errand import report
 

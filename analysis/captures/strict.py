@@ -14,6 +14,7 @@ import time
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
+from math import prod
 from pathlib import Path
 from typing import Any
 
@@ -265,14 +266,19 @@ def as_text(raw: bytes) -> str:
 def trouble_with_numbers(dataset: h5d.DatasetID) -> str:
     """What keeps a dataset from being a plain run of numbers, as a clause; empty where nothing does.
 
-    One-dimensional integers or floats of at most 8 bytes, stored in this file, under filters that are at
-    hand, with a size that what is stored can hold.
+    One axis of integers or floats of at most 8 bytes, in this file, no larger than what is stored.
     """
-    space, kind, created = dataset.get_space(), dataset.get_type(), dataset.get_create_plist()
-    if not isinstance(kind, h5t.TypeIntegerID | h5t.TypeFloatID) or kind.get_size() > 8:
+    axes = dataset.get_space().get_simple_extent_ndims()
+    wrong = "" if axes == 1 else say("has {count} dimensions instead of one", count=axes)
+    return trouble_with_storage(dataset) or wrong
+
+
+def trouble_with_storage(dataset: h5d.DatasetID) -> str:
+    """The same of a dataset of any shape."""
+    kind, created = dataset.get_type(), dataset.get_create_plist()
+    plain = isinstance(kind, h5t.TypeIntegerID | h5t.TypeFloatID) and kind.get_size() <= 8
+    if not plain or dataset.get_space().get_simple_extent_type() not in (h5s.SIMPLE, h5s.SCALAR):
         return say("holds something other than plain numbers")
-    if space.get_simple_extent_type() != h5s.SIMPLE or space.get_simple_extent_ndims() != 1:
-        return say("has {count} dimensions instead of one", count=space.get_simple_extent_ndims())
     return _trouble_with_storage(created) or _trouble_with_size(dataset, created)
 
 
@@ -290,13 +296,11 @@ def _trouble_with_storage(created: h5p.PropDCID) -> str:
 def _trouble_with_size(dataset: h5d.DatasetID, created: h5p.PropDCID) -> str:
     size = dataset.get_type().get_size()
     claimed = dataset.get_space().get_simple_extent_npoints() * size
+    chunk = prod(created.get_chunk()) if created.get_layout() == h5d.CHUNKED else 0
     if claimed > _UNPACKED_ALLOWANCE_BYTES + _MAX_PACKING * dataset.get_storage_size():
         return say("claims {count:,} samples but does not hold them", count=claimed // size)
-    if created.get_layout() == h5d.CHUNKED and created.get_chunk()[0] * size > _MAX_CHUNK_BYTES:
-        return say(
-            "is stored in chunks of {count:,} samples, more than can be held", count=created.get_chunk()[0]
-        )
-    return ""
+    held = chunk * size <= _MAX_CHUNK_BYTES
+    return "" if held else say("is stored in chunks of {count:,} samples, more than can be held", count=chunk)
 
 
 class DatasetSource:

@@ -2712,12 +2712,12 @@
     </message>
     <message>
         <source>the file can no longer be read</source>
-        <extracomment>analysis/captures/fingerprint.py</extracomment>
+        <extracomment>analysis/captures/fingerprint.py, analysis/importing/spool.py</extracomment>
         <translation>die Datei lässt sich nicht mehr lesen</translation>
     </message>
     <message>
         <source>check that it is still there</source>
-        <extracomment>analysis/captures/fingerprint.py</extracomment>
+        <extracomment>analysis/captures/fingerprint.py, analysis/importing/spool.py</extracomment>
         <translation>prüfen, ob sie noch da ist</translation>
     </message>
     <message>
@@ -2817,7 +2817,7 @@
     </message>
     <message>
         <source>record the sensor again</source>
-        <extracomment>analysis/captures/reading.py</extracomment>
+        <extracomment>analysis/captures/reading.py, analysis/importing/records.py, analysis/importing/time_base.py</extracomment>
         <translation>den Sensor noch einmal aufzeichnen</translation>
     </message>
     <message>
@@ -2907,22 +2907,22 @@
     </message>
     <message>
         <source>there is no such folder to write to</source>
-        <extracomment>analysis/captures/replacing.py</extracomment>
+        <extracomment>analysis/captures/replacing.py, analysis/importing/spool.py</extracomment>
         <translation>der Ordner, in den geschrieben werden soll, ist nicht vorhanden</translation>
     </message>
     <message>
         <source>create it, or choose another</source>
-        <extracomment>analysis/captures/replacing.py</extracomment>
+        <extracomment>analysis/captures/replacing.py, analysis/importing/spool.py</extracomment>
         <translation>ihn anlegen oder einen anderen wählen</translation>
     </message>
     <message>
         <source>you have no right to write there</source>
-        <extracomment>analysis/captures/replacing.py</extracomment>
+        <extracomment>analysis/captures/replacing.py, analysis/importing/spool.py</extracomment>
         <translation>dort fehlt das Recht zu schreiben</translation>
     </message>
     <message>
         <source>choose another folder</source>
-        <extracomment>analysis/captures/replacing.py</extracomment>
+        <extracomment>analysis/captures/replacing.py, analysis/importing/bring_in.py, analysis/importing/spool.py</extracomment>
         <translation>einen anderen Ordner wählen</translation>
     </message>
     <message>
@@ -2932,17 +2932,17 @@
     </message>
     <message>
         <source>choose another name</source>
-        <extracomment>analysis/captures/replacing.py, analysis/captures/writing.py</extracomment>
+        <extracomment>analysis/captures/replacing.py, analysis/captures/writing.py, analysis/exporting/samples.py, analysis/importing/bring_in.py, app/exporting.py</extracomment>
         <translation>einen anderen Namen wählen</translation>
     </message>
     <message>
         <source>the file could not be written</source>
-        <extracomment>analysis/captures/replacing.py</extracomment>
+        <extracomment>analysis/captures/replacing.py, analysis/importing/spool.py</extracomment>
         <translation>die Datei konnte nicht geschrieben werden</translation>
     </message>
     <message>
         <source>check the free space and the drive</source>
-        <extracomment>analysis/captures/replacing.py</extracomment>
+        <extracomment>analysis/captures/replacing.py, analysis/importing/spool.py</extracomment>
         <translation>freien Platz und Laufwerk prüfen</translation>
     </message>
     <message>
@@ -3002,27 +3002,27 @@
     </message>
     <message>
         <source>copy it from the recorder again</source>
-        <extracomment>analysis/captures/strict.py, analysis/captures/variable_text.py</extracomment>
+        <extracomment>analysis/captures/strict.py, analysis/captures/variable_text.py, analysis/importing/opening.py, analysis/importing/wav.py</extracomment>
         <translation>sie noch einmal vom Rekorder kopieren</translation>
     </message>
     <message>
         <source>you have no right to read the file</source>
-        <extracomment>analysis/captures/strict.py</extracomment>
+        <extracomment>analysis/captures/strict.py, analysis/importing/opening.py</extracomment>
         <translation>das Recht, die Datei zu lesen, fehlt</translation>
     </message>
     <message>
         <source>change its permissions or copy it first</source>
-        <extracomment>analysis/captures/strict.py</extracomment>
+        <extracomment>analysis/captures/strict.py, analysis/importing/opening.py</extracomment>
         <translation>die Zugriffsrechte ändern oder die Datei zuerst kopieren</translation>
     </message>
     <message>
         <source>there is no such file</source>
-        <extracomment>analysis/captures/strict.py</extracomment>
+        <extracomment>analysis/captures/strict.py, analysis/importing/opening.py</extracomment>
         <translation>die Datei ist nicht vorhanden</translation>
     </message>
     <message>
         <source>check the name and the folder</source>
-        <extracomment>analysis/captures/strict.py</extracomment>
+        <extracomment>analysis/captures/strict.py, analysis/importing/opening.py, analysis/importing/recipe.py</extracomment>
         <translation>Namen und Ordner prüfen</translation>
     </message>
     <message>
@@ -3047,7 +3047,7 @@
     </message>
     <message>
         <source>the file is empty</source>
-        <extracomment>analysis/captures/strict.py</extracomment>
+        <extracomment>analysis/captures/strict.py, analysis/importing/opening.py</extracomment>
         <translation>die Datei ist leer</translation>
     </message>
     <message>
@@ -3102,7 +3102,7 @@
     </message>
     <message>
         <source>dataset {name}</source>
-        <extracomment>analysis/captures/strict.py</extracomment>
+        <extracomment>analysis/captures/strict.py, analysis/importing/binary.py</extracomment>
         <translation>Datensatz {name}</translation>
     </message>
     <message>
@@ -3146,14 +3146,14 @@
         <translation>weder Zahl noch Text</translation>
     </message>
     <message>
-        <source>holds something other than plain numbers</source>
-        <extracomment>analysis/captures/strict.py</extracomment>
-        <translation>enthält etwas anderes als einfache Zahlen</translation>
-    </message>
-    <message>
         <source>has {count} dimensions instead of one</source>
         <extracomment>analysis/captures/strict.py</extracomment>
         <translation>hat {count} Dimensionen statt einer</translation>
+    </message>
+    <message>
+        <source>holds something other than plain numbers</source>
+        <extracomment>analysis/captures/strict.py</extracomment>
+        <translation>enthält etwas anderes als einfache Zahlen</translation>
     </message>
     <message>
         <source>keeps its samples in another file</source>
@@ -3217,7 +3217,7 @@
     </message>
     <message>
         <source>a file of that name exists already</source>
-        <extracomment>analysis/captures/writing.py</extracomment>
+        <extracomment>analysis/captures/writing.py, analysis/exporting/samples.py, analysis/importing/bring_in.py, app/exporting.py</extracomment>
         <translation>eine Datei dieses Namens besteht schon</translation>
     </message>
     <message>
@@ -4871,6 +4871,36 @@
         <translation>{low:.0f}–{high:.0f} % des Wegs, {count} Überfahrten</translation>
     </message>
     <message>
+        <source>samples cannot be written as {ending}</source>
+        <extracomment>analysis/exporting/samples.py</extracomment>
+        <translation>Messwerte können nicht als {ending} geschrieben werden</translation>
+    </message>
+    <message>
+        <source>choose .csv, .parquet, .mat or .npz</source>
+        <extracomment>analysis/exporting/samples.py</extracomment>
+        <translation>.csv, .parquet, .mat oder .npz wählen</translation>
+    </message>
+    <message>
+        <source>there are no such samples</source>
+        <extracomment>analysis/exporting/samples.py</extracomment>
+        <translation>solche Messwerte gibt es nicht</translation>
+    </message>
+    <message>
+        <source>choose another record or span</source>
+        <extracomment>analysis/exporting/samples.py</extracomment>
+        <translation>einen anderen Abschnitt oder Zeitraum wählen</translation>
+    </message>
+    <message>
+        <source>a MAT file cannot hold so many samples</source>
+        <extracomment>analysis/exporting/samples.py</extracomment>
+        <translation>eine MAT-Datei fasst so viele Messwerte nicht</translation>
+    </message>
+    <message>
+        <source>choose a span, or Parquet</source>
+        <extracomment>analysis/exporting/samples.py</extracomment>
+        <translation>einen Zeitraum wählen, oder Parquet</translation>
+    </message>
+    <message>
         <source>less than 1 %</source>
         <extracomment>analysis/exposure/amounts.py</extracomment>
         <translation>weniger als 1 %</translation>
@@ -5234,6 +5264,416 @@
         <source>until a counter, {up:d} up for a bad reading and {down:d} down for a good one, is at {limit:d}</source>
         <extracomment>analysis/exposure/words.py</extracomment>
         <translation>bis ein Zähler, je schlechtem Wert um {up:d} hoch und je gutem um {down:d} herunter, bei {limit:d} steht</translation>
+    </message>
+    <message>
+        <source>it holds no run of numbers</source>
+        <extracomment>analysis/importing/arrays.py</extracomment>
+        <translation>sie enthält keine Zahlenfolge</translation>
+    </message>
+    <message>
+        <source>choose the file with the recorded samples</source>
+        <extracomment>analysis/importing/arrays.py, analysis/importing/model.py</extracomment>
+        <translation>die Datei mit den aufgezeichneten Messwerten wählen</translation>
+    </message>
+    <message>
+        <source>it claims {size:,} samples, more than can be read</source>
+        <extracomment>analysis/importing/arrays.py</extracomment>
+        <translation>sie behauptet {size:,} Messwerte, mehr als gelesen werden können</translation>
+    </message>
+    <message>
+        <source>save a shorter stretch</source>
+        <extracomment>analysis/importing/arrays.py, analysis/importing/binary.py</extracomment>
+        <translation>ein kürzeres Stück speichern</translation>
+    </message>
+    <message>
+        <source>of another length, and left out: {names}</source>
+        <extracomment>analysis/importing/arrays.py</extracomment>
+        <translation>von anderer Länge und ausgelassen: {names}</translation>
+    </message>
+    <message>
+        <source>it is damaged, or no {kind} file that can be read</source>
+        <extracomment>analysis/importing/binary.py</extracomment>
+        <translation>sie ist beschädigt oder keine lesbare {kind}-Datei</translation>
+    </message>
+    <message>
+        <source>save the recording again</source>
+        <extracomment>analysis/importing/binary.py</extracomment>
+        <translation>die Aufzeichnung noch einmal speichern</translation>
+    </message>
+    <message>
+        <source>it unpacks to {size:,} bytes, more than can be read</source>
+        <extracomment>analysis/importing/binary.py</extracomment>
+        <translation>ausgepackt hat sie {size:,} Byte, mehr als gelesen werden können</translation>
+    </message>
+    <message>
+        <source>it holds Python objects, which could run a program and are not opened</source>
+        <extracomment>analysis/importing/binary.py</extracomment>
+        <translation>sie enthält Python-Objekte, die ein Programm ausführen könnten und nicht geöffnet werden</translation>
+    </message>
+    <message>
+        <source>save plain arrays of numbers</source>
+        <extracomment>analysis/importing/binary.py</extracomment>
+        <translation>reine Zahlenfelder speichern</translation>
+    </message>
+    <message>
+        <source>the folder holds no files</source>
+        <extracomment>analysis/importing/bring_in.py</extracomment>
+        <translation>der Ordner enthält keine Dateien</translation>
+    </message>
+    <message>
+        <source>there are {count:,} files, and at most {most} become one capture</source>
+        <extracomment>analysis/importing/bring_in.py</extracomment>
+        <translation>es sind {count:,} Dateien, und höchstens {most} werden eine Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>choose those of one sensor</source>
+        <extracomment>analysis/importing/bring_in.py</extracomment>
+        <translation>die eines Sensors wählen</translation>
+    </message>
+    <message>
+        <source>{count} line is no row of samples and was left out</source>
+        <extracomment>analysis/importing/delimited.py</extracomment>
+        <translation>{count} Zeile enthält keine Messwerte und wurde ausgelassen</translation>
+    </message>
+    <message>
+        <source>{count:,} lines are no rows of samples and were left out</source>
+        <extracomment>analysis/importing/delimited.py</extracomment>
+        <translation>{count:,} Zeilen enthalten keine Messwerte und wurden ausgelassen</translation>
+    </message>
+    <message>
+        <source>{count} row is cut short: what it lacks is missing</source>
+        <extracomment>analysis/importing/delimited.py</extracomment>
+        <translation>{count} Zeile ist abgeschnitten: was ihr fehlt, gilt als fehlend</translation>
+    </message>
+    <message>
+        <source>{count:,} rows are cut short: what they lack is missing</source>
+        <extracomment>analysis/importing/delimited.py</extracomment>
+        <translation>{count:,} Zeilen sind abgeschnitten: was ihnen fehlt, gilt als fehlend</translation>
+    </message>
+    <message>
+        <source>{count} cell is no number and counts as missing ({example})</source>
+        <extracomment>analysis/importing/delimited.py</extracomment>
+        <translation>{count} Zelle ist keine Zahl und gilt als fehlend ({example})</translation>
+    </message>
+    <message>
+        <source>{count:,} cells are no numbers and count as missing (the first is {example})</source>
+        <extracomment>analysis/importing/delimited.py</extracomment>
+        <translation>{count:,} Zellen sind keine Zahlen und gelten als fehlend (die erste ist {example})</translation>
+    </message>
+    <message>
+        <source>a cell of it is too long for a number</source>
+        <extracomment>analysis/importing/delimited.py</extracomment>
+        <translation>eine ihrer Zellen ist zu lang für eine Zahl</translation>
+    </message>
+    <message>
+        <source>save the recording as a plain table</source>
+        <extracomment>analysis/importing/delimited.py</extracomment>
+        <translation>die Aufzeichnung als einfache Tabelle speichern</translation>
+    </message>
+    <message>
+        <source>no two rows of numbers were found in it</source>
+        <extracomment>analysis/importing/dialect.py</extracomment>
+        <translation>darin wurden keine zwei Zeilen mit Zahlen gefunden</translation>
+    </message>
+    <message>
+        <source>save the recording as a table with one row a sample</source>
+        <extracomment>analysis/importing/dialect.py, analysis/importing/encoding.py</extracomment>
+        <translation>die Aufzeichnung als Tabelle mit einer Zeile je Messwert speichern</translation>
+    </message>
+    <message>
+        <source>the comma in {cell} is read as a decimal comma</source>
+        <extracomment>analysis/importing/dialect.py</extracomment>
+        <translation>das Komma in {cell} wird als Dezimalkomma gelesen</translation>
+    </message>
+    <message>
+        <source>it is neither text nor any other kind of file that can be imported</source>
+        <extracomment>analysis/importing/encoding.py</extracomment>
+        <translation>sie ist weder Text noch eine andere Art von Datei, die eingelesen werden kann</translation>
+    </message>
+    <message>
+        <source>a line of it is longer than {most:,} characters</source>
+        <extracomment>analysis/importing/encoding.py</extracomment>
+        <translation>eine ihrer Zeilen ist länger als {most:,} Zeichen</translation>
+    </message>
+    <message>
+        <source>its unit {unit} is no voltage</source>
+        <extracomment>analysis/importing/guesses.py</extracomment>
+        <translation>ihre Einheit {unit} ist keine Spannung</translation>
+    </message>
+    <message>
+        <source>its heading says so</source>
+        <extracomment>analysis/importing/guesses.py</extracomment>
+        <translation>die Überschrift sagt es</translation>
+    </message>
+    <message>
+        <source>it holds no finite sample</source>
+        <extracomment>analysis/importing/guesses.py</extracomment>
+        <translation>sie enthält keinen endlichen Messwert</translation>
+    </message>
+    <message>
+        <source>it moves by {spread_v:.2f} V between the rails</source>
+        <extracomment>analysis/importing/guesses.py</extracomment>
+        <translation>sie bewegt sich um {spread_v:.2f} V zwischen Masse und Referenz</translation>
+    </message>
+    <message>
+        <source>it stays near zero, at {middle_v:.3f} V</source>
+        <extracomment>analysis/importing/guesses.py</extracomment>
+        <translation>sie bleibt nahe null, bei {middle_v:.3f} V</translation>
+    </message>
+    <message>
+        <source>it stays near 5 V, at {middle_v:.3f} V</source>
+        <extracomment>analysis/importing/guesses.py</extracomment>
+        <translation>sie bleibt nahe 5 V, bei {middle_v:.3f} V</translation>
+    </message>
+    <message>
+        <source>it stays at {middle_v:.1f} V, as a battery does</source>
+        <extracomment>analysis/importing/guesses.py</extracomment>
+        <translation>sie bleibt bei {middle_v:.1f} V, wie eine Batterie</translation>
+    </message>
+    <message>
+        <source>it stays at {middle_v:.2f} V, which fits no wire of a sensor</source>
+        <extracomment>analysis/importing/guesses.py</extracomment>
+        <translation>sie bleibt bei {middle_v:.2f} V, was zu keiner Leitung eines Sensors passt</translation>
+    </message>
+    <message>
+        <source>it holds no columns of numbers</source>
+        <extracomment>analysis/importing/model.py</extracomment>
+        <translation>sie enthält keine Spalten mit Zahlen</translation>
+    </message>
+    <message>
+        <source>it has {count:,} columns, and at most {most} are read</source>
+        <extracomment>analysis/importing/model.py</extracomment>
+        <translation>sie hat {count:,} Spalten, und höchstens {most} werden gelesen</translation>
+    </message>
+    <message>
+        <source>save only the channels of the sensor</source>
+        <extracomment>analysis/importing/model.py</extracomment>
+        <translation>nur die Kanäle des Sensors speichern</translation>
+    </message>
+    <message>
+        <source>it is no file</source>
+        <extracomment>analysis/importing/opening.py</extracomment>
+        <translation>das ist keine Datei</translation>
+    </message>
+    <message>
+        <source>choose a file with recorded samples</source>
+        <extracomment>analysis/importing/opening.py</extracomment>
+        <translation>eine Datei mit aufgezeichneten Messwerten wählen</translation>
+    </message>
+    <message>
+        <source>it was not chosen</source>
+        <extracomment>analysis/importing/plan.py</extracomment>
+        <translation>sie wurde nicht gewählt</translation>
+    </message>
+    <message>
+        <source>no column looks like a wire of the sensor; there are: {names}</source>
+        <extracomment>analysis/importing/plan.py</extracomment>
+        <translation>keine Spalte sieht nach einer Leitung des Sensors aus; es gibt: {names}</translation>
+    </message>
+    <message>
+        <source>say which is which with --channel COLUMN=ROLE</source>
+        <extracomment>analysis/importing/plan.py</extracomment>
+        <translation>mit --channel SPALTE=ROLLE sagen, welche welche ist</translation>
+    </message>
+    <message>
+        <source>{unit} is no unit of voltage or time</source>
+        <extracomment>analysis/importing/plan.py</extracomment>
+        <translation>{unit} ist keine Einheit von Spannung oder Zeit</translation>
+    </message>
+    <message>
+        <source>say V, mV, s, ms or us</source>
+        <extracomment>analysis/importing/plan.py</extracomment>
+        <translation>V, mV, s, ms oder us angeben</translation>
+    </message>
+    <message>
+        <source>it has no column {name}; there are: {there}</source>
+        <extracomment>analysis/importing/plan.py</extracomment>
+        <translation>sie hat keine Spalte {name}; es gibt: {there}</translation>
+    </message>
+    <message>
+        <source>name one of these</source>
+        <extracomment>analysis/importing/plan.py</extracomment>
+        <translation>eine davon nennen</translation>
+    </message>
+    <message>
+        <source>several columns could be the time: {there}</source>
+        <extracomment>analysis/importing/plan.py</extracomment>
+        <translation>mehrere Spalten könnten die Zeit sein: {there}</translation>
+    </message>
+    <message>
+        <source>say which with --time COLUMN</source>
+        <extracomment>analysis/importing/plan.py</extracomment>
+        <translation>mit --time SPALTE sagen, welche</translation>
+    </message>
+    <message>
+        <source>it does not say how much time lies between two rows</source>
+        <extracomment>analysis/importing/plan.py</extracomment>
+        <translation>sie sagt nicht, wie viel Zeit zwischen zwei Zeilen liegt</translation>
+    </message>
+    <message>
+        <source>say it with --sample-interval SECONDS or --sample-rate HERTZ</source>
+        <extracomment>analysis/importing/plan.py</extracomment>
+        <translation>mit --sample-interval SEKUNDEN oder --sample-rate HERTZ angeben</translation>
+    </message>
+    <message>
+        <source>a WAV file does not say how many volts full scale is</source>
+        <extracomment>analysis/importing/plan.py</extracomment>
+        <translation>eine WAV-Datei sagt nicht, wie viel Volt Vollausschlag ist</translation>
+    </message>
+    <message>
+        <source>say it with --full-scale VOLTS</source>
+        <extracomment>analysis/importing/plan.py</extracomment>
+        <translation>mit --full-scale VOLT angeben</translation>
+    </message>
+    <message>
+        <source>column {name} has no unit and is read as millivolts</source>
+        <extracomment>analysis/importing/plan.py</extracomment>
+        <translation>Spalte {name} hat keine Einheit und wird als Millivolt gelesen</translation>
+    </message>
+    <message>
+        <source>it was chosen</source>
+        <extracomment>analysis/importing/plan.py</extracomment>
+        <translation>sie wurde gewählt</translation>
+    </message>
+    <message>
+        <source>it holds times</source>
+        <extracomment>analysis/importing/plan.py</extracomment>
+        <translation>sie enthält Zeiten</translation>
+    </message>
+    <message>
+        <source>it counts the rows</source>
+        <extracomment>analysis/importing/plan.py</extracomment>
+        <translation>sie zählt die Zeilen</translation>
+    </message>
+    <message>
+        <source>another column is that already</source>
+        <extracomment>analysis/importing/plan.py</extracomment>
+        <translation>eine andere Spalte ist das schon</translation>
+    </message>
+    <message>
+        <source>there is no such recipe</source>
+        <extracomment>analysis/importing/recipe.py</extracomment>
+        <translation>ein solches Rezept gibt es nicht</translation>
+    </message>
+    <message>
+        <source>it is no recipe for tables</source>
+        <extracomment>analysis/importing/recipe.py</extracomment>
+        <translation>das ist kein Rezept für Tabellen</translation>
+    </message>
+    <message>
+        <source>make one with --keep-recipe</source>
+        <extracomment>analysis/importing/recipe.py</extracomment>
+        <translation>eines mit --keep-recipe anlegen</translation>
+    </message>
+    <message>
+        <source>it holds fewer than two rows</source>
+        <extracomment>analysis/importing/records.py, analysis/importing/time_base.py</extracomment>
+        <translation>sie enthält weniger als zwei Zeilen</translation>
+    </message>
+    <message>
+        <source>the sample interval must be positive</source>
+        <extracomment>analysis/importing/records.py</extracomment>
+        <translation>der Abtastabstand muss positiv sein</translation>
+    </message>
+    <message>
+        <source>say it in seconds</source>
+        <extracomment>analysis/importing/records.py</extracomment>
+        <translation>in Sekunden angeben</translation>
+    </message>
+    <message>
+        <source>the rows lie up to {share:.1f} % of an interval off their even places</source>
+        <extracomment>analysis/importing/records.py</extracomment>
+        <translation>die Zeilen liegen bis zu {share:.1f} % eines Abstands neben ihrem gleichmäßigen Platz</translation>
+    </message>
+    <message>
+        <source>the time has gaps; each stretch between them is a record of its own</source>
+        <extracomment>analysis/importing/records.py</extracomment>
+        <translation>die Zeit hat Lücken; jedes Stück dazwischen ist ein eigener Abschnitt</translation>
+    </message>
+    <message>
+        <source>{count} lone row between gaps was left out</source>
+        <extracomment>analysis/importing/records.py</extracomment>
+        <translation>{count} einzelne Zeile zwischen Lücken wurde ausgelassen</translation>
+    </message>
+    <message>
+        <source>{count:,} lone rows between gaps were left out</source>
+        <extracomment>analysis/importing/records.py</extracomment>
+        <translation>{count:,} einzelne Zeilen zwischen Lücken wurden ausgelassen</translation>
+    </message>
+    <message>
+        <source>its times are not evenly spaced: rows lie up to {off:.3g} intervals off</source>
+        <extracomment>analysis/importing/records.py</extracomment>
+        <translation>ihre Zeiten sind nicht gleichmäßig: Zeilen liegen bis zu {off:.3g} Abstände daneben</translation>
+    </message>
+    <message>
+        <source>add --resample to interpolate onto even times, or name the sample interval</source>
+        <extracomment>analysis/importing/records.py</extracomment>
+        <translation>mit --resample auf gleichmäßige Zeiten interpolieren oder den Abtastabstand angeben</translation>
+    </message>
+    <message>
+        <source>it is too long to be resampled at once</source>
+        <extracomment>analysis/importing/records.py</extracomment>
+        <translation>sie ist zu lang, um auf einmal umgerechnet zu werden</translation>
+    </message>
+    <message>
+        <source>save a shorter stretch of it</source>
+        <extracomment>analysis/importing/records.py</extracomment>
+        <translation>ein kürzeres Stück davon speichern</translation>
+    </message>
+    <message>
+        <source>the samples were interpolated onto even times {interval_s:.6g} s apart</source>
+        <extracomment>analysis/importing/records.py</extracomment>
+        <translation>die Messwerte wurden auf gleichmäßige Zeiten im Abstand von {interval_s:.6g} s interpoliert</translation>
+    </message>
+    <message>
+        <source>column {name} has samples beyond the range of the recorder</source>
+        <extracomment>analysis/importing/records.py</extracomment>
+        <translation>Spalte {name} hat Messwerte außerhalb des Messbereichs</translation>
+    </message>
+    <message>
+        <source>the time of row {row:,} is missing</source>
+        <extracomment>analysis/importing/time_base.py</extracomment>
+        <translation>die Zeit der Zeile {row:,} fehlt</translation>
+    </message>
+    <message>
+        <source>repair the table, or name the sample interval instead</source>
+        <extracomment>analysis/importing/time_base.py</extracomment>
+        <translation>die Tabelle berichtigen oder statt dessen den Abtastabstand angeben</translation>
+    </message>
+    <message>
+        <source>the time runs backwards at row {row:,}</source>
+        <extracomment>analysis/importing/time_base.py</extracomment>
+        <translation>die Zeit läuft in Zeile {row:,} rückwärts</translation>
+    </message>
+    <message>
+        <source>sort or split the table, or name the sample interval instead</source>
+        <extracomment>analysis/importing/time_base.py</extracomment>
+        <translation>die Tabelle ordnen oder teilen oder statt dessen den Abtastabstand angeben</translation>
+    </message>
+    <message>
+        <source>the time stands still: it is rounded to more than the sample interval</source>
+        <extracomment>analysis/importing/time_base.py</extracomment>
+        <translation>die Zeit steht still: sie ist gröber gerundet als der Abtastabstand</translation>
+    </message>
+    <message>
+        <source>name the sample interval instead</source>
+        <extracomment>analysis/importing/time_base.py</extracomment>
+        <translation>statt dessen den Abtastabstand angeben</translation>
+    </message>
+    <message>
+        <source>its sound is packed in a way that is not read here</source>
+        <extracomment>analysis/importing/wav.py</extracomment>
+        <translation>ihre Werte sind auf eine Art gepackt, die hier nicht gelesen wird</translation>
+    </message>
+    <message>
+        <source>save it as plain PCM or as floats</source>
+        <extracomment>analysis/importing/wav.py</extracomment>
+        <translation>als einfaches PCM oder als Gleitkommazahlen speichern</translation>
+    </message>
+    <message>
+        <source>it is a damaged WAV file</source>
+        <extracomment>analysis/importing/wav.py</extracomment>
+        <translation>das ist eine beschädigte WAV-Datei</translation>
     </message>
     <message>
         <source>A vehicle on air or height-adjustable suspension can drop without warning, and moving a live sensor makes it inflate or dump. Put it on stands rated for it, disable levelling by the maker's method, and only then connect and sweep.</source>
@@ -7364,6 +7804,16 @@
         <source>from {far:.0f} mm of wheel travel below the normal height to {near:.0f} mm above it</source>
         <extracomment>analysis/vehicle/words.py</extracomment>
         <translation>von {far:.0f} mm Radweg unter der Normalhöhe bis {near:.0f} mm darüber</translation>
+    </message>
+    <message>
+        <source>findings cannot be written as {ending}</source>
+        <extracomment>app/exporting.py</extracomment>
+        <translation>Befunde können nicht als {ending} geschrieben werden</translation>
+    </message>
+    <message>
+        <source>choose .json or .csv</source>
+        <extracomment>app/exporting.py</extracomment>
+        <translation>.json oder .csv wählen</translation>
     </message>
     <message>
         <source>{start_s:.2f}–{stop_s:.2f} s</source>

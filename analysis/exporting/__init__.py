@@ -1,0 +1,1 @@
+"""Captures and findings for other programs, readable for years without this one."""

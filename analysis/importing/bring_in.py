@@ -1,0 +1,148 @@
+"""The door: sources of other programs become one capture file, whole or not at all."""
+
+from __future__ import annotations
+
+import uuid
+from collections.abc import Mapping, Sequence
+from concurrent.futures import ThreadPoolExecutor
+from contextlib import ExitStack
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from analysis.captures.fingerprint import file_sha256
+from analysis.captures.model import Capture, Record
+from analysis.captures.writing import write_capture
+from analysis.errors import ImportingError
+from analysis.importing.opening import open_table
+from analysis.importing.plan import Plan, Wishes, plan_of
+from analysis.importing.records import records_of
+from analysis.importing.spool import Spool
+from analysis.progress import Tick, ignore, part
+from analysis.wording import say
+
+_MOST_SOURCES = 500
+
+
+@dataclass(frozen=True, slots=True)
+class Understood:
+    """How a source was understood.
+
+    Parameters
+    ----------
+    path : Path
+        The source.
+    columns : tuple of str
+        Names of its columns.
+    plan : Plan
+        What became of them, with reasons.
+    notes : tuple of str
+        What was assumed, left out or reported.
+    """
+
+    path: Path
+    columns: tuple[str, ...]
+    plan: Plan
+    notes: tuple[str, ...]
+
+
+def sources_in(paths: Sequence[Path]) -> list[Path]:
+    """Files, with those of a folder in the order of their names.
+
+    Raises
+    ------
+    ImportingError
+        Where a folder holds no files, or there are absurdly many.
+    """
+    found: list[Path] = []
+    for path in paths:
+        inside = sorted(item for item in path.iterdir() if item.is_file() and not item.name.startswith(".")) \
+            if path.is_dir() else [path]  # fmt: skip
+        if not inside:
+            raise ImportingError(say("the folder holds no files"), say("choose another folder"))
+        found.extend(inside)
+    if len(found) > _MOST_SOURCES:
+        raise ImportingError(
+            say(
+                "there are {count:,} files, and at most {most} become one capture",
+                count=len(found),
+                most=_MOST_SOURCES,
+            ),
+            say("choose those of one sensor"),
+        )
+    return found
+
+
+def import_capture(
+    paths: Sequence[Path],
+    target: Path,
+    wishes: Wishes | None = None,
+    *,
+    replace_target: bool = False,
+    title: str = "",
+    tick: Tick = ignore,
+) -> tuple[Understood, ...]:
+    """Bring sources in as the records of one capture.
+
+    Parameters
+    ----------
+    paths : sequence of Path
+        Files and folders; each file becomes a record, or several where its times have gaps.
+    target : Path
+        The capture file to be.
+    wishes : Wishes, optional
+        What is decided already.
+    replace_target : bool
+        Whether a capture of that name may be replaced.
+    title : str
+        Of the capture; the name of the first source where it is empty.
+    tick : Tick
+        Progress; what it raises stops the import, and nothing is left behind.
+
+    Returns
+    -------
+    tuple of Understood
+        One a source.
+
+    Raises
+    ------
+    ImportingError
+        Where a source cannot be brought in.
+    CaptureError
+        Where the capture cannot be written.
+    """
+    wishes = wishes or Wishes()
+    sources = sources_in(paths)
+    if target.exists() and not replace_target:
+        raise ImportingError(say("a file of that name exists already"), say("choose another name"))
+    understood: list[Understood] = []
+    records: list[Record] = []
+    facts: list[dict[str, str | float]] = []
+    with ExitStack() as stack, ThreadPoolExecutor(1) as pool:
+        for place, path in enumerate(sources):
+            share = part(tick, 0.7 * place / len(sources), 0.7 * (place + 1) / len(sources))
+            table = open_table(path)
+            digest = pool.submit(file_sha256, path)
+            spool = stack.enter_context(Spool(table, target.absolute().parent))
+            spool.fill(part(share, 0.0, 0.8))
+            plan = plan_of(spool, wishes)
+            made, notes = records_of(spool, plan, wishes, len(records) + 1, part(share, 0.8, 1.0))
+            facts.append(_source_facts(path, digest.result()))
+            records += [replace(item, attributes={**item.attributes, **facts[-1]}) for item in made]
+            names = tuple(column.name for column in table.columns)
+            understood.append(Understood(path, names, plan, (*spool.notes, *plan.notes, *notes)))
+        attributes: dict[str, str | float] = {**_together(facts), **wishes.attributes}
+        capture = Capture(str(uuid.uuid4()), tuple(records), title or sources[0].stem, attributes)
+        write_capture(capture, target, replace=replace_target, tick=part(tick, 0.7, 1.0))
+    return tuple(understood)
+
+
+def _source_facts(path: Path, digest: str) -> dict[str, str | float]:
+    return {"source_name": path.name, "source_size": path.stat().st_size, "source_sha256": digest}
+
+
+def _together(facts: Sequence[Mapping[str, str | float]]) -> dict[str, str | float]:
+    """Of several sources, names and size; each record keeps the fingerprint of its own."""
+    if len(facts) == 1:
+        return dict(facts[0])
+    names = ", ".join(str(item["source_name"]) for item in facts)
+    return {"source_name": names[:2000], "source_size": sum(int(item["source_size"]) for item in facts)}

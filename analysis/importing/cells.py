@@ -1,0 +1,115 @@
+"""One cell of a table as a number, whatever way a recorder or a spreadsheet has of writing it."""
+
+from __future__ import annotations
+
+import re
+from datetime import datetime
+
+from analysis.importing.units import unit_of
+
+MISSING = frozenset(
+    ["", "-", "--", "---", "nan", "na", "n/a", "#n/a", "null", "none", "#num!", "1.#qnan", "-1.#ind", "?"]
+)
+"""Cells that stand for a missing sample, in small letters. Common practice, no source."""
+
+_OVER = frozenset(
+    ["inf", "infinity", "∞", "ol", "o.l", "o.l.", "over", "ovl", "overflow", "overload", "1.#inf"]
+)
+_NUMBER = re.compile(
+    r"""^[+\-]?(?:\d{1,3}(?:[ '\u2019\u00a0\u202f]\d{3})+(?:[.,]\d*)?   # 1 234,5 and 1'234.5
+        |\d[\d.,]*|[.,]\d+)(?:[eE][+\-]?\d{1,3})?$""",
+    re.VERBOSE,
+)
+_WITH_UNIT = re.compile(r"^(?P<number>[+\-]?[\d.,∞][\d.,eE+\-']*)\s*(?P<unit>[^\d\s.,+\-]{1,8})$")
+_CLOCK = re.compile(r"^(?:(?P<hours>\d{1,4}):)?(?P<minutes>\d{1,2}):(?P<seconds>\d{1,2}(?:[.,]\d{1,12})?)$")
+_DATED = re.compile(r"^(\d{4}-\d\d-\d\d)[T ](\d\d:\d\d:\d\d)(?:[.,](\d{1,9}))?\s*(Z|[+-]\d\d:?\d\d)?$")
+_EPOCH = datetime(2000, 1, 1)
+
+
+def plain(cell: str) -> str:
+    """A cell without quotes, spaces around it, and with a plain minus."""
+    return cell.strip().strip('"').strip().replace("\u2212", "-")
+
+
+def looks_numeric(cell: str) -> bool:
+    """Whether a cell, made `plain`, states a number, a time of day or an over-range reading."""
+    if _NUMBER.match(cell) or _over(cell) is not None or seconds_of(cell) is not None:
+        return True
+    found = _WITH_UNIT.match(cell)
+    return found is not None and unit_of(found.group("unit")) is not None
+
+
+def number_of(cell: str, decimal: str = ".", thousands: str = "") -> float | None:
+    """What a cell says: NaN for a missing sample, ±inf for an over-range one, None where it is no number.
+
+    Parameters
+    ----------
+    cell : str
+        Any text.
+    decimal, thousands : str
+        The marks that the table uses.
+
+    Returns
+    -------
+    float or None
+        A cell that carries its own unit is given in volts or seconds; a time of day in seconds.
+    """
+    text = plain(cell)
+    if text.lower() in MISSING:
+        return float("nan")
+    over = _over(text)
+    if over is not None:
+        return over
+    value = _float(text, decimal, thousands)
+    if value is not None:
+        return value
+    found = _WITH_UNIT.match(text)
+    unit = unit_of(found.group("unit")) if found else None
+    if found is None or unit is None:
+        return seconds_of(text)
+    value = number_of(found.group("number"), decimal, thousands)
+    return None if value is None else value * unit.factor
+
+
+def unit_in(cell: str) -> str:
+    """The unit that a cell carries beside its number; empty where it carries none."""
+    found = _WITH_UNIT.match(plain(cell))
+    return found.group("unit") if found and unit_of(found.group("unit")) else ""
+
+
+def seconds_of(text: str) -> float | None:
+    """Seconds that a time of day (since midnight) or a date with a time (since 2000) says, or None."""
+    clock = _CLOCK.match(text)
+    if clock:
+        seconds = float(clock.group("seconds").replace(",", "."))
+        return 3600.0 * int(clock.group("hours") or 0) + 60.0 * int(clock.group("minutes")) + seconds
+    dated = _DATED.match(text)
+    if not dated:
+        return None
+    try:
+        moment = datetime.fromisoformat(f"{dated.group(1)}T{dated.group(2)}")
+    except ValueError:
+        return None
+    return (moment - _EPOCH).total_seconds() + float(f"0.{dated.group(3) or 0}")
+
+
+def _over(text: str) -> float | None:
+    word = text.lower()
+    if word.lstrip("+-<>") not in _OVER:
+        return None
+    return float("-inf") if word.startswith(("-", "<-")) else float("inf")
+
+
+def _float(text: str, decimal: str, thousands: str) -> float | None:
+    if thousands:
+        text = text.replace(thousands, "")
+    if decimal != ".":
+        if "." in text:
+            return None
+        text = text.replace(decimal, ".")
+    if "_" in text:
+        return None  # Python would read 1_000 as a number; no table means it
+    try:
+        return float(text)
+    except ValueError:
+        return None

@@ -1,0 +1,217 @@
+"""Delimited text as a table: pyarrow for whole blocks, cell by cell where a block holds anything odd."""
+
+from __future__ import annotations
+
+import csv
+import re
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+import pyarrow as pa
+from numpy.typing import NDArray
+from pyarrow import csv as arrow_csv
+
+from analysis.errors import ImportingError
+from analysis.importing.cells import MISSING, number_of, seconds_of
+from analysis.importing.dialect import Dialect, understood
+from analysis.importing.encoding import MOST_LINE_BYTES, decoded, encoding_of, line_blocks, long_line
+from analysis.importing.model import Block, Column, Table, checked_columns
+from analysis.progress import Tick
+from analysis.wording import plural, say
+
+_HEAD_BYTES = 512 * 1024
+_ROWS_A_TICK = 20_000
+_NULLS = sorted({form for word in MISSING for form in (word, word.upper(), word.capitalize())} | {"NaN"})
+
+
+def open_text(path: Path) -> Table:
+    """A delimited text file as a table.
+
+    Parameters
+    ----------
+    path : Path
+        A regular file.
+
+    Raises
+    ------
+    ImportingError
+        Where it is no text or holds no rows of numbers.
+    """
+    with path.open("rb") as file:
+        head = file.read(_HEAD_BYTES)
+        more = bool(file.read(1))
+    encoding = encoding_of(head)
+    text = decoded(head, encoding)
+    if more:
+        end = max(text.rfind("\n"), text.rfind("\r"))
+        if end < 0:
+            raise long_line()
+        text = text[:end]
+    if max(map(len, text.splitlines()), default=0) > MOST_LINE_BYTES:
+        raise long_line()
+    dialect = understood(text)
+    every = [Column(name, unit) for name, unit in zip(dialect.names, dialect.units, strict=True)]
+    columns = [item for item, use in zip(_numbered(every), dialect.numeric, strict=True) if use]
+    reader = _Reader(path, encoding, dialect)
+    return Table(path, "text", checked_columns(columns), reader.blocks, dialect.interval_s, dialect.notes)
+
+
+def _numbered(columns: list[Column]) -> list[Column]:
+    return [
+        item if item.name else Column(f"column {place + 1}", item.unit) for place, item in enumerate(columns)
+    ]
+
+
+@dataclass(slots=True)
+class _Left:
+    """What had to be left out, counted."""
+
+    rows: int = 0
+    cells: int = 0
+    ragged: int = 0
+    examples: list[str] = field(default_factory=list)
+
+    def notes(self) -> list[str]:
+        said: list[str] = []
+        if self.rows:
+            said.append(
+                plural("{count} line is no row of samples and was left out",
+                       "{count:,} lines are no rows of samples and were left out", count=self.rows)
+            )  # fmt: skip
+        if self.ragged:
+            said.append(
+                plural("{count} row is cut short: what it lacks is missing",
+                       "{count:,} rows are cut short: what they lack is missing", count=self.ragged)
+            )  # fmt: skip
+        if self.cells:
+            said.append(
+                plural("{count} cell is no number and counts as missing ({example})",
+                       "{count:,} cells are no numbers and count as missing (the first is {example})",
+                       count=self.cells, example=self.examples[0])
+            )  # fmt: skip
+        return said
+
+
+class _Reader:
+    """Blocks of samples out of a text file whose dialect is known."""
+
+    def __init__(self, path: Path, encoding: str, dialect: Dialect) -> None:
+        self._path, self._encoding, self._dialect = path, encoding, dialect
+        self._used = [place for place, use in enumerate(dialect.numeric) if use]
+        self._clean = _cleaner(dialect)
+        names = [str(place) for place in range(len(dialect.numeric))]
+        used = [names[place] for place in self._used]
+        self._read = arrow_csv.ReadOptions(column_names=names, block_size=1 << 20)
+        self._parse = arrow_csv.ParseOptions(
+            delimiter="\t" if dialect.delimiter == " " else dialect.delimiter
+        )
+        self._convert = arrow_csv.ConvertOptions(
+            column_types={name: pa.float64() for name in used},
+            include_columns=used,
+            null_values=_NULLS,
+            decimal_point=dialect.decimal,
+        )
+
+    def blocks(self, tick: Tick, notes: list[str]) -> Iterator[Block]:
+        """Samples from the first to the last; see `Table`."""
+        left = _Left()
+        size = max(self._path.stat().st_size, 1)
+        skip = self._dialect.first_line
+        for lines, done in line_blocks(self._path, self._encoding):
+            while skip and lines:
+                end = lines.find(b"\n") + 1
+                lines, skip = lines[end:], skip - 1
+            if lines.strip():
+                yield self._block(lines, left, tick, min(done / size, 1.0))
+            tick(min(done / size, 1.0))
+        notes.extend(left.notes())
+
+    def _block(self, lines: bytes, left: _Left, tick: Tick, done: float) -> Block:
+        quick = None if any(self._dialect.clock) else self._by_arrow(self._clean(lines))
+        return quick if quick is not None else self._by_cell(lines, left, tick, done)
+
+    def _by_arrow(self, lines: bytes) -> Block | None:
+        """All columns at once, or None where any cell or row of the block is odd."""
+        try:
+            table = arrow_csv.read_csv(
+                pa.BufferReader(lines), self._read, self._parse, self._convert, pa.system_memory_pool()
+            )
+        except pa.ArrowInvalid:
+            return None
+        found = []
+        for column in table.columns:
+            values = column.combine_chunks() if column.num_chunks != 1 else column.chunk(0)
+            found.append(np.asarray(values.to_numpy(zero_copy_only=False), dtype=np.float64))
+        return tuple(found)
+
+    def _by_cell(self, lines: bytes, left: _Left, tick: Tick, done: float) -> Block:
+        rows: list[list[float]] = []
+        for number, cells in enumerate(self._rows(lines)):
+            if number % _ROWS_A_TICK == 0:
+                tick(done)
+            row = self._row(cells, left)
+            if row is not None:
+                rows.append(row)
+        made: NDArray[Any] = np.array(rows, dtype=np.float64).reshape(len(rows), len(self._used))
+        return tuple(np.ascontiguousarray(made[:, place]) for place in range(len(self._used)))
+
+    def _rows(self, lines: bytes) -> Iterator[list[str]]:
+        dialect = self._dialect
+        text = lines.decode("utf-8", "replace").replace("\0", "").splitlines()
+        mark = dialect.comment
+        kept = (line for line in text if line.strip() and not (mark and line.startswith(mark)))
+        if dialect.delimiter == " ":
+            yield from (line.replace('"', "").split() for line in kept)
+            return
+        try:
+            yield from csv.reader(kept, delimiter=dialect.delimiter)
+        except csv.Error as error:
+            raise ImportingError(
+                say("a cell of it is too long for a number"), say("save the recording as a plain table")
+            ) from error
+
+    def _row(self, cells: list[str], left: _Left) -> list[float] | None:
+        """One row of numbers, or None where the line is no row of samples."""
+        dialect = self._dialect
+        short = len(cells) < len(dialect.numeric)
+        values: list[float] = []
+        odd: list[str] = []
+        for place in self._used:
+            cell = cells[place] if place < len(cells) else ""
+            value = seconds_of(cell.strip().strip('"')) if dialect.clock[place] else None
+            if value is None:
+                value = number_of(cell, dialect.decimal, dialect.thousands)
+            if value is None:
+                odd.append(cell)
+            values.append(float("nan") if value is None else value)
+        if all(np.isnan(value) for value in values) and (odd or short):
+            left.rows += 1
+            return None
+        left.cells += len(odd)
+        left.examples.extend(odd[: 1 - min(len(left.examples), 1)])
+        left.ragged += short
+        return values
+
+
+def _cleaner(dialect: Dialect) -> Callable[[bytes], bytes]:
+    """Bytes as pyarrow reads them: no thousands marks, no plus signs, one tab for any run of spaces."""
+    away = [b"+"]  # 1E+3 and 1E3 are the same number, and a leading plus is not understood
+    if dialect.thousands:
+        away.append(dialect.thousands.encode())
+
+    def clean(lines: bytes) -> bytes:
+        for mark in away:
+            if mark in lines:
+                lines = lines.replace(mark, b"")
+        if not lines.isascii():
+            lines = lines.replace("∞".encode(), b"inf").replace("\u2212".encode(), b"-")
+        if dialect.delimiter == " ":
+            lines = lines.replace(b"\r\n", b"\n")
+            lines = re.sub(rb"[ \t]+", b"\t", lines)
+            lines = re.sub(rb"(?m)^\t|\t$", b"", lines)
+        return lines
+
+    return clean

@@ -1,0 +1,104 @@
+"""Which bytes stand for which characters, and a text file as one stream of UTF-8 lines."""
+
+from __future__ import annotations
+
+import codecs
+from collections.abc import Iterator
+from pathlib import Path
+
+from analysis.errors import ImportingError
+from analysis.wording import say
+
+_MARKS = (
+    (codecs.BOM_UTF8, "utf-8-sig"),
+    (codecs.BOM_UTF32_LE, "utf-32"),
+    (codecs.BOM_UTF16_LE, "utf-16"),
+    (codecs.BOM_UTF16_BE, "utf-16"),
+)
+_BLOCK_BYTES = 8 * 1024 * 1024
+MOST_LINE_BYTES = 1024 * 1024
+"""A line of 256 columns has a few KiB; one of a million characters is no row of samples."""
+
+
+def encoding_of(head: bytes) -> str:
+    """The encoding of a file by its first bytes: its byte-order mark, else what fits them.
+
+    Raises
+    ------
+    ImportingError
+        Where the bytes are no text.
+    """
+    for mark, name in _MARKS:
+        if head.startswith(mark):
+            return name
+    if len(head) >= 4 and head[1::2].count(0) > 0.4 * len(head[1::2]) and not head[0::2].count(0):
+        return "utf-16-le"
+    if len(head) >= 4 and head[0::2].count(0) > 0.4 * len(head[0::2]) and not head[1::2].count(0):
+        return "utf-16-be"
+    _check_text(head)
+    try:
+        codecs.getincrementaldecoder("utf-8")().decode(head)  # a character may be cut at the end
+    except UnicodeDecodeError:
+        return "cp1252"
+    return "utf-8"
+
+
+def _check_text(head: bytes) -> None:
+    odd = sum(head.count(code) for code in range(32) if code not in b"\t\n\r\f\x1a")
+    if odd > 0.001 * len(head):
+        raise ImportingError(
+            say("it is neither text nor any other kind of file that can be imported"),
+            say("save the recording as a table with one row a sample"),
+        )
+
+
+def decoded(head: bytes, encoding: str) -> str:
+    """The first characters of a file; a character that is cut at the end is left out."""
+    return codecs.getincrementaldecoder(encoding)("replace").decode(head)
+
+
+def line_blocks(path: Path, encoding: str) -> Iterator[tuple[bytes, int]]:
+    """A text file as blocks of whole UTF-8 lines that end in a line feed.
+
+    Yields
+    ------
+    (bytes, int)
+        The lines, and how many bytes of the file have been read so far.
+
+    Raises
+    ------
+    ImportingError
+        Where a line has no end.
+    """
+    decoder = (
+        None if encoding in ("utf-8", "utf-8-sig") else codecs.getincrementaldecoder(encoding)("replace")
+    )
+    rest, done, feeds = b"", 0, None
+    with path.open("rb") as file:
+        if encoding == "utf-8-sig":
+            done = len(file.read(3))
+        while raw := file.read(_BLOCK_BYTES):
+            done += len(raw)
+            text = raw if decoder is None else decoder.decode(raw).encode("utf-8", "replace")
+            if feeds is None:
+                feeds = b"\n" in text
+            if not feeds:
+                text = text.replace(b"\r", b"\n")
+            end = text.rfind(b"\n") + 1
+            if len(rest) + (end or len(text)) > MOST_LINE_BYTES and not end:
+                raise long_line()
+            if end:
+                yield rest + text[:end], done
+                rest = text[end:]
+            else:
+                rest += text
+    if rest:
+        yield rest + b"\n", done
+
+
+def long_line() -> ImportingError:
+    """What is said of a line that does not end."""
+    return ImportingError(
+        say("a line of it is longer than {most:,} characters", most=MOST_LINE_BYTES),
+        say("save the recording as a table with one row a sample"),
+    )

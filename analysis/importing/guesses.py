@@ -1,0 +1,108 @@
+"""What a column is, guessed from the words of its heading and from how it behaves; never from colour."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from analysis.captures.model import Role
+from analysis.importing.units import TIME, VOLTAGE, unit_of
+from analysis.wording import Wording, say
+
+_WORDS = (
+    (Role.SECOND_SIGNAL, r"second.?signal|signal.?(?:2|b)\b|sig.?2|sensor.?2|pos.?2|track.?2"),
+    (Role.REFERENCE, r"\bv?ref(?:erence)?|5 ?v\b|v5|excitation|referenz|versorgung.?sensor"),
+    (Role.GROUND, r"\bgnd|ground|earth|masse|sensor.?minus|0 ?v\b|return"),
+    (Role.SUPPLY, r"batt|\bbat\b|supply|12 ?v\b|24 ?v\b|u.?bat|bordnetz|versorgung"),
+    (
+        Role.SIGNAL,
+        r"sig(?:nal)?|sensor|wiper|position|\bpos\b|height|level|pedal|throttle|schleifer|höhe|output",
+    ),
+)
+_TIME_WORDS = re.compile(r"^(?:(?:rel|abs|elapsed|sample)[ ._]?)?(?:time|t|zeit|timestamp|seconds|sec|zeitpunkt|uhrzeit|date ?time)\b", re.IGNORECASE)  # fmt: skip  # noqa: E501
+_COUNTER_WORDS = re.compile(
+    r"^(?:no|nr|#|n|index|idx|sample|samples|row|point|count|zeile|number)\.?$", re.IGNORECASE
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Guess:
+    """What a column seems to be.
+
+    Parameters
+    ----------
+    role : Role or None
+        None where nothing fits: the column is left out unless a role is named.
+    reason : Wording
+        Why, for the technician.
+    sure : bool
+        Whether the heading says so: another column that merely behaves so stands back.
+    """
+
+    role: Role | None
+    reason: Wording
+    sure: bool = False
+
+
+def is_time(name: str, unit: str) -> bool:
+    """Whether heading or unit say that a column holds times."""
+    known = unit_of(unit)
+    return known.quantity == TIME if known is not None else bool(_TIME_WORDS.match(name))
+
+
+def is_counter(name: str, values: NDArray[np.float64]) -> bool:
+    """Whether a column counts its rows."""
+    steps = np.diff(values)
+    return bool(len(steps)) and bool((steps == 1.0).all()) and (
+        bool(_COUNTER_WORDS.match(name.strip())) or bool(values[0] in (0.0, 1.0))
+    )  # fmt: skip
+
+
+def rises(values: NDArray[np.float64]) -> bool:
+    """Whether a column rises from row to row by nearly the same amount, as a time does."""
+    steps = np.diff(values)
+    return (
+        len(steps) > 2 and bool((steps > 0).all()) and float(np.ptp(steps)) <= 0.5 * float(np.median(steps))
+    )
+
+
+def guess(name: str, unit: str, volts: NDArray[np.float64]) -> Guess:
+    """The role of a column that is no time.
+
+    Parameters
+    ----------
+    name, unit : str
+        As in the file.
+    volts : ndarray, shape (n_samples,)
+        Some of its samples all over the record, in volts.
+
+    Returns
+    -------
+    Guess
+    """
+    known = unit_of(unit)
+    if unit and (known is None or known.quantity != VOLTAGE) and unit.upper() not in ("-", "1"):
+        return Guess(None, say("its unit {unit} is no voltage", unit=unit))
+    for role, words in _WORDS:
+        if re.search(words, name.replace("_", " "), re.IGNORECASE):
+            return Guess(role, say("its heading says so"), sure=True)
+    return _by_behaviour(volts[np.isfinite(volts)])
+
+
+def _by_behaviour(volts: NDArray[np.float64]) -> Guess:
+    if not len(volts):
+        return Guess(None, say("it holds no finite sample"))
+    low, middle, high = (float(value) for value in np.quantile(volts, (0.02, 0.5, 0.98)))
+    said = {"middle_v": middle, "spread_v": high - low}
+    if high - low > 0.3 and low > -1.0 and high < 7.0:
+        return Guess(Role.SIGNAL, say("it moves by {spread_v:.2f} V between the rails", **said))
+    if abs(middle) < 0.5:
+        return Guess(Role.GROUND, say("it stays near zero, at {middle_v:.3f} V", **said))
+    if 4.5 <= middle <= 5.5:
+        return Guess(Role.REFERENCE, say("it stays near 5 V, at {middle_v:.3f} V", **said))
+    if 9.0 <= middle <= 32.0:
+        return Guess(Role.SUPPLY, say("it stays at {middle_v:.1f} V, as a battery does", **said))
+    return Guess(None, say("it stays at {middle_v:.2f} V, which fits no wire of a sensor", **said))

@@ -1,0 +1,121 @@
+"""What every kind of source is turned into: named columns of numbers, fetched block by block."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from analysis.captures.model import Scaling
+from analysis.errors import ImportingError
+from analysis.progress import Tick
+from analysis.wording import say
+
+MOST_COLUMNS = 256
+"""A recorder has tens of channels; a table with more columns is something else."""
+
+MOST_BYTES = 16 * 1024**3
+"""Unpacked bytes that one source may claim: 10 hours of 4 channels at 100 kS/s in half of it."""
+
+Block = tuple[NDArray[Any], ...]
+"""One array a column, all of one length."""
+
+
+_VOLTS = np.dtype(np.float64)
+_AS_IT_IS = Scaling()
+
+
+def _nothing_to_close() -> None:
+    """Most tables open their file only while they read it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """One column of a table, as its file presents it.
+
+    Parameters
+    ----------
+    name : str
+        As in the file; ``column 3`` where it gives none.
+    unit : str
+        As in the file; empty where it gives none.
+    dtype : dtype
+        Of the raw samples.
+    scaling : Scaling
+        Raw samples to the unit (packed integers of WAV and CF files).
+    """
+
+    name: str
+    unit: str = ""
+    dtype: np.dtype[Any] = _VOLTS
+    scaling: Scaling = _AS_IT_IS
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """A source as columns of numbers.
+
+    Parameters
+    ----------
+    path : Path
+        The file.
+    kind : str
+        ``text``, ``wav``, ``mat``, ``npy``, ``npz``, ``parquet``, ``feather``, ``hdf5`` or ``netcdf``.
+    columns : tuple of Column
+        At least one, with names of their own.
+    blocks : callable
+        ``blocks(tick, notes)`` yields the samples from the first to the last; what it had to leave out or
+        to assume is appended to `notes` as sentences.
+    interval_s : float or None
+        Seconds between rows, where the file says so outside its columns.
+    notes : tuple of str
+        What was assumed while the file was being understood.
+    close : callable
+        Lets go of open files once the samples have been read.
+    """
+
+    path: Path
+    kind: str
+    columns: tuple[Column, ...]
+    blocks: Callable[[Tick, list[str]], Iterator[Block]]
+    interval_s: float | None = None
+    notes: tuple[str, ...] = ()
+    close: Callable[[], None] = _nothing_to_close
+
+
+def checked_columns(columns: list[Column]) -> tuple[Column, ...]:
+    """Columns with names of their own: a name that comes twice gets a number.
+
+    Raises
+    ------
+    ImportingError
+        Where there are none, or absurdly many.
+    """
+    if not columns:
+        raise ImportingError(
+            say("it holds no columns of numbers"), say("choose the file with the recorded samples")
+        )
+    if len(columns) > MOST_COLUMNS:
+        raise ImportingError(
+            say(
+                "it has {count:,} columns, and at most {most} are read", count=len(columns), most=MOST_COLUMNS
+            ),
+            say("save only the channels of the sensor"),
+        )
+    taken: set[str] = set()
+    named: list[Column] = []
+    for place, item in enumerate(columns):
+        name = _unused(item.name.strip() or f"column {place + 1}", taken)
+        taken.add(name)
+        named.append(Column(name, item.unit, item.dtype, item.scaling))
+    return tuple(named)
+
+
+def _unused(name: str, taken: set[str]) -> str:
+    if name not in taken:
+        return name
+    return next(other for number in range(2, MOST_COLUMNS + 2) if (other := f"{name} {number}") not in taken)

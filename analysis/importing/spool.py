@@ -1,0 +1,135 @@
+"""Columns kept in nameless files while a source is read, so that memory does not grow with its length.
+
+The files have no name once they are open (on Windows they go when they are closed), so that nothing is
+left behind however the import ends.
+"""
+
+from __future__ import annotations
+
+import os
+import tempfile
+import threading
+from dataclasses import dataclass
+from pathlib import Path
+from types import TracebackType
+from typing import IO, Any, Self
+
+import numpy as np
+from numpy.typing import NDArray
+
+from analysis.errors import ImportingError
+from analysis.importing.model import Table
+from analysis.progress import Tick, ignore
+from analysis.wording import say
+
+
+@dataclass(slots=True)
+class SpooledColumn:
+    """A `SampleSource` over a run of samples in a file."""
+
+    file: IO[bytes]
+    kind: np.dtype[Any]
+    size: int
+    lock: threading.Lock
+    first: int = 0
+
+    @property
+    def dtype(self) -> np.dtype[Any]:
+        """Type of the raw samples."""
+        return self.kind
+
+    def __len__(self) -> int:
+        """Number of samples."""
+        return self.size
+
+    def read(self, start: int, stop: int) -> NDArray[Any]:
+        """Raw samples ``[start, stop)``, clipped at the ends."""
+        start, stop = max(start, 0), min(stop, self.size)
+        count = max(stop - start, 0)
+        with self.lock:
+            self.file.seek((self.first + start) * self.kind.itemsize)
+            return np.fromfile(self.file, dtype=self.kind, count=count)
+
+    def part(self, start: int, stop: int) -> SpooledColumn:
+        """A stretch of the same samples."""
+        return SpooledColumn(self.file, self.kind, stop - start, self.lock, self.first + start)
+
+
+class Spool:
+    """All columns of a table, read once; a context manager that lets go of the files.
+
+    Parameters
+    ----------
+    table : Table
+        What to read.
+    folder : Path
+        Where the nameless files lie: on the disk of the capture to be.
+    """
+
+    def __init__(self, table: Table, folder: Path) -> None:
+        self.table = table
+        self.notes: list[str] = list(table.notes)
+        self._files: list[IO[bytes]] = []
+        self._folder = folder
+        self.columns: tuple[SpooledColumn, ...] = ()
+
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(
+        self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
+    ) -> None:
+        self.table.close()
+        for file in self._files:
+            file.close()
+
+    def fill(self, tick: Tick = ignore, *, most_rows: int | None = None) -> None:
+        """Read the table into the files.
+
+        Parameters
+        ----------
+        tick : Tick
+            Progress; what it raises stops the reading.
+        most_rows : int, optional
+            Enough for a look at the beginning.
+
+        Raises
+        ------
+        ImportingError
+            Where the source cannot be read to its end, or the disk is full.
+        """
+        try:
+            self._files = [_nameless(self._folder) for _ in self.table.columns]
+            size = self._copy(tick, most_rows)
+        except OSError as error:
+            raise _disk_error(self._folder, error) from error
+        self.columns = tuple(
+            SpooledColumn(file, column.dtype, size, threading.Lock())
+            for file, column in zip(self._files, self.table.columns, strict=True)
+        )
+
+    def _copy(self, tick: Tick, most_rows: int | None) -> int:
+        size = 0
+        for block in self.table.blocks(tick, self.notes):
+            for file, column, samples in zip(self._files, self.table.columns, block, strict=True):
+                np.ascontiguousarray(samples, dtype=column.dtype).tofile(file)
+            size += len(block[0])
+            if most_rows is not None and size >= most_rows:
+                break
+        for file in self._files:
+            file.flush()
+        return size
+
+
+def _nameless(folder: Path) -> IO[bytes]:
+    return tempfile.TemporaryFile(dir=folder)
+
+
+def _disk_error(folder: Path, error: OSError) -> ImportingError:
+    if not folder.is_dir():
+        return ImportingError(say("there is no such folder to write to"), say("create it, or choose another"))
+    if not os.access(folder, os.W_OK):
+        return ImportingError(say("you have no right to write there"), say("choose another folder"))
+    if isinstance(error, FileNotFoundError | PermissionError):
+        return ImportingError(say("the file can no longer be read"), say("check that it is still there"))
+    return ImportingError(say("the file could not be written"), say("check the free space and the drive"))

@@ -1,0 +1,142 @@
+"""A column of times: is it even, and if not, where and by how much."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from analysis.captures.model import SampleSource
+from analysis.errors import ImportingError
+from analysis.progress import Tick, ignore
+from analysis.wording import say
+
+_AT_ONCE = 512 * 1024
+_EVEN = 0.1
+"""Share of an interval that a sample may lie off its place and still count as evenly spaced (ours)."""
+
+_GAP = 1.5
+"""Intervals between two samples from which one is missing between them."""
+
+_MOST_PIECES = 200
+
+
+@dataclass(frozen=True, slots=True)
+class TimeBase:
+    """What a column of times says.
+
+    Parameters
+    ----------
+    first_s, interval_s : float
+        Time of the first row, and the interval that fits all rows.
+    off_intervals : float
+        How far the worst row lies off its place, in intervals; the rounding of the times is in it.
+    even : bool
+        Whether the rows may be taken as evenly spaced.
+    cuts : ndarray of int64
+        Rows that come after a gap, where the pieces between them are even on their own.
+    """
+
+    first_s: float
+    interval_s: float
+    off_intervals: float
+    even: bool
+    cuts: NDArray[np.int64]
+
+
+def time_base(source: SampleSource, factor: float, tick: Tick = ignore) -> TimeBase:
+    """Look at a column of times.
+
+    Parameters
+    ----------
+    source : SampleSource
+        The times, as the file has them.
+    factor : float
+        Seconds of one of its units.
+    tick : Tick
+        Progress.
+
+    Raises
+    ------
+    ImportingError
+        Where a time is missing or not later than the one before, or there are too many gaps.
+    """
+    size = len(source)
+    if size < 2:
+        raise ImportingError(say("it holds fewer than two rows"), say("record the sensor again"))
+    first, last = (float(source.read(place, place + 1)[0]) * factor for place in (0, size - 1))
+    usual = _checked_steps(source, factor, tick)
+    interval = _round_interval((last - first) / (size - 1), size)
+    cuts = _gaps(source, factor, usual)
+    off = _worst_offset(source, factor, first, interval)
+    even = off <= max(_EVEN, 1.01 * _rounding_s(source, factor) / interval)
+    if not even and len(cuts) and len(cuts) < _MOST_PIECES:
+        return TimeBase(first, _round_interval(usual, size), off, False, cuts)
+    return TimeBase(first, interval, off, even, np.empty(0, dtype=np.int64))
+
+
+def _steps(source: SampleSource, factor: float) -> Iterator[tuple[int, NDArray[np.float64]]]:
+    for start in range(0, len(source) - 1, _AT_ONCE):
+        times = source.read(start, min(start + _AT_ONCE + 1, len(source))).astype(np.float64)
+        yield start, np.diff(times) * factor
+
+
+def _checked_steps(source: SampleSource, factor: float, tick: Tick) -> float:
+    """The usual step; every step must lead forward (repeated times of a rounded column are allowed)."""
+    middles = []
+    for start, steps in _steps(source, factor):
+        if np.isnan(steps).any():
+            raise ImportingError(
+                say("the time of row {row:,} is missing", row=start + int(np.argmax(np.isnan(steps))) + 2),
+                say("repair the table, or name the sample interval instead"),
+            )
+        if (steps < 0).any():
+            raise ImportingError(
+                say("the time runs backwards at row {row:,}", row=start + int(np.argmax(steps < 0)) + 2),
+                say("sort or split the table, or name the sample interval instead"),
+            )
+        middles.append(float(np.median(steps)))
+        tick(start / len(source))
+    usual = float(np.median(middles))
+    if usual <= 0.0:
+        raise ImportingError(
+            say("the time stands still: it is rounded to more than the sample interval"),
+            say("name the sample interval instead"),
+        )
+    return usual
+
+
+def _rounding_s(source: SampleSource, factor: float) -> float:
+    """The step that the times are rounded to, in seconds, as far as the first rows show it."""
+    times = source.read(0, 20_000).astype(np.float64)
+    for digits in range(13):
+        scaled = times * 10.0**digits
+        if np.all(np.abs(scaled - np.round(scaled)) <= 1e-9 * np.maximum(np.abs(scaled), 1.0)):
+            return float(10.0**-digits * factor)
+    return 0.0
+
+
+def _gaps(source: SampleSource, factor: float, usual: float) -> NDArray[np.int64]:
+    limit = _GAP * usual + 2.0 * _rounding_s(source, factor)
+    found = [np.flatnonzero(steps > limit) + start + 1 for start, steps in _steps(source, factor)]
+    return np.concatenate(found).astype(np.int64)
+
+
+def _worst_offset(source: SampleSource, factor: float, first: float, interval: float) -> float:
+    worst = 0.0
+    for start in range(0, len(source), _AT_ONCE):
+        times = source.read(start, start + _AT_ONCE).astype(np.float64) * factor
+        places = first + interval * np.arange(start, start + len(times), dtype=np.float64)
+        worst = max(worst, float(np.abs(times - places).max()) / interval)
+    return worst
+
+
+def _round_interval(interval: float, size: int) -> float:
+    """The shortest decimal that lies no further from the interval than the times can tell."""
+    for digits in range(3, 16):
+        short = float(f"{interval:.{digits}g}")
+        if abs(short - interval) * size <= 1e-3 * interval:
+            return short
+    return interval

@@ -1,0 +1,79 @@
+"""Units as recorders and spreadsheets spell them: volts and seconds, with their multiples."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+VOLTAGE, TIME, RATE = "voltage", "time", "rate"
+
+
+@dataclass(frozen=True, slots=True)
+class Unit:
+    """What a unit measures, and how many volts, seconds or hertz one of it is."""
+
+    quantity: str
+    factor: float
+
+
+_PREFIXES = {"": 1.0, "k": 1e3, "m": 1e-3, "u": 1e-6, "µ": 1e-6, "n": 1e-9}
+_LONG_PREFIXES = {"": 1.0, "kilo": 1e3, "milli": 1e-3, "micro": 1e-6, "mikro": 1e-6, "nano": 1e-9}
+_SHORT = {"V": (VOLTAGE, "kmuµ"), "s": (TIME, "muµn"), "Hz": (RATE, "k")}
+_LONG = {
+    VOLTAGE: ("volt", "volts"),
+    TIME: ("s", "sec", "secs", "second", "seconds", "sekunde", "sekunden"),
+    RATE: ("hertz",),
+}
+_OTHERS = {
+    "min": Unit(TIME, 60.0), "minute": Unit(TIME, 60.0), "minutes": Unit(TIME, 60.0),
+    "mhz": Unit(RATE, 1e6), "s/s": Unit(RATE, 1.0), "sa/s": Unit(RATE, 1.0), "ks/s": Unit(RATE, 1e3),
+    "samples/s": Unit(RATE, 1.0), "1/s": Unit(RATE, 1.0), "msec": Unit(TIME, 1e-3), "usec": Unit(TIME, 1e-6),
+    "vdc": Unit(VOLTAGE, 1.0), "v dc": Unit(VOLTAGE, 1.0), "mvdc": Unit(VOLTAGE, 1e-3),
+}  # fmt: skip
+_BRACKETS = re.compile(r"^\s*[\[({<]\s*(.*?)\s*[\])}>]\s*$")
+_IN_NAME = (
+    re.compile(r"^(?P<name>.*?)\s*[\[({<]\s*(?P<unit>[^\[\](){}<>]{1,16}?)\s*[\])}>]\s*$"),
+    re.compile(r"^(?P<name>.+?)\s*/\s*(?P<unit>\w{1,8})$"),  # "U/mV", as ISO 80000-1 writes headings
+    re.compile(r"^(?P<name>.+?)\s+in\s+(?P<unit>\w{1,12})$", re.IGNORECASE),
+    re.compile(r"^(?P<name>.+?)[_ ,:.\-]+(?P<unit>\w{1,6})$"),
+)
+
+
+def _table() -> dict[str, Unit]:
+    known = dict(_OTHERS)
+    for letter, (quantity, prefixes) in _SHORT.items():
+        for prefix in ("", *prefixes):
+            known[(prefix + letter).lower()] = Unit(quantity, _PREFIXES[prefix])
+    for quantity, words in _LONG.items():
+        for prefix, factor in _LONG_PREFIXES.items():
+            known.update({prefix + word: Unit(quantity, factor) for word in words if prefix + word != "ns"})
+    return known
+
+
+_KNOWN = _table()
+
+
+def unit_of(text: str) -> Unit | None:
+    """The unit that a text spells, or None.
+
+    Letters may be of either case, since headings are often capitals throughout: there are no megavolts on
+    a sensor and no megaseconds in a workshop. Both micro signs (U+00B5, U+03BC) and ``u`` are read.
+    """
+    inside = _BRACKETS.match(text)
+    plain = (inside.group(1) if inside else text.strip()).replace("\u03bc", "µ").strip(".").lower()
+    return _KNOWN.get(" ".join(plain.split()))
+
+
+def split_heading(heading: str) -> tuple[str, str]:
+    """A heading as name and unit: ``"U [mV]"``, ``"U/mV"``, ``"U in mV"`` and ``"U_mV"`` alike.
+
+    Returns
+    -------
+    (str, str)
+        The unit is empty where the heading names none that is known.
+    """
+    for form in _IN_NAME:
+        found = form.match(heading)
+        if found and unit_of(found.group("unit")) is not None:
+            return found.group("name").strip() or heading.strip(), found.group("unit")
+    return heading.strip(), ""

@@ -1,0 +1,110 @@
+"""The errands ``import``, ``export`` and ``watch``: how they are called."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Callable
+from pathlib import Path
+from typing import TextIO
+
+from analysis.captures.model import Role, Step
+
+TABLE_ERRANDS = ("import", "export", "watch")
+
+
+def add_table_errands(errands: argparse._SubParsersAction[argparse.ArgumentParser], status: str) -> None:
+    """Say how the three are called."""
+    _add_import(errands, status)
+    _add_export(errands, status)
+    watch = errands.add_parser(
+        "watch",
+        help="import and analyse what a recorder saves in a folder, as it arrives",
+        description="Import each file of a folder once it has stopped growing, analyse it and print what was"
+        " found. Files that fail stay where they are. Stop it with Ctrl+C.",
+        epilog=status,
+        allow_abbrev=False,
+    )
+    watch.add_argument("folder", metavar="FOLDER", help="where the recorder saves")
+    watch.add_argument("--recipe", metavar="RECIPE", help="a recipe that import --keep-recipe made")
+    watch.add_argument("--profile", metavar="ID", help="sensor profile, or a TOML file")
+    watch.add_argument("--once", action="store_true", help="take what is there, and end")
+
+
+def _add_import(errands: argparse._SubParsersAction[argparse.ArgumentParser], status: str) -> None:
+    bring = errands.add_parser(
+        "import",
+        help="make a capture out of tables, WAV, MAT, NumPy, Parquet, HDF5 and netCDF files",
+        description="Make one capture out of recorded files; each becomes a record.",
+        epilog=status,
+        allow_abbrev=False,
+    )
+    bring.add_argument("sources", nargs="+", metavar="SOURCE", help="a file, or a folder of short ones")
+    bring.add_argument("-o", "--output", required=True, metavar="OUT", help="OUT.h5")
+    pair = _pair
+    bring.add_argument("--channel", action="append", default=[], type=pair, metavar="COLUMN=ROLE",
+                       help=f"what a column is: {', '.join(Role)}; columns count from 1")  # fmt: skip
+    bring.add_argument(
+        "--unit", action="append", default=[], type=pair, metavar="COLUMN=UNIT", help="V, mV, s, ms ..."
+    )
+    bring.add_argument("--time", metavar="COLUMN", help="the column of times")
+    every = bring.add_mutually_exclusive_group()
+    every.add_argument("--sample-interval", type=_positive, metavar="SECONDS", help="seconds between rows")
+    every.add_argument("--sample-rate", type=_positive, metavar="HERTZ", help="rows a second")
+    bring.add_argument("--full-scale", type=_positive, metavar="VOLTS", help="full scale of a WAV file")
+    bring.add_argument("--step", choices=[str(step) for step in Step], help="what it was taken for")
+    bring.add_argument("--resample", action="store_true", help="interpolate uneven times onto even ones")
+    bring.add_argument(
+        "--set", action="append", default=[], type=pair, metavar="KEY=VALUE", help="vehicle=..., profile=..."
+    )
+    bring.add_argument("--title", default="", help="of the capture")
+    bring.add_argument("--recipe", metavar="RECIPE", help="take what is decided from this file")
+    bring.add_argument("--keep-recipe", metavar="RECIPE", help="keep what was decided in this file")
+
+
+def _add_export(errands: argparse._SubParsersAction[argparse.ArgumentParser], status: str) -> None:
+    out = errands.add_parser(
+        "export",
+        help="write a record of a capture, or its findings, for other programs",
+        description="Write samples as CSV, Parquet, MAT or NPZ, or findings as JSON or CSV.",
+        epilog=status,
+        allow_abbrev=False,
+    )
+    out.add_argument("file", metavar="FILE", help="a capture")
+    out.add_argument(
+        "-o", "--output", required=True, metavar="OUT", help="OUT.csv, .parquet, .mat, .npz or .json"
+    )
+    out.add_argument("--record", metavar="NAME", help="one record; all of them unless given")
+    out.add_argument("--span", nargs=2, type=float, metavar=("FROM", "TO"), help="seconds of each record")
+    out.add_argument("--findings", action="store_true", help="what was found, instead of the samples")
+
+
+def _pair(text: str) -> tuple[str, str]:
+    name, mark, value = text.rpartition("=")
+    if not mark or not name or not value:
+        raise argparse.ArgumentTypeError("must read NAME=VALUE")
+    return name, value
+
+
+def _positive(text: str) -> float:
+    try:
+        value = float(text)
+    except ValueError:
+        value = 0.0
+    if not 0.0 < value < float("inf"):
+        raise argparse.ArgumentTypeError("must be a positive number")
+    return value
+
+
+def run_table_errand(call: argparse.Namespace, *, out: TextIO, err: TextIO) -> int:
+    """Do what was called; the exit status."""
+    errand: Callable[..., int]
+    if call.errand == "import":
+        from app.importing import import_files as errand
+    elif call.errand == "export":
+        from app.exporting import export_file as errand
+    else:
+        from app.watching import watch_folder
+
+        recipe = None if call.recipe is None else Path(call.recipe)
+        return watch_folder(Path(call.folder), recipe, call.profile, once=call.once, out=out, err=err)
+    return errand(call, out=out, err=err)

@@ -1,0 +1,120 @@
+"""``wornband import``, ``export`` and ``watch``, called as a technician calls them."""
+
+from __future__ import annotations
+
+import io
+import json
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from analysis.captures.model import Role, Step
+from analysis.captures.reading import open_capture
+from app.command_line import main
+from app.watching import watch_folder
+
+
+def _sweep(path: Path, heading: str = "time,a,b") -> Path:
+    time_s = np.arange(6000) / 1000.0
+    volts = 2.5 + 2.0 * np.sin(time_s * 2.0) + np.random.default_rng(3).normal(0.0, 0.003, len(time_s))
+    rows = (
+        f"{t:.3f},{v:.4f},{5.0 + 0.001 * (n % 3):.4f}"
+        for n, (t, v) in enumerate(zip(time_s, volts, strict=True))
+    )
+    path.write_text("\n".join([heading, *rows]) + "\n")
+    return path
+
+
+def test_import_says_what_it_took_each_column_for(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    source = _sweep(tmp_path / "t.csv")
+    assert main(["import", str(source), "-o", str(tmp_path / "a.h5"), "--step", "sweep"]) == 0
+    said = capsys.readouterr().out
+    assert "signal         a: it moves by" in said
+    assert "reference      b: it stays near 5 V" in said
+    with open_capture(tmp_path / "a.h5") as opened:
+        assert opened.capture.records[0].step is Step.SWEEP
+        assert opened.capture.text("source_name") == "t.csv"
+
+
+def test_what_was_decided_once_holds_for_the_next_file_of_the_same_shape(tmp_path: Path) -> None:
+    recipe = str(tmp_path / "recipe.json")
+    first, second = _sweep(tmp_path / "1.csv"), _sweep(tmp_path / "2.csv")
+    chosen = [
+        "--channel",
+        "a=second_signal",
+        "--channel",
+        "3=supply",
+        "--unit",
+        "b=mV",
+        "--set",
+        "vehicle=Larkspur 3",
+    ]
+    assert main(["import", str(first), "-o", str(tmp_path / "1.h5"), *chosen, "--keep-recipe", recipe]) == 0
+    assert main(["import", str(second), "-o", str(tmp_path / "2.h5"), "--recipe", recipe]) == 0
+    for name in ("1.h5", "2.h5"):
+        with open_capture(tmp_path / name) as opened:
+            (record,) = opened.capture.records
+            supply = record.channel(Role.SUPPLY)
+            assert supply is not None
+            assert supply.volts(0, 1)[0] == pytest.approx(0.005)
+            assert record.channel(Role.SECOND_SIGNAL) is not None
+            assert opened.capture.text("vehicle") == "Larkspur 3"
+
+
+def test_a_recipe_for_other_columns_says_what_is_there(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    recipe = str(tmp_path / "recipe.json")
+    main(["import", str(_sweep(tmp_path / "1.csv")), "-o", str(tmp_path / "1.h5"), "--keep-recipe", recipe])
+    other = _sweep(tmp_path / "2.csv", "time,left,right")
+    assert main(["import", str(other), "-o", str(tmp_path / "2.h5"), "--recipe", recipe]) == 1
+    assert "it has no column a; there are: time, left, right; name one of these" in capsys.readouterr().err
+    assert not (tmp_path / "2.h5").exists()
+
+
+@pytest.mark.parametrize("arguments", [["--channel", "a=green"], ["--channel", "a"], ["--sample-rate", "0"]])
+def test_a_wrong_call_is_told_from_a_bad_file(arguments: list[str], tmp_path: Path) -> None:
+    source = _sweep(tmp_path / "t.csv")
+    assert main(["import", str(source), "-o", str(tmp_path / "a.h5"), *arguments]) == 2
+    assert not (tmp_path / "a.h5").exists()
+
+
+@pytest.mark.parametrize(
+    "held", ["", "[]", "{}", '{"schema": "wornband-recipe/1", "channels": [1]}', "[" * 9999]
+)
+def test_what_is_no_recipe_is_refused(held: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    (tmp_path / "r.json").write_text(held)
+    source = _sweep(tmp_path / "t.csv")
+    call = ["import", str(source), "-o", str(tmp_path / "a.h5"), "--recipe", str(tmp_path / "r.json")]
+    assert main(call) == 1
+    assert "it is no recipe" in capsys.readouterr().err
+
+
+def test_samples_and_findings_of_a_sample_are_exported(
+    sample: Path, tmp_path: Path, by_hand: list[str]
+) -> None:
+    assert main(["export", str(sample), "-o", str(tmp_path / "a.parquet"), "--span", "0", "0.5"]) == 0
+    assert list(tmp_path.glob("a*.parquet"))
+    assert main(["export", str(sample), "-o", str(tmp_path / "f.json")]) == 0
+    assert json.loads((tmp_path / "f.json").read_text())["schema"] == "wornband-findings/1"
+    assert main(["export", str(sample), "-o", str(tmp_path / "f.csv"), "--findings"]) == 0
+    assert (tmp_path / "f.csv").read_text().startswith("kind,code,")
+    assert main(["export", str(sample), "-o", str(tmp_path / "f.csv"), "--findings"]) == 1
+
+
+def test_watch_takes_what_has_stopped_growing_and_leaves_what_fails(tmp_path: Path) -> None:
+    _sweep(tmp_path / "good.csv")
+    (tmp_path / "bad.csv").write_text("nothing here\n")
+    growing = _sweep(tmp_path / "growing.csv")
+    out, err = io.StringIO(), io.StringIO()
+
+    def wait(seconds: float) -> None:
+        with growing.open("a") as file:
+            file.write("6.000,2.5,5.0\n")
+
+    assert watch_folder(tmp_path, None, None, once=True, out=out, err=err, wait=wait) == 1
+    assert "good" in out.getvalue()
+    assert "bad.csv: no two rows of numbers" in err.getvalue()
+    names = {item.name for item in tmp_path.iterdir()}
+    assert names == {"good.csv", "good.csv.h5", "bad.csv", "growing.csv"}
