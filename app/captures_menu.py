@@ -9,6 +9,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QMenu, QWidget
 
 from app import resources
+from app.drawing.plain import plain_tip
 from app.settings import Settings
 
 _FIRST_SAMPLE = "W1041-rear-left-height.h5"
@@ -50,7 +51,7 @@ class CapturesMenu(QMenu):
 
     def _add(self, path: Path, text: str) -> None:
         action = self.addAction(text, partial(self.chosen.emit, path))
-        action.setToolTip(str(path))
+        action.setToolTip(plain_tip(str(path)))
 
 
 def first_sample() -> Path | None:

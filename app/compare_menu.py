@@ -9,6 +9,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QMenu, QWidget
 
 from app.captures_menu import CapturesMenu
+from app.drawing.plain import plain_tip
 from app.settings import Settings
 
 
@@ -40,4 +41,4 @@ class SideMenu(QMenu):
         """Offer the known good one only where there is one."""
         path = self._good()
         self._known.setEnabled(path is not None)
-        self._known.setToolTip(str(path or ""))
+        self._known.setToolTip(plain_tip(str(path or "")))

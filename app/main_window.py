@@ -204,6 +204,7 @@ class Window(QMainWindow):
 
     def _lay_out_status(self) -> None:
         self._work = QLabel()
+        self._work.setTextFormat(Qt.TextFormat.PlainText)  # it names the file
         self.progress = QProgressBar()
         self.progress.setFixedWidth(140)
         self.progress.setTextVisible(False)

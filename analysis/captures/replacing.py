@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import os
+import re
 import sys
+import time
 import uuid
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
@@ -11,6 +13,8 @@ from pathlib import Path
 
 from analysis.errors import CaptureError, WornbandError
 from analysis.wording import say
+
+_SURELY_OVER_S = 3600.0  # nothing that is saved takes an hour
 
 
 @contextmanager
@@ -34,6 +38,7 @@ def replaced_at_the_end(target: Path, error_type: type[WornbandError] = CaptureE
     WornbandError
         Of `error_type`, where it cannot be written.
     """
+    _sweep(target)
     temporary = target.with_name(f".{target.name}.{uuid.uuid4().hex}.part")
     try:
         try:
@@ -47,6 +52,16 @@ def replaced_at_the_end(target: Path, error_type: type[WornbandError] = CaptureE
         # Where it could not be made it cannot always be looked for either: a name may be too long.
         with suppress(OSError):
             temporary.unlink(missing_ok=True)
+
+
+def _sweep(target: Path) -> None:
+    """Remove what savings of the same file left behind that were killed, once they are surely over."""
+    with suppress(OSError), os.scandir(target.parent) as entries:
+        left = [item for item in entries if item.name.startswith(f".{target.name}.")]
+        for item in left:
+            whole = re.fullmatch(r"[0-9a-f]{32}\.part", item.name.removeprefix(f".{target.name}."))
+            if whole and time.time() - item.stat(follow_symlinks=False).st_mtime > _SURELY_OVER_S:
+                Path(item.path).unlink()
 
 
 def _reason(target: Path, error: Exception) -> tuple[str, str]:

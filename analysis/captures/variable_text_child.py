@@ -7,21 +7,26 @@ JSON list of texts. It may crash: that is what it is for.
 from __future__ import annotations
 
 import json
+import math
 import sys
 
 import h5py
 
 _MEMORY_BYTES = 1024 * 1024 * 1024  # a damaged length can ask for any amount
+_PROCESSOR_S = 1  # whole seconds; texts take milliseconds, and a damaged heap can be walked round for ever
 
 
-def _limit_memory() -> None:
+def _limit() -> None:
     try:
         import resource
-    except ImportError:  # Windows has no such limit; the time limit still stands
+    except ImportError:  # Windows has no such limits; the time limit still stands
         return
     hard = resource.getrlimit(resource.RLIMIT_AS)[1]
     if hard == resource.RLIM_INFINITY or hard > _MEMORY_BYTES:
         resource.setrlimit(resource.RLIMIT_AS, (_MEMORY_BYTES, hard))
+    spent = resource.getrusage(resource.RUSAGE_SELF)
+    most_s = math.ceil(spent.ru_utime + spent.ru_stime) + _PROCESSOR_S
+    resource.setrlimit(resource.RLIMIT_CPU, (most_s, most_s))
     resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
 
 
@@ -36,7 +41,7 @@ def _text(value: object) -> str:
 def main() -> None:
     """Answer one request."""
     request = json.load(sys.stdin)
-    _limit_memory()
+    _limit()
     texts = []
     with h5py.File(request["path"], "r", locking="best-effort") as file:
         for path, name in request["wanted"]:

@@ -6,6 +6,8 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
 
+from app.drawing.plain import plain_tip
+
 
 class ElidedLabel(QLabel):
     """One line of plain text that gives way."""
@@ -18,7 +20,7 @@ class ElidedLabel(QLabel):
     def setText(self, text: str) -> None:  # noqa: N802 - Qt's own name
         """Show a text, and all of it in the tip."""
         super().setText(text)
-        self.setToolTip(text)
+        self.setToolTip(plain_tip(text))
 
     def minimumSizeHint(self) -> QSize:
         """A few letters, and no more than the text needs."""

@@ -8,6 +8,7 @@ from typing import Any
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, QSize, Qt, Signal
 
 from app.drawing import icons
+from app.drawing.plain import plain_tip
 from app.drawing.theme import LIGHT, Palette
 from app.marker_words import NOTHING, Grid
 
@@ -102,7 +103,8 @@ class MarkersModel(QAbstractTableModel):
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.EditRole):
             return (row.label, row.where, row.reads)[index.column()]
         if role == Qt.ItemDataRole.ToolTipRole:
-            return "\n".join(filter(None, (f"{row.kind} {row.label}: {row.where}", row.reads, row.note)))
+            lines = (f"{row.kind} {row.label}: {row.where}", row.reads, row.note)
+            return plain_tip("\n".join(filter(None, lines)))
         if role == Qt.ItemDataRole.AccessibleTextRole:
             return f"{row.kind} {row.label}, {row.where}, {row.reads}"
         if role == Qt.ItemDataRole.DecorationRole and index.column() == 0:

@@ -58,6 +58,7 @@ class MarkersView(Pane):
         self.note.setAccessibleName(self.tr("Note on the chosen marker"))
         self.note.editingFinished.connect(self._note_typed)
         self._remark = QLabel()
+        self._remark.setTextFormat(Qt.TextFormat.PlainText)
         self._remark.setWordWrap(True)
         self._remark.setProperty("quiet", True)
         self._remark.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)

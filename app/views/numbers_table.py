@@ -21,6 +21,7 @@ from analysis.reports.comparison_report import (
 )
 from analysis.reports.quantities import NO_VALUE
 from analysis.wording import say
+from app.drawing.plain import plain_tip
 from app.drawing.theme import LIGHT, Palette
 from app.language import said
 from app.views.pane import Pane
@@ -166,7 +167,7 @@ def _percent(span: Interval) -> str:
 def _row(texts: tuple[str, ...], tip: str) -> list[QStandardItem]:
     items = [QStandardItem(text) for text in texts]
     for item in items:
-        item.setToolTip(tip)
+        item.setToolTip(plain_tip(tip))
         item.setEditable(False)
     items[0].setAccessibleText(", ".join(texts))
     return items

@@ -26,6 +26,7 @@ class Pane(QFrame):
         self._note = ElidedLabel()
         self._note.setObjectName("paneNote")
         self._empty = QLabel()
+        self._empty.setTextFormat(Qt.TextFormat.PlainText)
         self._empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self._empty.setWordWrap(True)
         self._empty.setProperty("quiet", True)

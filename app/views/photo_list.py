@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 from pathlib import PurePath
 
-from PySide6.QtCore import QCoreApplication, Signal
+from PySide6.QtCore import QCoreApplication, Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QToolButton, QVBoxLayout, QWidget
 
 from analysis.review.job import Photo
+from app.drawing.plain import plain_tip
 from app.views.report_fields import LineField
 
 
@@ -55,8 +56,9 @@ class PhotoList(QWidget):
 
     def _row(self, place: int, photo: Photo) -> QWidget:
         name = QLabel(PurePath(photo.path).name)
+        name.setTextFormat(Qt.TextFormat.PlainText)
         name.setMaximumWidth(110)
-        name.setToolTip(photo.path)
+        name.setToolTip(plain_tip(photo.path))
         caption = LineField(_tr("Caption of {name}").format(name=PurePath(photo.path).name))
         caption.setPlaceholderText(_tr("Caption"))
         caption.show_text(photo.caption)

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QListView, QVBoxLayout, QWidget
 from analysis.captures.model import Capture, Record, Role, Step
 from analysis.diagnosis.findings import Findings, RecordOutcome, Result
 from app.drawing.numbers import duration
+from app.drawing.plain import plain_tip
 from app.drawing.row_delegate import ROW_ROLE, Row, RowDelegate
 from app.drawing.theme import Palette
 from app.language import said
@@ -163,7 +164,7 @@ def _item(row: Row, name: str) -> QStandardItem:
     item.setData(row, ROW_ROLE)
     item.setData(name)
     item.setAccessibleText(f"{row.title}: {row.detail}")
-    item.setToolTip(f"{row.title}: {row.detail}")
+    item.setToolTip(plain_tip(f"{row.title}: {row.detail}"))
     if not name:
         item.setEnabled(False)
     return item

@@ -221,6 +221,7 @@ class ReportForm(QScrollArea):
         choose, drop = QPushButton(_tr("Set a capture beside it…")), QPushButton(_tr("None"))
         choose.clicked.connect(self.other_wanted)
         drop.clicked.connect(self.other_dropped)
+        self.other.setTextFormat(Qt.TextFormat.PlainText)  # the name of a file
         self.other.setWordWrap(True)
         form.addRow(_tr("Beside it"), self.other)
         form.addRow(_row(choose, drop))

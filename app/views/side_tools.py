@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QMenu, QToolButton, QWidget
 
 from analysis.captures.model import Capture, Record, Role
+from app.drawing.plain import plain_tip
 from app.words import record_names, role_name
 
 
@@ -63,7 +64,9 @@ class SideTools(QWidget):
             for name, text in record_names(capture).items():
                 self.records.addItem(text, name)
                 label = capture.record(name).label
-                self.records.setItemData(self.records.count() - 1, label, Qt.ItemDataRole.ToolTipRole)
+                self.records.setItemData(
+                    self.records.count() - 1, plain_tip(label), Qt.ItemDataRole.ToolTipRole
+                )
         self.records.setVisible(self.records.count() > 0)
         if record is not None:
             self.records.setCurrentIndex(self.records.findData(record.name))

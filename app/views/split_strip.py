@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QSizePolicy, QWidget
 
 from analysis.diagnosis.findings import Part
@@ -26,6 +27,7 @@ class SplitStrip(QFrame):
         self.setObjectName("hint")
         self.setAccessibleName(self.tr("Proposed splitting"))
         self._text = QLabel()
+        self._text.setTextFormat(Qt.TextFormat.PlainText)
         self._text.setWordWrap(True)
         self._text.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
         layout = QHBoxLayout(self)

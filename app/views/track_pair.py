@@ -46,6 +46,8 @@ class TrackPairView(Pane):
         self._span = Interval(0.0, 100.0)
         self._build()
         self._names = (QLabel(), QLabel())
+        for label in self._names:
+            label.setTextFormat(Qt.TextFormat.PlainText)
         self._keys = (KeyLine(), KeyLine(dashed=True))
         legend = QWidget()
         row = QHBoxLayout(legend)

@@ -54,6 +54,15 @@ def test_a_reader_of_texts_that_dies_is_told_as_damage(
         variable_text.fetch(tmp_path, [("/", "title")])
 
 
+@pytest.mark.skipif(not sys.platform.startswith("linux"), reason="only Linux is known to end it in time")
+def test_the_reader_of_texts_ends_itself_where_it_runs_in_circles() -> None:
+    code = (
+        "from analysis.captures import variable_text_child as child; child._limit(); exec('while True: pass')"
+    )
+    done = subprocess.run([sys.executable, "-c", code], cwd=ROOT, timeout=60, check=False)
+    assert done.returncode < 0
+
+
 def test_a_reader_of_texts_that_hangs_is_told_as_damage(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
