@@ -913,6 +913,11 @@
         <translation>Die ganze Aufzeichnung. Das helle Fenster oder seine Ränder ziehen; anderswo ziehen für ein neues.</translation>
     </message>
     <message>
+        <source>{start} to {stop} of {length}</source>
+        <extracomment>app/views/overview.py</extracomment>
+        <translation>{start} bis {stop} von {length}</translation>
+    </message>
+    <message>
         <source>Whole record</source>
         <extracomment>app/views/overview.py</extracomment>
         <translation>Gesamt</translation>

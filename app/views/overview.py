@@ -3,9 +3,21 @@
 from __future__ import annotations
 
 import numpy as np
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QMouseEvent, QPainter, QPaintEvent, QPen, QPixmap, QPolygonF, QResizeEvent
-from PySide6.QtWidgets import QSizePolicy, QWidget
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSignalBlocker, QSize, Qt, Signal
+from PySide6.QtGui import (
+    QColor,
+    QFocusEvent,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QPixmap,
+    QPolygonF,
+    QResizeEvent,
+    QWheelEvent,
+)
+from PySide6.QtWidgets import QAbstractSlider, QSizePolicy, QWidget
 
 from analysis.captures.model import Channel, Record, Role
 from analysis.errors import CaptureError
@@ -13,14 +25,34 @@ from analysis.intervals import Interval, union
 from app.drawing.axes import LEFT_AXIS_PX
 from app.drawing.band_item import Stretch
 from app.drawing.envelopes import columns, extent_v
+from app.drawing.numbers import duration
 from app.drawing.theme import LIGHT, Palette
 
 _GRIP_PX = 6.0
 _JOIN_PX = 3.0
+_STEPS = 1000
+_KEYS = {
+    Qt.Key.Key_Left: (-0.25, 1.0),
+    Qt.Key.Key_Right: (0.25, 1.0),
+    Qt.Key.Key_Home: (-1e9, 1.0),
+    Qt.Key.Key_End: (1e9, 1.0),
+    Qt.Key.Key_Up: (0.0, 0.5),
+    Qt.Key.Key_Down: (0.0, 2.0),
+}
+"""How far each key moves the window, in lengths of it, and how many times as long it makes it."""
 
 
-class OverviewView(QWidget):
+def _key(event: QKeyEvent) -> Qt.Key | None:
+    """The key, where it is one that moves the window and comes alone."""
+    plain = event.modifiers() in (Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.KeypadModifier)
+    return next((key for key in _KEYS if plain and event.key() == key), None)
+
+
+class OverviewView(QAbstractSlider):
     """The whole record as one silhouette; the shown window lies on it as a clear pane.
+
+    For a screen reader it is a slider: its value is where the window begins, in thousandths of the record. By
+    keys the window goes left and right, to either end, and grows and shrinks.
 
     Signals
     -------
@@ -38,6 +70,10 @@ class OverviewView(QWidget):
         )
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setMouseTracking(True)
+        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.setOrientation(Qt.Orientation.Horizontal)
+        self.setRange(0, _STEPS)
+        self.valueChanged.connect(self._slide)
         self._palette = LIGHT
         self._record: Record | None = None
         self._window = Interval(0.0, 1.0)
@@ -58,6 +94,10 @@ class OverviewView(QWidget):
     def show_window(self, window: Interval) -> None:
         """Lay the clear pane over this stretch."""
         self._window = window
+        limits = self._limits()
+        with QSignalBlocker(self):
+            self.setValue(round(_STEPS * (window.start - limits.start) / limits.length))
+        self._say_window()
         self.update()
 
     def show_stretches(self, stretches: tuple[Stretch, ...]) -> None:
@@ -97,7 +137,9 @@ class OverviewView(QWidget):
             area = self._area()
             painter.setPen(QPen(QColor(self._palette.line), 1))
             painter.setBrush(QColor(self._palette.paper))
-            painter.drawRoundedRect(area.adjusted(-5, 0.5, 5, -0.5), 5, 5)
+            if self.hasFocus():
+                painter.setPen(QPen(QColor(self._palette.choice), 2))
+            painter.drawRoundedRect(area.adjusted(-5, 1, 5, -1), 5, 5)
             self._paint_name(painter)
             if self._record is None or not len(self._record):
                 return
@@ -112,6 +154,40 @@ class OverviewView(QWidget):
                 painter.drawLine(QPointF(x, area.top() + 2), QPointF(x, area.bottom() - 2))
         finally:
             painter.end()
+
+    def event(self, event: QEvent) -> bool:
+        """Take the keys that move the window before the window's own shortcuts do."""
+        if event.type() == QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent) and _key(event):
+            event.accept()
+            return True
+        return super().event(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Left and right move the window, Home and End bring it to an end, up and down resize it."""
+        key = _key(event)
+        if self._record is None or not key:
+            super().keyPressEvent(event)
+            return
+        limits, window = self._limits(), self._window
+        move, scale = _KEYS[key]
+        length = min(window.length * scale, limits.length)
+        start = window.centre - 0.5 * length + move * length
+        start = min(max(start, limits.start), limits.stop - length)
+        self.window_wanted.emit(Interval(start, start + length))
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Leave the wheel to the traces."""
+        event.ignore()
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        """Show that the keys go here."""
+        super().focusInEvent(event)
+        self.update()
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        """Show that they no longer do."""
+        super().focusOutEvent(event)
+        self.update()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Take hold of the window, of an edge, or begin a new one."""
@@ -210,6 +286,26 @@ class OverviewView(QWidget):
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(self._palette.role(channel.role))
         painter.drawPolygon(QPolygonF(outline))
+
+    def _slide(self, place: int) -> None:
+        """Somebody set the value: a screen reader does so."""
+        limits = self._limits()
+        start = limits.start + limits.length * place / _STEPS
+        start = min(start, limits.stop - self._window.length)
+        self.window_wanted.emit(Interval(start, start + self._window.length))
+
+    def _say_window(self) -> None:
+        shown, record = self._window, self._limits()
+        text = self.tr("{start} to {stop} of {length}")
+        self.setAccessibleDescription(
+            text.format(
+                start=duration(shown.start - record.start),
+                stop=duration(shown.stop - record.start),
+                length=duration(record.length),
+            )
+            if self._record is not None
+            else ""
+        )
 
     def _paint_name(self, painter: QPainter) -> None:
         painter.setPen(QColor(self._palette.quiet))
