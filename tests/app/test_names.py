@@ -20,8 +20,11 @@ from PySide6.QtWidgets import (
 )
 from pytestqt.qtbot import QtBot
 
+from app.captures_menu import first_sample
 from app.focus import whole
 from app.main_window import Window
+from app.settings import MemoryStore, Settings
+from app.tools import real_tools
 
 CONTROLS = (
     QAbstractButton,
@@ -49,16 +52,35 @@ def nameless(page: QWidget) -> list[str]:
     ]
 
 
-@pytest.mark.parametrize("key", ["review", "compare", "report", "why"])
+def nameless_anywhere(window: Window) -> list[str]:
+    """The same of a window and of every dialog that it has made."""
+    shown = [item for item in window.findChildren(QWidget) if item.isWindow()] + [window]
+    return [name for page in shown for name in nameless(page)]
+
+
+@pytest.mark.parametrize("key", ["review", "compare", "report"])
 def test_every_control_of_every_screen_has_a_name(qtbot: QtBot, review: Window, key: str) -> None:
     if key == "review":
         QTest.keyClick(review, Qt.Key.Key_F4)
         QTest.keyClick(review, Qt.Key.Key_M)
-    elif review.actions_by_name[key].isEnabled():
+    else:
+        assert review.actions_by_name[key].isEnabled()
         review.actions_by_name[key].trigger()
-    qtbot.wait(1)
-    shown = [item for item in review.findChildren(QWidget) if item.isWindow()] + [review]
-    assert [name for page in shown for name in nameless(page)] == []
+    assert nameless_anywhere(review) == []
+
+
+def test_every_control_of_the_exposure_has_a_name(qtbot: QtBot) -> None:
+    window = Window(real_tools(), Settings(MemoryStore()))
+    qtbot.addWidget(window, before_close_func=lambda made: made.session.close())
+    window.show()
+    sample = first_sample()
+    assert sample is not None
+    with qtbot.waitSignal(window.session.findings_changed, timeout=30_000):
+        window.open_file(sample)
+    qtbot.waitUntil(window.actions_by_name["why"].isEnabled, timeout=10_000)
+    window.actions_by_name["why"].trigger()
+    window.actions_by_name["control_unit"].trigger()
+    assert nameless_anywhere(window) == []
 
 
 def test_a_control_without_a_name_is_noticed(qtbot: QtBot) -> None:
