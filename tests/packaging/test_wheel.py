@@ -68,6 +68,11 @@ def test_the_wheel_holds_every_icon_sample_and_profile_of_the_checkout(wheel: Pa
         assert {f"{inside}/{name}" for name in files} <= names
 
 
+def test_the_wheel_holds_its_bill_of_materials(wheel: Path) -> None:
+    stored = zipfile.ZipFile(wheel).read("app/bill-of-materials.cdx.json")
+    assert stored == (ROOT / ".ci/bill-of-materials.cdx.json").read_bytes()
+
+
 def test_the_wheel_holds_every_module_and_no_test(wheel: Path) -> None:
     names = set(zipfile.ZipFile(wheel).namelist())
     for path in [*(ROOT / "app").rglob("*.py"), *(ROOT / "analysis").rglob("*.py")]:
