@@ -9,7 +9,7 @@ from analysis.wording import Template, Wording, say
 _CODE = re.compile(r"[PCBU][0-3][0-9A-F]{3}")
 
 # The names that SAE J2012 (ISO 15031-6) gives to the codes of such sensors and of their feed. Written down
-# from memory and compared with public lists of codes; the standard itself was not at hand.
+# from memory; the standard itself was not at hand, and no entry was held against it.
 _CIRCUIT = Template("{name} sensor/switch {letter} circuit")
 _RANGE = Template("{name} sensor/switch {letter} circuit range/performance")
 _LOW = Template("{name} sensor/switch {letter} circuit low")

@@ -63,7 +63,7 @@ def whole_report(
 def _title(subject: Subject) -> str:
     sensor = subject.fact("sensor") or subject.capture.title or say("position sensor")
     mounting = subject.fact("mounting")
-    if mounting:
+    if mounting and mounting not in sensor:
         return say("Test report: {sensor}, {mounting}", sensor=sensor, mounting=mounting)
     return say("Test report: {sensor}", sensor=sensor)
 

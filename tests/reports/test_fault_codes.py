@@ -1,6 +1,6 @@
 """The wording of fault codes.
 
-Source: SAE J2012 / ISO 15031-6, written down from memory and compared with public lists of codes.
+Source: SAE J2012 / ISO 15031-6, written down from memory; the standard was not at hand.
 """
 
 from __future__ import annotations
