@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import struct
 import tempfile
+import tokenize
 import zipfile
 import zlib
 from collections.abc import Iterator
@@ -44,6 +45,7 @@ def _readable(kind: str) -> Iterator[None]:
         OSError, ValueError, TypeError, KeyError, IndexError, EOFError, OverflowError, MemoryError,
         RuntimeError, NotImplementedError, AttributeError, SyntaxError, UnicodeError,
         struct.error, zlib.error, zipfile.BadZipFile, pa.ArrowException,
+        tokenize.TokenError,  # of NumPy, which takes a header of version 1 apart as Python does
     ) as error:  # fmt: skip
         raise ImportingError(
             say("it is damaged, or no {kind} file that can be read", kind=kind),

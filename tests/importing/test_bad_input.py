@@ -15,6 +15,7 @@ from analysis.captures.model import Role
 from analysis.captures.reading import open_capture
 from analysis.errors import Cancelled, ImportingError, WornbandError
 from analysis.importing.bring_in import import_capture
+from analysis.importing.opening import open_table
 from analysis.importing.plan import Wishes
 
 ROWS = "".join(f"{n / 1000},{1 + n % 4},5.0\n" for n in range(50))
@@ -149,3 +150,11 @@ def test_several_files_become_the_records_of_one_capture_with_their_fingerprints
         records = opened.capture.records
         assert [(item.name, item.label) for item in records] == [("001", "a"), ("002", "b")]
         assert len({item.attributes["source_sha256"] for item in records}) == 1
+
+
+def test_a_numpy_header_with_an_open_bracket_is_damage(tmp_path: Path) -> None:
+    np.save(tmp_path / "a.npy", np.arange(20.0))
+    raw = (tmp_path / "a.npy").read_bytes()
+    (tmp_path / "a.npy").write_bytes(raw.replace(b"(20,)", b"((0,)"))
+    with pytest.raises(ImportingError, match="damaged"):
+        open_table(tmp_path / "a.npy")

@@ -18,6 +18,7 @@ COUNTS = {  # short, long
     "capture, newest layout": (150, 9000),
     "capture, foreign texts": (5, 1000),
     "capture, examined": (40, 1000),
+    "table": (40, 5000),
     "review": (150, 5000),
     "profile": (150, 5000),
 }

@@ -7,6 +7,10 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import h5py
+import numpy as np
+import pyarrow as pa
+from pyarrow import feather, parquet
+from scipy import io
 
 from analysis.captures.model import Role
 from analysis.captures.writing import write_capture
@@ -98,3 +102,24 @@ def visits(folder: Path) -> list[Path]:
     names = ("W1041-rear-left-height.h5", "W1041-rear-left-height-new-sensor.h5")
     samples = {path.name: path for path in sample_captures()}
     return [Path(shutil.copy(samples[name], folder / name)) for name in names]
+
+
+def tables(folder: Path) -> list[Path]:
+    """Small tables as other programs write them: point or comma, a unit row, and numpy's own files."""
+    time_s = np.arange(200) * 1e-3
+    signal_v = 2.5 + np.sin(time_s * 30.0)
+    plain = "Time,Signal,Ground\n(s),(V),(mV)\n" + "".join(
+        f"{at:.4f},{value:.4f},{3.0:.1f}\n" for at, value in zip(time_s, signal_v, strict=True)
+    )
+    comma = plain.replace(",", ";").replace(".", ",").replace("(s)", "[s]")
+    made = [folder / "plain.csv", folder / "comma.txt", folder / "numpy.npy", folder / "numpy.npz"]
+    made[0].write_text(plain, encoding="utf-8")
+    made[1].write_text(comma, encoding="latin-1")
+    np.save(made[2], signal_v)
+    np.savez(made[3], time=time_s, signal=signal_v)
+    made += [folder / "matrix.mat", folder / "columns.parquet", folder / "columns.feather"]
+    io.savemat(made[4], {"time": time_s, "signal": signal_v})
+    columns = pa.table({"time": time_s, "signal": signal_v})
+    parquet.write_table(columns, made[5])
+    feather.write_feather(columns, str(made[6]))
+    return made

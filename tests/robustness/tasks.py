@@ -14,6 +14,7 @@ from analysis.captures.verification import verify_capture
 from analysis.diagnosis.examine import examine
 from analysis.diagnosis.profiles import load_profile
 from analysis.errors import ReviewError
+from analysis.importing.bring_in import import_capture
 from analysis.review.sidecar import read_sidecar, write_aside
 from tests.robustness import originals
 from tests.robustness.mutations import BINARY, TEXT, Damage
@@ -70,6 +71,11 @@ def read_profile(path: Path) -> None:
     load_profile(path)
 
 
+def import_table(path: Path) -> None:
+    """Bring a table of another program in as a capture."""
+    import_capture([path], path.with_name("brought-in.h5"), replace_target=True)
+
+
 def misbehave(path: Path) -> None:
     """What a test of the watch itself asks for; it is no file of the program's."""
     eval(os.environ["ROBUSTNESS_USE"], {"os": os, "path": path})
@@ -84,5 +90,6 @@ TASKS = {
     ),
     "review": Task(lambda f: [originals.review(f / "a.json")], TEXT, read_review),
     "profile": Task(lambda f: list(originals.profiles(f)), TEXT, read_profile),
+    "table": Task(lambda f: originals.tables(f), BINARY + TEXT, import_table),
     "watched": Task(lambda f: [originals.review(f / "a.json")], TEXT, misbehave),
 }
