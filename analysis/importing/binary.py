@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+import json
+import os
 import struct
+import subprocess
+import sys
 import tempfile
 import tokenize
 import zipfile
@@ -27,6 +31,7 @@ from analysis.importing.arrays import Named, in_memory, table_of
 from analysis.importing.model import MOST_BYTES, MOST_COLUMNS, Table
 from analysis.wording import say
 
+_MAT_TIMEOUT_S = 20.0  # the child starts in half a second; a busy or cold machine needs more
 _MOST_MAT_BYTES = 2 * 1024**3  # read as a whole
 _MOST_DATASETS = 1000
 _MOST_PACKING = 400  # a constant packs a thousandfold; no recording does
@@ -113,16 +118,43 @@ def _unpack(archive: zipfile.ZipFile, item: zipfile.ZipInfo, target: Path) -> No
 
 
 def open_mat(path: Path) -> Table:
-    """A MAT file up to version 7, read by SciPy; functions and objects in it are left out."""
-    with _readable("MAT"):
-        listed = io.whosmat(str(path))
-        plain = [(name, shape) for name, shape, kind in listed if kind in _MAT_KINDS]
-        size = sum(8 * int(np.prod(shape, dtype=np.float64)) for _, shape in plain)
-        if size > _MOST_MAT_BYTES or len(plain) > _MOST_DATASETS:
-            raise _too_much(size)
-        loaded = io.loadmat(str(path), variable_names=[name for name, _ in plain])
-        arrays = [in_memory(name, np.asarray(loaded[name])) for name, _ in plain if name in loaded]
-        return table_of(path, "mat", [item for item in arrays if item.dtype.kind in "iufb"])
+    """A MAT file up to version 7, read by SciPy in a process of its own; functions and objects stay out."""
+    with _readable("MAT"), tempfile.TemporaryDirectory(prefix="wornband-") as folder:
+        names = _unpacked_mat(path, Path(folder))
+        arrays = [
+            in_memory(name, np.load(Path(folder) / f"{place}.npy", allow_pickle=False))
+            for place, name in enumerate(names)
+        ]
+        return table_of(path, "mat", arrays)
+
+
+def _unpacked_mat(path: Path, folder: Path) -> list[str]:
+    """Names of the arrays of numbers in a MAT file, each unpacked into the folder; see `mat_child`."""
+    request = {
+        "path": os.fspath(path.absolute()),
+        "folder": os.fspath(folder),
+        "kinds": sorted(_MAT_KINDS),
+        "most_bytes": _MOST_MAT_BYTES,
+        "most_arrays": _MOST_DATASETS,
+    }
+    try:
+        done = subprocess.run(
+            [sys.executable, "-P", os.fspath(Path(__file__).with_name("mat_child.py"))],
+            input=json.dumps(request).encode("ascii"),
+            capture_output=True,
+            timeout=_MAT_TIMEOUT_S + path.stat().st_size / 1e6,
+            check=False,
+            env=os.environ | {"OPENBLAS_NUM_THREADS": "1"},
+            creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0),
+        )
+    except subprocess.TimeoutExpired as error:
+        raise ValueError("the reader does not come to an end") from error
+    if done.returncode != 0:
+        raise ValueError("the reader came to a bad end")
+    answer = json.loads(done.stdout)
+    if "too_much" in answer:
+        raise _too_much(answer["too_much"])
+    return [str(name) for name in answer["names"]]
 
 
 _MAT_KINDS = frozenset(

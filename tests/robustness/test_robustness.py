@@ -3,14 +3,18 @@
 from __future__ import annotations
 
 import sys
+from pathlib import Path
 
 import pytest
 
+from analysis.errors import ImportingError
 from tests.robustness.__main__ import COUNTS, KILLS, ROUNDS
 from tests.robustness.checksum import lookup3
 from tests.robustness.kills import run_kills
 from tests.robustness.soak import run_soak
+from tests.robustness.tasks import TASKS
 from tests.robustness.trials import Tally, run_trials
+from tests.robustness.worker import damaged_file
 
 linux = pytest.mark.skipif(
     not sys.platform.startswith("linux"), reason="memory, handles and threads are counted through /proc"
@@ -65,3 +69,14 @@ def test_the_watch_counts_what_is_well() -> None:
 def test_the_checksum_is_that_of_its_author() -> None:
     # Bob Jenkins, lookup3.c (public domain), driver5: "Four score and seven years ago" with 0 is 17770551.
     assert lookup3(b"Four score and seven years ago") == 0x17770551
+
+
+@pytest.mark.parametrize("number", [322, 1358, 3275])
+def test_a_damaged_mat_file_that_ends_its_reader_is_refused(tmp_path: Path, number: int) -> None:
+    """These three ended the process that read them with SciPy; they are read in one of its own since."""
+    task, whole = TASKS["table"], tmp_path / "whole"
+    whole.mkdir()
+    victim = damaged_file(task, sorted(task.make(whole)), tmp_path, f"table 1 {number}")
+    assert victim.suffix == ".mat"
+    with pytest.raises(ImportingError):
+        task.use(victim)

@@ -1,0 +1,52 @@
+"""Reads a MAT file for `analysis.importing.binary`, in a process of its own: a damaged one can end SciPy.
+
+Takes ``{"path": ..., "folder": ..., "kinds": [...], "most_bytes": ..., "most_arrays": ...}`` as JSON on
+standard input, writes each array of numbers to the folder as ``<place>.npy``, and answers with
+``{"names": [...]}`` in that order, or with ``{"too_much": bytes}``. It may crash: that is what it is for.
+"""
+
+from __future__ import annotations
+
+import json
+import sys
+from pathlib import Path
+
+import numpy as np
+from scipy import io
+
+_MEMORY_BYTES = 2 * 1024**3  # of addresses, the libraries' own among them
+_PROCESSOR_S = 5  # for a file of no length
+
+
+def _limit(size: int) -> None:
+    try:
+        import resource
+    except ImportError:  # Windows has no such limits; the time limit still stands
+        return
+    hard = resource.getrlimit(resource.RLIMIT_AS)[1]
+    wanted = _MEMORY_BYTES + 20 * size
+    resource.setrlimit(resource.RLIMIT_AS, (wanted if hard < 0 else min(wanted, hard), hard))
+    most_s = _PROCESSOR_S + size // 5_000_000
+    resource.setrlimit(resource.RLIMIT_CPU, (most_s, most_s))
+    resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
+
+
+def main() -> None:
+    """Answer one request."""
+    request = json.load(sys.stdin)
+    path, folder = Path(request["path"]), Path(request["folder"])
+    _limit(path.stat().st_size)
+    plain = [(name, shape) for name, shape, kind in io.whosmat(str(path)) if kind in request["kinds"]]
+    size = sum(8 * int(np.prod(shape, dtype=np.float64)) for _, shape in plain)
+    if size > request["most_bytes"] or len(plain) > request["most_arrays"]:
+        json.dump({"too_much": size}, sys.stdout)
+        return
+    loaded = io.loadmat(str(path), variable_names=[name for name, _ in plain])
+    names = [name for name, _ in plain if name in loaded and np.asarray(loaded[name]).dtype.kind in "iufb"]
+    for place, name in enumerate(names):
+        np.save(folder / f"{place}.npy", np.asarray(loaded[name]), allow_pickle=False)
+    json.dump({"names": names}, sys.stdout)
+
+
+if __name__ == "__main__":
+    main()
