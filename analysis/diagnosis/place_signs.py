@@ -22,6 +22,9 @@ WIDTHS_PERCENT = (0.75, 1.25, 2.0, 3.0, 4.5, 6.5, 9.0, 12.0)
 UNREST = 0.3
 """Share of the time in a stretch that must be restless for the crossing to count as restless there."""
 
+MORE_THAN_USUAL = 1.5
+"""Unrest that is usual along the travel must be exceeded by this factor."""
+
 NEIGHBOURHOOD_PERCENT = 2.0
 """An arm that turns round within this of a stretch has not left it."""
 
@@ -78,6 +81,7 @@ class Left:
     visited: NDArray[np.float32]
     dwell: NDArray[np.float64]
     unexplained_s: NDArray[np.float64]
+    unrest: float
     turns: NDArray[np.float64]
 
     @classmethod
@@ -94,6 +98,7 @@ class Left:
             visited=_counted(seen),
             dwell=_cumulative(survey.dwell_s),
             unexplained_s=survey.dwell_s.sum(axis=0, dtype=np.float64),
+            unrest=telling_unrest(survey),
             turns=turns_of(survey),
         )
 
@@ -136,6 +141,8 @@ class Stretches:
         Seconds that each crossing spent in each.
     unexplained_s : ndarray, shape (n_bins,)
         Seconds that all crossings spent in each bin that no place explains.
+    unrest : float
+        Share of the time that must be restless; see `telling_unrest`.
     """
 
     width: int
@@ -144,6 +151,7 @@ class Stretches:
     visitors: NDArray[np.int64]
     dwell_s: NDArray[np.float64]
     unexplained_s: NDArray[np.float64]
+    unrest: float
 
     @classmethod
     def of(cls, left: Left, width: int) -> Stretches:
@@ -154,7 +162,7 @@ class Stretches:
         # A stretch that is explained for the most part says nothing more, neither for a place nor against it.
         visited &= _windows(_cumulative(left.unexplained_s > 0.0), width) >= FOOTHOLD * width
         dwell_s = _windows(left.dwell, width)
-        return cls(width, visits, visited, visits.counted(visited), dwell_s, left.unexplained_s)
+        return cls(width, visits, visited, visits.counted(visited), dwell_s, left.unexplained_s, left.unrest)
 
     def by_onsets(self, sign: Sign) -> NDArray[np.float64]:
         """Log odds of every stretch by the disturbances that begin; minus infinity where none does."""
@@ -177,7 +185,7 @@ class Stretches:
     def by_unrest(self, shaken: NDArray[np.float64]) -> NDArray[np.float64]:
         """Log odds of every stretch by the share of the time that was restless."""
         counted = self.visited & (self.dwell_s > 0.003)
-        noisy = counted & (_windows(shaken, self.width) >= UNREST * self.dwell_s)
+        noisy = counted & (_windows(shaken, self.width) >= self.unrest * self.dwell_s)
         return place_against_share(self.visits.counted(counted), self.visits.counted(noisy), self.width)
 
 
@@ -232,6 +240,18 @@ def _emptied(matrix: NDArray[Kind], span: slice, value: float) -> NDArray[Kind]:
     emptied = matrix.copy()
     emptied[:, span] = value
     return emptied
+
+
+def telling_unrest(survey: TrackSurvey) -> float:
+    """Share of the time in a stretch that must be restless for the crossing to count as restless there.
+
+    A signal that is restless everywhere, now and then, tells nothing until it is more so.
+    """
+    dwell_s = survey.dwell_s.sum(axis=0, dtype=np.float64)
+    restless_s = or_none(survey.restless_s, survey.breakup_percent).sum(axis=0, dtype=np.float64)
+    visited = dwell_s > 0.0
+    usual = float(np.median(restless_s[visited] / dwell_s[visited])) if visited.any() else 0.0
+    return max(UNREST, MORE_THAN_USUAL * usual)
 
 
 def or_none(counts: NDArray[Kind], like: NDArray[Any]) -> NDArray[Kind]:

@@ -19,10 +19,10 @@ from analysis.diagnosis.place_signs import (
     FOOTHOLD,
     NEIGHBOURHOOD_PERCENT,
     ONSETS,
-    UNREST,
     WIDTHS_PERCENT,
     Left,
     or_none,
+    telling_unrest,
     turns_of,
 )
 from analysis.intervals import Interval
@@ -240,7 +240,7 @@ def _refined(left: Left, core: _Stretch) -> tuple[_Stretch, tuple[float, float]]
     if core.sign == len(left.onsets):
         with np.errstate(invalid="ignore", divide="ignore"):
             share = left.restless_s / left.survey.dwell_s
-        noisy = np.where(np.isnan(noisy) | np.isnan(share), np.nan, share >= UNREST)
+        noisy = np.where(np.isnan(noisy) | np.isnan(share), np.nan, share >= left.unrest)
     first, last, slack = find_edges(telling_rows(noisy, core.first, core.last), core.first, core.last)
     near_first, near_last = max(first - 2, 0), min(last + 2, noisy.shape[1])
     log_odds = float(left.odds(near_last - near_first)[core.sign][near_first])
@@ -265,7 +265,7 @@ def _place(
     if stretch.sign == len(ONSETS):
         shaken = or_none(survey.restless_s, survey.breakup_percent)[:, first:last]
         restless_s = np.where(explained[first:last], 0.0, shaken).sum(axis=1)
-        noisy |= (visited > 0) & (restless_s >= UNREST * dwell_s)
+        noisy |= (visited > 0) & (restless_s >= telling_unrest(survey) * dwell_s)
     crossed = (visited >= FOOTHOLD * (last - first)) | noisy
     crossed, noisy = _joined(edges, turns, stretch, crossed, noisy)
     onsets = or_none(getattr(survey, ONSETS[min(stretch.sign, len(ONSETS) - 1)]), survey.breakup_percent)

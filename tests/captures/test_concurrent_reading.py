@@ -3,11 +3,9 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
-import h5py
 import numpy as np
 import pytest
 
@@ -45,18 +43,3 @@ def test_closing_during_a_read_ends_in_samples_or_one_sentence(path: Path) -> No
         opened.close()
         error = reading.exception(timeout=20)
     assert error is None or (isinstance(error, CaptureError) and "closed" in error.problem)
-
-
-def test_reading_is_about_as_fast_as_h5py_itself(path: Path) -> None:
-    def seconds(read: Callable[[], object]) -> float:
-        begin = time.perf_counter()
-        read()
-        return time.perf_counter() - begin
-
-    with h5py.File(path) as file, open_capture(path) as opened:
-        stored, source = file["records/001/signal"], opened.capture.records[0].channels[0].source
-        rounds = [
-            (seconds(lambda: source.read(0, len(source))), seconds(lambda: stored[()])) for _ in range(6)
-        ]
-    ours, theirs = (min(times) for times in zip(*rounds, strict=True))
-    assert ours < 1.6 * theirs + 0.005
