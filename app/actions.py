@@ -10,11 +10,11 @@ from PySide6.QtCore import QCoreApplication
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QWidget
 
-from app.compare_specs import COMPARE_SPECS
+from app.compare.specs import COMPARE_SPECS
 from app.drawing import icons
 from app.drawing.theme import Palette
-from app.report_specs import REPORT_SPECS
-from app.review_specs import RECORD_SPECS, REVIEW_SPECS
+from app.reporting.specs import REPORT_SPECS
+from app.review.specs import RECORD_SPECS, REVIEW_SPECS
 from app.why.specs import WHY_SPECS
 
 

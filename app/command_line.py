@@ -10,8 +10,8 @@ from importlib import metadata
 from pathlib import Path
 
 from analysis.errors import Cancelled, ProfileError, WornbandError
+from app.errands.tables import TABLE_ERRANDS, add_table_errands, run_table_errand
 from app.printable import printable
-from app.table_errands import TABLE_ERRANDS, add_table_errands, run_table_errand
 
 DONE, SOME_FAILED, WRONG_CALL, INTERRUPTED = 0, 1, 2, 130
 """Exit statuses; 130 is 128 + SIGINT, common practice of shells."""
@@ -164,13 +164,13 @@ def _run(arguments: list[str]) -> int:
         return _open_window(arguments)
     call = parser().parse_args(arguments)
     if call.errand == "analyse":
-        from app.analysing import Request, analyse
+        from app.errands.analysing import Request, analyse
 
         return analyse(
             call.files, Request(call.profile, call.json), jobs=call.jobs, out=sys.stdout, err=sys.stderr
         )
     if call.errand == "compare":
-        from app.comparing import compare_files
+        from app.errands.comparing import compare_files
 
         return compare_files(
             call.before,
@@ -181,17 +181,17 @@ def _run(arguments: list[str]) -> int:
             err=sys.stderr,
         )
     if call.errand == "demo":
-        from app.demonstration import demonstrate
+        from app.errands.demonstration import demonstrate
 
         return demonstrate(Path(call.folder), window=not call.no_window, out=sys.stdout, err=sys.stderr)
     if call.errand == "verify":
-        from app.verifying import verify
+        from app.errands.verifying import verify
 
         return verify(call.files, report=call.report or "", out=sys.stdout, err=sys.stderr)
     if call.errand in TABLE_ERRANDS:
         return run_table_errand(call, out=sys.stdout, err=sys.stderr)
     if call.errand == "report":
-        from app.reporting.errand import report
+        from app.errands.reporting import report
 
         return report(
             call.file,

@@ -9,26 +9,26 @@ from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QGu
 from PySide6.QtWidgets import QFileDialog, QLabel, QMainWindow, QMenu, QProgressBar, QStackedWidget
 
 from app.actions import MENUS, Actions, menu_name
-from app.arm import Arm
 from app.captures_menu import CapturesMenu
-from app.compare_desk import CompareDesk
-from app.compare_focus import CompareFocus
-from app.compare_specs import COMPARE_SPECS
+from app.compare.desk import CompareDesk
+from app.compare.focus import CompareFocus
+from app.compare.specs import COMPARE_SPECS
 from app.drawing import icons
 from app.drawing.theme import palette_for, style_sheet
-from app.focus import Focus
 from app.jobs import Jobs
 from app.language_menu import LanguageMenu
-from app.marker_reader import READING
-from app.playback import SPEEDS
-from app.record_desk import RecordDesk
-from app.report_desk import ReportDesk
-from app.report_page import ReportPage
-from app.review_circle import ReviewCircle
-from app.review_desk import ReviewDesk
-from app.review_file import REVIEWING
-from app.review_keeper import ReviewKeeper
-from app.review_page import ReviewPage
+from app.reporting.desk import ReportDesk
+from app.reporting.page import ReportPage
+from app.review.arm import Arm
+from app.review.circle import ReviewCircle
+from app.review.desk import ReviewDesk
+from app.review.file import REVIEWING
+from app.review.focus import Focus
+from app.review.keeper import ReviewKeeper
+from app.review.marker_reader import READING
+from app.review.page import ReviewPage
+from app.review.playback import SPEEDS
+from app.review.record_desk import RecordDesk
 from app.session import EXAMINING, OPENING, Session, Tools
 from app.settings import Settings
 from app.views.keys_page import KeysPage

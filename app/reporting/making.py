@@ -18,7 +18,7 @@ from analysis.reports.subject import Beside, Subject
 from analysis.reports.whole_report import whole_report
 from analysis.review.sidecar import read_sidecar
 from analysis.wording import ENGLISH, Language
-from app.analysing import examined
+from app.errands.analysing import examined
 from app.reporting.html import report_html
 from app.reporting.materials import Materials, gather
 

@@ -104,37 +104,37 @@
     <name>CompareDesk</name>
     <message>
         <source>The arm did not move in both records: align them by hand, or choose two sweeps.</source>
-        <extracomment>app/compare_desk.py</extracomment>
+        <extracomment>app/compare/desk.py</extracomment>
         <translation>Der Arm hat sich nicht in beiden Aufzeichnungen bewegt: von Hand ausrichten oder zwei Durchläufe wählen.</translation>
     </message>
     <message>
         <source>This capture names neither part number nor profile, so it is known good for no sensor.</source>
-        <extracomment>app/compare_desk.py</extracomment>
+        <extracomment>app/compare/desk.py</extracomment>
         <translation>Diese Messung nennt weder Teilenummer noch Profil und kann daher für keinen Sensor als bekannt gut gelten.</translation>
     </message>
     <message>
         <source>Kept as known good: {title}.</source>
-        <extracomment>app/compare_desk.py</extracomment>
+        <extracomment>app/compare/desk.py</extracomment>
         <translation>Als gut bekannt behalten: {title}.</translation>
     </message>
     <message>
         <source>No capture is kept as known good for this sensor. Open one, and keep it as such.</source>
-        <extracomment>app/compare_desk.py</extracomment>
+        <extracomment>app/compare/desk.py</extracomment>
         <translation>Für diesen Sensor ist keine Messung als bekannt gut behalten. Öffnen Sie eine und behalten Sie sie so.</translation>
     </message>
     <message>
         <source>Reading at the pointer</source>
-        <extracomment>app/compare_desk.py</extracomment>
+        <extracomment>app/compare/desk.py</extracomment>
         <translation>Messwerte am Zeiger</translation>
     </message>
     <message>
         <source>Open a second capture to see what differs.</source>
-        <extracomment>app/compare_desk.py</extracomment>
+        <extracomment>app/compare/desk.py</extracomment>
         <translation>Öffnen Sie eine zweite Messung, um zu sehen, was sich unterscheidet.</translation>
     </message>
     <message>
         <source>{doing}… {share} %</source>
-        <extracomment>app/compare_desk.py</extracomment>
+        <extracomment>app/compare/desk.py</extracomment>
         <translation>{doing}… {share} %</translation>
     </message>
 </context>
@@ -142,32 +142,32 @@
     <name>ComparePage</name>
     <message>
         <source>How the two belong together</source>
-        <extracomment>app/compare_page.py</extracomment>
+        <extracomment>app/compare/page.py</extracomment>
         <translation>Wie die beiden zusammengehören</translation>
     </message>
     <message>
         <source>How the two belong together; it decides the words alone</source>
-        <extracomment>app/compare_page.py</extracomment>
+        <extracomment>app/compare/page.py</extracomment>
         <translation>Wie die beiden zusammengehören; davon hängen nur die Worte ab</translation>
     </message>
     <message>
         <source>Before and after</source>
-        <extracomment>app/compare_page.py</extracomment>
+        <extracomment>app/compare/page.py</extracomment>
         <translation>Vorher und nachher</translation>
     </message>
     <message>
         <source>Left and right</source>
-        <extracomment>app/compare_page.py</extracomment>
+        <extracomment>app/compare/page.py</extracomment>
         <translation>Links und rechts</translation>
     </message>
     <message>
         <source>Known good and this one</source>
-        <extracomment>app/compare_page.py</extracomment>
+        <extracomment>app/compare/page.py</extracomment>
         <translation>Bekannt gut und dieser</translation>
     </message>
     <message>
         <source>Compare</source>
-        <extracomment>app/compare_page.py</extracomment>
+        <extracomment>app/compare/page.py</extracomment>
         <translation>Vergleich</translation>
     </message>
 </context>
@@ -175,7 +175,7 @@
     <name>CompareSide</name>
     <message>
         <source>Reading the review of {name}</source>
-        <extracomment>app/compare_side.py</extracomment>
+        <extracomment>app/compare/side.py</extracomment>
         <translation>Auswertung von {name} lesen</translation>
     </message>
 </context>
@@ -183,17 +183,17 @@
     <name>ComparisonMaker</name>
     <message>
         <source>Comparing</source>
-        <extracomment>app/comparison_maker.py</extracomment>
+        <extracomment>app/compare/maker.py</extracomment>
         <translation>Vergleichen</translation>
     </message>
     <message>
         <source>Comparing left and right</source>
-        <extracomment>app/comparison_maker.py</extracomment>
+        <extracomment>app/compare/maker.py</extracomment>
         <translation>Links und rechts vergleichen</translation>
     </message>
     <message>
         <source>Left against right</source>
-        <extracomment>app/comparison_maker.py</extracomment>
+        <extracomment>app/compare/maker.py</extracomment>
         <translation>Links gegen rechts</translation>
     </message>
 </context>
@@ -307,32 +307,32 @@
     <name>DecisionDesk</name>
     <message>
         <source>accept a band</source>
-        <extracomment>app/decision_desk.py</extracomment>
+        <extracomment>app/review/decision_desk.py</extracomment>
         <translation>Zone annehmen</translation>
     </message>
     <message>
         <source>dismiss a band</source>
-        <extracomment>app/decision_desk.py</extracomment>
+        <extracomment>app/review/decision_desk.py</extracomment>
         <translation>Zone ablehnen</translation>
     </message>
     <message>
         <source>take back a decision</source>
-        <extracomment>app/decision_desk.py</extracomment>
+        <extracomment>app/review/decision_desk.py</extracomment>
         <translation>Urteil zurücknehmen</translation>
     </message>
     <message>
         <source>adjust a band</source>
-        <extracomment>app/decision_desk.py</extracomment>
+        <extracomment>app/review/decision_desk.py</extracomment>
         <translation>Zone ändern</translation>
     </message>
     <message>
         <source>give a reason</source>
-        <extracomment>app/decision_desk.py</extracomment>
+        <extracomment>app/review/decision_desk.py</extracomment>
         <translation>Grund angeben</translation>
     </message>
     <message>
         <source>yours</source>
-        <extracomment>app/decision_desk.py</extracomment>
+        <extracomment>app/review/decision_desk.py</extracomment>
         <translation>Ihre</translation>
     </message>
 </context>
@@ -734,37 +734,37 @@
     <name>MarkerDesk</name>
     <message>
         <source>place a marker</source>
-        <extracomment>app/marker_desk.py</extracomment>
+        <extracomment>app/review/marker_desk.py</extracomment>
         <translation>Marke setzen</translation>
     </message>
     <message>
         <source>place a span</source>
-        <extracomment>app/marker_desk.py</extracomment>
+        <extracomment>app/review/marker_desk.py</extracomment>
         <translation>Spanne setzen</translation>
     </message>
     <message>
         <source>place a stretch of travel</source>
-        <extracomment>app/marker_desk.py</extracomment>
+        <extracomment>app/review/marker_desk.py</extracomment>
         <translation>Wegstück setzen</translation>
     </message>
     <message>
         <source>move a marker</source>
-        <extracomment>app/marker_desk.py</extracomment>
+        <extracomment>app/review/marker_desk.py</extracomment>
         <translation>Marke verschieben</translation>
     </message>
     <message>
         <source>rename a marker</source>
-        <extracomment>app/marker_desk.py</extracomment>
+        <extracomment>app/review/marker_desk.py</extracomment>
         <translation>Marke umbenennen</translation>
     </message>
     <message>
         <source>write a note</source>
-        <extracomment>app/marker_desk.py</extracomment>
+        <extracomment>app/review/marker_desk.py</extracomment>
         <translation>Notiz schreiben</translation>
     </message>
     <message>
         <source>delete a marker</source>
-        <extracomment>app/marker_desk.py</extracomment>
+        <extracomment>app/review/marker_desk.py</extracomment>
         <translation>Marke löschen</translation>
     </message>
 </context>
@@ -772,7 +772,7 @@
     <name>MarkerReader</name>
     <message>
         <source>Reading the markers</source>
-        <extracomment>app/marker_reader.py</extracomment>
+        <extracomment>app/review/marker_reader.py</extracomment>
         <translation>Marken ablesen</translation>
     </message>
 </context>
@@ -1021,27 +1021,27 @@
     <name>RecordDesk</name>
     <message>
         <source>give a span its own step</source>
-        <extracomment>app/record_desk.py</extracomment>
+        <extracomment>app/review/record_desk.py</extracomment>
         <translation>einer Spanne einen eigenen Schritt geben</translation>
     </message>
     <message>
         <source>accept the splitting</source>
-        <extracomment>app/record_desk.py</extracomment>
+        <extracomment>app/review/record_desk.py</extracomment>
         <translation>die Aufteilung annehmen</translation>
     </message>
     <message>
         <source>refuse the splitting</source>
-        <extracomment>app/record_desk.py</extracomment>
+        <extracomment>app/review/record_desk.py</extracomment>
         <translation>die Aufteilung ablehnen</translation>
     </message>
     <message>
         <source>edit the record</source>
-        <extracomment>app/record_desk.py</extracomment>
+        <extracomment>app/review/record_desk.py</extracomment>
         <translation>die Aufzeichnung bearbeiten</translation>
     </message>
     <message>
         <source>drop the span</source>
-        <extracomment>app/record_desk.py</extracomment>
+        <extracomment>app/review/record_desk.py</extracomment>
         <translation>die Spanne aufheben</translation>
     </message>
 </context>
@@ -1160,77 +1160,77 @@
     <name>ReportDesk</name>
     <message>
         <source>Report</source>
-        <extracomment>app/report_desk.py</extracomment>
+        <extracomment>app/reporting/desk.py</extracomment>
         <translation>Bericht</translation>
     </message>
     <message>
         <source>The report appears here once a capture is open and examined.</source>
-        <extracomment>app/report_desk.py</extracomment>
+        <extracomment>app/reporting/desk.py</extracomment>
         <translation>Der Bericht erscheint hier, sobald eine Messung geöffnet und ausgewertet ist.</translation>
     </message>
     <message>
         <source>Report: {name}</source>
-        <extracomment>app/report_desk.py</extracomment>
+        <extracomment>app/reporting/desk.py</extracomment>
         <translation>Bericht: {name}</translation>
     </message>
     <message>
         <source>Making the report</source>
-        <extracomment>app/report_desk.py</extracomment>
+        <extracomment>app/reporting/desk.py</extracomment>
         <translation>Bericht erstellen</translation>
     </message>
     <message>
         <source>choose what stands beside it</source>
-        <extracomment>app/report_desk.py</extracomment>
+        <extracomment>app/reporting/desk.py</extracomment>
         <translation>Vergleich wählen</translation>
     </message>
     <message>
         <source>Captures ({patterns});;All files (*)</source>
-        <extracomment>app/report_desk.py</extracomment>
+        <extracomment>app/reporting/desk.py</extracomment>
         <translation>Messungen ({patterns});;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Set a capture beside it</source>
-        <extracomment>app/report_desk.py</extracomment>
+        <extracomment>app/reporting/desk.py</extracomment>
         <translation>Eine Messung danebenstellen</translation>
     </message>
     <message>
         <source>Pictures ({patterns})</source>
-        <extracomment>app/report_desk.py</extracomment>
+        <extracomment>app/reporting/desk.py</extracomment>
         <translation>Bilder ({patterns})</translation>
     </message>
     <message>
         <source>Add photos</source>
-        <extracomment>app/report_desk.py</extracomment>
+        <extracomment>app/reporting/desk.py</extracomment>
         <translation>Fotos hinzufügen</translation>
     </message>
     <message>
         <source>add photos</source>
-        <extracomment>app/report_desk.py</extracomment>
+        <extracomment>app/reporting/desk.py</extracomment>
         <translation>Fotos hinzufügen</translation>
     </message>
     <message>
         <source>Reports (*{suffix})</source>
-        <extracomment>app/report_desk.py</extracomment>
+        <extracomment>app/reporting/desk.py</extracomment>
         <translation>Berichte (*{suffix})</translation>
     </message>
     <message>
         <source>Save the report</source>
-        <extracomment>app/report_desk.py</extracomment>
+        <extracomment>app/reporting/desk.py</extracomment>
         <translation>Bericht speichern</translation>
     </message>
     <message>
         <source>Saving the report</source>
-        <extracomment>app/report_desk.py</extracomment>
+        <extracomment>app/reporting/desk.py</extracomment>
         <translation>Bericht speichern</translation>
     </message>
     <message>
         <source>Saved: {path}</source>
-        <extracomment>app/report_desk.py</extracomment>
+        <extracomment>app/reporting/desk.py</extracomment>
         <translation>Gespeichert: {path}</translation>
     </message>
     <message>
         <source>The printer cannot be used; save the report as PDF and print that instead.</source>
-        <extracomment>app/report_desk.py</extracomment>
+        <extracomment>app/reporting/desk.py</extracomment>
         <translation>Der Drucker lässt sich nicht nutzen; den Bericht als PDF speichern und dieses drucken.</translation>
     </message>
 </context>
@@ -1238,7 +1238,7 @@
     <name>ReviewCircle</name>
     <message>
         <source>Reading at the pointer</source>
-        <extracomment>app/review_circle.py</extracomment>
+        <extracomment>app/review/circle.py</extracomment>
         <translation>Messwerte am Zeiger</translation>
     </message>
 </context>
@@ -1246,37 +1246,37 @@
     <name>ReviewDesk</name>
     <message>
         <source>Undo</source>
-        <extracomment>app/review_desk.py</extracomment>
+        <extracomment>app/review/desk.py</extracomment>
         <translation>Rückgängig</translation>
     </message>
     <message>
         <source>Redo</source>
-        <extracomment>app/review_desk.py</extracomment>
+        <extracomment>app/review/desk.py</extracomment>
         <translation>Wiederholen</translation>
     </message>
     <message>
         <source>Save the markers</source>
-        <extracomment>app/review_desk.py</extracomment>
+        <extracomment>app/review/desk.py</extracomment>
         <translation>Marken speichern</translation>
     </message>
     <message>
         <source>CSV (*.csv)</source>
-        <extracomment>app/review_desk.py</extracomment>
+        <extracomment>app/review/desk.py</extracomment>
         <translation>CSV (*.csv)</translation>
     </message>
     <message>
         <source>Saving the markers</source>
-        <extracomment>app/review_desk.py</extracomment>
+        <extracomment>app/review/desk.py</extracomment>
         <translation>Marken speichern</translation>
     </message>
     <message>
         <source>Reviews (*.json)</source>
-        <extracomment>app/review_desk.py</extracomment>
+        <extracomment>app/review/desk.py</extracomment>
         <translation>Auswertungen (*.json)</translation>
     </message>
     <message>
         <source>Save the review elsewhere</source>
-        <extracomment>app/review_desk.py</extracomment>
+        <extracomment>app/review/desk.py</extracomment>
         <translation>Auswertung woanders speichern</translation>
     </message>
 </context>
@@ -1284,12 +1284,12 @@
     <name>ReviewFile</name>
     <message>
         <source>Reading the review of {name}</source>
-        <extracomment>app/review_file.py</extracomment>
+        <extracomment>app/review/file.py</extracomment>
         <translation>Auswertung von {name} lesen</translation>
     </message>
     <message>
         <source>This capture is open in another window too. What is saved there is told here, and nothing is overwritten.</source>
-        <extracomment>app/review_file.py</extracomment>
+        <extracomment>app/review/file.py</extracomment>
         <translation>Diese Messung ist auch in einem anderen Fenster geöffnet. Was dort gespeichert wird, wird hier gemeldet; nichts wird überschrieben.</translation>
     </message>
 </context>
@@ -1297,27 +1297,27 @@
     <name>ReviewKeeper</name>
     <message>
         <source>The review is still being read. Try again in a moment.</source>
-        <extracomment>app/review_keeper.py</extracomment>
+        <extracomment>app/review/keeper.py</extracomment>
         <translation>Die Auswertung wird noch gelesen. Gleich noch einmal versuchen.</translation>
     </message>
     <message>
         <source>Until then it is kept in memory.</source>
-        <extracomment>app/review_keeper.py</extracomment>
+        <extracomment>app/review/keeper.py</extracomment>
         <translation>Bis dahin bleibt sie im Arbeitsspeicher.</translation>
     </message>
     <message>
         <source>take the other review</source>
-        <extracomment>app/review_keeper.py</extracomment>
+        <extracomment>app/review/keeper.py</extracomment>
         <translation>andere Auswertung übernehmen</translation>
     </message>
     <message>
         <source>The review cannot be saved beside the capture. It is kept on this PC, in {file}, and found again there; “Save the review elsewhere” puts it where you say.</source>
-        <extracomment>app/review_keeper.py</extracomment>
+        <extracomment>app/review/keeper.py</extracomment>
         <translation>Die Auswertung lässt sich nicht neben der Messung speichern. Sie wird auf diesem PC aufgehoben, in {file}, und dort wiedergefunden; „Auswertung woanders speichern“ legt sie dorthin, wo Sie wollen.</translation>
     </message>
     <message>
         <source>Saving the review</source>
-        <extracomment>app/review_keeper.py</extracomment>
+        <extracomment>app/review/keeper.py</extracomment>
         <translation>Auswertung speichern</translation>
     </message>
 </context>
@@ -1325,27 +1325,27 @@
     <name>ReviewPage</name>
     <message>
         <source>Last captures</source>
-        <extracomment>app/review_page.py</extracomment>
+        <extracomment>app/review/page.py</extracomment>
         <translation>Letzte Messungen</translation>
     </message>
     <message>
         <source>Open one of the last captures, or a sample</source>
-        <extracomment>app/review_page.py</extracomment>
+        <extracomment>app/review/page.py</extracomment>
         <translation>Eine der letzten Messungen oder ein Beispiel öffnen</translation>
     </message>
     <message>
         <source>Last captures and samples</source>
-        <extracomment>app/review_page.py</extracomment>
+        <extracomment>app/review/page.py</extracomment>
         <translation>Letzte Messungen und Beispiele</translation>
     </message>
     <message>
         <source>How fast the arm runs (, and .)</source>
-        <extracomment>app/review_page.py</extracomment>
+        <extracomment>app/review/page.py</extracomment>
         <translation>Wie schnell der Hebel läuft (, und .)</translation>
     </message>
     <message>
         <source>Speed of the arm</source>
-        <extracomment>app/review_page.py</extracomment>
+        <extracomment>app/review/page.py</extracomment>
         <translation>Geschwindigkeit des Hebels</translation>
     </message>
 </context>
@@ -1366,17 +1366,17 @@
     <name>SideMenu</name>
     <message>
         <source>The capture in Review</source>
-        <extracomment>app/compare_menu.py</extracomment>
+        <extracomment>app/compare/menu.py</extracomment>
         <translation>Die Messung der Auswertung</translation>
     </message>
     <message>
         <source>The known good one</source>
-        <extracomment>app/compare_menu.py</extracomment>
+        <extracomment>app/compare/menu.py</extracomment>
         <translation>Die bekannt gute</translation>
     </message>
     <message>
         <source>Open…</source>
-        <extracomment>app/compare_menu.py</extracomment>
+        <extracomment>app/compare/menu.py</extracomment>
         <translation>Öffnen…</translation>
     </message>
 </context>
@@ -1806,12 +1806,12 @@
     <name>_Summary</name>
     <message>
         <source>What differs</source>
-        <extracomment>app/compare_page.py</extracomment>
+        <extracomment>app/compare/page.py</extracomment>
         <translation>Was sich unterscheidet</translation>
     </message>
     <message>
         <source>Open a second capture to see what differs.</source>
-        <extracomment>app/compare_page.py</extracomment>
+        <extracomment>app/compare/page.py</extracomment>
         <translation>Öffnen Sie eine zweite Messung, um zu sehen, was sich unterscheidet.</translation>
     </message>
 </context>
@@ -2144,472 +2144,472 @@
     </message>
     <message>
         <source>Compare</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Vergleich</translation>
     </message>
     <message>
         <source>Set two captures or records against each other</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Zwei Messungen oder Aufzeichnungen einander gegenüberstellen</translation>
     </message>
     <message>
         <source>Open to compare…</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Zum Vergleich öffnen…</translation>
     </message>
     <message>
         <source>Open the capture to compare with</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Die Messung öffnen, mit der verglichen wird</translation>
     </message>
     <message>
         <source>Swap the sides</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Seiten tauschen</translation>
     </message>
     <message>
         <source>Let the two sides change places</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Die beiden Seiten die Plätze tauschen lassen</translation>
     </message>
     <message>
         <source>Link time</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Zeit koppeln</translation>
     </message>
     <message>
         <source>Move both traces together, as they stand now, or each alone</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Beide Verläufe gemeinsam bewegen, wie sie jetzt stehen, oder jeden für sich</translation>
     </message>
     <message>
         <source>Align by the first movement</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Nach der ersten Bewegung ausrichten</translation>
     </message>
     <message>
         <source>Lay both traces on each other where the arm first moved</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Beide Verläufe dort übereinanderlegen, wo sich der Arm zuerst bewegt hat</translation>
     </message>
     <message>
         <source>Second a little sooner</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Zweiten etwas früher</translation>
     </message>
     <message>
         <source>Shift the second trace to sooner</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Den zweiten Verlauf nach früher schieben</translation>
     </message>
     <message>
         <source>Second a little later</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Zweiten etwas später</translation>
     </message>
     <message>
         <source>Shift the second trace to later</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Den zweiten Verlauf nach später schieben</translation>
     </message>
     <message>
         <source>Mirror the first</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Ersten spiegeln</translation>
     </message>
     <message>
         <source>The first sensor points the other way</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Der erste Sensor ist andersherum eingebaut</translation>
     </message>
     <message>
         <source>Mirror the second</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Zweiten spiegeln</translation>
     </message>
     <message>
         <source>The second sensor points the other way</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Der zweite Sensor ist andersherum eingebaut</translation>
     </message>
     <message>
         <source>Left against right</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Links gegen rechts</translation>
     </message>
     <message>
         <source>Show how far two corners of an axle disagree over time, or the sensor track</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Zeigen, wie weit zwei Ecken einer Achse über die Zeit auseinanderliegen, oder die Sensorbahn</translation>
     </message>
     <message>
         <source>Compare with the known good one</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Mit der bekannt guten vergleichen</translation>
     </message>
     <message>
         <source>Set the capture against the one that is kept as known good for this sensor</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Die Messung der gegenüberstellen, die für diesen Sensor als bekannt gut behalten ist</translation>
     </message>
     <message>
         <source>Keep as known good</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Als gut bekannt behalten</translation>
     </message>
     <message>
         <source>Keep the open capture as the known good one for sensors of this part</source>
-        <extracomment>app/compare_specs.py</extracomment>
+        <extracomment>app/compare/specs.py</extracomment>
         <translation>Die offene Messung als die bekannt gute für Sensoren dieses Teils behalten</translation>
     </message>
     <message>
         <source>Report</source>
-        <extracomment>app/report_specs.py</extracomment>
+        <extracomment>app/reporting/specs.py</extracomment>
         <translation>Bericht</translation>
     </message>
     <message>
         <source>Make the report of this capture</source>
-        <extracomment>app/report_specs.py</extracomment>
+        <extracomment>app/reporting/specs.py</extracomment>
         <translation>Den Bericht dieser Messung erstellen</translation>
     </message>
     <message>
         <source>Back to Review</source>
-        <extracomment>app/report_specs.py</extracomment>
+        <extracomment>app/reporting/specs.py</extracomment>
         <translation>Zurück zur Auswertung</translation>
     </message>
     <message>
         <source>Go back to the records and the trace</source>
-        <extracomment>app/report_specs.py</extracomment>
+        <extracomment>app/reporting/specs.py</extracomment>
         <translation>Zurück zu Aufzeichnungen und Verlauf</translation>
     </message>
     <message>
         <source>Save PDF…</source>
-        <extracomment>app/report_specs.py</extracomment>
+        <extracomment>app/reporting/specs.py</extracomment>
         <translation>PDF speichern…</translation>
     </message>
     <message>
         <source>Save the report as PDF</source>
-        <extracomment>app/report_specs.py</extracomment>
+        <extracomment>app/reporting/specs.py</extracomment>
         <translation>Den Bericht als PDF speichern</translation>
     </message>
     <message>
         <source>Save HTML…</source>
-        <extracomment>app/report_specs.py</extracomment>
+        <extracomment>app/reporting/specs.py</extracomment>
         <translation>HTML speichern…</translation>
     </message>
     <message>
         <source>Save the report as one HTML file</source>
-        <extracomment>app/report_specs.py</extracomment>
+        <extracomment>app/reporting/specs.py</extracomment>
         <translation>Den Bericht als eine HTML-Datei speichern</translation>
     </message>
     <message>
         <source>Print…</source>
-        <extracomment>app/report_specs.py</extracomment>
+        <extracomment>app/reporting/specs.py</extracomment>
         <translation>Drucken…</translation>
     </message>
     <message>
         <source>Print the report</source>
-        <extracomment>app/report_specs.py</extracomment>
+        <extracomment>app/reporting/specs.py</extracomment>
         <translation>Den Bericht drucken</translation>
     </message>
     <message>
         <source>Workshop…</source>
-        <extracomment>app/report_specs.py</extracomment>
+        <extracomment>app/reporting/specs.py</extracomment>
         <translation>Werkstatt…</translation>
     </message>
     <message>
         <source>Name, address and logo of the workshop</source>
-        <extracomment>app/report_specs.py</extracomment>
+        <extracomment>app/reporting/specs.py</extracomment>
         <translation>Name, Anschrift und Logo der Werkstatt</translation>
     </message>
     <message>
         <source>Markers</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Marken</translation>
     </message>
     <message>
         <source>Mark this moment</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Diesen Moment markieren</translation>
     </message>
     <message>
         <source>Mark the moment at the pointer or the arm</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Den Moment am Zeiger oder Hebel markieren</translation>
     </message>
     <message>
         <source>Begin or end a span</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Spanne beginnen oder beenden</translation>
     </message>
     <message>
         <source>Begin a span of time here, or end it here</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Eine Zeitspanne hier beginnen oder hier beenden</translation>
     </message>
     <message>
         <source>Begin or end a stretch of travel</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Wegstück beginnen oder beenden</translation>
     </message>
     <message>
         <source>Begin a stretch of travel where the arm is, or end it there</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Ein Wegstück am Hebel beginnen oder dort beenden</translation>
     </message>
     <message>
         <source>Next marker</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Nächste Marke</translation>
     </message>
     <message>
         <source>Choose the next marker and show it</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Die nächste Marke wählen und zeigen</translation>
     </message>
     <message>
         <source>Previous marker</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Vorige Marke</translation>
     </message>
     <message>
         <source>Choose the previous marker and show it</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Die vorige Marke wählen und zeigen</translation>
     </message>
     <message>
         <source>Zoom to the marker</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Auf die Marke vergrößern</translation>
     </message>
     <message>
         <source>Zoom to the chosen marker</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Auf die gewählte Marke vergrößern</translation>
     </message>
     <message>
         <source>Move the marker here</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Marke hierher verschieben</translation>
     </message>
     <message>
         <source>Move the chosen point to the pointer or the arm</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Den gewählten Punkt zum Zeiger oder Hebel verschieben</translation>
     </message>
     <message>
         <source>Begin it here</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Hier beginnen lassen</translation>
     </message>
     <message>
         <source>Let the chosen span or band begin at the arm</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Die gewählte Spanne oder Zone am Hebel beginnen lassen</translation>
     </message>
     <message>
         <source>End it here</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Hier enden lassen</translation>
     </message>
     <message>
         <source>Let the chosen span or band end at the arm</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Die gewählte Spanne oder Zone am Hebel enden lassen</translation>
     </message>
     <message>
         <source>Rename the marker</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Marke umbenennen</translation>
     </message>
     <message>
         <source>Give the chosen marker another name</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Der gewählten Marke einen anderen Namen geben</translation>
     </message>
     <message>
         <source>Note on the marker</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Notiz zur Marke</translation>
     </message>
     <message>
         <source>Write a note on the chosen marker</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Eine Notiz zur gewählten Marke schreiben</translation>
     </message>
     <message>
         <source>Delete the marker</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Marke löschen</translation>
     </message>
     <message>
         <source>Delete the chosen marker</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Die gewählte Marke löschen</translation>
     </message>
     <message>
         <source>Copy the markers</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Marken kopieren</translation>
     </message>
     <message>
         <source>Copy all markers and readings as text</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Alle Marken und Messwerte als Text kopieren</translation>
     </message>
     <message>
         <source>Copy the markers as CSV</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Marken als CSV kopieren</translation>
     </message>
     <message>
         <source>Copy all markers and readings as CSV</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Alle Marken und Messwerte als CSV kopieren</translation>
     </message>
     <message>
         <source>Save the markers as CSV…</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Marken als CSV speichern…</translation>
     </message>
     <message>
         <source>Save all markers and readings to a CSV file</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Alle Marken und Messwerte in eine CSV-Datei speichern</translation>
     </message>
     <message>
         <source>Review</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Auswertung</translation>
     </message>
     <message>
         <source>Undo</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Rückgängig</translation>
     </message>
     <message>
         <source>Undo the last edit of the review</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Die letzte Änderung der Auswertung rückgängig machen</translation>
     </message>
     <message>
         <source>Redo</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Wiederholen</translation>
     </message>
     <message>
         <source>Do again what was undone</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Noch einmal tun, was rückgängig gemacht wurde</translation>
     </message>
     <message>
         <source>Accept</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Annehmen</translation>
     </message>
     <message>
         <source>Accept the chosen band as it was found</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Die gewählte Zone annehmen, wie sie gefunden wurde</translation>
     </message>
     <message>
         <source>Adjust</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Ändern</translation>
     </message>
     <message>
         <source>Give the chosen band other edges</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Der gewählten Zone andere Grenzen geben</translation>
     </message>
     <message>
         <source>Dismiss</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Ablehnen</translation>
     </message>
     <message>
         <source>Dismiss the chosen band, and say why</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Die gewählte Zone ablehnen und sagen, warum</translation>
     </message>
     <message>
         <source>Take back</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Zurück</translation>
     </message>
     <message>
         <source>Take back what you said of the chosen band</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Zurücknehmen, was über die gewählte Zone gesagt wurde</translation>
     </message>
     <message>
         <source>Save the review elsewhere…</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Auswertung woanders speichern…</translation>
     </message>
     <message>
         <source>Save the review to another file, now and from now on</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Die Auswertung in eine andere Datei speichern, jetzt und von nun an</translation>
     </message>
     <message>
         <source>Take the other review</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Die andere Auswertung übernehmen</translation>
     </message>
     <message>
         <source>Go on with what another program wrote; this review is kept under another name</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Mit dem weitermachen, was ein anderes Programm schrieb; diese Auswertung wird unter einem anderen Namen aufgehoben</translation>
     </message>
     <message>
         <source>Keep this review</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Diese Auswertung behalten</translation>
     </message>
     <message>
         <source>Go on with this review; what another program wrote is kept under another name</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Mit dieser Auswertung weitermachen; was ein anderes Programm schrieb, wird unter einem anderen Namen aufgehoben</translation>
     </message>
     <message>
         <source>Edit the record</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Aufzeichnung bearbeiten</translation>
     </message>
     <message>
         <source>Say what the shown record was taken for, what was probed and under which conditions</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Sagen, wofür die gezeigte Aufzeichnung gemacht wurde, was gemessen wurde und unter welchen Bedingungen</translation>
     </message>
     <message>
         <source>Give the span its own step</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Der Spanne einen eigenen Schritt geben</translation>
     </message>
     <message>
         <source>Give the chosen span, or the stretch that is shown, a step of its own</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Der gewählten Spanne oder dem gezeigten Ausschnitt einen eigenen Schritt geben</translation>
     </message>
     <message>
         <source>Accept the splitting</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Aufteilung annehmen</translation>
     </message>
     <message>
         <source>Take the proposed splitting over as spans of the record</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Die vorgeschlagene Aufteilung als Spannen der Aufzeichnung übernehmen</translation>
     </message>
     <message>
         <source>It is one wire</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Es ist eine Leitung</translation>
     </message>
     <message>
         <source>Examine the record as one wire, without splitting it</source>
-        <extracomment>app/review_specs.py</extracomment>
+        <extracomment>app/review/specs.py</extracomment>
         <translation>Die Aufzeichnung als eine Leitung untersuchen, ohne sie aufzuteilen</translation>
     </message>
     <message>
@@ -2937,7 +2937,7 @@
     </message>
     <message>
         <source>choose another name</source>
-        <extracomment>analysis/captures/replacing.py, analysis/captures/writing.py, analysis/exporting/samples.py, analysis/importing/bring_in.py, app/exporting.py</extracomment>
+        <extracomment>analysis/captures/replacing.py, analysis/captures/writing.py, analysis/exporting/samples.py, analysis/importing/bring_in.py, app/errands/exporting.py</extracomment>
         <translation>einen anderen Namen wählen</translation>
     </message>
     <message>
@@ -3222,7 +3222,7 @@
     </message>
     <message>
         <source>a file of that name exists already</source>
-        <extracomment>analysis/captures/writing.py, analysis/exporting/samples.py, analysis/importing/bring_in.py, app/exporting.py</extracomment>
+        <extracomment>analysis/captures/writing.py, analysis/exporting/samples.py, analysis/importing/bring_in.py, app/errands/exporting.py</extracomment>
         <translation>eine Datei dieses Namens besteht schon</translation>
     </message>
     <message>
@@ -6952,7 +6952,7 @@
     </message>
     <message>
         <source>Before you connect or sweep</source>
-        <extracomment>analysis/reports/findings_report.py, app/comparing.py</extracomment>
+        <extracomment>analysis/reports/findings_report.py, app/errands/comparing.py</extracomment>
         <translation>Vor dem Anschließen und Durchfahren</translation>
     </message>
     <message>
@@ -7812,12 +7812,12 @@
     </message>
     <message>
         <source>findings cannot be written as {ending}</source>
-        <extracomment>app/exporting.py</extracomment>
+        <extracomment>app/errands/exporting.py</extracomment>
         <translation>Befunde können nicht als {ending} geschrieben werden</translation>
     </message>
     <message>
         <source>choose .json or .csv</source>
-        <extracomment>app/exporting.py</extracomment>
+        <extracomment>app/errands/exporting.py</extracomment>
         <translation>.json oder .csv wählen</translation>
     </message>
     <message>
@@ -8035,32 +8035,32 @@
     <name>decisions</name>
     <message>
         <source>accepted</source>
-        <extracomment>app/decision_words.py</extracomment>
+        <extracomment>app/review/decision_words.py</extracomment>
         <translation>angenommen</translation>
     </message>
     <message>
         <source>adjusted</source>
-        <extracomment>app/decision_words.py</extracomment>
+        <extracomment>app/review/decision_words.py</extracomment>
         <translation>geändert</translation>
     </message>
     <message>
         <source>dismissed</source>
-        <extracomment>app/decision_words.py</extracomment>
+        <extracomment>app/review/decision_words.py</extracomment>
         <translation>abgelehnt</translation>
     </message>
     <message>
         <source>You: accepted as found</source>
-        <extracomment>app/decision_words.py</extracomment>
+        <extracomment>app/review/decision_words.py</extracomment>
         <translation>Sie: angenommen wie gefunden</translation>
     </message>
     <message>
         <source>You: adjusted to {span}</source>
-        <extracomment>app/decision_words.py</extracomment>
+        <extracomment>app/review/decision_words.py</extracomment>
         <translation>Sie: geändert auf {span}</translation>
     </message>
     <message>
         <source>You: dismissed</source>
-        <extracomment>app/decision_words.py</extracomment>
+        <extracomment>app/review/decision_words.py</extracomment>
         <translation>Sie: abgelehnt</translation>
     </message>
 </context>
@@ -8068,212 +8068,212 @@
     <name>markers</name>
     <message>
         <source>Mean / V</source>
-        <extracomment>app/marker_sheet.py</extracomment>
+        <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Mittelwert / V</translation>
     </message>
     <message>
         <source>RMS / V</source>
-        <extracomment>app/marker_sheet.py</extracomment>
+        <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Effektivwert / V</translation>
     </message>
     <message>
         <source>Minimum / V</source>
-        <extracomment>app/marker_sheet.py</extracomment>
+        <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Minimum / V</translation>
     </message>
     <message>
         <source>Maximum / V</source>
-        <extracomment>app/marker_sheet.py</extracomment>
+        <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Maximum / V</translation>
     </message>
     <message>
         <source>Peak to peak / V</source>
-        <extracomment>app/marker_sheet.py</extracomment>
+        <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Spitze-Spitze / V</translation>
     </message>
     <message>
         <source>Noise / V</source>
-        <extracomment>app/marker_sheet.py</extracomment>
+        <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Rauschen / V</translation>
     </message>
     <message>
         <source>± (k = 2) / V</source>
-        <extracomment>app/marker_sheet.py</extracomment>
+        <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>± (k = 2) / V</translation>
     </message>
     <message>
         <source>Marker</source>
-        <extracomment>app/marker_sheet.py</extracomment>
+        <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Marke</translation>
     </message>
     <message>
         <source>Kind</source>
-        <extracomment>app/marker_sheet.py</extracomment>
+        <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Art</translation>
     </message>
     <message>
         <source>Record or track</source>
-        <extracomment>app/marker_sheet.py</extracomment>
+        <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Aufzeichnung oder Bahn</translation>
     </message>
     <message>
         <source>Begins</source>
-        <extracomment>app/marker_sheet.py</extracomment>
+        <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Anfang</translation>
     </message>
     <message>
         <source>Ends</source>
-        <extracomment>app/marker_sheet.py</extracomment>
+        <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Ende</translation>
     </message>
     <message>
         <source>Unit</source>
-        <extracomment>app/marker_sheet.py</extracomment>
+        <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Einheit</translation>
     </message>
     <message>
         <source>Channel</source>
-        <extracomment>app/marker_sheet.py</extracomment>
+        <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Kanal</translation>
     </message>
     <message>
         <source>Samples</source>
-        <extracomment>app/marker_sheet.py, app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_sheet.py, app/review/marker_words.py</extracomment>
         <translation>Werte</translation>
     </message>
     <message>
         <source>Crossings</source>
-        <extracomment>app/marker_sheet.py</extracomment>
+        <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Überfahrten</translation>
     </message>
     <message>
         <source>Broke up on</source>
-        <extracomment>app/marker_sheet.py</extracomment>
+        <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Aussetzer bei</translation>
     </message>
     <message>
         <source>Worst / % of the applied voltage</source>
-        <extracomment>app/marker_sheet.py</extracomment>
+        <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Größte / % der Spannung</translation>
     </message>
     <message>
         <source>Confidence</source>
-        <extracomment>app/marker_sheet.py</extracomment>
+        <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Sicherheit</translation>
     </message>
     <message>
         <source>Note</source>
-        <extracomment>app/marker_sheet.py</extracomment>
+        <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Notiz</translation>
     </message>
     <message>
         <source>Point</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>Punkt</translation>
     </message>
     <message>
         <source>Span</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>Spanne</translation>
     </message>
     <message>
         <source>Travel</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>Weg</translation>
     </message>
     <message>
         <source>not known</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>unbekannt</translation>
     </message>
     <message>
         <source>missing</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>fehlt</translation>
     </message>
     <message>
         <source>Reads</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>Messwert</translation>
     </message>
     <message>
         <source>Longer than {count} million samples: shorten the span to have it read.</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>Länger als {count} Millionen Werte: die Spanne kürzen, damit sie abgelesen wird.</translation>
     </message>
     <message>
         <source>Mean</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>Mittel</translation>
     </message>
     <message>
         <source>RMS</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>Effektiv</translation>
     </message>
     <message>
         <source>Minimum</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>Minimum</translation>
     </message>
     <message>
         <source>Maximum</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>Maximum</translation>
     </message>
     <message>
         <source>Peak–peak</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>Sp.–Sp.</translation>
     </message>
     <message>
         <source>Noise, mV</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>Rausch., mV</translation>
     </message>
     <message>
         <source>A band here</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>Eine Zone hier</translation>
     </message>
     <message>
         <source>Share, 95 %</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>Anteil, 95 %</translation>
     </message>
     <message>
         <source>No crossing visited it: it is not rated.</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>Keine Überfahrt kam dorthin: nicht bewertet.</translation>
     </message>
     <message>
         <source>{noisy} of {passes} crossings</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>{noisy} von {passes} Überfahrten</translation>
     </message>
     <message>
         <source>Breaks up on</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>Aussetzer bei</translation>
     </message>
     <message>
         <source>Worst</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>Größte</translation>
     </message>
     <message>
         <source>Voltage</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>Spannung</translation>
     </message>
     <message>
         <source>±: k = 2</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>±: k = 2</translation>
     </message>
     <message>
         <source>±: k = 2, without the recorder's accuracy, which is not stated</source>
-        <extracomment>app/marker_words.py</extracomment>
+        <extracomment>app/review/marker_words.py</extracomment>
         <translation>±: k = 2, ohne die Genauigkeit des Rekorders, die nicht angegeben ist</translation>
     </message>
 </context>
@@ -8607,22 +8607,22 @@
     <name>report_page</name>
     <message>
         <source>Paper</source>
-        <extracomment>app/report_page.py</extracomment>
+        <extracomment>app/reporting/page.py</extracomment>
         <translation>Papier</translation>
     </message>
     <message>
         <source>Language of the report</source>
-        <extracomment>app/report_page.py</extracomment>
+        <extracomment>app/reporting/page.py</extracomment>
         <translation>Sprache des Berichts</translation>
     </message>
     <message>
         <source>What it says</source>
-        <extracomment>app/report_page.py</extracomment>
+        <extracomment>app/reporting/page.py</extracomment>
         <translation>Was er sagt</translation>
     </message>
     <message>
         <source>As it is printed</source>
-        <extracomment>app/report_page.py</extracomment>
+        <extracomment>app/reporting/page.py</extracomment>
         <translation>Wie er gedruckt wird</translation>
     </message>
 </context>

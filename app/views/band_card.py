@@ -20,8 +20,8 @@ from analysis.reports.confidence import in_words
 from analysis.reports.quantities import travel, volts
 from analysis.reports.verdicts import is_watched
 from analysis.review.model import Choice, Decision
-from app.decision_words import said_of
 from app.language import said
+from app.review.decision_words import said_of
 from app.views.press_row import PressRow, text_line
 
 _BEYOND_PERCENT = 20.0

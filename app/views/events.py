@@ -10,7 +10,7 @@ from analysis.captures.model import Capture
 from app.drawing.numbers import depth, percent, seconds
 from app.drawing.row_delegate import ROW_ROLE, Row, RowDelegate
 from app.drawing.theme import Palette
-from app.focus import Passage
+from app.review.focus import Passage
 from app.views.pane import Pane
 from app.words import record_names, shape_name
 

@@ -10,7 +10,7 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersisten
 from app.drawing import icons
 from app.drawing.plain import plain_tip
 from app.drawing.theme import LIGHT, Palette
-from app.marker_words import NOTHING, Grid
+from app.review.marker_words import NOTHING, Grid
 
 _Index = QModelIndex | QPersistentModelIndex
 _TOP = QModelIndex()

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.drawing.theme import Palette
-from app.marker_words import NOTHING, Grid
+from app.review.marker_words import NOTHING, Grid
 from app.views.marker_tables import MarkerRow, MarkersModel, ReadingsModel
 from app.views.pane import Pane
 

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QLabel, QWidget
 
 from app.drawing.numbers import percent, seconds, volts
 from app.drawing.theme import LIGHT, Palette
-from app.readings import Reading
+from app.review.readings import Reading
 from app.words import channel_name
 
 

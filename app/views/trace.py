@@ -21,7 +21,7 @@ from app.drawing.gestures import GestureBox
 from app.drawing.lane_name import LaneName
 from app.drawing.mark_layer import MarkLayer
 from app.drawing.theme import LIGHT, Palette
-from app.readings import in_role_order
+from app.review.readings import in_role_order
 from app.trouble import sentence
 from app.views.pane import Pane
 from app.words import channel_name

@@ -12,7 +12,6 @@ from analysis.intervals import Interval
 from analysis.reports.confidence import in_words
 from analysis.reports.quantities import travel
 from analysis.review.model import Choice, Decision
-from app.decision_words import choice_name
 from app.drawing.axes import QuietAxis
 from app.drawing.band_item import BandItem, Stretch
 from app.drawing.canvas import Canvas, UprightLine
@@ -22,6 +21,7 @@ from app.drawing.mark_layer import MarkLayer
 from app.drawing.theme import LIGHT, Palette
 from app.drawing.track_items import ArmItem, BreakupItem, CountItem, worst
 from app.language import said
+from app.review.decision_words import choice_name
 from app.views.pane import Pane
 from app.words import role_name
 

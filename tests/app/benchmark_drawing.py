@@ -18,7 +18,7 @@ import numpy as np
 from analysis.captures.model import ArraySource, Capture, Channel, Record, Role, Scaling, Step
 from analysis.captures.overview import with_overviews
 from analysis.intervals import Interval
-from app.readings import read_at
+from app.review.readings import read_at
 from app.views.trace import TraceView
 from app.window import application
 

@@ -19,7 +19,7 @@ from analysis.diagnosis.findings import Findings
 from analysis.intervals import Interval
 from analysis.progress import Tick
 from analysis.review.model import PointMarker, SpanMarker, TravelSpan
-from app.compare_marks import marks_on, spans_on
+from app.compare.marks import marks_on, spans_on
 from app.main_window import Window
 from tests.app import hands
 from tests.app.conftest import Bench

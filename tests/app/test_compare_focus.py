@@ -10,7 +10,7 @@ import pytest
 from analysis.captures.memory import make_record
 from analysis.captures.model import Record, Role, Scaling
 from analysis.intervals import Interval
-from app.compare_focus import CompareFocus
+from app.compare.focus import CompareFocus
 
 
 @dataclass

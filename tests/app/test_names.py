@@ -21,8 +21,8 @@ from PySide6.QtWidgets import (
 from pytestqt.qtbot import QtBot
 
 from app.captures_menu import first_sample
-from app.focus import whole
 from app.main_window import Window
+from app.review.focus import whole
 from app.settings import MemoryStore, Settings
 from app.tools import real_tools
 

@@ -21,8 +21,8 @@ from analysis.reports.drawing import Label
 from analysis.reports.pages import Workshop
 from analysis.review.job import FACTS
 from app.main_window import Window
-from app.report_print import paint_on
 from app.reporting.placed import Drawn, Line
+from app.reporting.printing import paint_on
 from app.resources import sample_captures
 from app.settings import MemoryStore, Settings
 from app.tools import real_tools

@@ -13,8 +13,8 @@ from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Findings
 from analysis.intervals import Interval
 from analysis.progress import Tick
-from app.focus import whole
 from app.main_window import Window
+from app.review.focus import whole
 from tests.app import hands
 from tests.app.conftest import Bench
 from tests.app.fakes import BAND, wiring_findings, worn_findings

@@ -11,7 +11,7 @@ from analysis.captures import layout
 from analysis.captures.writing import write_capture
 from analysis.review.model import PointMarker, Review, with_marker
 from analysis.review.sidecar import read_sidecar, write_sidecar
-from app.review_keeper import ReviewKeeper
+from app.review.keeper import ReviewKeeper
 from tests.app.fakes import worn_capture
 
 POINT = PointMarker("a", "004", 1.25)

@@ -9,10 +9,10 @@ from PySide6.QtWidgets import QMenu, QToolButton
 from pytestqt.qtbot import QtBot
 
 from analysis.intervals import Interval
-from app.arm import Arm
-from app.focus import Focus
 from app.main_window import Window
-from app.playback import SPEEDS, Playback
+from app.review.arm import Arm
+from app.review.focus import Focus
+from app.review.playback import SPEEDS, Playback
 from tests.app.fakes import worn_capture, worn_findings
 
 

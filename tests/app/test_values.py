@@ -10,14 +10,14 @@ import pytest
 from analysis.captures.model import Role
 from analysis.diagnosis.findings import ArmPath
 from analysis.intervals import Interval
-from app.arm import moment_of
 from app.drawing import numbers
 from app.drawing.envelope_item import strokes
 from app.drawing.envelopes import columns, extent_v
 from app.drawing.theme import DARK, LIGHT, Palette
-from app.playback import Playback
-from app.readings import in_role_order, read_at
-from app.view_history import View, ViewHistory
+from app.review.arm import moment_of
+from app.review.playback import Playback
+from app.review.readings import in_role_order, read_at
+from app.review.view_history import View, ViewHistory
 from app.views.records import missing_steps
 from app.words import record_names
 from tests.app.fakes import worn_capture, worn_findings

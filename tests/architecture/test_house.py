@@ -66,13 +66,13 @@ def test_analysis_never_loads_qt_nor_the_app() -> None:
     "module",
     [
         "app.command_line",
-        "app.analysing",
-        "app.demonstration",
-        "app.verifying",
-        "app.comparing",
+        "app.errands.analysing",
+        "app.errands.demonstration",
+        "app.errands.verifying",
+        "app.errands.comparing",
         "app.window",
         "app.pictures",
-        "app.reporting.errand",
+        "app.errands.reporting",
         "app.reporting.html",
     ],
 )

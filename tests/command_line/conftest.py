@@ -33,5 +33,5 @@ def by_hand(monkeypatch: pytest.MonkeyPatch) -> list[str | None]:
         tick(1.0)
         return findings()
 
-    monkeypatch.setattr("app.analysing.examine", examine)
+    monkeypatch.setattr("app.errands.analysing.examine", examine)
     return asked

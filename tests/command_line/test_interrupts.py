@@ -7,7 +7,7 @@ import signal
 
 import pytest
 
-from app.interrupts import Interrupts
+from app.errands.interrupts import Interrupts
 
 pytestmark = pytest.mark.skipif(
     os.name != "posix", reason="elsewhere an interrupt cannot be sent to one process"

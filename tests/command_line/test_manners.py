@@ -20,7 +20,7 @@ from analysis.diagnosis.findings import Findings
 from analysis.errors import CaptureError
 from app import command_line
 from app.command_line import main
-from app.progress_line import ProgressLine
+from app.errands.progress_line import ProgressLine
 from app.window import NoWindowError
 from app.x_display import answers
 
@@ -151,7 +151,7 @@ def test_an_interrupt_ends_quietly_with_130(
     def examine(capture: Capture, **_: object) -> Findings:
         raise KeyboardInterrupt
 
-    monkeypatch.setattr("app.analysing.examine", examine)
+    monkeypatch.setattr("app.errands.analysing.examine", examine)
     assert main(["analyse", str(sample)]) == 130
     assert capsys.readouterr() == ("", "")
 
@@ -162,7 +162,7 @@ def test_the_unforeseen_costs_one_file_one_line_and_no_traceback(
     def examine(capture: Capture, **_: object) -> Findings:
         raise ZeroDivisionError("float division by zero")
 
-    monkeypatch.setattr("app.analysing.examine", examine)
+    monkeypatch.setattr("app.errands.analysing.examine", examine)
     assert main(["analyse", str(sample), str(sample)]) == 1
     err = capsys.readouterr().err
     assert err.count("ZeroDivisionError: float division by zero") == 2
@@ -176,7 +176,7 @@ def test_errors_keep_control_characters_from_the_terminal(
     def examine(capture: Capture, **_: object) -> Findings:
         raise CaptureError("record \x1b[31m001\n is odd", "look at it")
 
-    monkeypatch.setattr("app.analysing.examine", examine)
+    monkeypatch.setattr("app.errands.analysing.examine", examine)
     main(["analyse", str(sample)])
     assert "record \\x1b[31m001\\x0a is odd; look at it\n" in capsys.readouterr().err
 

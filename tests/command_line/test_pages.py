@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 from analysis.diagnosis.findings import State, Statement
 from analysis.reports.document import Section, Table
 from analysis.reports.findings_report import findings_report
+from app.errands.text_report import report_text, section_lines
 from app.printable import printable
-from app.text_report import report_text, section_lines
 from tests.reports.examples import CAPTURE, findings
 
 HOSTILE = "\x1b[2J\x07 \u202egnorw\u202c <script>alert(1)</script> & \"quoted\" 'too'\nnew line"

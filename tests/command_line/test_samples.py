@@ -147,7 +147,8 @@ def test_a_demonstration_that_cannot_be_written_is_one_line(tmp_path: Path) -> N
 def test_the_window_opens_only_where_somebody_sees_it(
     environment: dict[str, str], seen: bool, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    from app import demonstration, window, x_display
+    from app import window, x_display
+    from app.errands import demonstration
 
     monkeypatch.setattr(window, "_loads", lambda library: True)
     monkeypatch.setattr(x_display, "answers", lambda display: display == ":0")

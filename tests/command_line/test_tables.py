@@ -12,7 +12,7 @@ import pytest
 from analysis.captures.model import Role, Step
 from analysis.captures.reading import open_capture
 from app.command_line import main
-from app.watching import watch_folder
+from app.errands.watching import watch_folder
 
 
 def _sweep(path: Path, heading: str = "time,a,b") -> Path:

@@ -15,7 +15,7 @@ from analysis.comparison.side import Side
 from analysis.diagnosis.serialise import json_line
 from analysis.reports.comparison_report import comparison_report
 from analysis.wording import Language, Wording
-from app.text_report import report_text
+from app.errands.text_report import report_text
 from tests.comparison.examples import (
     AFTER,
     AXLE,

@@ -6,7 +6,7 @@ import io
 import json
 from pathlib import Path
 
-from app.analysing import Request, analyse
+from app.errands.analysing import Request, analyse
 from tests.reports.test_json_contract import CONTRACT, assert_keeps
 
 SAMPLES = Path(__file__).resolve().parents[2] / "sample_captures"

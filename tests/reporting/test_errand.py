@@ -25,7 +25,7 @@ WORN, AFTER = SAMPLES["W1041-rear-left-height.h5"], SAMPLES["W1041-rear-left-hei
 @pytest.fixture(autouse=True)
 def nobodys_settings(monkeypatch: pytest.MonkeyPatch) -> None:
     """The workshop of the person who runs the tests stays out of them."""
-    monkeypatch.setattr("app.reporting.errand._workshop", Workshop)
+    monkeypatch.setattr("app.errands.reporting._workshop", Workshop)
 
 
 def text_of(path: Path) -> str:

@@ -12,7 +12,7 @@ from analysis.captures.model import Capture
 from analysis.progress import Tick
 from analysis.review.sidecar import Sidecar
 from app.jobs import Jobs
-from app.review_keeper import ReviewKeeper
+from app.review.keeper import ReviewKeeper
 from app.trouble import sentence
 
 REVIEWING = "review"

@@ -23,9 +23,10 @@ from analysis.review.model import (
     without,
 )
 from analysis.review.readings import TravelReadings
-from app.decision_desk import DecisionDesk
 from app.drawing.mark_item import Mark
-from app.marker_edits import (
+from app.review.decision_desk import DecisionDesk
+from app.review.keeper import ReviewKeeper
+from app.review.marker_edits import (
     FIRST_TRAVEL_PERCENT,
     between,
     point_at,
@@ -34,9 +35,8 @@ from app.marker_edits import (
     with_edge,
     with_place,
 )
-from app.marker_reader import MarkerReader
-from app.marker_words import NOTHING, brief, grid, kind_name, where
-from app.review_keeper import ReviewKeeper
+from app.review.marker_reader import MarkerReader
+from app.review.marker_words import NOTHING, brief, grid, kind_name, where
 from app.views.marker_tables import MarkerRow
 from app.words import record_names
 

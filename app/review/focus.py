@@ -12,7 +12,7 @@ from analysis.captures.model import Capture, Record
 from analysis.diagnosis.findings import CrossingTime, Event, Findings, VerdictCode
 from analysis.intervals import Interval
 from analysis.reports.verdicts import WATCH_BELOW
-from app.view_history import View, ViewHistory
+from app.review.view_history import View, ViewHistory
 
 _SHALLOW = 0.1
 LEAST_SAMPLES = 8

@@ -11,8 +11,8 @@ from analysis.diagnosis.findings import Band
 from analysis.intervals import Interval
 from analysis.review.model import Choice, Decision, decided, with_decision, without_decision
 from app.drawing.mark_item import Mark
-from app.marker_edits import between, tidy_travel
-from app.review_keeper import ReviewKeeper
+from app.review.keeper import ReviewKeeper
+from app.review.marker_edits import between, tidy_travel
 
 if TYPE_CHECKING:
     from app.main_window import Window

@@ -13,7 +13,7 @@ from analysis.comparison.side import Side
 from analysis.diagnosis.profiles import load_profile
 from analysis.diagnosis.studies import measured_feed
 from analysis.progress import Tick
-from app.compare_side import CompareSide
+from app.compare.side import CompareSide
 from app.jobs import Jobs
 from app.trouble import sentence
 

@@ -11,8 +11,8 @@ from app.actions import Actions
 from app.drawing import icons
 from app.drawing.theme import Palette
 from app.language import said
-from app.playback import SPEEDS
-from app.right_column import RightColumn
+from app.review.playback import SPEEDS
+from app.review.right_column import RightColumn
 from app.views.elided_label import ElidedLabel
 from app.views.events import EventsView
 from app.views.evidence import EvidenceView

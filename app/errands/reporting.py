@@ -7,9 +7,9 @@ from typing import TextIO
 
 from analysis.errors import WornbandError
 from analysis.reports.pages import Workshop
-from app.interrupts import Interrupts
+from app.errands.interrupts import Interrupts
+from app.errands.progress_line import ProgressLine
 from app.printable import error_line, printable
-from app.progress_line import ProgressLine
 from app.reporting.languages import report_language
 from app.reporting.making import ReportError, Wanted, check_target, make_report
 

@@ -9,8 +9,8 @@ from PySide6.QtCore import QObject, Signal
 
 from analysis.captures.model import Record
 from analysis.intervals import Interval
-from app.focus import LEAST_SAMPLES, clipped, whole
-from app.view_history import View, ViewHistory
+from app.review.focus import LEAST_SAMPLES, clipped, whole
+from app.review.view_history import View, ViewHistory
 
 Pair = tuple[Interval, Interval]
 _NOTHING = Interval(0.0, 1.0)

@@ -21,7 +21,7 @@ from app.reporting.layout import Paper, lay_out
 from app.reporting.making import Wanted, beside_of, check_target, pages_of, store
 from app.reporting.materials import Materials, gather
 from app.reporting.placed import Sheet
-from app.review_keeper import ReviewKeeper
+from app.review.keeper import ReviewKeeper
 from app.trouble import sentence
 from app.views.report_form import Entries
 from app.views.workshop_form import IMAGE_FILES, WorkshopForm
@@ -268,7 +268,7 @@ class ReportDesk(QObject):
 
     def print_it(self) -> None:
         """Ask for a printer and print the sheets that are shown."""
-        from app.report_print import print_sheets  # loads the printing system, needed for nothing else
+        from app.reporting.printing import print_sheets  # loads the printing system, needed for nothing else
 
         self._page.form.commit()
         if self._sheets and not print_sheets(self._sheets, self._page.title.text(), self._window):

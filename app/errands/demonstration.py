@@ -18,13 +18,13 @@ from analysis.errors import WornbandError
 from analysis.reports.document import Report
 from analysis.reports.findings_report import cautions_section
 from analysis.reports.subject import Subject
-from app.analysing import examined, object_of, report_of
+from app.errands.analysing import examined, object_of, report_of
+from app.errands.progress_line import ProgressLine
+from app.errands.text_report import report_text, section_lines
 from app.printable import error_line, printable
-from app.progress_line import ProgressLine
 from app.reporting.making import Wanted, pages_of, store
 from app.reporting.materials import gather
 from app.resources import sample_captures
-from app.text_report import report_text, section_lines
 from app.window import NoWindowError, open_workbench, require_screen
 from app.x_display import require_answer
 

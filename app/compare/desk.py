@@ -14,18 +14,18 @@ from analysis.comparison.movement import first_movement_s
 from analysis.comparison.words import TITLES
 from analysis.diagnosis.findings import Band, TrackSurvey
 from analysis.errors import CaptureError
-from app.compare_focus import CompareFocus
-from app.compare_marks import marks_on, spans_on
-from app.compare_menu import SideMenu
-from app.compare_page import ComparePage
-from app.compare_side import CompareSide
-from app.comparison_maker import ComparisonMaker, MakeCorner, corner_of
+from app.compare.focus import CompareFocus
+from app.compare.known_good import keep_as_known_good, known_good
+from app.compare.maker import ComparisonMaker, MakeCorner, corner_of
+from app.compare.marks import marks_on, spans_on
+from app.compare.menu import SideMenu
+from app.compare.page import ComparePage
+from app.compare.side import CompareSide
 from app.drawing.band_item import Stretch
 from app.drawing.numbers import duration, rate_text
 from app.jobs import Jobs
-from app.known_good import keep_as_known_good, known_good
 from app.language import said
-from app.readings import read_at
+from app.review.readings import read_at
 from app.trouble import sentence
 
 if TYPE_CHECKING:

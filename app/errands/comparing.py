@@ -14,11 +14,11 @@ from analysis.reports.cautions import cautions
 from analysis.reports.comparison_report import comparison_report
 from analysis.reports.document import Section
 from analysis.wording import say
-from app.analysing import examined
-from app.interrupts import Interrupts
+from app.errands.analysing import examined
+from app.errands.interrupts import Interrupts
+from app.errands.progress_line import ProgressLine
+from app.errands.text_report import report_text, section_lines
 from app.printable import error_line
-from app.progress_line import ProgressLine
-from app.text_report import report_text, section_lines
 
 
 def compare_files(

@@ -25,10 +25,10 @@ from analysis.reports.cautions import cautions
 from analysis.reports.document import Report, Section
 from analysis.reports.findings_report import findings_report
 from analysis.review.records import Edits, divided, edited
-from app.interrupts import Interrupts
+from app.errands.interrupts import Interrupts
+from app.errands.progress_line import ProgressLine
+from app.errands.text_report import report_text, section_lines
 from app.printable import error_line
-from app.progress_line import ProgressLine
-from app.text_report import report_text, section_lines
 
 _GAP = "\n" + "=" * 40 + "\n\n"
 _CAUTIONS = Section("Before you connect or sweep", items=cautions())

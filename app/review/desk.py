@@ -14,12 +14,12 @@ from analysis.captures.replacing import replaced_at_the_end
 from analysis.errors import WornbandError
 from analysis.reports.sheet import csv_text, tabbed_text
 from analysis.review.model import PointMarker
-from app.decision_desk import DecisionDesk
-from app.marker_desk import MarkerDesk
-from app.marker_sheet import rows
-from app.review_file import ReviewFile
-from app.review_keeper import ReviewKeeper
-from app.review_specs import REVIEW_SPECS
+from app.review.decision_desk import DecisionDesk
+from app.review.file import ReviewFile
+from app.review.keeper import ReviewKeeper
+from app.review.marker_desk import MarkerDesk
+from app.review.marker_sheet import rows
+from app.review.specs import REVIEW_SPECS
 from app.trouble import sentence
 from app.words import record_names
 

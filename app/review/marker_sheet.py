@@ -11,7 +11,7 @@ from analysis.reports.sheet import Cell
 from analysis.review.model import Marker, TravelSpan, place_of
 from analysis.review.readings import MarkerReadings, PointReading, SpanReadings, TravelReadings
 from analysis.signals.measurement import Reading, SpanReading
-from app.marker_words import kind_name
+from app.review.marker_words import kind_name
 from app.words import channel_name, role_name
 
 _FIGURES = ("mean_v", "rms_v", "minimum_v", "maximum_v", "peak_to_peak_v", "noise_v")

@@ -15,9 +15,9 @@ from analysis.importing.bring_in import Understood, import_capture
 from analysis.importing.plan import Wishes
 from analysis.importing.recipe import keep_recipe, read_recipe, recipe_of
 from analysis.progress import Tick
-from app.interrupts import Interrupts
+from app.errands.interrupts import Interrupts
+from app.errands.progress_line import ProgressLine
 from app.printable import error_line, printable
-from app.progress_line import ProgressLine
 
 
 def import_files(call: argparse.Namespace, *, out: TextIO, err: TextIO) -> int:

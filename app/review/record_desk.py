@@ -20,9 +20,9 @@ from analysis.review.records import (
     with_word,
     without_span,
 )
-from app.focus import whole
-from app.marker_desk import MarkerDesk
-from app.review_keeper import ReviewKeeper
+from app.review.focus import whole
+from app.review.keeper import ReviewKeeper
+from app.review.marker_desk import MarkerDesk
 
 if TYPE_CHECKING:
     from app.main_window import Window

@@ -12,8 +12,8 @@ from analysis.errors import WornbandError
 from analysis.importing.bring_in import import_capture
 from analysis.importing.plan import Wishes
 from analysis.importing.recipe import read_recipe
-from app.analysing import Request, answer
-from app.importing import stoppable
+from app.errands.analysing import Request, answer
+from app.errands.importing import stoppable
 from app.printable import error_line
 
 _EVERY_S = 1.0

@@ -99,11 +99,11 @@ def run_table_errand(call: argparse.Namespace, *, out: TextIO, err: TextIO) -> i
     """Do what was called; the exit status."""
     errand: Callable[..., int]
     if call.errand == "import":
-        from app.importing import import_files as errand
+        from app.errands.importing import import_files as errand
     elif call.errand == "export":
-        from app.exporting import export_file as errand
+        from app.errands.exporting import export_file as errand
     else:
-        from app.watching import watch_folder
+        from app.errands.watching import watch_folder
 
         recipe = None if call.recipe is None else Path(call.recipe)
         return watch_folder(Path(call.folder), recipe, call.profile, once=call.once, out=out, err=err)

@@ -25,7 +25,7 @@ from analysis.signals.measurement import Reading, SpanReading
 from app.drawing.numbers import duration, percent, seconds
 from app.drawing.numbers import volts as level
 from app.language import said
-from app.readings import in_role_order
+from app.review.readings import in_role_order
 from app.words import channel_name, role_name
 
 _T = TypeVar("_T")

@@ -7,8 +7,8 @@ from typing import TextIO
 
 from analysis.captures.verification import Match, Verification, verify_capture
 from analysis.errors import WornbandError
+from app.errands.progress_line import ProgressLine
 from app.printable import error_line, printable
-from app.progress_line import ProgressLine
 from app.reporting.fingerprints import report_fingerprint
 
 PROVES = (

@@ -10,8 +10,8 @@ from PySide6.QtCore import QObject, QTimer, Signal
 
 from analysis.diagnosis.findings import ArmPath, TrackSurvey
 from analysis.intervals import Interval
-from app.focus import Focus, whole
-from app.playback import SPEEDS, Playback
+from app.review.focus import Focus, whole
+from app.review.playback import SPEEDS, Playback
 
 _FRAME_MS = 16
 

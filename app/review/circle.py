@@ -13,7 +13,7 @@ from analysis.errors import CaptureError
 from app.drawing.band_item import Stretch
 from app.drawing.numbers import duration, rate_text
 from app.drawing.track_items import worst
-from app.readings import read_at
+from app.review.readings import read_at
 from app.trouble import sentence
 from app.words import record_names
 

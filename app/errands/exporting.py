@@ -15,8 +15,8 @@ from analysis.exporting.samples import export_samples
 from analysis.intervals import Interval
 from analysis.progress import Tick
 from analysis.wording import say
-from app.analysing import examined, object_of
-from app.importing import stoppable
+from app.errands.analysing import examined, object_of
+from app.errands.importing import stoppable
 from app.printable import error_line, printable
 
 
