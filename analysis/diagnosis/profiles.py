@@ -18,6 +18,7 @@ from analysis.captures.model import Capture
 from analysis.diagnosis.profile_model import Contact, Limit, SecondTrack, SensorProfile, Slope, Track
 from analysis.diagnosis.profile_schema import parse_profile
 from analysis.errors import ProfileError
+from analysis.own_folder import own_folder
 from analysis.wording import say
 
 __all__ = [
@@ -64,18 +65,8 @@ class ProfileEntry:
 
 
 def own_profiles_folder(environment: Mapping[str, str] = os.environ, *, platform: str = sys.platform) -> Path:
-    r"""Folder of the technician's own profiles; it need not exist.
-
-    ``%APPDATA%\wornband\profiles`` on Windows; elsewhere below ``$XDG_CONFIG_HOME``, or ``~/.config``
-    (XDG Base Directory Specification, which also has a relative path there ignored).
-    """
-    home = Path(environment.get("HOME") or environment.get("USERPROFILE") or Path.home())
-    if platform == "win32":
-        base = Path(environment.get("APPDATA") or home / "AppData" / "Roaming")
-    else:
-        base = Path(environment.get("XDG_CONFIG_HOME") or home / ".config")
-        base = base if base.is_absolute() else home / ".config"
-    return base / "wornband" / "profiles"
+    """Folder of the technician's own profiles; it need not exist. See `own_folder`."""
+    return own_folder("profiles", environment, platform=platform)
 
 
 def load_profile(id_or_path: str | Path | None = None, *, folder: Path | None = None) -> SensorProfile:

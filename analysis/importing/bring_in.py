@@ -6,43 +6,24 @@ import uuid
 from collections.abc import Mapping, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import ExitStack
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from pathlib import Path
 
 from analysis.captures.fingerprint import file_sha256
 from analysis.captures.model import Capture, Record
 from analysis.captures.writing import write_capture
 from analysis.errors import ImportingError
-from analysis.importing.opening import open_table
-from analysis.importing.plan import Plan, Wishes, plan_of
-from analysis.importing.records import records_of
+from analysis.importing.plan import plan_of
+from analysis.importing.recipes import open_by_recipe
+from analysis.importing.records import records_of, step_of
+from analysis.importing.shape import shape_of
 from analysis.importing.spool import Spool
+from analysis.importing.understood import Understood
+from analysis.importing.wishes import Wishes
 from analysis.progress import Tick, ignore, part
 from analysis.wording import say
 
 _MOST_SOURCES = 500
-
-
-@dataclass(frozen=True, slots=True)
-class Understood:
-    """How a source was understood.
-
-    Parameters
-    ----------
-    path : Path
-        The source.
-    columns : tuple of str
-        Names of its columns.
-    plan : Plan
-        What became of them, with reasons.
-    notes : tuple of str
-        What was assumed, left out or reported.
-    """
-
-    path: Path
-    columns: tuple[str, ...]
-    plan: Plan
-    notes: tuple[str, ...]
 
 
 def sources_in(paths: Sequence[Path]) -> list[Path]:
@@ -80,6 +61,7 @@ def import_capture(
     replace_target: bool = False,
     title: str = "",
     tick: Tick = ignore,
+    recipes: Path | None = None,
 ) -> tuple[Understood, ...]:
     """Bring sources in as the records of one capture.
 
@@ -97,6 +79,8 @@ def import_capture(
         Of the capture; the name of the first source where it is empty.
     tick : Tick
         Progress; what it raises stops the import, and nothing is left behind.
+    recipes : Path, optional
+        A folder of recipes: the one that fits a source says what `wishes` leaves open.
 
     Returns
     -------
@@ -117,20 +101,24 @@ def import_capture(
     understood: list[Understood] = []
     records: list[Record] = []
     facts: list[dict[str, str | float]] = []
+    stated: dict[str, str] = {}
     with ExitStack() as stack, ThreadPoolExecutor(1) as pool:
         for place, path in enumerate(sources):
             share = part(tick, 0.7 * place / len(sources), 0.7 * (place + 1) / len(sources))
-            table = open_table(path)
+            table, decided, recipe = open_by_recipe(path, wishes, recipes)
             digest = pool.submit(file_sha256, path)
             spool = stack.enter_context(Spool(table, target.absolute().parent))
             spool.fill(part(share, 0.0, 0.8))
-            plan = plan_of(spool, wishes)
-            made, notes = records_of(spool, plan, wishes, len(records) + 1, part(share, 0.8, 1.0))
+            plan = plan_of(spool, decided)
+            step = step_of(spool, plan) if decided.step is None and decided.guess_step else None
+            made, notes = records_of(spool, plan, decided, len(records) + 1, part(share, 0.8, 1.0), step=step)
             facts.append(_source_facts(path, digest.result()))
             records += [replace(item, attributes={**item.attributes, **facts[-1]}) for item in made]
             names = tuple(column.name for column in table.columns)
-            understood.append(Understood(path, names, plan, (*spool.notes, *plan.notes, *notes)))
-        attributes: dict[str, str | float] = {**_together(facts), **wishes.attributes}
+            said = (*spool.notes, *plan.notes, *notes)
+            understood.append(Understood(path, names, plan, said, shape_of(table), recipe, step, decided))
+            stated.update(decided.attributes)
+        attributes: dict[str, str | float] = {**_together(facts), **stated}
         capture = Capture(str(uuid.uuid4()), tuple(records), title or sources[0].stem, attributes)
         write_capture(capture, target, replace=replace_target, tick=part(tick, 0.7, 1.0))
     return tuple(understood)

@@ -16,6 +16,7 @@ from pyarrow import csv as arrow_csv
 
 from analysis.errors import ImportingError
 from analysis.importing.cells import MISSING, number_of, seconds_of
+from analysis.importing.choices import NOTHING_CHOSEN, TextChoices, checked_choices
 from analysis.importing.dialect import Dialect, understood
 from analysis.importing.encoding import MOST_LINE_BYTES, decoded, encoding_of, line_blocks, long_line
 from analysis.importing.model import Block, Column, Table, checked_columns
@@ -27,23 +28,57 @@ _ROWS_A_TICK = 20_000
 _NULLS = sorted({form for word in MISSING for form in (word, word.upper(), word.capitalize())} | {"NaN"})
 
 
-def open_text(path: Path) -> Table:
+def open_text(path: Path, choices: TextChoices = NOTHING_CHOSEN) -> Table:
     """A delimited text file as a table.
 
     Parameters
     ----------
     path : Path
         A regular file.
+    choices : TextChoices
+        What is not to be found out.
 
     Raises
     ------
     ImportingError
         Where it is no text or holds no rows of numbers.
     """
+    text, encoding = head_of(path, checked_choices(choices).encoding)
+    dialect = understood(text, choices)
+    every = [Column(name, unit) for name, unit in zip(dialect.names, dialect.units, strict=True)]
+    columns = [item for item, use in zip(_numbered(every), dialect.numeric, strict=True) if use]
+    reader = _Reader(path, encoding, dialect)
+    return Table(
+        path,
+        "text",
+        checked_columns(columns),
+        reader.blocks,
+        dialect.interval_s,
+        dialect.notes,
+        dialect=dialect,
+        encoding=encoding,
+    )
+
+
+def head_of(path: Path, encoding: str | None = None) -> tuple[str, str]:
+    """The first lines of a text file, whole ones, and its encoding.
+
+    Parameters
+    ----------
+    path : Path
+        A regular file.
+    encoding : str or None
+        Where it was chosen.
+
+    Raises
+    ------
+    ImportingError
+        Where it is no text, or a line has no end.
+    """
     with path.open("rb") as file:
         head = file.read(_HEAD_BYTES)
         more = bool(file.read(1))
-    encoding = encoding_of(head)
+    encoding = encoding_of(head, encoding)
     text = decoded(head, encoding)
     if more:
         end = max(text.rfind("\n"), text.rfind("\r"))
@@ -52,11 +87,7 @@ def open_text(path: Path) -> Table:
         text = text[:end]
     if max(map(len, text.splitlines()), default=0) > MOST_LINE_BYTES:
         raise long_line()
-    dialect = understood(text)
-    every = [Column(name, unit) for name, unit in zip(dialect.names, dialect.units, strict=True)]
-    columns = [item for item, use in zip(_numbered(every), dialect.numeric, strict=True) if use]
-    reader = _Reader(path, encoding, dialect)
-    return Table(path, "text", checked_columns(columns), reader.blocks, dialect.interval_s, dialect.notes)
+    return text, encoding
 
 
 def _numbered(columns: list[Column]) -> list[Column]:

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 
 from analysis.errors import ImportingError
 from analysis.importing.cells import MISSING, looks_numeric, plain, seconds_of, unit_in
+from analysis.importing.choices import NOTHING_CHOSEN, TextChoices
 from analysis.importing.units import RATE, TIME, Unit, split_heading, unit_of
 from analysis.wording import say
 
@@ -74,13 +75,15 @@ def split_line(line: str, delimiter: str) -> list[str]:
     return [plain(cell) for cell in next(csv.reader([line], delimiter=delimiter, skipinitialspace=True), [])]
 
 
-def understood(text: str) -> Dialect:
+def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
     """The dialect of a table, out of its first lines.
 
     Parameters
     ----------
     text : str
         Whole lines from the beginning of the file.
+    choices : TextChoices
+        What is not to be found out.
 
     Raises
     ------
@@ -94,15 +97,16 @@ def understood(text: str) -> Dialect:
         for place, line in enumerate(lines)
         if line.strip() and not (comment and line.startswith(comment))
     ]
+    rows = [place for place in rows if place >= (choices.head_lines or 0)]
     if len(rows) < 2:
         raise _no_rows()
     tail = [lines[place] for place in rows[-min(max(8, len(rows) // 4), _TAIL_LINES) :]]
     one_column = _is_decimal_comma([lines[place] for place in rows])
-    delimiter, width, numeric = _delimiter(tail, one_column)
+    delimiter, width, numeric = _delimiter(tail, one_column, choices.delimiter)
     if not any(numeric):
         raise _no_rows()
-    marks = _marks(tail, delimiter, numeric)
-    first = _first_row(lines, rows, delimiter, numeric)
+    marks = _chosen_marks(_marks(tail, delimiter, numeric), choices)
+    first = rows[0] if choices.head_lines is not None else _first_row(lines, rows, delimiter, numeric)
     names, units = _headings(lines[:first], delimiter, width, comment)
     cells = _padded(split_line(lines[first], delimiter), width)
     units = [unit or _own_unit(cell) for unit, cell in zip(units, cells, strict=True)]
@@ -125,10 +129,10 @@ def _own_unit(cell: str) -> str:
     return "" if unit is None else "s" if unit.quantity == TIME else "V"
 
 
-def _delimiter(tail: list[str], one_column: bool) -> tuple[str, int, list[bool]]:
+def _delimiter(tail: list[str], one_column: bool, chosen: str | None) -> tuple[str, int, list[bool]]:
     """The delimiter that makes most columns of numbers and fewest of anything else."""
     best: tuple[float, str, int, list[bool]] | None = None
-    for delimiter in DELIMITERS:
+    for delimiter in DELIMITERS if chosen is None else (chosen,):
         try:
             split = [split_line(line, delimiter) for line in tail]
         except csv.Error:
@@ -136,7 +140,7 @@ def _delimiter(tail: list[str], one_column: bool) -> tuple[str, int, list[bool]]
         width = Counter(len(cells) for cells in split).most_common(1)[0][0]
         split = [cells for cells in split if len(cells) == width]
         numeric = [_is_numeric([cells[place] for cells in split], delimiter) for place in range(width)]
-        if delimiter == "," and one_column:
+        if delimiter == "," and one_column and chosen is None:
             continue  # one column of decimal commas, not two of whole numbers
         empty = sum(all(not cells[place] for cells in split) for place in range(width))
         score = sum(numeric) - 0.6 * (width - sum(numeric) - empty) + 0.5 * (len(split) / len(tail))
@@ -189,6 +193,18 @@ def _marks(tail: list[str], delimiter: str, numeric: list[bool]) -> tuple[str, s
     doubtful = all(re.fullmatch(r"[+\-]?[1-9]\d{0,2},\d{3}", cell) for cell in commas)
     said = (say("the comma in {cell} is read as a decimal comma", cell=commas[0]),) if doubtful else ()
     return ",", spaced, said
+
+
+def _chosen_marks(
+    found: tuple[str, str, tuple[str, ...]], choices: TextChoices
+) -> tuple[str, str, tuple[str, ...]]:
+    """The marks that were found, where no others were chosen."""
+    decimal, thousands, notes = found
+    if choices.decimal is not None and choices.decimal != decimal:
+        decimal, thousands, notes = choices.decimal, "", ()
+    if choices.thousands is not None:
+        thousands, notes = choices.thousands, ()
+    return decimal, thousands, notes if choices.decimal is None else ()
 
 
 def _first_row(lines: list[str], rows: list[int], delimiter: str, numeric: list[bool]) -> int:

@@ -20,8 +20,15 @@ MOST_LINE_BYTES = 1024 * 1024
 """A line of 256 columns has a few KiB; one of a million characters is no row of samples."""
 
 
-def encoding_of(head: bytes) -> str:
-    """The encoding of a file by its first bytes: its byte-order mark, else what fits them.
+def encoding_of(head: bytes, chosen: str | None = None) -> str:
+    """The encoding of a file by its first bytes: its byte-order mark, else what was chosen or fits them.
+
+    Parameters
+    ----------
+    head : bytes
+        From the beginning of the file.
+    chosen : str or None
+        What somebody says it is.
 
     Raises
     ------
@@ -31,6 +38,8 @@ def encoding_of(head: bytes) -> str:
     for mark, name in _MARKS:
         if head.startswith(mark):
             return name
+    if chosen is not None:
+        return chosen
     if len(head) >= 4 and head[1::2].count(0) > 0.4 * len(head[1::2]) and not head[0::2].count(0):
         return "utf-16-le"
     if len(head) >= 4 and head[0::2].count(0) > 0.4 * len(head[0::2]) and not head[1::2].count(0):

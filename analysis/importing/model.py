@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 
 from analysis.captures.model import Scaling
 from analysis.errors import ImportingError
+from analysis.importing.dialect import Dialect
 from analysis.progress import Tick
 from analysis.wording import say
 
@@ -76,6 +77,10 @@ class Table:
         What was assumed while the file was being understood.
     close : callable
         Lets go of open files once the samples have been read.
+    dialect : Dialect or None
+        How a text is written; None for every other kind.
+    encoding : str
+        Of a text; empty for every other kind.
     """
 
     path: Path
@@ -85,6 +90,8 @@ class Table:
     interval_s: float | None = None
     notes: tuple[str, ...] = ()
     close: Callable[[], None] = _nothing_to_close
+    dialect: Dialect | None = None
+    encoding: str = ""
 
 
 def checked_columns(columns: list[Column]) -> tuple[Column, ...]:

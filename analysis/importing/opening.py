@@ -4,18 +4,28 @@ from __future__ import annotations
 
 import os
 import stat
+from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 
 from analysis.errors import ImportingError
 from analysis.importing.binary import open_arrow, open_hdf5, open_mat, open_netcdf3, open_npy, open_npz
+from analysis.importing.choices import NOTHING_CHOSEN, TextChoices
 from analysis.importing.delimited import open_text
 from analysis.importing.model import Table
 from analysis.importing.wav import open_wav
 from analysis.wording import say
 
 
-def open_table(path: Path) -> Table:
+def open_table(path: Path, choices: TextChoices = NOTHING_CHOSEN) -> Table:
     """A source as a table.
+
+    Parameters
+    ----------
+    path : Path
+        Any file.
+    choices : TextChoices
+        How it is written, should it be text.
 
     Raises
     ------
@@ -25,27 +35,56 @@ def open_table(path: Path) -> Table:
         Where an HDF5 file is damaged.
     """
     _check(path)
+    kind = _kind(path)
+    if kind == "text":
+        return open_text(path, choices)
+    return _OPENERS[kind](path)
+
+
+def is_text(path: Path) -> bool:
+    """Whether a source would be opened as text.
+
+    Raises
+    ------
+    ImportingError
+        Where there is no such file, or it may not be read.
+    """
+    _check(path)
+    return _kind(path) == "text"
+
+
+def _kind(path: Path) -> str:
     with path.open("rb") as file:
         head = file.read(128)
     if head.startswith(b"\x89HDF") or (head.startswith(b"MATLAB 7.3") and len(head) == 128):
-        return open_hdf5(path)
+        return "hdf5"
     if head.startswith((b"RIFF", b"RF64")) and head[8:12] == b"WAVE":
-        return open_wav(path)
+        return "wav"
     if head.startswith(b"\x93NUMPY"):
-        return open_npy(path)
+        return "npy"
     if head.startswith(b"PK\x03\x04"):
-        return open_npz(path)
+        return "npz"
     if head.startswith(b"PAR1"):
-        return open_arrow(path, "parquet")
+        return "parquet"
     if head.startswith((b"ARROW1", b"FEA1")):
-        return open_arrow(path, "feather")
+        return "feather"
     if head.startswith((b"CDF\x01", b"CDF\x02")):
-        return open_netcdf3(path)
+        return "netcdf"
     if head[124:128] in (b"\x00\x01IM", b"\x01\x00MI") or head[:4] in _MAT_4:
-        return open_mat(path)
-    return open_text(path)
+        return "mat"
+    return "text"
 
 
+_OPENERS: dict[str, Callable[[Path], Table]] = {
+    "hdf5": open_hdf5,
+    "wav": open_wav,
+    "npy": open_npy,
+    "npz": open_npz,
+    "parquet": partial(open_arrow, kind="parquet"),
+    "feather": partial(open_arrow, kind="feather"),
+    "netcdf": open_netcdf3,
+    "mat": open_mat,
+}
 _MAT_4 = tuple(code.to_bytes(4, "little") for code in (0, 10, 20, 30, 40, 50))
 
 

@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import replace
 from itertools import pairwise
 
 import numpy as np
 
-from analysis.captures.model import ArraySource, Channel, Record, SampleSource, Scaling
+from analysis.captures.model import ArraySource, Channel, Record, Role, SampleSource, Scaling
 from analysis.errors import ImportingError
-from analysis.importing.plan import Plan, PlannedChannel, Wishes
+from analysis.importing.behaviour import StepGuess, guess_step
+from analysis.importing.judging import look_at, place_of
+from analysis.importing.plan import Plan, PlannedChannel
 from analysis.importing.spool import Spool, SpooledColumn
 from analysis.importing.time_base import TimeBase, time_base
+from analysis.importing.wishes import EVERY_CHANNEL, Wishes
 from analysis.progress import Tick
 from analysis.wording import plural, say
 
@@ -20,7 +24,13 @@ _AT_ONCE = 1024 * 1024
 
 
 def records_of(
-    spool: Spool, plan: Plan, wishes: Wishes, first_number: int, tick: Tick
+    spool: Spool,
+    plan: Plan,
+    wishes: Wishes,
+    first_number: int,
+    tick: Tick,
+    *,
+    step: StepGuess | None = None,
 ) -> tuple[list[Record], list[str]]:
     """The records of one source, and what is to be said about them.
 
@@ -36,12 +46,15 @@ def records_of(
         Number of the first record.
     tick : Tick
         Progress.
+    step : StepGuess, optional
+        What it seems to have been taken for, where nobody said so.
 
     Raises
     ------
     ImportingError
         Where the times cannot be used.
     """
+    wishes, guessed = _with_step(wishes, step)
     size = len(spool.columns[0])
     if size < 2:
         raise ImportingError(say("it holds fewer than two rows"), say("record the sensor again"))
@@ -54,7 +67,8 @@ def records_of(
     else:
         base = time_base(spool.columns[plan.time_place], plan.time_factor, tick)
         if not base.even and not len(base.cuts):
-            return [_resampled(spool, plan, wishes, base, first_number, notes)], notes
+            made = _resampled(spool, plan, wishes, base, first_number, notes)
+            return [replace(made, attributes={**made.attributes, **guessed, **wishes.conditions})], notes
         pieces = _pieces(spool, plan, base, size, notes)
     scalings = [
         _with_range(spool.columns[item.place], item.scaling, spool, item, notes) for item in plan.channels
@@ -64,12 +78,13 @@ def records_of(
             name=f"{first_number + number:03d}",
             sample_interval_s=interval,
             channels=tuple(
-                _channel(spool, item, scaling, spool.columns[item.place].part(start, stop))
+                _channel(spool, item, scaling, spool.columns[item.place].part(start, stop), wishes)
                 for item, scaling in zip(plan.channels, scalings, strict=True)
             ),
             label=spool.table.path.stem,
             step=wishes.step,
             first_sample_s=first,
+            attributes={**guessed, **wishes.conditions},
         )
         for number, (start, stop, first, interval) in enumerate(pieces)
     ]
@@ -140,17 +155,44 @@ def _resampled(
     for item in plan.channels:
         raw = spool.columns[item.place]
         volts = np.interp(grid_s, times_s, item.scaling.volts(raw.read(0, len(raw))))
-        channels.append(_channel(spool, item, Scaling(), ArraySource(volts)))
+        channels.append(_channel(spool, item, Scaling(), ArraySource(volts), wishes))
     return Record(
         f"{number:03d}", base.interval_s, tuple(channels), spool.table.path.stem, wishes.step, base.first_s,
         {"resampled": "linear interpolation of unevenly spaced samples"},
     )  # fmt: skip
 
 
-def _channel(spool: Spool, item: PlannedChannel, scaling: Scaling, source: SampleSource) -> Channel:
+def _channel(
+    spool: Spool, item: PlannedChannel, scaling: Scaling, source: SampleSource, wishes: Wishes
+) -> Channel:
     column = spool.table.columns[item.place]
     words: dict[str, str | float] = {"long_name": column.name, "source_unit": column.unit or "V"}
+    for key, points in (("probe_point", wishes.probe_points), ("return_point", wishes.return_points)):
+        point = _point(spool, item, points)
+        words |= {key: point} if point else {}
     return Channel(str(item.role), item.role, source, scaling, attributes=words)
+
+
+def _point(spool: Spool, item: PlannedChannel, points: Mapping[str, str]) -> str:
+    """Where the probe of a channel sat: said of its column, else of its role, else of all."""
+    by_role = {str(role) for role in Role}
+    for name, point in points.items():
+        of_column = name != EVERY_CHANNEL and name not in by_role
+        if of_column and place_of(name, spool.table.columns) == item.place:
+            return point
+    return points.get(str(item.role), points.get(EVERY_CHANNEL, ""))
+
+
+def step_of(spool: Spool, plan: Plan) -> StepGuess:
+    """What a source seems to have been taken for, by how its channels behave."""
+    return guess_step({item.role: look_at(spool.columns[item.place], item.scaling) for item in plan.channels})
+
+
+def _with_step(wishes: Wishes, step: StepGuess | None) -> tuple[Wishes, dict[str, str | float]]:
+    """The wishes with a step that was guessed surely, and what the capture says about that."""
+    if step is None or not step.sure or wishes.step is not None:
+        return wishes, {}
+    return replace(wishes, step=step.step), {"step_guessed": str(step.reason)}
 
 
 def _with_range(

@@ -72,6 +72,7 @@ class Spool:
         self._files: list[IO[bytes]] = []
         self._folder = folder
         self.columns: tuple[SpooledColumn, ...] = ()
+        self.whole = False  # whether the table was read to its end
 
     def __enter__(self) -> Self:
         return self
@@ -116,6 +117,8 @@ class Spool:
             size += len(block[0])
             if most_rows is not None and size >= most_rows:
                 break
+        else:
+            self.whole = True
         for file in self._files:
             file.flush()
         return size

@@ -30,9 +30,68 @@ _OTHERS = {
     "samples/s": Unit(RATE, 1.0), "1/s": Unit(RATE, 1.0), "msec": Unit(TIME, 1e-3), "usec": Unit(TIME, 1e-6),
     "vdc": Unit(VOLTAGE, 1.0), "v dc": Unit(VOLTAGE, 1.0), "mvdc": Unit(VOLTAGE, 1e-3),
 }  # fmt: skip
+_NO_VOLTS = frozenset(
+    [
+        "a",
+        "ma",
+        "ua",
+        "µa",
+        "°c",
+        "degc",
+        "°f",
+        "degf",
+        "k",
+        "°",
+        "deg",
+        "grad",
+        "rad",
+        "%",
+        "km/h",
+        "kmh",
+        "mph",
+        "m/s",
+        "m/s2",
+        "m/s²",
+        "g",
+        "rpm",
+        "1/min",
+        "u/min",
+        "bar",
+        "mbar",
+        "kpa",
+        "hpa",
+        "pa",
+        "psi",
+        "mm",
+        "cm",
+        "m",
+        "ohm",
+        "kohm",
+        "ω",
+        "kω",
+        "w",
+        "kw",
+        "nm",
+        "l/h",
+        "lx",
+        "ppm",
+        "db",
+        "vac",
+        "ah",
+        "kg",
+        "count",
+        "counts",
+        "bit",
+        "digit",
+        "lsb",
+    ]
+)
+"""Units, in small letters, that say of a column that it is neither a voltage nor a time."""
+
 _BRACKETS = re.compile(r"^\s*[\[({<]\s*(.*?)\s*[\])}>]\s*$")
+_BRACKETED = re.compile(r"^(?P<name>.*?)\s*[\[({<]\s*(?P<unit>[^\[\](){}<>]{1,16}?)\s*[\])}>]\s*$")
 _IN_NAME = (
-    re.compile(r"^(?P<name>.*?)\s*[\[({<]\s*(?P<unit>[^\[\](){}<>]{1,16}?)\s*[\])}>]\s*$"),
+    _BRACKETED,
     re.compile(r"^(?P<name>.+?)\s*/\s*(?P<unit>\w{1,8})$"),  # "U/mV", as ISO 80000-1 writes headings
     re.compile(r"^(?P<name>.+?)\s+in\s+(?P<unit>\w{1,12})$", re.IGNORECASE),
     re.compile(r"^(?P<name>.+?)[_ ,:.\-]+(?P<unit>\w{1,6})$"),
@@ -70,10 +129,21 @@ def split_heading(heading: str) -> tuple[str, str]:
     Returns
     -------
     (str, str)
-        The unit is empty where the heading names none that is known.
+        The unit is empty where the heading names none that is known. In brackets, a unit of something else
+        than voltage and time counts as known.
     """
     for form in _IN_NAME:
         found = form.match(heading)
         if found and unit_of(found.group("unit")) is not None:
             return found.group("name").strip() or heading.strip(), found.group("unit")
+    other = _BRACKETED.match(heading)
+    # One letter in round brackets may number a channel: "sensor (A)".
+    letter = other is not None and other.group("unit").isalpha() and len(other.group("unit")) == 1
+    if other and is_other_unit(other.group("unit")) and ("[" in heading or not letter):
+        return other.group("name").strip() or heading.strip(), other.group("unit")
     return heading.strip(), ""
+
+
+def is_other_unit(text: str) -> bool:
+    """Whether a text spells a unit of something that is neither a voltage nor a time."""
+    return text.strip().strip(".").lower() in _NO_VOLTS

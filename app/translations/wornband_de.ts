@@ -2822,7 +2822,7 @@
     </message>
     <message>
         <source>record the sensor again</source>
-        <extracomment>analysis/captures/reading.py, analysis/importing/records.py, analysis/importing/time_base.py</extracomment>
+        <extracomment>analysis/captures/reading.py, analysis/importing/preview.py, analysis/importing/records.py, analysis/importing/time_base.py</extracomment>
         <translation>den Sensor noch einmal aufzeichnen</translation>
     </message>
     <message>
@@ -5296,6 +5296,46 @@
         <translation>von anderer Länge und ausgelassen: {names}</translation>
     </message>
     <message>
+        <source>no signal wire was recorded: what it was taken for does not show</source>
+        <extracomment>analysis/importing/behaviour.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the signal moves over {moved_v:.2f} V: a sweep</source>
+        <extracomment>analysis/importing/behaviour.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the signal moves over {moved_v:.2f} V and mostly rests at {middle_v:.2f} V: perhaps a drive</source>
+        <extracomment>analysis/importing/behaviour.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the signal rests at {middle_v:.2f} V with short spikes: perhaps shaken</source>
+        <extracomment>analysis/importing/behaviour.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the signal rests at {middle_v:.2f} V: what it was taken for does not show</source>
+        <extracomment>analysis/importing/behaviour.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the only wire stays near 0 V, at {middle_v:.3f} V: ground</source>
+        <extracomment>analysis/importing/behaviour.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the only wire stays near 5 V, at {middle_v:.3f} V: reference</source>
+        <extracomment>analysis/importing/behaviour.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the only wire stays at {middle_v:.2f} V: what it was taken for does not show</source>
+        <extracomment>analysis/importing/behaviour.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>it is damaged, or no {kind} file that can be read</source>
         <extracomment>analysis/importing/binary.py</extracomment>
         <translation>sie ist beschädigt oder keine lesbare {kind}-Datei</translation>
@@ -5334,6 +5374,56 @@
         <source>choose those of one sensor</source>
         <extracomment>analysis/importing/bring_in.py</extracomment>
         <translation>die eines Sensors wählen</translation>
+    </message>
+    <message>
+        <source>{mark} cannot stand between cells</source>
+        <extracomment>analysis/importing/choices.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose a comma, a semicolon, a tab, a bar or spaces</source>
+        <extracomment>analysis/importing/choices.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{mark} is no decimal mark</source>
+        <extracomment>analysis/importing/choices.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose a point or a comma</source>
+        <extracomment>analysis/importing/choices.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{mark} cannot be the thousands mark here</source>
+        <extracomment>analysis/importing/choices.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose another, or none</source>
+        <extracomment>analysis/importing/choices.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a table cannot begin after {count:,} lines</source>
+        <extracomment>analysis/importing/choices.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say how many lines stand before the first sample</source>
+        <extracomment>analysis/importing/choices.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{encoding} is no encoding that is read here</source>
+        <extracomment>analysis/importing/choices.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose one of {encodings}</source>
+        <extracomment>analysis/importing/choices.py</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{count} line is no row of samples and was left out</source>
@@ -5441,6 +5531,96 @@
         <translation>sie bleibt bei {middle_v:.2f} V, was zu keiner Leitung eines Sensors passt</translation>
     </message>
     <message>
+        <source>it was not chosen</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>sie wurde nicht gewählt</translation>
+    </message>
+    <message>
+        <source>no column looks like a wire of the sensor; there are: {names}</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>keine Spalte sieht nach einer Leitung des Sensors aus; es gibt: {names}</translation>
+    </message>
+    <message>
+        <source>say which is which with --channel COLUMN=ROLE</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>mit --channel SPALTE=ROLLE sagen, welche welche ist</translation>
+    </message>
+    <message>
+        <source>{unit} is no unit of voltage or time</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>{unit} ist keine Einheit von Spannung oder Zeit</translation>
+    </message>
+    <message>
+        <source>say V, mV, s, ms or us</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>V, mV, s, ms oder us angeben</translation>
+    </message>
+    <message>
+        <source>it has no column {name}; there are: {there}</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>sie hat keine Spalte {name}; es gibt: {there}</translation>
+    </message>
+    <message>
+        <source>name one of these</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>eine davon nennen</translation>
+    </message>
+    <message>
+        <source>several columns could be the time: {there}</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>mehrere Spalten könnten die Zeit sein: {there}</translation>
+    </message>
+    <message>
+        <source>say which with --time COLUMN</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>mit --time SPALTE sagen, welche</translation>
+    </message>
+    <message>
+        <source>it does not say how much time lies between two rows</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>sie sagt nicht, wie viel Zeit zwischen zwei Zeilen liegt</translation>
+    </message>
+    <message>
+        <source>say it with --sample-interval SECONDS or --sample-rate HERTZ</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>mit --sample-interval SEKUNDEN oder --sample-rate HERTZ angeben</translation>
+    </message>
+    <message>
+        <source>a WAV file does not say how many volts full scale is</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>eine WAV-Datei sagt nicht, wie viel Volt Vollausschlag ist</translation>
+    </message>
+    <message>
+        <source>say it with --full-scale VOLTS</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>mit --full-scale VOLT angeben</translation>
+    </message>
+    <message>
+        <source>column {name} has no unit and is read as millivolts</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>Spalte {name} hat keine Einheit und wird als Millivolt gelesen</translation>
+    </message>
+    <message>
+        <source>it was chosen</source>
+        <extracomment>analysis/importing/judging.py, analysis/importing/preview.py</extracomment>
+        <translation>sie wurde gewählt</translation>
+    </message>
+    <message>
+        <source>it holds times</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>sie enthält Zeiten</translation>
+    </message>
+    <message>
+        <source>it counts the rows</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>sie zählt die Zeilen</translation>
+    </message>
+    <message>
+        <source>another column is that already</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>eine andere Spalte ist das schon</translation>
+    </message>
+    <message>
         <source>it holds no columns of numbers</source>
         <extracomment>analysis/importing/model.py</extracomment>
         <translation>sie enthält keine Spalten mit Zahlen</translation>
@@ -5466,94 +5646,39 @@
         <translation>eine Datei mit aufgezeichneten Messwerten wählen</translation>
     </message>
     <message>
-        <source>it was not chosen</source>
-        <extracomment>analysis/importing/plan.py</extracomment>
-        <translation>sie wurde nicht gewählt</translation>
+        <source>it holds fewer than two rows</source>
+        <extracomment>analysis/importing/preview.py, analysis/importing/records.py, analysis/importing/time_base.py</extracomment>
+        <translation>sie enthält weniger als zwei Zeilen</translation>
     </message>
     <message>
-        <source>no column looks like a wire of the sensor; there are: {names}</source>
-        <extracomment>analysis/importing/plan.py</extracomment>
-        <translation>keine Spalte sieht nach einer Leitung des Sensors aus; es gibt: {names}</translation>
+        <source>No table was found, and so no time.</source>
+        <extracomment>analysis/importing/preview.py</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>say which is which with --channel COLUMN=ROLE</source>
-        <extracomment>analysis/importing/plan.py</extracomment>
-        <translation>mit --channel SPALTE=ROLLE sagen, welche welche ist</translation>
+        <source>No table was found.</source>
+        <extracomment>analysis/importing/preview.py</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{unit} is no unit of voltage or time</source>
-        <extracomment>analysis/importing/plan.py</extracomment>
-        <translation>{unit} ist keine Einheit von Spannung oder Zeit</translation>
+        <source>there is no column {names}: left aside</source>
+        <extracomment>analysis/importing/preview.py</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>say V, mV, s, ms or us</source>
-        <extracomment>analysis/importing/plan.py</extracomment>
-        <translation>V, mV, s, ms oder us angeben</translation>
+        <source>it holds the times</source>
+        <extracomment>analysis/importing/preview.py</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>it has no column {name}; there are: {there}</source>
-        <extracomment>analysis/importing/plan.py</extracomment>
-        <translation>sie hat keine Spalte {name}; es gibt: {there}</translation>
+        <source>{name} exists and is no recipe</source>
+        <extracomment>analysis/importing/recipe.py</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>name one of these</source>
-        <extracomment>analysis/importing/plan.py</extracomment>
-        <translation>eine davon nennen</translation>
-    </message>
-    <message>
-        <source>several columns could be the time: {there}</source>
-        <extracomment>analysis/importing/plan.py</extracomment>
-        <translation>mehrere Spalten könnten die Zeit sein: {there}</translation>
-    </message>
-    <message>
-        <source>say which with --time COLUMN</source>
-        <extracomment>analysis/importing/plan.py</extracomment>
-        <translation>mit --time SPALTE sagen, welche</translation>
-    </message>
-    <message>
-        <source>it does not say how much time lies between two rows</source>
-        <extracomment>analysis/importing/plan.py</extracomment>
-        <translation>sie sagt nicht, wie viel Zeit zwischen zwei Zeilen liegt</translation>
-    </message>
-    <message>
-        <source>say it with --sample-interval SECONDS or --sample-rate HERTZ</source>
-        <extracomment>analysis/importing/plan.py</extracomment>
-        <translation>mit --sample-interval SEKUNDEN oder --sample-rate HERTZ angeben</translation>
-    </message>
-    <message>
-        <source>a WAV file does not say how many volts full scale is</source>
-        <extracomment>analysis/importing/plan.py</extracomment>
-        <translation>eine WAV-Datei sagt nicht, wie viel Volt Vollausschlag ist</translation>
-    </message>
-    <message>
-        <source>say it with --full-scale VOLTS</source>
-        <extracomment>analysis/importing/plan.py</extracomment>
-        <translation>mit --full-scale VOLT angeben</translation>
-    </message>
-    <message>
-        <source>column {name} has no unit and is read as millivolts</source>
-        <extracomment>analysis/importing/plan.py</extracomment>
-        <translation>Spalte {name} hat keine Einheit und wird als Millivolt gelesen</translation>
-    </message>
-    <message>
-        <source>it was chosen</source>
-        <extracomment>analysis/importing/plan.py</extracomment>
-        <translation>sie wurde gewählt</translation>
-    </message>
-    <message>
-        <source>it holds times</source>
-        <extracomment>analysis/importing/plan.py</extracomment>
-        <translation>sie enthält Zeiten</translation>
-    </message>
-    <message>
-        <source>it counts the rows</source>
-        <extracomment>analysis/importing/plan.py</extracomment>
-        <translation>sie zählt die Zeilen</translation>
-    </message>
-    <message>
-        <source>another column is that already</source>
-        <extracomment>analysis/importing/plan.py</extracomment>
-        <translation>eine andere Spalte ist das schon</translation>
+        <source>choose another name for the recipe</source>
+        <extracomment>analysis/importing/recipe.py</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>there is no such recipe</source>
@@ -5571,9 +5696,29 @@
         <translation>eines mit --keep-recipe anlegen</translation>
     </message>
     <message>
-        <source>it holds fewer than two rows</source>
-        <extracomment>analysis/importing/records.py, analysis/importing/time_base.py</extracomment>
-        <translation>sie enthält weniger als zwei Zeilen</translation>
+        <source>its shape is not known</source>
+        <extracomment>analysis/importing/recipes.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>import it again and keep the recipe then</source>
+        <extracomment>analysis/importing/recipes.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the folder for recipes cannot be made</source>
+        <extracomment>analysis/importing/recipes.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>check the rights of your own folder</source>
+        <extracomment>analysis/importing/recipes.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the recipe cannot be removed</source>
+        <extracomment>analysis/importing/recipes.py</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the sample interval must be positive</source>
@@ -5612,7 +5757,7 @@
     </message>
     <message>
         <source>add --resample to interpolate onto even times, or name the sample interval</source>
-        <extracomment>analysis/importing/records.py</extracomment>
+        <extracomment>analysis/importing/records.py, analysis/importing/time_seen.py</extracomment>
         <translation>mit --resample auf gleichmäßige Zeiten interpolieren oder den Abtastabstand angeben</translation>
     </message>
     <message>
@@ -5664,6 +5809,51 @@
         <source>name the sample interval instead</source>
         <extracomment>analysis/importing/time_base.py</extracomment>
         <translation>statt dessen den Abtastabstand angeben</translation>
+    </message>
+    <message>
+        <source>The times in {name} are not evenly spaced: rows lie up to {off:.3g} intervals off.</source>
+        <extracomment>analysis/importing/time_seen.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The times in {name} are {interval_s:.6g} s apart ({rate_hz:.6g} Hz) with {count} gap of {longest_s:.3g} s.</source>
+        <extracomment>analysis/importing/time_seen.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The times in {name} are {interval_s:.6g} s apart ({rate_hz:.6g} Hz) with {count} gaps of up to {longest_s:.3g} s.</source>
+        <extracomment>analysis/importing/time_seen.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The times in {name} are evenly {interval_s:.6g} s apart ({rate_hz:.6g} Hz).</source>
+        <extracomment>analysis/importing/time_seen.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The times in {name} are {interval_s:.6g} s apart ({rate_hz:.6g} Hz), and at most {off_percent:.2g} % of that off their places.</source>
+        <extracomment>analysis/importing/time_seen.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its times are not evenly spaced</source>
+        <extracomment>analysis/importing/time_seen.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much time lies between two rows is not known.</source>
+        <extracomment>analysis/importing/time_seen.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rows are {interval_s:.6g} s apart ({rate_hz:.6g} Hz), as was said.</source>
+        <extracomment>analysis/importing/time_seen.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rows are {interval_s:.6g} s apart ({rate_hz:.6g} Hz), as the file says.</source>
+        <extracomment>analysis/importing/time_seen.py</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>its sound is packed in a way that is not read here</source>

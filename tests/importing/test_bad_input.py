@@ -16,7 +16,7 @@ from analysis.captures.reading import open_capture
 from analysis.errors import Cancelled, ImportingError, WornbandError
 from analysis.importing.bring_in import import_capture
 from analysis.importing.opening import open_table
-from analysis.importing.plan import Wishes
+from analysis.importing.wishes import Wishes
 
 ROWS = "".join(f"{n / 1000},{1 + n % 4},5.0\n" for n in range(50))
 

@@ -10,7 +10,7 @@ import pytest
 from analysis.captures.model import Role
 from analysis.captures.reading import open_capture
 from analysis.importing.bring_in import import_capture
-from analysis.importing.plan import Wishes
+from analysis.importing.wishes import Wishes
 from tests.importing.odd_tables import ODD, REFERENCE_V, SIGNAL_V, Odd
 
 

@@ -23,7 +23,7 @@ from scipy import io
 from analysis.captures.model import Record, Role
 from analysis.captures.reading import open_capture
 from analysis.importing.bring_in import import_capture
-from analysis.importing.plan import Wishes
+from analysis.importing.wishes import Wishes
 
 N = 3000
 TIME_S = np.arange(N) / 1000.0
