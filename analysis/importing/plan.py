@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from analysis.captures.model import Role, Scaling
 from analysis.importing.judging import judged
 from analysis.importing.spool import Spool
-from analysis.importing.wishes import Wishes as Wishes
+from analysis.importing.wishes import Wishes
 
 
 @dataclass(frozen=True, slots=True)

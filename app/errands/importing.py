@@ -11,9 +11,10 @@ from typing import TextIO
 
 from analysis.captures.model import Role, Step
 from analysis.errors import WornbandError
-from analysis.importing.bring_in import Understood, import_capture
-from analysis.importing.plan import Wishes
+from analysis.importing.bring_in import import_capture
 from analysis.importing.recipe import keep_recipe, read_recipe, recipe_of
+from analysis.importing.understood import Understood
+from analysis.importing.wishes import Wishes
 from analysis.progress import Tick
 from app.errands.interrupts import Interrupts
 from app.errands.progress_line import ProgressLine

@@ -10,8 +10,8 @@ from typing import TextIO
 
 from analysis.errors import WornbandError
 from analysis.importing.bring_in import import_capture
-from analysis.importing.plan import Wishes
 from analysis.importing.recipe import read_recipe
+from analysis.importing.wishes import Wishes
 from app.errands.analysing import Request, answer
 from app.errands.importing import stoppable
 from app.printable import error_line

@@ -5298,42 +5298,42 @@
     <message>
         <source>no signal wire was recorded: what it was taken for does not show</source>
         <extracomment>analysis/importing/behaviour.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>keine Signalleitung wurde aufgezeichnet: wofür sie entstand, zeigt die Aufzeichnung nicht</translation>
     </message>
     <message>
         <source>the signal moves over {moved_v:.2f} V: a sweep</source>
         <extracomment>analysis/importing/behaviour.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das Signal bewegt sich über {moved_v:.2f} V: ein Durchlauf</translation>
     </message>
     <message>
         <source>the signal moves over {moved_v:.2f} V and mostly rests at {middle_v:.2f} V: perhaps a drive</source>
         <extracomment>analysis/importing/behaviour.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das Signal bewegt sich über {moved_v:.2f} V und ruht meist bei {middle_v:.2f} V: vielleicht eine Fahrt</translation>
     </message>
     <message>
         <source>the signal rests at {middle_v:.2f} V with short spikes: perhaps shaken</source>
         <extracomment>analysis/importing/behaviour.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das Signal ruht bei {middle_v:.2f} V mit kurzen Spitzen: vielleicht wurde gerüttelt</translation>
     </message>
     <message>
         <source>the signal rests at {middle_v:.2f} V: what it was taken for does not show</source>
         <extracomment>analysis/importing/behaviour.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das Signal ruht bei {middle_v:.2f} V: wofür die Aufzeichnung entstand, zeigt sie nicht</translation>
     </message>
     <message>
         <source>the only wire stays near 0 V, at {middle_v:.3f} V: ground</source>
         <extracomment>analysis/importing/behaviour.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die einzige Leitung bleibt nahe 0 V, bei {middle_v:.3f} V: Masse</translation>
     </message>
     <message>
         <source>the only wire stays near 5 V, at {middle_v:.3f} V: reference</source>
         <extracomment>analysis/importing/behaviour.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die einzige Leitung bleibt nahe 5 V, bei {middle_v:.3f} V: Bezugsspannung</translation>
     </message>
     <message>
         <source>the only wire stays at {middle_v:.2f} V: what it was taken for does not show</source>
         <extracomment>analysis/importing/behaviour.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die einzige Leitung bleibt bei {middle_v:.2f} V: wofür die Aufzeichnung entstand, zeigt sie nicht</translation>
     </message>
     <message>
         <source>it is damaged, or no {kind} file that can be read</source>
@@ -5378,52 +5378,52 @@
     <message>
         <source>{mark} cannot stand between cells</source>
         <extracomment>analysis/importing/choices.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{mark} kann nicht zwischen Zellen stehen</translation>
     </message>
     <message>
         <source>choose a comma, a semicolon, a tab, a bar or spaces</source>
         <extracomment>analysis/importing/choices.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Komma, Semikolon, Tabulator, senkrechten Strich oder Leerzeichen wählen</translation>
     </message>
     <message>
         <source>{mark} is no decimal mark</source>
         <extracomment>analysis/importing/choices.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{mark} ist kein Dezimalzeichen</translation>
     </message>
     <message>
         <source>choose a point or a comma</source>
         <extracomment>analysis/importing/choices.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Punkt oder Komma wählen</translation>
     </message>
     <message>
         <source>{mark} cannot be the thousands mark here</source>
         <extracomment>analysis/importing/choices.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{mark} kann hier kein Tausenderzeichen sein</translation>
     </message>
     <message>
         <source>choose another, or none</source>
         <extracomment>analysis/importing/choices.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein anderes oder keines wählen</translation>
     </message>
     <message>
         <source>a table cannot begin after {count:,} lines</source>
         <extracomment>analysis/importing/choices.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine Tabelle kann nicht nach {count:,} Zeilen beginnen</translation>
     </message>
     <message>
         <source>say how many lines stand before the first sample</source>
         <extracomment>analysis/importing/choices.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>angeben, wie viele Zeilen vor dem ersten Messwert stehen</translation>
     </message>
     <message>
         <source>{encoding} is no encoding that is read here</source>
         <extracomment>analysis/importing/choices.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{encoding} ist keine Zeichenkodierung, die hier gelesen wird</translation>
     </message>
     <message>
         <source>choose one of {encodings}</source>
         <extracomment>analysis/importing/choices.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine von diesen wählen: {encodings}</translation>
     </message>
     <message>
         <source>{count} line is no row of samples and was left out</source>
@@ -5653,32 +5653,32 @@
     <message>
         <source>No table was found, and so no time.</source>
         <extracomment>analysis/importing/preview.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde keine Tabelle gefunden und damit keine Zeit.</translation>
     </message>
     <message>
         <source>No table was found.</source>
         <extracomment>analysis/importing/preview.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde keine Tabelle gefunden.</translation>
     </message>
     <message>
         <source>there is no column {names}: left aside</source>
         <extracomment>analysis/importing/preview.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>es gibt keine Spalte {names}: beiseitegelassen</translation>
     </message>
     <message>
         <source>it holds the times</source>
         <extracomment>analysis/importing/preview.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sie enthält die Zeiten</translation>
     </message>
     <message>
         <source>{name} exists and is no recipe</source>
         <extracomment>analysis/importing/recipe.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>{name} gibt es schon und ist kein Rezept</translation>
     </message>
     <message>
         <source>choose another name for the recipe</source>
         <extracomment>analysis/importing/recipe.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>einen anderen Namen für das Rezept wählen</translation>
     </message>
     <message>
         <source>there is no such recipe</source>
@@ -5698,27 +5698,27 @@
     <message>
         <source>its shape is not known</source>
         <extracomment>analysis/importing/recipes.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ihr Aufbau ist nicht bekannt</translation>
     </message>
     <message>
         <source>import it again and keep the recipe then</source>
         <extracomment>analysis/importing/recipes.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sie erneut importieren und das Rezept dann behalten</translation>
     </message>
     <message>
         <source>the folder for recipes cannot be made</source>
         <extracomment>analysis/importing/recipes.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>der Ordner für Rezepte kann nicht angelegt werden</translation>
     </message>
     <message>
         <source>check the rights of your own folder</source>
         <extracomment>analysis/importing/recipes.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Rechte des eigenen Ordners prüfen</translation>
     </message>
     <message>
         <source>the recipe cannot be removed</source>
         <extracomment>analysis/importing/recipes.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das Rezept kann nicht entfernt werden</translation>
     </message>
     <message>
         <source>the sample interval must be positive</source>
@@ -5813,47 +5813,47 @@
     <message>
         <source>The times in {name} are not evenly spaced: rows lie up to {off:.3g} intervals off.</source>
         <extracomment>analysis/importing/time_seen.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeiten in {name} haben keinen gleichmäßigen Abstand: Zeilen liegen bis zu {off:.3g} Abstände daneben.</translation>
     </message>
     <message>
         <source>The times in {name} are {interval_s:.6g} s apart ({rate_hz:.6g} Hz) with {count} gap of {longest_s:.3g} s.</source>
         <extracomment>analysis/importing/time_seen.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeiten in {name} liegen {interval_s:.6g} s auseinander ({rate_hz:.6g} Hz), mit {count} Lücke von {longest_s:.3g} s.</translation>
     </message>
     <message>
         <source>The times in {name} are {interval_s:.6g} s apart ({rate_hz:.6g} Hz) with {count} gaps of up to {longest_s:.3g} s.</source>
         <extracomment>analysis/importing/time_seen.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeiten in {name} liegen {interval_s:.6g} s auseinander ({rate_hz:.6g} Hz), mit {count} Lücken von bis zu {longest_s:.3g} s.</translation>
     </message>
     <message>
         <source>The times in {name} are evenly {interval_s:.6g} s apart ({rate_hz:.6g} Hz).</source>
         <extracomment>analysis/importing/time_seen.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeiten in {name} liegen gleichmäßig {interval_s:.6g} s auseinander ({rate_hz:.6g} Hz).</translation>
     </message>
     <message>
         <source>The times in {name} are {interval_s:.6g} s apart ({rate_hz:.6g} Hz), and at most {off_percent:.2g} % of that off their places.</source>
         <extracomment>analysis/importing/time_seen.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeiten in {name} liegen {interval_s:.6g} s auseinander ({rate_hz:.6g} Hz) und höchstens {off_percent:.2g} % davon neben ihrem Platz.</translation>
     </message>
     <message>
         <source>its times are not evenly spaced</source>
         <extracomment>analysis/importing/time_seen.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ihre Zeiten haben keinen gleichmäßigen Abstand</translation>
     </message>
     <message>
         <source>How much time lies between two rows is not known.</source>
         <extracomment>analysis/importing/time_seen.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel Zeit zwischen zwei Zeilen liegt, ist nicht bekannt.</translation>
     </message>
     <message>
         <source>The rows are {interval_s:.6g} s apart ({rate_hz:.6g} Hz), as was said.</source>
         <extracomment>analysis/importing/time_seen.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeilen liegen {interval_s:.6g} s auseinander ({rate_hz:.6g} Hz), wie angegeben.</translation>
     </message>
     <message>
         <source>The rows are {interval_s:.6g} s apart ({rate_hz:.6g} Hz), as the file says.</source>
         <extracomment>analysis/importing/time_seen.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeilen liegen {interval_s:.6g} s auseinander ({rate_hz:.6g} Hz), wie die Datei sagt.</translation>
     </message>
     <message>
         <source>its sound is packed in a way that is not read here</source>
