@@ -1,12 +1,20 @@
-"""Settings of all tests: no screen, and property tests that come out the same every time."""
+"""Settings of all tests: no screen, no configuration of anybody, property tests that can be repeated."""
 
 from __future__ import annotations
 
+import atexit
 import os
+import shutil
+import tempfile
 
 from hypothesis import settings
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+# Nobody's own profiles, recipes and settings have a say in a test.
+_configuration = tempfile.mkdtemp(prefix="wornband-tests-")
+os.environ["XDG_CONFIG_HOME"] = os.environ["APPDATA"] = _configuration
+atexit.register(shutil.rmtree, _configuration, ignore_errors=True)
 
 # Derandomised, so that a failure can be repeated; no deadline, since a shared machine may be slow.
 settings.register_profile("house", derandomize=True, deadline=None)

@@ -13,7 +13,10 @@ ENCODINGS = (
 )  # fmt: skip
 """Encodings that can be chosen; a byte-order mark in the file still has its say about the first two kinds."""
 
-WORDS = {"tab": "\t", "space": " ", "spaces": " ", "comma": ",", "semicolon": ";", "bar": "|", "none": ""}
+MARKS = {
+    "tab": "\t", "space": " ", "spaces": " ", "comma": ",", "semicolon": ";", "bar": "|", "point": ".",
+    "none": "",
+}  # fmt: skip
 """Marks that are awkward to type, by name."""
 
 MOST_HEAD_LINES = 2000

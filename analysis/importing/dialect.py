@@ -120,7 +120,7 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
 def _no_rows() -> ImportingError:
     return ImportingError(
         say("no two rows of numbers were found in it"),
-        say("save the recording as a table with one row a sample"),
+        say("save it as a table with one row a sample, or say what stands between cells with --delimiter"),
     )
 
 

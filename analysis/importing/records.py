@@ -21,6 +21,7 @@ from analysis.wording import plural, say
 
 _MOST_RESAMPLED = 50_000_000  # in memory at once
 _AT_ONCE = 1024 * 1024
+_ROLES = frozenset(str(role) for role in Role)
 
 
 def records_of(
@@ -58,7 +59,7 @@ def records_of(
     size = len(spool.columns[0])
     if size < 2:
         raise ImportingError(say("it holds fewer than two rows"), say("record the sensor again"))
-    notes: list[str] = []
+    notes = _left_aside(plan, wishes)
     if plan.time_place is None:
         interval = plan.interval_s or 0.0
         if not 0.0 < interval < float("inf"):
@@ -175,12 +176,22 @@ def _channel(
 
 def _point(spool: Spool, item: PlannedChannel, points: Mapping[str, str]) -> str:
     """Where the probe of a channel sat: said of its column, else of its role, else of all."""
-    by_role = {str(role) for role in Role}
     for name, point in points.items():
-        of_column = name != EVERY_CHANNEL and name not in by_role
+        of_column = name != EVERY_CHANNEL and name not in _ROLES
         if of_column and place_of(name, spool.table.columns) == item.place:
             return point
     return points.get(str(item.role), points.get(EVERY_CHANNEL, ""))
+
+
+def _left_aside(plan: Plan, wishes: Wishes) -> list[str]:
+    """Roles that a probe point was named for and no channel has."""
+    named = {*wishes.probe_points, *wishes.return_points} & _ROLES
+    gone = sorted(named - {str(item.role) for item in plan.channels})
+    return (
+        [say("no channel is {roles}: where its probe sat is left aside", roles=", ".join(gone))]
+        if gone
+        else []
+    )
 
 
 def step_of(spool: Spool, plan: Plan) -> StepGuess:

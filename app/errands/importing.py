@@ -5,16 +5,17 @@ from __future__ import annotations
 import argparse
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import replace
 from pathlib import Path
 from typing import TextIO
 
 from analysis.captures.model import Role, Step
 from analysis.errors import WornbandError
 from analysis.importing.bring_in import import_capture
-from analysis.importing.recipe import keep_recipe, read_recipe, recipe_of
+from analysis.importing.choices import TextChoices
+from analysis.importing.recipe import check_place, keep_recipe, read_recipe, recipe_of
+from analysis.importing.recipes import keep_for_shape, own_recipes_folder
 from analysis.importing.understood import Understood
-from analysis.importing.wishes import Wishes
+from analysis.importing.wishes import Wishes, over
 from analysis.progress import Tick
 from app.errands.interrupts import Interrupts
 from app.errands.progress_line import ProgressLine
@@ -33,50 +34,73 @@ def import_files(call: argparse.Namespace, *, out: TextIO, err: TextIO) -> int:
     if wrong:
         print(f"wornband: {printable(wrong[0])} is no role; there are {', '.join(Role)}", file=err)
         return 2
+    recipes = None if call.recipe or call.no_recipe else own_recipes_folder()
     try:
+        if call.keep_recipe:
+            check_place(Path(call.keep_recipe))
         wishes = wishes_of(call)
         with stoppable(err, call.sources[0]) as tick:
             understood = import_capture(
-                [Path(item) for item in call.sources], Path(call.output), wishes, title=call.title, tick=tick
+                [Path(item) for item in call.sources],
+                Path(call.output),
+                wishes,
+                title=call.title,
+                tick=tick,
+                recipes=recipes,
             )
-        if call.keep_recipe:
-            keep_recipe(recipe_of(understood[0], wishes), Path(call.keep_recipe))
+        kept = None if call.keep_recipe is None else _keep(understood[0], call.keep_recipe)
     except WornbandError as error:
         print(error_line(call.sources[0], str(error)), file=err)
         return 1
     for one in understood:
         print("\n".join(explained(one)), file=out)
+    if kept is not None:
+        print(f"  recipe         kept in {printable(str(kept))}", file=out)
     return 0
 
 
+def _keep(one: Understood, name: str) -> Path:
+    wishes = one.wishes or Wishes()
+    if not name:
+        return keep_for_shape(one, wishes, own_recipes_folder())
+    keep_recipe(recipe_of(one, wishes), Path(name))
+    return Path(name)
+
+
 def wishes_of(call: argparse.Namespace) -> Wishes:
-    """The recipe, where there is one, with what the call says in its place.
+    """The recipe that was named, if any, with what the call says in its place.
 
     Raises
     ------
     ImportingError
         Where the recipe is none.
     """
-    wishes = read_recipe(Path(call.recipe)) if call.recipe else Wishes()
-    interval = 1.0 / call.sample_rate if call.sample_rate else call.sample_interval
-    if call.channel:
-        wishes = replace(wishes, channels={name: Role(role) for name, role in call.channel})
-    return replace(
-        wishes,
-        time_column=call.time or (None if interval else wishes.time_column),
-        interval_s=interval or wishes.interval_s,
-        units={**wishes.units, **dict(call.unit)},
-        full_scale_v=call.full_scale or wishes.full_scale_v,
-        step=Step(call.step) if call.step else wishes.step,
-        resample=call.resample or wishes.resample,
-        attributes={**wishes.attributes, **dict(call.set)},
+    stated = Wishes(
+        channels={name: Role(role) for name, role in call.channel},
+        time_column=call.time,
+        interval_s=1.0 / call.sample_rate if call.sample_rate else call.sample_interval,
+        units=dict(call.unit),
+        full_scale_v=call.full_scale,
+        step=Step(call.step) if call.step and call.step != "none" else None,
+        resample=call.resample,
+        attributes=dict(call.set),
+        text=TextChoices(call.delimiter, call.decimal, call.thousands, call.head_lines, call.encoding),
+        factors=dict(call.factor),
+        probe_points=dict(call.probe),
+        return_points=dict(call.return_point),
+        conditions=dict(call.condition),
+        guess_step=call.step != "none",
     )
+    return over(stated, read_recipe(Path(call.recipe))) if call.recipe else stated
 
 
 def explained(one: Understood) -> list[str]:
     """What became of each column, and why, in lines."""
     names = one.columns
     lines = [printable(str(one.path))]
+    if one.recipe is not None:
+        day = f" on {printable(one.recipe.day)}" if one.recipe.day else ""
+        lines.append(f"  recipe         as kept{day} for files of this shape; --no-recipe does without")
     if one.plan.time_place is not None:
         lines.append(f"  time           {printable(names[one.plan.time_place])}")
     lines += [
@@ -86,6 +110,9 @@ def explained(one: Understood) -> list[str]:
     lines += [
         f"  left out       {printable(name)}: {printable(reason)}" for name, reason in one.plan.left_out
     ]
+    if one.step is not None:
+        step = str(one.step.step) if one.step.step is not None and one.step.sure else "left open"
+        lines.append(f"  step           {step}: {printable(one.step.reason)}")
     return [*lines, *(f"  note: {printable(note)}" for note in one.notes)]
 
 

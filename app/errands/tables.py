@@ -8,6 +8,8 @@ from pathlib import Path
 from typing import TextIO
 
 from analysis.captures.model import Role, Step
+from analysis.importing.choices import ENCODINGS, MARKS
+from analysis.importing.wishes import CONDITIONS
 
 TABLE_ERRANDS = ("import", "export", "watch")
 
@@ -51,14 +53,42 @@ def _add_import(errands: argparse._SubParsersAction[argparse.ArgumentParser], st
     every.add_argument("--sample-interval", type=_positive, metavar="SECONDS", help="seconds between rows")
     every.add_argument("--sample-rate", type=_positive, metavar="HERTZ", help="rows a second")
     bring.add_argument("--full-scale", type=_positive, metavar="VOLTS", help="full scale of a WAV file")
-    bring.add_argument("--step", choices=[str(step) for step in Step], help="what it was taken for")
+    bring.add_argument("--factor", action="append", default=[], type=_factor, metavar="COLUMN=FACTOR",
+                       help="what a column is multiplied by: 10 for a probe that divides by ten")  # fmt: skip
+    bring.add_argument("--step", choices=[*(str(step) for step in Step), "none"],
+                       help="what it was taken for; none to leave it open")  # fmt: skip
     bring.add_argument("--resample", action="store_true", help="interpolate uneven times onto even ones")
     bring.add_argument(
         "--set", action="append", default=[], type=pair, metavar="KEY=VALUE", help="vehicle=..., profile=..."
     )
     bring.add_argument("--title", default="", help="of the capture")
-    bring.add_argument("--recipe", metavar="RECIPE", help="take what is decided from this file")
-    bring.add_argument("--keep-recipe", metavar="RECIPE", help="keep what was decided in this file")
+    _add_places(bring)
+    _add_dialect(bring)
+    recipe = bring.add_mutually_exclusive_group()
+    recipe.add_argument("--recipe", metavar="RECIPE", help="take what is decided from this file")
+    recipe.add_argument("--no-recipe", action="store_true", help="follow no kept recipe")
+    bring.add_argument("--keep-recipe", nargs="?", const="", metavar="RECIPE",
+                       help="keep what was decided for the next file of this shape; with a name, there,"
+                       " with car, step, probes and conditions too")  # fmt: skip
+
+
+def _add_places(bring: argparse.ArgumentParser) -> None:
+    """Where the probes sat, and under which conditions."""
+    for name, what in (("probe", "where its probe sat"), ("return-point", "what it was measured against")):
+        bring.add_argument(f"--{name}", action="append", default=[], type=_pair, metavar="CHANNEL=PLACE",
+                           help=f"{what}; CHANNEL is a column, a role or all")  # fmt: skip
+    bring.add_argument("--condition", action="append", default=[], type=_condition, metavar="KEY=VALUE",
+                       help=f"of every record: {', '.join(CONDITIONS)}")  # fmt: skip
+
+
+def _add_dialect(bring: argparse.ArgumentParser) -> None:
+    """How a text is written, where it is not to be found out."""
+    bring.add_argument("--delimiter", type=_mark, metavar="MARK",
+                       help="between cells of a text: a mark, tab or space")  # fmt: skip
+    bring.add_argument("--decimal", type=_mark, metavar="MARK", help="decimal mark: point or comma")
+    bring.add_argument("--thousands", type=_mark, metavar="MARK", help="thousands mark, or none")
+    bring.add_argument("--head-lines", type=_count, metavar="N", help="lines before the first sample")
+    bring.add_argument("--encoding", choices=ENCODINGS, metavar="NAME", help=", ".join(ENCODINGS))
 
 
 def _add_export(errands: argparse._SubParsersAction[argparse.ArgumentParser], status: str) -> None:
@@ -83,6 +113,28 @@ def _pair(text: str) -> tuple[str, str]:
     if not mark or not name or not value:
         raise argparse.ArgumentTypeError("must read NAME=VALUE")
     return name, value
+
+
+def _condition(text: str) -> tuple[str, str]:
+    key, value = _pair(text)
+    if key not in CONDITIONS:
+        raise argparse.ArgumentTypeError(f"there is no condition {key}; there are {', '.join(CONDITIONS)}")
+    return key, {"yes": "1", "no": "0"}.get(value, value) if key == "plugged" else value
+
+
+def _factor(text: str) -> tuple[str, float]:
+    name, value = _pair(text)
+    return name, _positive(value)
+
+
+def _mark(text: str) -> str:
+    return MARKS.get(text.lower(), text)
+
+
+def _count(text: str) -> int:
+    if not (text.isascii() and text.isdecimal()) or len(text) > 9:
+        raise argparse.ArgumentTypeError("must be a whole number")
+    return int(text)
 
 
 def _positive(text: str) -> float:

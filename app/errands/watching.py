@@ -11,6 +11,7 @@ from typing import TextIO
 from analysis.errors import WornbandError
 from analysis.importing.bring_in import import_capture
 from analysis.importing.recipe import read_recipe
+from analysis.importing.recipes import own_recipes_folder
 from analysis.importing.wishes import Wishes
 from app.errands.analysing import Request, answer
 from app.errands.importing import stoppable
@@ -40,7 +41,7 @@ def watch_folder(
     folder : Path
         Where the recorder saves; captures are written beside its files.
     recipe : Path or None
-        How its files are to be understood.
+        How its files are to be understood; None for the kept one that fits each file.
     profile : str or None
         Sensor profile.
     once : bool
@@ -56,6 +57,7 @@ def watch_folder(
         0, or 1 where some file could not be done.
     """
     wishes = read_recipe(recipe) if recipe is not None else Wishes()
+    recipes = own_recipes_folder() if recipe is None else None
     done: Seen = {}
     failed = False
     before = _look(folder, err)
@@ -67,7 +69,7 @@ def watch_folder(
         still = [name for name, state in now.items() if before.get(name) == state and done.get(name) != state]
         for name in sorted(still):
             done[name] = now[name]
-            failed = not _do(folder / name, wishes, profile, out, err) or failed
+            failed = not _do(folder / name, wishes, recipes, profile, out, err) or failed
         before = now
         if once:
             return 1 if failed else 0
@@ -87,14 +89,18 @@ def _look(folder: Path, err: TextIO) -> Seen | None:
     return seen
 
 
-def _do(source: Path, wishes: Wishes, profile: str | None, out: TextIO, err: TextIO) -> bool:
+def _do(
+    source: Path, wishes: Wishes, recipes: Path | None, profile: str | None, out: TextIO, err: TextIO
+) -> bool:
     """Import and analyse one file; whether that went well. The file itself is never touched."""
     target = source.with_name(source.name + ".h5")
     if target.exists() and target.stat().st_mtime_ns >= source.stat().st_mtime_ns:
         return True  # done in an earlier watch
     try:
         with stoppable(err, source.name) as tick:
-            import_capture([source], target, wishes, replace_target=True, title=source.stem, tick=tick)
+            import_capture(
+                [source], target, wishes, replace_target=True, title=source.stem, tick=tick, recipes=recipes
+            )
             found = answer(str(target), Request(profile), tick)
     except WornbandError as error:
         print(error_line(str(source), str(error)), file=err, flush=True)

@@ -5471,9 +5471,9 @@
         <translation>darin wurden keine zwei Zeilen mit Zahlen gefunden</translation>
     </message>
     <message>
-        <source>save the recording as a table with one row a sample</source>
-        <extracomment>analysis/importing/dialect.py, analysis/importing/encoding.py</extracomment>
-        <translation>die Aufzeichnung als Tabelle mit einer Zeile je Messwert speichern</translation>
+        <source>save it as a table with one row a sample, or say what stands between cells with --delimiter</source>
+        <extracomment>analysis/importing/dialect.py</extracomment>
+        <translation>als Tabelle mit einer Zeile je Messwert speichern oder mit --delimiter angeben, was zwischen den Zellen steht</translation>
     </message>
     <message>
         <source>the comma in {cell} is read as a decimal comma</source>
@@ -5484,6 +5484,11 @@
         <source>it is neither text nor any other kind of file that can be imported</source>
         <extracomment>analysis/importing/encoding.py</extracomment>
         <translation>sie ist weder Text noch eine andere Art von Datei, die eingelesen werden kann</translation>
+    </message>
+    <message>
+        <source>save the recording as a table with one row a sample</source>
+        <extracomment>analysis/importing/encoding.py</extracomment>
+        <translation>die Aufzeichnung als Tabelle mit einer Zeile je Messwert speichern</translation>
     </message>
     <message>
         <source>a line of it is longer than {most:,} characters</source>
@@ -5774,6 +5779,11 @@
         <source>the samples were interpolated onto even times {interval_s:.6g} s apart</source>
         <extracomment>analysis/importing/records.py</extracomment>
         <translation>die Messwerte wurden auf gleichmäßige Zeiten im Abstand von {interval_s:.6g} s interpoliert</translation>
+    </message>
+    <message>
+        <source>no channel is {roles}: where its probe sat is left aside</source>
+        <extracomment>analysis/importing/records.py</extracomment>
+        <translation>kein Kanal ist {roles}: wo dessen Spitze saß, bleibt unbeachtet</translation>
     </message>
     <message>
         <source>column {name} has samples beyond the range of the recorder</source>

@@ -11,6 +11,7 @@ import pytest
 
 from analysis.captures.model import Role, Step
 from analysis.captures.reading import open_capture
+from analysis.importing.recipe import load_recipe
 from app.command_line import main
 from app.errands.watching import watch_folder
 
@@ -73,7 +74,19 @@ def test_a_recipe_for_other_columns_says_what_is_there(
     assert not (tmp_path / "2.h5").exists()
 
 
-@pytest.mark.parametrize("arguments", [["--channel", "a=green"], ["--channel", "a"], ["--sample-rate", "0"]])
+@pytest.mark.parametrize(
+    "arguments",
+    [
+        ["--channel", "a=green"],
+        ["--channel", "a"],
+        ["--sample-rate", "0"],
+        ["--condition", "weather=fine"],
+        ["--factor", "a=-1"],
+        ["--head-lines", "two"],
+        ["--encoding", "rot13"],
+        ["--recipe", "r.json", "--no-recipe"],
+    ],
+)
 def test_a_wrong_call_is_told_from_a_bad_file(arguments: list[str], tmp_path: Path) -> None:
     source = _sweep(tmp_path / "t.csv")
     assert main(["import", str(source), "-o", str(tmp_path / "a.h5"), *arguments]) == 2
@@ -118,3 +131,102 @@ def test_watch_takes_what_has_stopped_growing_and_leaves_what_fails(tmp_path: Pa
     assert "bad.csv: no two rows of numbers" in err.getvalue()
     names = {item.name for item in tmp_path.iterdir()}
     assert names == {"good.csv", "good.csv.h5", "bad.csv", "growing.csv"}
+
+
+@pytest.fixture
+def configuration(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """A user's configuration that is empty at first."""
+    folder = tmp_path / "configuration"
+    for name in ("XDG_CONFIG_HOME", "APPDATA"):
+        monkeypatch.setenv(name, str(folder))
+    return folder / "wornband" / "recipes"
+
+
+def test_a_recipe_that_was_kept_is_followed_and_that_is_said(
+    configuration: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    first, second = _sweep(tmp_path / "1.csv"), _sweep(tmp_path / "2.csv")
+    call = ["import", str(first), "-o", str(tmp_path / "1.h5"), "--channel", "b=supply", "--keep-recipe"]
+    assert main(call) == 0
+    (kept,) = configuration.iterdir()
+    assert f"kept in {kept}" in capsys.readouterr().out
+    assert main(["import", str(second), "-o", str(tmp_path / "2.h5")]) == 0
+    day = load_recipe(kept).day
+    said = capsys.readouterr().out
+    assert f"as kept on {day} for files of this shape" in said
+    assert "supply         b: it was chosen" in said
+    assert main(["import", str(second), "-o", str(tmp_path / "3.h5"), "--no-recipe"]) == 0
+    said = capsys.readouterr().out
+    assert "as kept" not in said
+    assert "reference      b" in said
+
+
+def test_a_source_is_never_taken_for_the_recipe_to_be_kept(
+    configuration: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    first, second = _sweep(tmp_path / "1.csv"), _sweep(tmp_path / "2.csv")
+    before = first.read_bytes()
+    assert main(["import", "-o", str(tmp_path / "a.h5"), "--keep-recipe", str(first), str(second)]) == 1
+    assert "1.csv exists and is no recipe" in capsys.readouterr().err
+    assert first.read_bytes() == before
+    assert not (tmp_path / "a.h5").exists()
+
+
+def test_how_a_text_is_written_can_be_said_by_hand(tmp_path: Path) -> None:
+    source = tmp_path / "t.txt"
+    rows = "".join(f"{n},0~{1 + n % 4},{n % 10}~5,0\n" for n in range(40))
+    source.write_bytes(("Höhe und Bezug\nms~sensor~Bezug (größer)\n" + rows).encode("cp850"))
+    call = ["import", str(source), "-o", str(tmp_path / "a.h5"), "--sample-interval", "0.001"]
+    call += ["--channel", "2=signal", "--channel", "3=reference", "--factor", "2=10"]
+    assert main(call) == 1  # nobody takes a tilde for what stands between cells
+    chosen = ["--delimiter", "~", "--decimal", "comma", "--head-lines", "2", "--encoding", "cp850"]
+    assert main([*call, *chosen]) == 0
+    with open_capture(tmp_path / "a.h5") as opened:
+        (record,) = opened.capture.records
+        signal, reference = record.channel(Role.SIGNAL), record.channel(Role.REFERENCE)
+        assert signal is not None
+        assert reference is not None
+        np.testing.assert_allclose(signal.volts(0, 3), [10.0, 21.0, 32.0])
+        assert reference.attributes["long_name"] == "Bezug (größer)"
+
+
+def test_probe_points_and_conditions_go_into_the_capture(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    source = _sweep(tmp_path / "t.csv")
+    call = ["import", str(source), "-o", str(tmp_path / "a.h5"), "--probe", "signal=sensor end"]
+    call += ["--probe", "all=control-unit end", "--return-point", "b=battery negative", "--probe", "ground=x"]
+    call += ["--condition", "ignition=on", "--condition", "plugged=no"]
+    assert main(call) == 0
+    assert "no channel is ground" in capsys.readouterr().out
+    with open_capture(tmp_path / "a.h5") as opened:
+        (record,) = opened.capture.records
+        signal, reference = record.channel(Role.SIGNAL), record.channel(Role.REFERENCE)
+        assert signal is not None
+        assert reference is not None
+        assert signal.attributes["probe_point"] == "sensor end"
+        assert "return_point" not in signal.attributes
+        assert reference.attributes["probe_point"] == "control-unit end"
+        assert reference.attributes["return_point"] == "battery negative"
+        assert record.attributes["ignition"] == "on"
+        assert str(record.attributes["plugged"]) == "0"
+
+
+def test_a_probe_of_a_column_that_is_not_there_is_told(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    source = _sweep(tmp_path / "t.csv")
+    call = ["import", str(source), "-o", str(tmp_path / "a.h5"), "--probe", "green=sensor end"]
+    assert main(call) == 1
+    assert "it has no column green" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("step", ["none", None])
+def test_a_step_is_guessed_unless_it_is_to_be_left_open(
+    step: str | None, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    call = ["import", str(_sweep(tmp_path / "t.csv")), "-o", str(tmp_path / "a.h5")]
+    assert main(call if step is None else [*call, "--step", step]) == 0
+    assert ("step           sweep: the signal moves over" in capsys.readouterr().out) is (step is None)
+    with open_capture(tmp_path / "a.h5") as opened:
+        assert opened.capture.records[0].step is (Step.SWEEP if step is None else None)
