@@ -21,14 +21,21 @@ _NUMBER = re.compile(
     re.VERBOSE,
 )
 _WITH_UNIT = re.compile(r"^(?P<number>[+\-]?[\d.,∞][\d.,eE+\-']*)\s*(?P<unit>[^\d\s.,+\-]{1,8})$")
-_CLOCK = re.compile(r"^(?:(?P<hours>\d{1,4}):)?(?P<minutes>\d{1,2}):(?P<seconds>\d{1,2}(?:[.,]\d{1,12})?)$")
-_DATED = re.compile(r"^(\d{4}-\d\d-\d\d)[T ](\d\d:\d\d:\d\d)(?:[.,](\d{1,9}))?\s*(Z|[+-]\d\d:?\d\d)?$")
+_CLOCK = re.compile(
+    r"^(?:(?P<hours>\d{1,4}):)?(?P<minutes>\d{1,2}):(?P<seconds>\d{1,2}(?:[.,]\d{1,12})?)"
+    r"(?:\s*(?P<half>[AaPp])\.?[Mm]\.?)?$"
+)
+_DATED = re.compile(
+    r"^(?P<a>\d{1,4})(?P<mark>[-./])(?P<b>\d{1,2})(?P=mark)(?P<c>\d{1,4}),?[T ]+"
+    r"(?P<clock>\d{1,2}:\d\d:\d\d(?:[.,]\d{1,12})?(?:\s*[AaPp]\.?[Mm]\.?)?)\s*(?:Z|[+-]\d\d:?\d\d)?$"
+)
 _EPOCH = datetime(2000, 1, 1)
 
 
 def plain(cell: str) -> str:
     """A cell without quotes, spaces around it, and with a plain minus."""
-    return cell.strip().strip('"').strip().replace("\u2212", "-")
+    text = cell.strip().strip('"').strip().replace("\u2212", "-")
+    return text[1:-1].strip() if len(text) > 1 and text[0] == text[-1] == "'" else text
 
 
 def looks_numeric(cell: str) -> bool:
@@ -82,15 +89,28 @@ def seconds_of(text: str) -> float | None:
     clock = _CLOCK.match(text)
     if clock:
         seconds = float(clock.group("seconds").replace(",", "."))
-        return 3600.0 * int(clock.group("hours") or 0) + 60.0 * int(clock.group("minutes")) + seconds
+        hours = int(clock.group("hours") or 0)
+        if clock.group("half"):
+            hours = hours % 12 + (12 if clock.group("half") in "pP" else 0)
+        return 3600.0 * hours + 60.0 * int(clock.group("minutes")) + seconds
     dated = _DATED.match(text)
-    if not dated:
-        return None
+    day = _day(dated["a"], dated["mark"], dated["b"], dated["c"]) if dated else None
+    since = seconds_of(dated["clock"]) if dated else None
+    return None if day is None or since is None else (day - _EPOCH).total_seconds() + since
+
+
+def _day(a: str, mark: str, b: str, c: str) -> datetime | None:
+    """A date: the year first, or the day; with strokes the month first where that can be."""
+    if len(a) == 4:
+        year, month, day = int(a), int(b), int(c)
+    else:
+        year = int(c) if len(c) == 4 else 2000 + int(c)
+        month_first = mark == "/" and int(a) <= 12
+        month, day = (int(a), int(b)) if month_first else (int(b), int(a))
     try:
-        moment = datetime.fromisoformat(f"{dated.group(1)}T{dated.group(2)}")
+        return datetime(year, month, day)
     except ValueError:
         return None
-    return (moment - _EPOCH).total_seconds() + float(f"0.{dated.group(3) or 0}")
 
 
 def _over(text: str) -> float | None:

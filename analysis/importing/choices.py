@@ -13,6 +13,9 @@ ENCODINGS = (
 )  # fmt: skip
 """Encodings that can be chosen; a byte-order mark in the file still has its say about the first two kinds."""
 
+SPACED_COMMA = ", "
+"""A comma and a space between cells whose decimal mark is a comma."""
+
 MARKS = {
     "tab": "\t", "space": " ", "spaces": " ", "comma": ",", "semicolon": ";", "bar": "|", "point": ".",
     "none": "",
@@ -68,7 +71,7 @@ def checked_choices(choices: TextChoices) -> TextChoices:
         Where it cannot.
     """
     delimiter, decimal, thousands = choices.delimiter, choices.decimal, choices.thousands
-    if delimiter is not None and not _is_mark(delimiter):
+    if delimiter is not None and not _is_mark(delimiter) and delimiter != SPACED_COMMA:
         raise ImportingError(
             say("{mark} cannot stand between cells", mark=repr(delimiter)),
             say("choose a comma, a semicolon, a tab, a bar or spaces"),

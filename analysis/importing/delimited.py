@@ -16,9 +16,10 @@ from pyarrow import csv as arrow_csv
 
 from analysis.errors import ImportingError
 from analysis.importing.cells import MISSING, number_of, seconds_of
-from analysis.importing.choices import NOTHING_CHOSEN, TextChoices, checked_choices
+from analysis.importing.choices import NOTHING_CHOSEN, SPACED_COMMA, TextChoices, checked_choices
 from analysis.importing.dialect import Dialect, understood
 from analysis.importing.encoding import MOST_LINE_BYTES, decoded, encoding_of, line_blocks, long_line
+from analysis.importing.guesses import is_time
 from analysis.importing.model import Block, Column, Table, checked_columns
 from analysis.progress import Tick
 from analysis.wording import plural, say
@@ -132,12 +133,16 @@ class _Reader:
     def __init__(self, path: Path, encoding: str, dialect: Dialect) -> None:
         self._path, self._encoding, self._dialect = path, encoding, dialect
         self._used = [place for place, use in enumerate(dialect.numeric) if use]
+        self._times = {
+            place for place in self._used
+            if dialect.clock[place] or is_time(dialect.names[place], dialect.units[place])
+        }  # fmt: skip
         self._clean = _cleaner(dialect)
         names = [str(place) for place in range(len(dialect.numeric))]
         used = [names[place] for place in self._used]
         self._read = arrow_csv.ReadOptions(column_names=names, block_size=1 << 20)
         self._parse = arrow_csv.ParseOptions(
-            delimiter="\t" if dialect.delimiter == " " else dialect.delimiter
+            delimiter="\t" if dialect.delimiter in (" ", SPACED_COMMA) else dialect.delimiter
         )
         self._convert = arrow_csv.ConvertOptions(
             column_types={name: pa.float64() for name in used},
@@ -153,7 +158,7 @@ class _Reader:
         skip = self._dialect.first_line
         for lines, done in line_blocks(self._path, self._encoding):
             while skip and lines:
-                end = lines.find(b"\n") + 1
+                end = lines.find(b"\n") + 1 or len(lines)
                 lines, skip = lines[end:], skip - 1
             if lines.strip():
                 yield self._block(lines, left, tick, min(done / size, 1.0))
@@ -161,7 +166,7 @@ class _Reader:
         notes.extend(left.notes())
 
     def _block(self, lines: bytes, left: _Left, tick: Tick, done: float) -> Block:
-        quick = None if any(self._dialect.clock) else self._by_arrow(self._clean(lines))
+        quick = None if any(self._dialect.clock) or _is_cut(lines) else self._by_arrow(self._clean(lines))
         return quick if quick is not None else self._by_cell(lines, left, tick, done)
 
     def _by_arrow(self, lines: bytes) -> Block | None:
@@ -180,22 +185,26 @@ class _Reader:
 
     def _by_cell(self, lines: bytes, left: _Left, tick: Tick, done: float) -> Block:
         rows: list[list[float]] = []
-        for number, cells in enumerate(self._rows(lines)):
+        cut = _is_cut(lines)
+        for number, cells in enumerate(self._rows(lines, cut=cut)):
             if number % _ROWS_A_TICK == 0:
                 tick(done)
-            row = self._row(cells, left)
+            row = self._row(cells, left, cut=cut)
             if row is not None:
                 rows.append(row)
         made: NDArray[Any] = np.array(rows, dtype=np.float64).reshape(len(rows), len(self._used))
         return tuple(np.ascontiguousarray(made[:, place]) for place in range(len(self._used)))
 
-    def _rows(self, lines: bytes) -> Iterator[list[str]]:
+    def _rows(self, lines: bytes, *, cut: bool) -> Iterator[list[str]]:
         dialect = self._dialect
         text = lines.decode("utf-8", "replace").replace("\0", "").splitlines()
         mark = dialect.comment
         kept = (line for line in text if line.strip() and not (mark and line.startswith(mark)))
         if dialect.delimiter == " ":
-            yield from (line.replace('"', "").split() for line in kept)
+            yield from (self._spaced(line.replace('"', ""), cut) for line in kept)
+            return
+        if dialect.delimiter == SPACED_COMMA:
+            yield from (line.split(SPACED_COMMA) for line in kept)
             return
         try:
             yield from csv.reader(kept, delimiter=dialect.delimiter)
@@ -204,10 +213,27 @@ class _Reader:
                 say("a cell of it is too long for a number"), say("save the recording as a plain table")
             ) from error
 
-    def _row(self, cells: list[str], left: _Left) -> list[float] | None:
+    def _spaced(self, line: str, cut: bool) -> list[str]:
+        """The cells of a line between spaces: where some are blank, by where they stand in other lines."""
+        cells = line.split()
+        width, edges = len(self._dialect.numeric), self._dialect.edges
+        if len(cells) >= width or cut:
+            return cells
+        places = {edge: place for place, edge in enumerate(edges.at)} if edges is not None else {}
+        found = [""] * width
+        for item in re.finditer(r"\S+", line):
+            place = places.get(item.end() if edges is not None and edges.right else item.start())
+            if place is None:
+                return []  # nobody can say which cell it is
+            found[place] = item.group()
+        return found
+
+    def _row(self, cells: list[str], left: _Left, *, cut: bool) -> list[float] | None:
         """One row of numbers, or None where the line is no row of samples."""
         dialect = self._dialect
         short = len(cells) < len(dialect.numeric)
+        if short and cut:
+            cells = cells[:-1]  # the file ends in the midst of it: it may lack digits
         values: list[float] = []
         odd: list[str] = []
         for place in self._used:
@@ -216,6 +242,9 @@ class _Reader:
             if value is None:
                 value = number_of(cell, dialect.decimal, dialect.thousands)
             if value is None:
+                if place in self._times:  # a summary below the samples, a heading again
+                    left.rows += 1
+                    return None
                 odd.append(cell)
             values.append(float("nan") if value is None else value)
         if all(np.isnan(value) for value in values) and (odd or short):
@@ -225,6 +254,11 @@ class _Reader:
         left.examples.extend(odd[: 1 - min(len(left.examples), 1)])
         left.ragged += short
         return values
+
+
+def _is_cut(lines: bytes) -> bool:
+    """Whether it is the last line of a file, and without an end."""
+    return not lines.endswith(b"\n")
 
 
 def _cleaner(dialect: Dialect) -> Callable[[bytes], bytes]:
@@ -239,6 +273,8 @@ def _cleaner(dialect: Dialect) -> Callable[[bytes], bytes]:
                 lines = lines.replace(mark, b"")
         if not lines.isascii():
             lines = lines.replace("∞".encode(), b"inf").replace("\u2212".encode(), b"-")
+        if dialect.delimiter == SPACED_COMMA:
+            lines = lines.replace(b", ", b"\t")
         if dialect.delimiter == " ":
             lines = lines.replace(b"\r\n", b"\n")
             lines = re.sub(rb"[ \t]+", b"\t", lines)

@@ -8,9 +8,11 @@ from collections import Counter
 from dataclasses import dataclass
 
 from analysis.errors import ImportingError
-from analysis.importing.cells import MISSING, looks_numeric, plain, seconds_of, unit_in
-from analysis.importing.choices import NOTHING_CHOSEN, TextChoices
-from analysis.importing.units import RATE, TIME, Unit, split_heading, unit_of
+from analysis.importing.cells import MISSING, looks_numeric, seconds_of, unit_in
+from analysis.importing.choices import NOTHING_CHOSEN, SPACED_COMMA, TextChoices
+from analysis.importing.headings import headings, logical, padded, split_line, stated_interval
+from analysis.importing.layouts import refuse_another_layout
+from analysis.importing.units import TIME, unit_of
 from analysis.wording import say
 
 DELIMITERS = ("\t", ";", "|", ",", " ")
@@ -19,12 +21,23 @@ DELIMITERS = ("\t", ";", "|", ",", " ")
 _COMMENTS = ("#", "%", "//", "!", "*")
 _MOST_LINES = 3000
 _TAIL_LINES = 400
-_NAMES_INTERVAL = re.compile(
-    r"(?:interval|period|increment|\bdt\b|delta ?t|Δt|abtastintervall|(?:sample|sampling) ?time)",
-    re.IGNORECASE,
-)
-_NAMES_RATE = re.compile(r"(?:\brate\b|frequency|\bfs\b|abtastrate|samples per second|s/s\b)", re.IGNORECASE)
-_STATED = re.compile(r"([+\-]?\d[\d.,]*(?:[eE][+\-]?\d+)?)[\s,;\t\"\])]*([\[(]?[A-Za-zµμ/]{1,12})?")
+_SPACED_COMMAS = re.compile(r"\s*[+\-]?\d+,\d+(?:, [+\-]?\d+,\d+)+\s*")
+
+
+@dataclass(frozen=True, slots=True)
+class Edges:
+    """Where the cells of every line stand, where they stand at the same places in each.
+
+    Parameters
+    ----------
+    at : tuple of int
+        One a cell: the letter that it begins at, or the one after its last.
+    right : bool
+        Whether it is the latter.
+    """
+
+    at: tuple[int, ...]
+    right: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,6 +62,8 @@ class Dialect:
         Seconds between rows, where a line before the samples says so.
     notes : tuple of str
         What was decided though it could have been otherwise.
+    edges : Edges or None
+        Of cells between spaces that stand in line.
     """
 
     delimiter: str
@@ -62,17 +77,7 @@ class Dialect:
     clock: tuple[bool, ...]
     interval_s: float | None = None
     notes: tuple[str, ...] = ()
-
-
-def split_line(line: str, delimiter: str) -> list[str]:
-    """The cells of one line, quotes taken off."""
-    if delimiter == " ":
-        line = line.strip()
-        if '"' not in line:
-            return line.split()
-    if '"' not in line:
-        return [plain(cell) for cell in line.split(delimiter)]
-    return [plain(cell) for cell in next(csv.reader([line], delimiter=delimiter, skipinitialspace=True), [])]
+    edges: Edges | None = None
 
 
 def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
@@ -90,14 +95,14 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
     ImportingError
         Where no run of rows with numbers is found.
     """
-    lines = re.split(r"\r\n|\n|\r", text)[:_MOST_LINES]
+    lines, physical = logical(re.split(r"\r\n|\n|\r", text)[:_MOST_LINES])
     comment = next((mark for mark in _COMMENTS if any(line.startswith(mark) for line in lines)), "")
     rows = [
         place
         for place, line in enumerate(lines)
         if line.strip() and not (comment and line.startswith(comment))
     ]
-    rows = [place for place in rows if place >= (choices.head_lines or 0)]
+    rows = [place for place in rows if physical[place] >= (choices.head_lines or 0)]
     if len(rows) < 2:
         raise _no_rows()
     tail = [lines[place] for place in rows[-min(max(8, len(rows) // 4), _TAIL_LINES) :]]
@@ -105,16 +110,29 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
     delimiter, width, numeric = _delimiter(tail, one_column, choices.delimiter)
     if not any(numeric):
         raise _no_rows()
+    refuse_another_layout([split_line(lines[place], delimiter) for place in rows], width)
     marks = _chosen_marks(_marks(tail, delimiter, numeric), choices)
     first = rows[0] if choices.head_lines is not None else _first_row(lines, rows, delimiter, numeric)
-    names, units = _headings(lines[:first], delimiter, width, comment)
-    cells = _padded(split_line(lines[first], delimiter), width)
+    names, units = headings(lines[:first], delimiter, width, comment)
+    cells = padded(split_line(lines[first], delimiter), width)
     units = [unit or _own_unit(cell) for unit, cell in zip(units, cells, strict=True)]
     clock = [use and seconds_of(cell) is not None for use, cell in zip(numeric, cells, strict=True)]
     return Dialect(
-        delimiter, marks[0], marks[1], comment, first, tuple(names), tuple(units), tuple(numeric),
-        tuple(clock), _stated_interval(lines[:first]), marks[2],
+        delimiter, marks[0], marks[1], comment, physical[first], tuple(names), tuple(units), tuple(numeric),
+        tuple(clock), stated_interval(lines[:first]), marks[2],
+        _edges(tail, width) if delimiter == " " else None,
     )  # fmt: skip
+
+
+def _edges(tail: list[str], width: int) -> Edges | None:
+    """Where the cells stand, if at the same letters in every line."""
+    spans = [[item.span() for item in re.finditer(r"\S+", line)] for line in tail if "\t" not in line]
+    whole = [row for row in spans if len(row) == width]
+    for side in (1, 0):
+        places = {tuple(span[side] for span in row) for row in whole}
+        if len(whole) > 1 and len(places) == 1:
+            return Edges(places.pop(), bool(side))
+    return None
 
 
 def _no_rows() -> ImportingError:
@@ -132,7 +150,10 @@ def _own_unit(cell: str) -> str:
 def _delimiter(tail: list[str], one_column: bool, chosen: str | None) -> tuple[str, int, list[bool]]:
     """The delimiter that makes most columns of numbers and fewest of anything else."""
     best: tuple[float, str, int, list[bool]] | None = None
-    for delimiter in DELIMITERS if chosen is None else (chosen,):
+    candidates = DELIMITERS if chosen is None else (chosen,)
+    if chosen is None and all(map(_SPACED_COMMAS.fullmatch, tail)):
+        candidates = (SPACED_COMMA,)
+    for delimiter in candidates:
         try:
             split = [split_line(line, delimiter) for line in tail]
         except csv.Error:
@@ -213,13 +234,16 @@ def _first_row(lines: list[str], rows: list[int], delimiter: str, numeric: list[
     if first is None:
         raise _no_rows()
     strange = 0
-    for place in reversed([place for place in rows if place < first]):
+    before = [place for place in rows if place < first]
+    seen = Counter(lines[place] for place in before)
+    for place in reversed(before):
         if _fits(lines[place], delimiter, numeric):
             first, strange = place, 0
-        else:
+        elif seen[lines[place]] == 1 or not _is_heading(lines[place], delimiter, numeric):
             strange += 1
             if strange > 2 or _is_heading(lines[place], delimiter, numeric):
                 break
+        seen[lines[place]] -= 1  # a heading that stands further up too begins a page, not the table
     return first
 
 
@@ -235,56 +259,3 @@ def _fits(line: str, delimiter: str, numeric: list[bool]) -> bool:
         return False
     told = [cell for cell, use in zip(cells, numeric, strict=True) if use and cell.lower() not in MISSING]
     return bool(told) and all(map(looks_numeric, told))
-
-
-def _headings(before: list[str], delimiter: str, width: int, comment: str) -> tuple[list[str], list[str]]:
-    """Names and units out of the lines before the samples; a line of units stands below the names."""
-    names, units = [""] * width, [""] * width
-    for line in reversed(before[-12:]):
-        cells = split_line(line.lstrip("#%/!* ") if comment and line.startswith(comment) else line, delimiter)
-        if len(cells) == width + 1 and not cells[-1]:
-            cells.pop()
-        said = [cell for cell in cells if cell]
-        if not said or len(cells) > width or len(cells) < max(width - 1, 1):
-            if said and any(names):
-                break
-            continue
-        cells = _padded(cells, width)
-        if not any(units) and sum(unit_of(cell) is not None for cell in said) >= 0.5 * len(said):
-            units = [cell.strip("[](){}<> ") for cell in cells]
-        elif not all(map(looks_numeric, said)):
-            names = cells
-            break
-    split = [
-        split_heading(name) if not unit else (name, unit) for name, unit in zip(names, units, strict=True)
-    ]
-    return [name for name, _ in split], [unit for _, unit in split]
-
-
-def _padded(cells: list[str], width: int) -> list[str]:
-    return [*cells, *[""] * width][:width]
-
-
-def _stated_interval(before: list[str]) -> float | None:
-    """Seconds between rows that a line before the samples states, as an interval or as a rate."""
-    for line in before:
-        interval, rate = _NAMES_INTERVAL.search(line), _NAMES_RATE.search(line)
-        named = interval or rate
-        found = _STATED.search(line, named.end()) if named else None
-        if found is None:
-            continue
-        try:
-            value = float(found.group(1).replace(",", "."))
-        except ValueError:
-            continue
-        said = unit_of((found.group(2) or "").strip("[(")) or _named_unit(line)
-        by_rate = said.quantity == RATE if said else interval is None
-        factor = said.factor if said and said.quantity in (RATE, TIME) else 1.0
-        if value > 0.0 and value * factor < 1e12:
-            return 1.0 / (value * factor) if by_rate else value * factor
-    return None
-
-
-def _named_unit(line: str) -> Unit | None:
-    found = re.search(r"[\[(]\s*([^\[\]()]{1,12})\s*[\])]", line)
-    return unit_of(found.group(1)) if found else None

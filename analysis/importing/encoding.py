@@ -40,6 +40,7 @@ def encoding_of(head: bytes, chosen: str | None = None) -> str:
             return name
     if chosen is not None:
         return chosen
+    head = head.rstrip(b"\0\x1a")  # room that a recorder set aside and did not use
     if len(head) >= 4 and head[1::2].count(0) > 0.4 * len(head[1::2]) and not head[0::2].count(0):
         return "utf-16-le"
     if len(head) >= 4 and head[0::2].count(0) > 0.4 * len(head[0::2]) and not head[1::2].count(0):
@@ -67,7 +68,7 @@ def decoded(head: bytes, encoding: str) -> str:
 
 
 def line_blocks(path: Path, encoding: str) -> Iterator[tuple[bytes, int]]:
-    """A text file as blocks of whole UTF-8 lines that end in a line feed.
+    """A text file as blocks of whole UTF-8 lines that end in a line feed, the last one where the file has it.
 
     Yields
     ------
@@ -89,6 +90,8 @@ def line_blocks(path: Path, encoding: str) -> Iterator[tuple[bytes, int]]:
         while raw := file.read(_BLOCK_BYTES):
             done += len(raw)
             text = raw if decoder is None else decoder.decode(raw).encode("utf-8", "replace")
+            if b"\0" in text:
+                text = text.replace(b"\0", b"")
             if feeds is None:
                 feeds = b"\n" in text
             if not feeds:
@@ -101,8 +104,8 @@ def line_blocks(path: Path, encoding: str) -> Iterator[tuple[bytes, int]]:
                 rest = text[end:]
             else:
                 rest += text
-    if rest:
-        yield rest + b"\n", done
+    if rest.strip(b"\x1a \t\r"):
+        yield rest.rstrip(b"\x1a"), done
 
 
 def long_line() -> ImportingError:

@@ -19,6 +19,14 @@ from analysis.importing.wishes import Wishes
 from analysis.wording import say
 
 _LOOK_SAMPLES = 20_000
+_SINCE_1970 = (
+    (1e17, 1e-9, say("nanoseconds")),
+    (1e14, 1e-6, say("microseconds")),
+    (1e11, 1e-3, say("milliseconds")),
+)
+_DAYS = (20_000.0, 80_000.0)  # of a spreadsheet: 1954 to 2119, counted from 1900
+_LEAST_DAY_STEP = 1e-4  # days; as seconds nobody records a wire of a sensor so fast, at such times
+_LONG_STEP_S = 0.1  # rows of seconds without a unit that lie further apart may well be milliseconds
 _MILLIVOLTS_FROM = 100.0  # a column without a unit that reads this much holds no volts of a vehicle
 
 
@@ -103,7 +111,7 @@ def judged(spool: Spool, wishes: Wishes) -> Judged:
     factors = [
         _factor(column, look, wishes, spool.table.kind, notes, problems)
         if place != time_place
-        else _seconds(column)
+        else _seconds(column, look, notes)
         for place, (column, look) in enumerate(zip(columns, looks, strict=True))
     ]
     for name, factor in wishes.factors.items():
@@ -125,9 +133,26 @@ def judged(spool: Spool, wishes: Wishes) -> Judged:
     )
 
 
-def _seconds(column: Column) -> float:
+def _seconds(column: Column, times: NDArray[np.float64], notes: list[str]) -> float:
+    """Seconds of one unit of a column of times; without a unit they are seconds, or dates by their size."""
     unit = unit_of(column.unit)
-    return unit.factor if unit else 1.0
+    if unit is not None:
+        return unit.factor
+    finite = times[np.isfinite(times)]
+    size = float(np.median(finite)) if len(finite) else 0.0
+    step = float(np.median(np.diff(finite))) if len(finite) > 1 else 0.0
+    for least, factor, name in _SINCE_1970:
+        if size > least:
+            notes.append(
+                say("the times in {name} are read as {unit} since 1970", name=column.name, unit=name)
+            )
+            return factor
+    if _DAYS[0] < size < _DAYS[1] and 0.0 < step < _LEAST_DAY_STEP:
+        notes.append(say("the times in {name} are read as days of a spreadsheet", name=column.name))
+        return 86_400.0
+    if step >= _LONG_STEP_S:
+        notes.append(say("column {name} has no unit and is read as seconds", name=column.name))
+    return 1.0
 
 
 def _no_role(names: list[str]) -> Problem:

@@ -19,7 +19,8 @@ from analysis.errors import ImportingError
 from analysis.importing.behaviour import StepGuess, guess_step
 from analysis.importing.choices import ENCODINGS, NOTHING_CHOSEN, TextChoices
 from analysis.importing.delimited import head_of
-from analysis.importing.dialect import DELIMITERS, split_line
+from analysis.importing.dialect import DELIMITERS
+from analysis.importing.headings import split_line
 from analysis.importing.judging import Judged, Need, Problem, judged, place_of
 from analysis.importing.model import Column, Table
 from analysis.importing.opening import is_text

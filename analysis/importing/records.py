@@ -11,6 +11,7 @@ import numpy as np
 from analysis.captures.model import ArraySource, Channel, Record, Role, SampleSource, Scaling
 from analysis.errors import ImportingError
 from analysis.importing.behaviour import StepGuess, guess_step
+from analysis.importing.going_on import GoingOn, going_on
 from analysis.importing.judging import look_at, place_of
 from analysis.importing.plan import Plan, PlannedChannel
 from analysis.importing.spool import Spool, SpooledColumn
@@ -21,6 +22,7 @@ from analysis.wording import plural, say
 
 _MOST_RESAMPLED = 50_000_000  # in memory at once
 _AT_ONCE = 1024 * 1024
+Times = SpooledColumn | GoingOn
 _ROLES = frozenset(str(role) for role in Role)
 
 
@@ -66,11 +68,13 @@ def records_of(
             raise ImportingError(say("the sample interval must be positive"), say("say it in seconds"))
         pieces = [(0, size, 0.0, interval)]
     else:
-        base = time_base(spool.columns[plan.time_place], plan.time_factor, tick)
+        times, restarts = going_on(spool.columns[plan.time_place], plan.time_factor)
+        notes += [restarts] if restarts else []
+        base = time_base(times, plan.time_factor, tick)
         if not base.even and not len(base.cuts):
-            made = _resampled(spool, plan, wishes, base, first_number, notes)
+            made = _resampled(spool, plan, wishes, times, base, first_number, notes)
             return [replace(made, attributes={**made.attributes, **guessed, **wishes.conditions})], notes
-        pieces = _pieces(spool, plan, base, size, notes)
+        pieces = _pieces(times, plan, base, size, notes)
     scalings = [
         _with_range(spool.columns[item.place], item.scaling, spool, item, notes) for item in plan.channels
     ]
@@ -93,7 +97,7 @@ def records_of(
 
 
 def _pieces(
-    spool: Spool, plan: Plan, base: TimeBase, size: int, notes: list[str]
+    times: Times, plan: Plan, base: TimeBase, size: int, notes: list[str]
 ) -> list[tuple[int, int, float, float]]:
     if base.off_intervals > 0.01:
         notes.append(
@@ -106,8 +110,6 @@ def _pieces(
         )
     if base.even:
         return [(0, size, base.first_s, base.interval_s)]
-    assert plan.time_place is not None  # a base comes from a column
-    times = spool.columns[plan.time_place]
     edges = [0, *(int(cut) for cut in base.cuts), size]
     kept = [(start, stop) for start, stop in pairwise(edges) if stop - start >= 2]
     lost = size - sum(stop - start for start, stop in kept)
@@ -134,12 +136,10 @@ def _uneven(base: TimeBase) -> ImportingError:
 
 
 def _resampled(
-    spool: Spool, plan: Plan, wishes: Wishes, base: TimeBase, number: int, notes: list[str]
+    spool: Spool, plan: Plan, wishes: Wishes, source: Times, base: TimeBase, number: int, notes: list[str]
 ) -> Record:
     if not wishes.resample:
         raise _uneven(base)
-    assert plan.time_place is not None  # a base comes from a column
-    source = spool.columns[plan.time_place]
     if len(source) > _MOST_RESAMPLED:
         raise ImportingError(
             say("it is too long to be resampled at once"), say("save a shorter stretch of it")

@@ -7,6 +7,7 @@ from itertools import pairwise
 import numpy as np
 
 from analysis.errors import ImportingError
+from analysis.importing.going_on import GoingOn, going_on
 from analysis.importing.judging import Judged, Need, Problem
 from analysis.importing.seen import TimeSeen, TimeSource
 from analysis.importing.spool import Spool, SpooledColumn
@@ -32,7 +33,8 @@ def time_seen(spool: Spool, seen: Judged, wishes: Wishes) -> tuple[TimeSeen, tup
     place = seen.time_place
     if place is None:
         return _stated_time(wishes, spool.table.interval_s), ()
-    name, source, factor = seen.columns[place].name, spool.columns[place], seen.factors[place]
+    name, factor = seen.columns[place].name, seen.factors[place]
+    source, restarts = going_on(spool.columns[place], factor)
     try:
         base = time_base(source, factor)
     except ImportingError as error:
@@ -67,6 +69,8 @@ def time_seen(spool: Spool, seen: Judged, wishes: Wishes) -> tuple[TimeSeen, tup
             **said,
             off_percent=100.0 * base.off_intervals,
         )
+    if restarts is not None:
+        sentence = say("{sentence} Note: {restarts}.", sentence=sentence, restarts=restarts)
     found = TimeSeen(
         TimeSource.COLUMN, sentence, place, base.interval_s, even, base.off_intervals, gaps, longest_s
     )
@@ -92,12 +96,12 @@ def _stated_time(wishes: Wishes, in_file_s: float | None) -> TimeSeen:
     return TimeSeen(TimeSource.IN_FILE, sentence, None, interval_s)
 
 
-def _step_s(source: SpooledColumn, row: int, factor: float) -> float:
+def _step_s(source: SpooledColumn | GoingOn, row: int, factor: float) -> float:
     before, after = source.read(row - 1, row + 1).astype(np.float64)
     return float(after - before) * factor
 
 
-def _pieces_even(source: SpooledColumn, base: TimeBase, factor: float) -> bool:
+def _pieces_even(source: SpooledColumn | GoingOn, base: TimeBase, factor: float) -> bool:
     edges = [0, *(int(cut) for cut in base.cuts), len(source)]
     pieces = [source.part(start, stop) for start, stop in pairwise(edges) if stop - start >= 2]
     return bool(pieces) and all(time_base(piece, factor).even for piece in pieces)

@@ -5496,6 +5496,11 @@
         <translation>eine ihrer Zeilen ist länger als {most:,} Zeichen</translation>
     </message>
     <message>
+        <source>the times start again after {full:.10g} and are taken to go on ({count:,} times)</source>
+        <extracomment>analysis/importing/going_on.py</extracomment>
+        <translation>die Zeiten beginnen nach {full:.10g} von vorn und gelten als fortlaufend ({count:,}-mal)</translation>
+    </message>
+    <message>
         <source>its unit {unit} is no voltage</source>
         <extracomment>analysis/importing/guesses.py</extracomment>
         <translation>ihre Einheit {unit} ist keine Spannung</translation>
@@ -5536,9 +5541,39 @@
         <translation>sie bleibt bei {middle_v:.2f} V, was zu keiner Leitung eines Sensors passt</translation>
     </message>
     <message>
+        <source>nanoseconds</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>Nanosekunden</translation>
+    </message>
+    <message>
+        <source>microseconds</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>Mikrosekunden</translation>
+    </message>
+    <message>
+        <source>milliseconds</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>Millisekunden</translation>
+    </message>
+    <message>
         <source>it was not chosen</source>
         <extracomment>analysis/importing/judging.py</extracomment>
         <translation>sie wurde nicht gewählt</translation>
+    </message>
+    <message>
+        <source>the times in {name} are read as {unit} since 1970</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>die Zeiten in {name} werden als {unit} seit 1970 gelesen</translation>
+    </message>
+    <message>
+        <source>the times in {name} are read as days of a spreadsheet</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>die Zeiten in {name} werden als Tage einer Tabellenkalkulation gelesen</translation>
+    </message>
+    <message>
+        <source>column {name} has no unit and is read as seconds</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>Spalte {name} hat keine Einheit und wird als Sekunden gelesen</translation>
     </message>
     <message>
         <source>no column looks like a wire of the sensor; there are: {names}</source>
@@ -5624,6 +5659,26 @@
         <source>another column is that already</source>
         <extracomment>analysis/importing/judging.py</extracomment>
         <translation>eine andere Spalte ist das schon</translation>
+    </message>
+    <message>
+        <source>it lies on its side: each line is a channel</source>
+        <extracomment>analysis/importing/layouts.py</extracomment>
+        <translation>sie liegt auf der Seite: jede Zeile ist ein Kanal</translation>
+    </message>
+    <message>
+        <source>save it with a row a sample and a column for each channel (a spreadsheet can transpose it)</source>
+        <extracomment>analysis/importing/layouts.py</extracomment>
+        <translation>mit einer Zeile je Messwert und einer Spalte je Kanal speichern (eine Tabellenkalkulation kann sie transponieren)</translation>
+    </message>
+    <message>
+        <source>its rows belong to more than one channel in turn: {labels}</source>
+        <extracomment>analysis/importing/layouts.py</extracomment>
+        <translation>ihre Zeilen gehören abwechselnd zu mehr als einem Kanal: {labels}</translation>
+    </message>
+    <message>
+        <source>save it with a row a sample and a column for each channel</source>
+        <extracomment>analysis/importing/layouts.py</extracomment>
+        <translation>mit einer Zeile je Messwert und einer Spalte je Kanal speichern</translation>
     </message>
     <message>
         <source>it holds no columns of numbers</source>
@@ -5844,6 +5899,11 @@
         <source>The times in {name} are {interval_s:.6g} s apart ({rate_hz:.6g} Hz), and at most {off_percent:.2g} % of that off their places.</source>
         <extracomment>analysis/importing/time_seen.py</extracomment>
         <translation>Die Zeiten in {name} liegen {interval_s:.6g} s auseinander ({rate_hz:.6g} Hz) und höchstens {off_percent:.2g} % davon neben ihrem Platz.</translation>
+    </message>
+    <message>
+        <source>{sentence} Note: {restarts}.</source>
+        <extracomment>analysis/importing/time_seen.py</extracomment>
+        <translation>{sentence} Hinweis: {restarts}.</translation>
     </message>
     <message>
         <source>its times are not evenly spaced</source>

@@ -107,7 +107,9 @@ def test_odd_cells_are_missing_or_over_range_and_counted(tmp_path: Path) -> None
         signal = opened.capture.records[0].channel(Role.SIGNAL)
         assert signal is not None
         raw = signal.source.read(0, 8)
-        np.testing.assert_array_equal(raw, [1.5, np.inf, np.nan, -np.inf, np.nan, 2.5, 2.25, 1.2])
+        np.testing.assert_array_equal(
+            raw, [1.5, np.inf, np.nan, -np.inf, np.nan, 2.5, 2.25, np.nan]
+        )  # the last may lack digits
         np.testing.assert_array_equal(signal.scaling.over_range(raw), np.isinf(raw))
     said = " ".join(understood.notes)
     assert "2 rows are cut short" in said

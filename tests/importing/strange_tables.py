@@ -1,0 +1,150 @@
+# ruff: noqa: E501 - a table is easier to see as it is
+"""Tables that nobody has seen before, written by hand in invented layouts, each with what it must become.
+
+All hold the same twelve samples, a millisecond apart: a signal that goes up and down and, where there is room, a
+reference near 5 V. A table that cannot be understood by itself says what has to be chosen, and is right with it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+import numpy as np
+from numpy.typing import NDArray
+
+from analysis.captures.model import Role
+from analysis.importing.choices import TextChoices
+from analysis.importing.wishes import Wishes
+
+SIGNAL_V = (0.5, 1.25, 2.0, 2.75, 3.5, 4.25, 4.5, 3.75, 3.0, 2.25, 1.5, 0.75)
+REFERENCE_V = (5.001, 5.002, 4.999, 5.0, 5.001, 4.998, 5.0, 5.002, 5.001, 4.999, 5.003, 5.0)
+ROWS = tuple((n, n / 1000, s, r) for n, (s, r) in enumerate(zip(SIGNAL_V, REFERENCE_V, strict=True)))
+
+
+@dataclass(frozen=True)
+class Strange:
+    """A table and what it must become.
+
+    `says` is what is asked for where it cannot be understood; `wishes` answers it. `signal` and `reference` are
+    given where a cell is missing or over range.
+    """
+
+    name: str
+    raw: bytes
+    says: str = ""
+    wishes: Wishes = field(default_factory=Wishes)
+    signal: tuple[float, ...] = SIGNAL_V
+    reference: tuple[float, ...] | None = REFERENCE_V
+    interval_s: float = 1e-3
+
+    @property
+    def expected(self) -> Mapping[Role, NDArray[np.float64]]:
+        found = {Role.SIGNAL: np.array(self.signal)}
+        return found | ({} if self.reference is None else {Role.REFERENCE: np.array(self.reference)})
+
+
+def _rows(form: str, end: str = "\n") -> str:
+    """A line a sample; n counts, t is seconds, m milliseconds, s and r volts, sm and rm millivolts."""
+    return "".join(
+        form.format(n=n, t=t, m=n, s=s, r=r, sm=s * 1000, rm=r * 1000) + end for n, t, s, r in ROWS
+    )
+
+
+def _comma(text: str) -> str:
+    return text.replace(".", ",")
+
+
+def _with(values: tuple[float, ...], **changed: float) -> tuple[float, ...]:
+    """The values with some of them changed: row7=... stands for the eighth."""
+    return tuple(changed.get(f"row{place}", value) for place, value in enumerate(values))
+
+
+_LINES = _rows("{t:.3f},{s},{r}").splitlines()
+_NAN, _INF = float("nan"), float("inf")
+
+FIRST = (
+    Strange("twelve lines of talk above", (
+        "Bench record\nNo: 117\nDate: 2026-03-04\nOperator: R. Vale\nCar: Larkspur 3\nOdometer: 88,120\nBox: 2\nSlot: 4\n"
+        "Remark: arm moved by hand, slowly\nLength: 12\n\nElapsed\tSensor\tFeed\n" + _rows("{t:.3f}\t{s}\t{r}")).encode()),
+    Strange("milliseconds and a Latin-1 heading", (
+        "Prüfstand 4; Gerät 7\r\nZeit [ms];Höhengeber [V];Versorgung Sensor [V]\r\n" + _comma(_rows("{m:.1f};{s:.3f};{r:.3f}", "\r\n"))).encode("latin-1")),
+    Strange("UTF-16 the other way round", (
+        "\ufeffZeit\tSignal\tReferenz\r\n" + _comma(_rows("{t:.4f}\t{s:.3f}\t{r:.3f}", "\r\n"))).encode("utf-16-be")),
+    Strange("remarks between the rows", (
+        "# started\ntime,signal,ref\n" + "\n".join([*_LINES[:4], "# arm at the top", *_LINES[4:9], "# and back", *_LINES[9:]]) + "\n").encode()),
+    Strange("time of day beside a word", (
+        "clock;state;pedal;vref\n" + "".join(f"09:14:07.{500 + n:03d};{'up' if n < 6 else 'down'};{s};{r}\n" for n, _, s, r in ROWS)).encode()),
+    Strange("date and time in two columns", (
+        "Datum;Uhrzeit;Signal;Referenz\n" + "".join(f"04.03.2026;09:14:07,{500 + n:03d};{s};{r}\n".replace(".", ",").replace("04,03,2026", "04.03.2026") for n, _, s, r in ROWS)).encode()),
+    Strange("a dotted date with the time", (
+        "Zeitpunkt;Signal;Referenz\n" + "".join(f"04.03.2026 09:14:07,{500 + n:03d};" + _comma(f"{s};{r}\n") for n, _, s, r in ROWS)).encode()),
+    Strange("month first and afternoon", (
+        "Date Time,Signal,Reference\n" + "".join(f"3/4/2026 2:14:07.{500 + n:03d} PM,{s},{r}\n" for n, _, s, r in ROWS)).encode()),
+    Strange("a counter of 16 bit that starts again", (
+        "ticks [ms],signal,ref\n" + "".join(f"{(65530 + n) % 65536},{s},{r}\n" for n, _, s, r in ROWS)).encode()),
+    Strange("over midnight", (
+        "time;signal;ref\n" + "".join(f"{'23:59:59' if n < 5 else '00:00:00'}.{(995 + n) % 1000:03d};{s};{r}\n" for n, _, s, r in ROWS)).encode()),
+    Strange("two tables side by side", (
+        "time;signal;;time;reference\n" + _rows("{t:.3f};{s};;{t:.3f};{r}")).encode(),
+        says="--time COLUMN", wishes=Wishes(time_column="time")),
+    Strange("fixed width with blanks", (
+        "    TIME    SIGNAL       REF\n" + "".join(f"{t:8.3f}{'' if n == 7 else f'{s:.3f}':>10}{r:10.3f}\n" for n, t, s, r in ROWS)).encode(),
+        signal=_with(SIGNAL_V, row7=_NAN)),
+    Strange("a comma inside quotes", (
+        'no,remark,time,signal,ref\n' + "".join(f'{n + 1},"up, then down",{t:.3f},{s},{r}\n' for n, t, s, r in ROWS)).encode()),
+    Strange("dots for thousands", (
+        "Zeit (µs);Signal (mV);Referenz (mV)\n" + "".join(f"{n * 1000:,};{s * 1000:,.1f};{r * 1000:,.1f}\n".replace(",", "x").replace(".", ",").replace("x", ".") for n, _, s, r in ROWS)).encode()),
+    Strange("beyond the range", (
+        "time,signal,ref\n" + "".join(f"{t:.3f},{ {3: '∞', 5: '-∞', 8: 'OL'}.get(n, s)},{r}\n" for n, t, s, r in ROWS)).encode(),
+        signal=_with(SIGNAL_V, row3=_INF, row5=-_INF, row8=_INF)),
+    Strange("blank cells and blank lines", (
+        "time,signal,ref\n\n" + "".join(f"{t:.3f},{'' if n in (2, 9) else s},{'' if n == 4 else r}\n" + ("\n" if n % 4 == 3 else "") for n, t, s, r in ROWS)).encode(),
+        signal=_with(SIGNAL_V, row2=_NAN, row9=_NAN), reference=_with(REFERENCE_V, row4=_NAN)),
+    Strange("a last line that is cut", ("time,signal,ref\n" + _rows("{t:.3f},{s},{r}")[:-6]).encode(),
+        signal=_with(SIGNAL_V, row11=_NAN), reference=_with(REFERENCE_V, row11=_NAN)),
+    Strange("headings of two lines in one cell", (
+        '"time\n[s]";"signal\n[V]";"reference\n[V]"\n' + _rows("{t:.3f};{s};{r}")).encode()),
+    Strange("a table drawn with bars", (
+        "| time | signal | ref |\n|------|--------|-----|\n" + _rows("| {t:.3f} | {s} | {r} |")).encode()),
+    Strange("decimal commas between commas", ("time, signal, ref\n" + "".join(_comma(f"{t:.3f}") + ", " + _comma(f"{s:.3f}") + ", " + _comma(f"{r:.3f}") + "\n" for _, t, s, r in ROWS)).encode()),
+    Strange("headings again on every page", (
+        "".join(("Page\ntime;signal;ref\ns;V;V\n" if n % 5 == 0 else "") + f"{t:.3f};{s};{r}\n" for n, t, s, r in ROWS)).encode()),
+    Strange("one line a channel and moment", (
+        "time;channel;value\n" + _rows("{t:.3f};signal;{s}\n{t:.3f};reference;{r}")).encode(),
+        says="more than one channel"),
+    Strange("lying on its side", (
+        "time;" + ";".join(f"{t:.3f}" for _, t, _, _ in ROWS) + "\nsignal;" + ";".join(f"{s}" for s in SIGNAL_V)
+        + "\nreference;" + ";".join(f"{r}" for r in REFERENCE_V) + "\n").encode(), says="lies on its side"),
+    Strange("counts of a converter", ("time [s],a [counts],b [counts]\n" + _rows("{t:.3f},{sm:.0f},{rm:.0f}")).encode(),
+        says="--channel COLUMN=ROLE",
+        wishes=Wishes(channels={"a": Role.SIGNAL, "b": Role.REFERENCE}, factors={"a": 1e-3, "b": 1e-3})),
+    Strange("a line that names the delimiter", ("sep=;\ntime;signal;ref\n" + _rows("{t:.3f};{s};{r}")).encode()),
+)  # fmt: skip
+
+SECOND = (
+    Strange("milliseconds since 1970", ("timestamp,signal,ref\n" + "".join(f"{1772615647500 + n},{s},{r}\n" for n, _, s, r in ROWS)).encode()),
+    Strange("minutes", ("t [min];signal;ref\n" + "".join(f"{n / 60000:.12f};{s};{r}\n" for n, _, s, r in ROWS)).encode()),
+    Strange("narrow spaces for thousands", ("t [µs];sig [mV];ref [mV]\n" + "".join(
+        f"{n * 1000:,};{s * 1000:,.1f};{r * 1000:,.1f}\n".replace(",", "\u202f").replace(".", ",") for n, _, s, r in ROWS)).encode()),
+    Strange("each cell with a unit of its own", ("time;signal;ref\n" + "".join(
+        f"{n} ms;{f'{s * 1000:.0f} mV' if s < 1 else f'{s} V'};{r} V\n" for n, _, s, r in ROWS)).encode()),
+    Strange("the rate in a remark", ("% box 3, Fs = 1 kHz, 12 samples\n% signal ref\n" + _rows("{s} {r}")).encode()),
+    Strange("channels listed above", (
+        "Channel 1: signal [V]\nChannel 2: reference [V]\nSampling interval: 1 ms\n---\n" + _rows("{s}\t{r}")).encode()),
+    Strange("thousands inside quotes", ('"t, us","signal, mV","ref, mV"\n' + "".join(
+        f'"{n * 1000:,}","{s * 1000:,.1f}","{r * 1000:,.1f}"\n' for n, _, s, r in ROWS)).encode()),
+    Strange("a clock of whole seconds", ("time;signal;ref\n" + _rows("09:14:07;{s};{r}")).encode(),
+        says="name the sample interval", wishes=Wishes(interval_s=1e-3)),
+    Strange("the newest row first", ("time;signal;ref\n" + "".join(f"{t:.3f};{s};{r}\n" for _, t, s, r in reversed(ROWS))).encode(),
+        says="sort"),
+    Strange("a summary below", ("time;signal;ref\n" + _rows("{t:.3f};{s};{r}") + "\nmin;0.5;4.998\nmax;4.5;5.003\n").encode()),
+    Strange("the means under the heading", ("time;signal;ref\nmean;2.5;5.0\ns;V;V\n" + _rows("{t:.3f};{s};{r}")).encode()),
+    Strange("single quotes", ("'time';'signal';'ref'\n" + _rows("'{t:.3f}';'{s}';'{r}'")).encode()),
+    Strange("room left at the end", ("time,signal,ref\r\n" + _rows("{t:.3f},{s},{r}", "\r\n")).encode() + b"\x1a" + b"\0" * 4096),
+    Strange("keys and values with commas above", (
+        "Aufnahme;7\nAbtastintervall;0,001;s\nKanal;1;2\n\nSignal;Referenz\n" + _comma(_rows("{s};{r}"))).encode()),
+    Strange("days of a spreadsheet", ("Date;signal;ref\n" + "".join(f"{46085.384826 + n / 86400000:.12f};{s};{r}\n" for n, _, s, r in ROWS)).encode()),
+    Strange("minutes and seconds", ("t;signal;ref\n" + _rows("0:{t:06.3f};{s};{r}")).encode()),
+    Strange("numbers for names", ("time;1;2\n" + _rows("{t:.3f};{s};{r}")).encode()),
+)  # fmt: skip
