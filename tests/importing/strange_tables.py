@@ -14,7 +14,6 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.captures.model import Role
-from analysis.importing.choices import TextChoices
 from analysis.importing.wishes import Wishes
 
 SIGNAL_V = (0.5, 1.25, 2.0, 2.75, 3.5, 4.25, 4.5, 3.75, 3.0, 2.25, 1.5, 0.75)

@@ -14,7 +14,7 @@ from analysis.importing.wishes import Wishes
 from tests.importing.strange_tables import FIRST, SECOND, Strange
 
 
-@pytest.mark.parametrize("strange", (*FIRST, *SECOND), ids=lambda item: item.name)
+@pytest.mark.parametrize("strange", [*FIRST, *SECOND], ids=lambda item: item.name)
 def test_a_strange_table_is_right_or_says_what_to_choose(strange: Strange, tmp_path: Path) -> None:
     source = tmp_path / "table.txt"
     source.write_bytes(strange.raw)
@@ -22,7 +22,7 @@ def test_a_strange_table_is_right_or_says_what_to_choose(strange: Strange, tmp_p
         with pytest.raises(ImportingError, match=strange.says):
             import_capture([source], tmp_path / "a.h5")
         if strange.wishes == Wishes():
-            return  # nothing can be chosen that helps: the table must be saved in another way, and that is said
+            return  # nothing that is chosen helps: it must be saved in another way, as is said
     import_capture([source], tmp_path / "a.h5", strange.wishes)
     with open_capture(tmp_path / "a.h5") as opened:
         (record,) = opened.capture.records
