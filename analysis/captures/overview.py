@@ -96,10 +96,12 @@ def _level_for(channel: Channel, samples_a_column: float) -> OverviewLevel | Non
 
 
 def _extremes_of_blocks(level: OverviewLevel, edges: NDArray[np.int64]) -> tuple[NDArray[Any], NDArray[Any]]:
-    first = edges[:-1] // level.block
-    after = -(-edges[1:] // level.block)
-    low, high = level.minimum[first[0] : after[-1]], level.maximum[first[0] : after[-1]]
-    pairs = np.column_stack((first, after)).ravel() - first[0]
+    block = edges // level.block
+    pairs = np.empty(2 * (len(edges) - 1), dtype=np.int64)
+    pairs[::2] = block[:-1]
+    pairs[1::2] = block[1:] + (block[1:] * level.block != edges[1:])  # rounded up
+    low, high = level.minimum[pairs[0] : pairs[-1]], level.maximum[pairs[0] : pairs[-1]]
+    pairs -= pairs[0]
     # The last column ends with the array, where `reduceat` allows no index; it needs none either.
     return np.fmin.reduceat(low, pairs[:-1])[::2], np.fmax.reduceat(high, pairs[:-1])[::2]
 
