@@ -98,6 +98,11 @@ class Session(QObject):
         return self._opened.capture if self._opened is not None else None
 
     @property
+    def edits(self) -> Edits:
+        """What the technician says of the records of the open capture."""
+        return self._edits
+
+    @property
     def assumptions(self) -> tuple[str, ...]:
         """What stood in for things that the open file does not state."""
         return self._opened.assumptions if self._opened is not None else ()

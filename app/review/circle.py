@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject, Signal
 from analysis.captures.model import Role
 from analysis.diagnosis.findings import TrackSurvey
 from analysis.errors import CaptureError
+from analysis.intervals import Interval
 from app.drawing.band_item import Stretch
 from app.drawing.numbers import duration, rate_text
 from app.drawing.track_items import worst
@@ -83,6 +84,7 @@ class ReviewCircle(QObject):
     def _follow_hand(self) -> None:
         page, focus, arm = self._window.page, self._window.focus, self._window.arm
         page.records.chosen.connect(focus.show_record)
+        page.records.span_chosen.connect(self._show_span)
         page.events.chosen.connect(arm.choose)
         page.overview.window_wanted.connect(focus.show_window)
         page.trace.window_wanted.connect(focus.show_window)
@@ -103,7 +105,7 @@ class ReviewCircle(QObject):
     def _show_capture(self) -> None:
         page, capture = self._window.page, self._window.session.capture
         self._take_survey()
-        page.records.show_capture(capture, None)
+        page.records.show_capture(capture, None, self._window.session.edits)
         page.fit_records()
         page.events.show_passages((), capture, False)
         page.evidence.show_findings(capture, None)
@@ -113,7 +115,9 @@ class ReviewCircle(QObject):
     def _show_edited(self) -> None:
         """Show what is said of the records at once; the findings follow when they are made."""
         page, capture = self._window.page, self._window.session.capture
-        page.records.show_capture(capture, self._window.session.findings)
+        session = self._window.session
+        page.records.show_capture(capture, session.findings, session.edits)
+        page.fit_records()
         if capture is not None:
             self._window.focus.renew(capture)
 
@@ -123,7 +127,7 @@ class ReviewCircle(QObject):
         if findings is None:
             return
         self._take_survey()
-        page.records.show_capture(session.capture, findings)
+        page.records.show_capture(session.capture, findings, session.edits)
         page.evidence.show_findings(session.capture, findings)
         page.track.show_findings(findings, self._survey)
         page.fit_records()
@@ -132,11 +136,14 @@ class ReviewCircle(QObject):
         self.refresh()
 
     def _take_survey(self) -> None:
-        """The track to show: the one with the likeliest band, or else the first."""
+        """The track to show: the one that is shown, else that with the likeliest band, or else the first."""
         findings = self._window.session.findings
         surveys = findings.surveys if findings is not None else ()
         bands = findings.bands if findings is not None else ()
         track = max(bands, key=lambda band: band.confidence).track if bands else None
+        shown = self._survey.role if self._survey is not None else None
+        if any(item.role is shown for item in surveys):  # examined again: nobody is led away
+            track = shown
         first = surveys[0] if surveys else None
         self._survey = next((item for item in surveys if item.role is track), first)
         self._window.arm.follow(self._survey)
@@ -177,6 +184,13 @@ class ReviewCircle(QObject):
             window.page.records.show_record(record.name)
         self._show_window()
         self._show_stretches()
+
+    def _show_span(self, record: str, span: Interval) -> None:
+        """Show one span of a record, with a little of what lies beside it."""
+        focus = self._window.focus
+        if focus.record is None or focus.record.name != record:
+            focus.show_record(record)
+        focus.show_window(span.widened(0.05 * span.length))
 
     def _show_window(self) -> None:
         self._window.page.trace.show_window(self._window.focus.window)

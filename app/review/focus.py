@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QObject, Signal
 
 from analysis.captures.model import Capture, Record
-from analysis.diagnosis.findings import CrossingTime, Event, Findings, VerdictCode
+from analysis.diagnosis.findings import Band, CrossingTime, Event, Findings, VerdictCode
 from analysis.intervals import Interval
 from analysis.reports.verdicts import WATCH_BELOW
 from app.review.view_history import View, ViewHistory
@@ -91,6 +91,7 @@ class Focus(QObject):
         self._window = Interval(0.0, 0.0)
         self._moment_s: float | None = None
         self._passages: tuple[Passage, ...] = ()
+        self._bands: tuple[Band, ...] = ()
         self._band: int | None = None
         self._passage: int | None = None
         self._history = ViewHistory()
@@ -134,7 +135,8 @@ class Focus(QObject):
     def start(self, capture: Capture | None) -> None:
         """Look at another capture: its longest sweep, or else its first record, as a whole."""
         self._capture, self._history = capture, ViewHistory()
-        self._passages, self._band, self._passage, self._moment_s = (), None, None, None
+        self._passages, self._bands, self._moment_s = (), (), None
+        self._band, self._passage = None, None
         self._record, self._settled = None, False
         if capture is not None and capture.records:
             sweeps = [item for item in capture.records if item.step == "sweep"]
@@ -154,9 +156,12 @@ class Focus(QObject):
 
     def learn(self, findings: Findings) -> None:
         """Take what can be stepped to; go to the record with the likeliest band, or the deepest event."""
-        self._passages = passages(findings)
-        if self._settled:  # examined again: what was chosen may be gone, and nobody is led away
-            self._band = self._passage = None
+        band, passage = self._band, self._passages[self._passage] if self._passage is not None else None
+        before = self._bands[band] if band is not None and band < len(self._bands) else None
+        self._passages, self._bands = passages(findings), findings.bands
+        # Examined again: what was chosen stays chosen where it is still there, and nobody is led away.
+        self._band = _same_band(before, findings.bands) if before is not None else None
+        self._passage = _same_passage(passage, self._passages) if passage is not None else None
         untouched = len(self._history.views) <= 1 and not self._settled
         events = [item for item in self._passages if item.band is None]
         if untouched:
@@ -317,6 +322,27 @@ def clipped(window: Interval, record: Record) -> Interval:
     start_s = window.start if length_s == window.length else window.centre - 0.5 * length_s
     start_s = min(max(start_s, limits.start), limits.stop - length_s)
     return Interval(start_s, start_s + length_s)
+
+
+def _same_band(before: Band, bands: Sequence[Band]) -> int | None:
+    """Index of the band that lies where one lay before, on the same track; None where there is none."""
+    shared = {
+        i: item.travel.overlap(before.travel) for i, item in enumerate(bands) if item.track is before.track
+    }
+    best = max(shared, key=lambda i: shared[i], default=None)
+    return best if best is not None and shared[best] > 0.0 else None
+
+
+def _same_passage(before: Passage, after: Sequence[Passage]) -> int | None:
+    """Index of the passage that was singled out before; None where it is gone."""
+    alike = (before.record, before.band is None)
+    shared = {
+        i: item.time.overlap(before.time)
+        for i, item in enumerate(after)
+        if (item.record, item.band is None) == alike
+    }
+    best = max(shared, key=lambda i: shared[i], default=None)
+    return best if best is not None and shared[best] > 0.0 else None
 
 
 def _crossing(band: int, item: CrossingTime) -> Passage:

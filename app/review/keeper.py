@@ -23,6 +23,7 @@ from app.language import said
 from app.trouble import as_sentence, sentence
 
 _SAVE_AFTER_MS = 1000
+_FILLED_IN = 1
 
 
 class ReviewKeeper(QObject):
@@ -95,7 +96,7 @@ class ReviewKeeper(QObject):
         if sidecar is not None and sidecar.trouble:
             self._say(as_sentence(said(sidecar.trouble)))
 
-    def change(self, text: str, review: Review) -> None:
+    def change(self, text: str, review: Review, field: str = "") -> None:
         """Make a review the current one, as a step that can be undone; nothing happens where it is the same.
 
         Parameters
@@ -104,11 +105,14 @@ class ReviewKeeper(QObject):
             What was done, for the menu: ``"place a marker"``.
         review : Review
             The new value.
+        field : str
+            What was filled in: values that follow each other in one field are one step, or arrowing through
+            a list would be a step a line. Empty for what is always a step of its own.
         """
         if self.waiting:
             self.problem.emit(self.tr("The review is still being read. Try again in a moment."))
         elif review != self._review:
-            self.stack.push(_Swap(self, text, self._review, review))
+            self.stack.push(_Swap(self, text, self._review, review, field))
 
     def save(self, over_changes: bool = False) -> None:
         """Write what is unsaved; what another program wrote meanwhile is replaced only where that is said."""
@@ -227,9 +231,9 @@ class ReviewKeeper(QObject):
 
 
 class _Swap(QUndoCommand):
-    def __init__(self, keeper: ReviewKeeper, text: str, before: Review, after: Review) -> None:
+    def __init__(self, keeper: ReviewKeeper, text: str, before: Review, after: Review, field: str) -> None:
         super().__init__(text)
-        self._keeper, self._before, self._after = keeper, before, after
+        self._keeper, self._before, self._after, self._field = keeper, before, after, field
 
     def redo(self) -> None:
         """Take the new value."""
@@ -238,3 +242,15 @@ class _Swap(QUndoCommand):
     def undo(self) -> None:
         """Take the old value."""
         self._keeper.show(self._before)
+
+    def id(self) -> int:
+        """Qt offers a step to the one before it where both have the same number."""
+        return _FILLED_IN if self._field else -1
+
+    def mergeWith(self, other: QUndoCommand) -> bool:  # noqa: N802 - Qt's own name
+        """Become one step with another word in the same field; none where it ends as it began."""
+        if not isinstance(other, _Swap) or other._field != self._field:
+            return False
+        self._after = other._after
+        self.setObsolete(self._after == self._before)
+        return True

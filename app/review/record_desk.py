@@ -131,15 +131,15 @@ class RecordDesk(QObject):
         record = self._window.focus.record
         if record is not None:
             said = with_word(self.edits, record.name, key, word, time=span, channel=channel)
-            self._change(self.tr("edit the record"), said)
+            self._change(self.tr("edit the record"), said, f"{record.name} {span} {channel} {key}")
 
     def _drop(self, span: Interval) -> None:
         record = self._window.focus.record
         if record is not None:
             self._change(self.tr("drop the span"), without_span(self.edits, record.name, span))
 
-    def _change(self, what: str, edits: Edits) -> None:
-        self._keeper.change(what, replace(self._keeper.review, records=edits))
+    def _change(self, what: str, edits: Edits, field: str = "") -> None:
+        self._keeper.change(what, replace(self._keeper.review, records=edits), field)
 
     def _follow_review(self) -> None:
         self._window.session.edit(self.edits)

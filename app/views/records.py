@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QCoreApplication, QItemSelectionModel, Signal
+from collections.abc import Sequence
+
+from PySide6.QtCore import QCoreApplication, QItemSelectionModel, Qt, Signal
 from PySide6.QtGui import QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QListView, QVBoxLayout, QWidget
 
 from analysis.captures.model import Capture, Record, Role, Step
-from analysis.diagnosis.findings import Findings, RecordOutcome, Result
+from analysis.diagnosis.findings import Findings, Part, RecordOutcome, Result
+from analysis.intervals import Interval
+from analysis.review.records import Edits, RecordEdit, divided, spans_of
+from analysis.wording import say
 from app.drawing.numbers import duration
 from app.drawing.plain import plain_tip
 from app.drawing.row_delegate import ROW_ROLE, Row, RowDelegate
@@ -27,6 +32,7 @@ _PLAN = (Step.GROUND, Step.REFERENCE, Step.WIGGLE, Step.SWEEP, Step.HOLD)
 
 
 _FORM_PX = 260
+_SPAN_ROLE = Qt.ItemDataRole.UserRole + 8
 
 
 class RecordsView(Pane):
@@ -36,11 +42,14 @@ class RecordsView(Pane):
     -------
     chosen(name)
         A record was picked.
+    span_chosen(name, Interval)
+        A span with a step of its own was picked.
     edit_wanted()
         What is said of the picked record is to be edited.
     """
 
     chosen = Signal(str)
+    span_chosen = Signal(str, object)
     edit_wanted = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -69,8 +78,18 @@ class RecordsView(Pane):
         self.set_content(content)
         self.show_empty(self.tr("The steps of a capture are ticked off here."))
 
-    def show_capture(self, capture: Capture | None, findings: Findings | None) -> None:
-        """List the records of a capture, with outcomes where the findings are known."""
+    def show_capture(self, capture: Capture | None, findings: Findings | None, edits: Edits = ()) -> None:
+        """List the records of a capture and the spans that have a step of their own.
+
+        Parameters
+        ----------
+        capture : Capture or None
+            With what is said of whole records.
+        findings : Findings or None
+            For the outcomes; None while they are not known.
+        edits : tuple of RecordEdit
+            What is said of spans.
+        """
         self._filling = True
         self._model.clear()
         self._filling = False
@@ -80,24 +99,27 @@ class RecordsView(Pane):
         outcomes = {item.record: item for item in findings.record_outcomes} if findings else {}
         order = {step: place for place, step in enumerate(_PLAN)}
         names = record_names(capture)
-        rows = [
-            (
-                order.get(record.step, len(order)) if record.step else len(order),
-                _row(names[record.name], record, outcomes.get(record.name)),
-                record.name,
-            )
-            for record in capture.records
-        ]
-        rows += [(order[step], _missing(step), "") for step in missing_steps(capture)]
-        for _, row, name in sorted(rows, key=lambda item: item[0]):
-            self._model.appendRow(_item(row, name))
+        rows: list[tuple[int, list[QStandardItem]]] = []
+        for record in capture.records:
+            own = _item(_row(names[record.name], record, outcomes.get(record.name)), record.name)
+            spans = [_span_item(item) for item in spans_of(edits, record.name)]
+            rows.append((order.get(record.step, len(order)) if record.step else len(order), [own, *spans]))
+        parts = findings.parts if findings is not None else ()
+        missing = missing_steps(divided(capture, edits), parts)
+        rows += [(order[step], [_item(_missing(step), "")]) for step in missing]
+        for _, items in sorted(rows, key=lambda row: row[0]):
+            for item in items:
+                self._model.appendRow(item)
         self.show_content()
 
     def show_record(self, name: str) -> None:
-        """Mark the record that is shown."""
+        """Mark the record that is shown, unless one of its spans is marked."""
+        current = self._model.itemFromIndex(self.list.currentIndex())
+        if current is not None and current.data() == name:
+            return
         for number in range(self._model.rowCount()):
             item = self._model.item(number)
-            if item.data() == name:
+            if item.data() == name and item.data(_SPAN_ROLE) is None:
                 self._filling = True
                 self.list.selectionModel().setCurrentIndex(
                     item.index(), QItemSelectionModel.SelectionFlag.ClearAndSelect
@@ -133,17 +155,30 @@ class RecordsView(Pane):
 
     def _picked(self) -> None:
         item = self._model.itemFromIndex(self.list.currentIndex())
-        if not self._filling and item is not None and item.data():
+        if self._filling or item is None or not item.data():
+            return
+        span = item.data(_SPAN_ROLE)
+        if span is None:
             self.chosen.emit(item.data())
+        else:
+            self.span_chosen.emit(item.data(), span)
 
 
-def missing_steps(capture: Capture) -> list[Step]:
+def missing_steps(capture: Capture, parts: Sequence[Part] = ()) -> list[Step]:
     """Steps of a full examination that the capture lacks.
 
     Ground and reference count as taken where a channel watched them, whatever the record's step.
+
+    Parameters
+    ----------
+    capture : Capture
+        As it is examined: spans with a step of their own are records.
+    parts : sequence of Part
+        Spans that the examination itself took out of a lone record.
     """
-    taken = {record.step for record in capture.records}
+    taken = {record.step for record in capture.records} | {part.step for part in parts}
     watched = {item.role for record in capture.records for item in record.channels}
+    watched |= {part.role for part in parts}
     stand_ins = {Step.GROUND: Role.GROUND, Step.REFERENCE: Role.REFERENCE}
     return [step for step in _PLAN if step not in taken and stand_ins.get(step) not in watched]
 
@@ -152,6 +187,19 @@ def _row(name: str, record: Record, outcome: RecordOutcome | None) -> Row:
     mark, tone = _MARKS[outcome.result] if outcome is not None else ("missing", "faint")
     detail = said(outcome.text) if outcome is not None else record.label
     return Row(name, detail, duration(record.duration_s), mark, tone)
+
+
+def _span_item(edit: RecordEdit) -> QStandardItem:
+    """A row for a span, below its record: its step, and when."""
+    time = edit.time or Interval(0.0, 0.0)
+    word = edit.words.get("step", "")
+    name = step_name(Step(word)) if word in tuple(Step) else QCoreApplication.translate("RecordsView", "Span")
+    when = said(say("{start_s:.2f}–{stop_s:.2f} s", start_s=time.start, stop_s=time.stop))
+    item = _item(Row(f"\N{BOX DRAWINGS LIGHT UP AND RIGHT} {name}", "", when), edit.record)
+    item.setData(time, _SPAN_ROLE)
+    item.setAccessibleText(f"{name}: {when}")
+    item.setToolTip(plain_tip(f"{name}: {when}"))
+    return item
 
 
 def _missing(step: Step) -> Row:

@@ -97,6 +97,27 @@ def test_stepping_with_a_chosen_band_stays_on_that_band(focus: Focus) -> None:
         assert focus.passages[focus.passage].band == 0
 
 
+def test_what_was_chosen_stays_chosen_where_an_examination_finds_it_again(focus: Focus) -> None:
+    found = worn_findings()
+    focus.choose_passage(3)
+    focus.learn(found)
+    assert (focus.band, focus.passage) == (0, 3)
+    other = replace(found.bands[0], travel=Interval(80.0, 84.0), crossings=())
+    focus.learn(replace(found, bands=(other, replace(found.bands[0], travel=Interval(43.0, 49.0)))))
+    assert focus.band == 1
+    assert focus.passage is not None
+    assert focus.passages[focus.passage].band == 1
+
+
+def test_what_is_not_found_again_is_not_chosen_any_more(focus: Focus) -> None:
+    found = worn_findings()
+    for bands in ((), (replace(found.bands[0], track=Role.SECOND_SIGNAL, crossings=()),)):
+        focus.learn(found)
+        focus.choose_passage(3)
+        focus.learn(replace(found, bands=bands))
+        assert (focus.band, focus.passage) == (None, None)
+
+
 def test_events_without_a_band_are_stepped_to_in_the_order_of_the_capture(qtbot: QtBot) -> None:
     focus = Focus()
     focus.start(worn_capture())

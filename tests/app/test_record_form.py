@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -14,11 +15,12 @@ from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import Findings
 from analysis.intervals import Interval
 from analysis.progress import Tick
+from analysis.review.records import spans_of
 from app.main_window import Window
 from app.views.record_form import WordBox
 from tests.app import hands
 from tests.app.conftest import Bench
-from tests.app.fakes import worn_findings
+from tests.app.fakes import nothing_found, worn_findings
 
 
 def form_box(window: Window, key: str, channel: str = "", span: Interval | None = None) -> WordBox:
@@ -101,8 +103,8 @@ def test_another_step_is_examined_at_once_and_can_be_undone(
     assert shown.focus.record.name == "004"
     assert shown.focus.record.step is Step.TAP
     assert shown.focus.window == window_before
-    while shown.keeper.stack.canUndo():
-        QTest.keyClick(shown, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    QTest.keyClick(shown, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)  # however many words lay between
+    assert not shown.keeper.stack.canUndo()
     qtbot.waitUntil(lambda: seen[-1].record("004").step is Step.SWEEP and not shown.session.examining)
     assert form_box(shown, "step").currentData() == "sweep"
 
@@ -122,6 +124,28 @@ def test_a_role_and_a_probe_point_that_is_typed_reach_the_examination(
     assert seen[-1].record("004").channels[2].role is Role.SUPPLY
     assert shown.session.recorded is not None
     assert shown.session.recorded.record("004").channels[2].role is Role.GROUND
+
+
+def test_a_chosen_band_stays_chosen_over_an_edit(qtbot: QtBot, shown: Window) -> None:
+    QTest.keyClick(shown, Qt.Key.Key_B)
+    assert shown.focus.band == 0
+    QTest.keyClick(shown, Qt.Key.Key_F4)
+    with qtbot.waitSignal(shown.session.findings_changed):
+        choose(form_box(shown, "moved"), "by hand")
+    qtbot.waitUntil(lambda: not shown.session.examining)
+    assert shown.focus.band == 0
+    assert shown.page.track.stretches[0].strong
+
+
+def test_words_of_two_fields_are_two_steps(qtbot: QtBot, shown: Window) -> None:
+    QTest.keyClick(shown, Qt.Key.Key_F4)
+    choose(form_box(shown, "step"), "road")
+    choose(form_box(shown, "role", "ground"), "supply")
+    assert shown.keeper.stack.count() == 2
+    QTest.keyClick(shown, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert form_box(shown, "step").currentData() == "road"
+    assert form_box(shown, "role", "ground").currentData() == "ground"
+    qtbot.waitUntil(lambda: not shown.session.examining)
 
 
 def test_a_word_that_is_proposed_is_kept_as_the_capture_format_writes_it(
@@ -219,6 +243,54 @@ def test_accepting_it_by_mouse_makes_spans_and_undoing_proposes_it_again(qtbot: 
     with qtbot.waitSignal(split.session.findings_changed, timeout=20_000):
         QTest.keyClick(split, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
     assert split.page.split_strip.isVisible()
+
+
+def rows_of(window: Window) -> list[str]:
+    rows = window.page.records.list.model()
+    return [str(rows.index(place, 0).data()) for place in range(rows.rowCount())]
+
+
+def test_a_step_that_only_a_span_was_taken_for_is_ticked_off(qtbot: QtBot, split: Window) -> None:
+    """As soon as it is proposed, and still when it is accepted; refused, it was not captured."""
+    assert {"Ground", "Reference"}.isdisjoint(rows_of(split))
+    with qtbot.waitSignal(split.session.findings_changed, timeout=20_000):
+        QTest.mouseClick(button(split, "accept_split"), Qt.MouseButton.LeftButton)
+    corner = "\N{BOX DRAWINGS LIGHT UP AND RIGHT} "
+    spans = [corner + name for name in ("Ground", "Reference", "Sweep")]
+    assert rows_of(split) == ["Wiggle", "Sweep", *spans, "Hold"]
+    with qtbot.waitSignal(split.session.findings_changed, timeout=20_000):
+        QTest.keyClick(split, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    with qtbot.waitSignal(split.session.findings_changed, timeout=20_000):
+        QTest.mouseClick(button(split, "refuse_split"), Qt.MouseButton.LeftButton)
+    assert {"Ground", "Reference"} <= set(rows_of(split))
+
+
+def test_a_role_that_is_told_ticks_off_its_step(qtbot: QtBot, bench: Bench, window: Window) -> None:
+    capture = lone_capture()
+    record = capture.records[0]
+    second = replace(record.channels[0], name="other", role=None)
+    bench.capture = replace(capture, records=(replace(record, channels=(*record.channels, second)),))
+    bench.findings = lambda _capture, _tick: nothing_found()
+    with qtbot.waitSignal(window.session.findings_changed):
+        window.open_file(Path("lone.h5"))
+    assert "Ground" in rows_of(window)
+    QTest.keyClick(window, Qt.Key.Key_F4)
+    with qtbot.waitSignal(window.session.findings_changed):
+        choose(form_box(window, "role", "other"), "ground")
+    assert "Ground" not in rows_of(window)
+
+
+def test_a_click_on_a_span_goes_to_it(qtbot: QtBot, split: Window) -> None:
+    with qtbot.waitSignal(split.session.findings_changed, timeout=20_000):
+        QTest.mouseClick(button(split, "accept_split"), Qt.MouseButton.LeftButton)
+    rows = split.page.records.list
+    at = rows.visualRect(rows.model().index(3, 0)).center()
+    QTest.mouseClick(rows.viewport(), Qt.MouseButton.LeftButton, pos=at)
+    span = spans_of(split.keeper.review.records, "001")[1].time
+    assert span is not None
+    assert split.focus.window.start < span.start < span.stop < split.focus.window.stop
+    assert split.focus.window.length < 1.2 * span.length
+    assert rows.currentIndex().row() == 3
 
 
 def test_refusing_it_by_key_examines_the_record_as_one_wire(qtbot: QtBot, split: Window) -> None:

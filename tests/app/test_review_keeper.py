@@ -52,6 +52,25 @@ def test_a_change_is_undone_and_done_again_and_saved_on_closing(keeper: ReviewKe
     assert read_sidecar(path).review.markers == (POINT,)
 
 
+def test_values_that_follow_each_other_in_one_field_are_one_step_and_none_where_they_end_as_they_began(
+    keeper: ReviewKeeper,
+) -> None:
+    before, one = keeper.review, with_marker(keeper.review, POINT)
+    other = with_marker(before, PointMarker("a", "004", 2.0))
+    keeper.change("fill in", one, "here")
+    keeper.change("fill in", other, "here")
+    assert keeper.stack.count() == 1
+    keeper.stack.undo()
+    assert keeper.review == before
+    keeper.stack.redo()
+    assert keeper.review == other
+    keeper.change("fill in", one, "there")
+    assert keeper.stack.count() == 2
+    keeper.change("fill in", other, "there")
+    assert keeper.stack.count() == 1
+    assert keeper.review == other
+
+
 def test_where_another_program_wrote_it_is_told_once_and_nothing_is_lost(
     keeper: ReviewKeeper, path: Path
 ) -> None:
