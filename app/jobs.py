@@ -102,6 +102,16 @@ class Jobs(QObject):
             job.stop.set()
             self.ended.emit(topic)
 
+    def finish(self, topic: str) -> None:
+        """Wait for a topic's job and deliver its result at once; nothing happens where there is none.
+
+        For what must not be lost and takes a blink: a window waits here.
+        """
+        job = self._latest.get(topic)
+        if job is not None and job.thread is not None:
+            job.thread.join()
+            QCoreApplication.sendPostedEvents(self, QEvent.Type.MetaCall.value)
+
     def shut_down(self, patience_s: float = 10.0) -> bool:
         """Stop everything and wait for the threads to end; False where one did not in time."""
         for topic in list(self._latest):

@@ -24,7 +24,7 @@ from app.review.circle import ReviewCircle
 from app.review.desk import ReviewDesk
 from app.review.file import REVIEWING
 from app.review.focus import Focus
-from app.review.keeper import ReviewKeeper
+from app.review.keeper import SAVING, ReviewKeeper
 from app.review.marker_reader import READING
 from app.review.page import ReviewPage
 from app.review.playback import SPEEDS
@@ -78,7 +78,7 @@ class Window(QMainWindow):
         self._lay_out_menus()
         self._lay_out_status()
         self.circle = ReviewCircle(self)
-        self.keeper = ReviewKeeper(self)
+        self.keeper = ReviewKeeper(self.jobs, self)
         self.desk = ReviewDesk(self, self.keeper)
         self.record_desk = RecordDesk(self, self.keeper, self.desk.markers)
         self.report_desk = ReportDesk(self, self.keeper)
@@ -342,7 +342,7 @@ class Window(QMainWindow):
 
     def _show_progress(self, topic: str, title: str, done: float) -> None:
         # What takes a blink, a review or a marker's readings, is told where it is shown.
-        if topic not in (READING, REVIEWING) and self.jobs.running(topic):
+        if topic not in (READING, REVIEWING, SAVING) and self.jobs.running(topic):
             self._work.setText(f"{title}…")
             self.progress.setValue(round(1000 * done))
             self.actions_by_name["cancel"].setEnabled(True)

@@ -1,7 +1,11 @@
-"""The review that is open: every edit can be undone, and is saved by itself soon after it was made."""
+"""The review that is open: every edit can be undone, and is saved by itself soon after it was made.
+
+It is saved off the window's thread, one write after the other; what is left is written before it is closed.
+"""
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtCore import QObject, QTimer, Signal
@@ -17,17 +21,24 @@ from analysis.review.sidecar import (
     put_elsewhere,
     read_again,
     write_aside,
-    write_sidecar,
 )
+from app.jobs import Jobs
 from app.language import said
+from app.review.saving import Saved, saved
 from app.trouble import as_sentence, sentence
 
+SAVING = "save_review"
 _SAVE_AFTER_MS = 1000
 _FILLED_IN = 1
 
 
 class ReviewKeeper(QObject):
     """Holds the current review; a change is a swap of two values.
+
+    Parameters
+    ----------
+    jobs : Jobs
+        Where it is saved by itself.
 
     Attributes
     ----------
@@ -50,19 +61,21 @@ class ReviewKeeper(QObject):
     standing_changed = Signal()
     problem = Signal(str)
 
-    def __init__(self, parent: QObject | None = None) -> None:
+    def __init__(self, jobs: Jobs, parent: QObject | None = None) -> None:
         super().__init__(parent)
+        self._jobs = jobs
         self.stack = QUndoStack(self)
         self._sidecar: Sidecar | None = None
         self._review = Review()
         self._unsaved = False
         self._conflict = False
         self._told = ""
+        self._tried: Review | None = None
         self.waiting = False
         self._timer = QTimer(self)
         self._timer.setSingleShot(True)
         self._timer.setInterval(_SAVE_AFTER_MS)
-        self._timer.timeout.connect(self.save)
+        self._timer.timeout.connect(self._save_aside)
 
     @property
     def review(self) -> Review:
@@ -115,35 +128,37 @@ class ReviewKeeper(QObject):
             self.stack.push(_Swap(self, text, self._review, review, field))
 
     def save(self, over_changes: bool = False) -> None:
-        """Write what is unsaved; what another program wrote meanwhile is replaced only where that is said."""
+        """Write what is unsaved, now; what another program wrote is replaced only where that is said."""
         self._timer.stop()
+        self._jobs.finish(SAVING)
         if not self._unsaved or self._sidecar is None:
             return
+        self._tried = self._review
         try:
-            self._write(over_changes)
-        except ChangedReviewError as error:
-            self._conflict = True
-            self._tell(error)
+            self._take_saved(saved(self._sidecar, self._review, over_changes=over_changes))
         except ReviewError as error:
-            if not self._save_in_spare_place():
-                self._tell(error, self.tr("Until then it is kept in memory."))
-        self.standing_changed.emit()
+            self._take_failure(error)
 
     def save_elsewhere(self, path: Path) -> None:
         """Save to another file, now and from now on; nothing happens without a capture file."""
+        self._jobs.finish(SAVING)
         if self._sidecar is None:
             return
-        before, self._sidecar = self._sidecar, put_elsewhere(self._sidecar, path)
+        there = put_elsewhere(replace(self._sidecar, spare=None), path)
         try:
-            self._write(over_changes=True)
+            done = saved(there, self._review, over_changes=True)
         except ReviewError as error:
-            self._sidecar = before
             self._tell(error)
-        self.standing_changed.emit()
+            self.standing_changed.emit()
+        else:
+            kept = replace(done.sidecar, spare=self._sidecar.spare)
+            self._take_saved(replace(done, sidecar=kept))
 
     def look(self) -> None:
         """See whether another program changed the file meanwhile, and say so."""
-        if self._sidecar is None or self._conflict or not is_changed(self._sidecar):
+        if self._sidecar is None or self._conflict or self._jobs.running(SAVING):
+            return
+        if not is_changed(self._sidecar):
             return
         self._conflict = True
         self._tell(changed_error())
@@ -160,6 +175,7 @@ class ReviewKeeper(QObject):
 
         It comes as a step that can be undone.
         """
+        self._jobs.finish(SAVING)
         if not self._conflict or self._sidecar is None:
             return
         try:
@@ -195,32 +211,45 @@ class ReviewKeeper(QObject):
             self._timer.start()
         self.changed.emit()
 
-    def _write(self, over_changes: bool) -> None:
-        if self._sidecar is not None:
-            self._sidecar = write_sidecar(self._sidecar, self._review, over_changes=over_changes)
-            self._unsaved, self._conflict, self._told = False, False, ""
+    def _save_aside(self) -> None:
+        """Write what is unsaved beside the window; a write that is under way is followed by the next."""
+        sidecar, review = self._sidecar, self._review
+        if self._unsaved and sidecar is not None and not self._jobs.running(SAVING):
+            self._tried = review
+            self._jobs.run(
+                SAVING,
+                self.tr("Saving the review"),
+                lambda _tick: saved(sidecar, review),
+                self._take_saved,
+                self._take_failure,
+            )
 
-    def _save_in_spare_place(self) -> bool:
-        """Keep the review on this PC where the capture's own folder does not take it."""
-        before = self._sidecar
-        if before is None or before.spare is None or before.path == before.spare:
-            return False
-        try:
-            before.spare.parent.mkdir(parents=True, exist_ok=True)
-            self._sidecar = put_elsewhere(before, before.spare)
-            self._write(over_changes=True)
-        except (OSError, ReviewError):
-            self._sidecar = before
-            return False
-        self.problem.emit(
-            self.tr(
+    def _take_saved(self, done: Saved) -> None:
+        self._sidecar = done.sidecar
+        self._conflict, self._told = False, ""
+        self._unsaved = self._review is not done.review
+        if done.moved:
+            kept = self.tr(
                 "The review cannot be saved beside the capture. It is kept on this PC, in {file}, and found"
                 " again there; “Save the review elsewhere” puts it where you say."
-            ).format(file=before.spare)
-        )
-        return True
+            )
+            self.problem.emit(kept.format(file=done.sidecar.path))
+        self._go_on()
 
-    def _tell(self, error: ReviewError, more: str = "") -> None:
+    def _take_failure(self, error: Exception) -> None:
+        changed = isinstance(error, ChangedReviewError)
+        self._conflict = self._conflict or changed
+        self._tell(error, "" if changed else self.tr("Until then it is kept in memory."))
+        self._go_on()
+
+    def _go_on(self) -> None:
+        """After a write: the next one, where there was another edit meanwhile."""
+        if self._unsaved and self._review is not self._tried and not self._timer.isActive():
+            self._timer.start()
+        self.standing_changed.emit()
+        self.look()
+
+    def _tell(self, error: Exception, more: str = "") -> None:
         self._say(" ".join(filter(None, (sentence(error, self.tr("Saving the review")), more))))
 
     def _say(self, text: str) -> None:

@@ -104,3 +104,19 @@ def test_shutting_down_discards_a_result_that_nobody_will_fetch(qtbot: QtBot) ->
     jobs.run("a", "Opening", lambda tick: "file", never, never, closed.append)
     assert jobs.shut_down()
     assert closed == ["file"]
+
+
+def test_finishing_a_topic_delivers_its_result_before_it_returns(jobs: Jobs) -> None:
+    release = threading.Event()
+    done: list[str] = []
+
+    def slow(tick: Tick) -> str:
+        release.wait(5.0)
+        return "written"
+
+    jobs.run("a", "Writing", slow, done.append, never)
+    threading.Timer(0.05, release.set).start()
+    jobs.finish("a")
+    assert done == ["written"]
+    jobs.finish("a")  # nothing to wait for
+    assert done == ["written"]
