@@ -20,7 +20,7 @@ from analysis.diagnosis.seen import PLAIN, QUIET_WEIGHT, Seen, disturbed_weight
 from analysis.diagnosis.seen import names_of as _names
 from analysis.diagnosis.studies import Study
 from analysis.signals.facts import TrackSurvey
-from analysis.wording import Template, Wording, say
+from analysis.wording import Template, Wording, plural, say
 
 
 def chain_of_evidence(seen: Seen) -> tuple[Statement, ...]:
@@ -60,12 +60,18 @@ def _wire(seen: Seen, role: Role, level_code: str, steady_code: str, name: str) 
             )
         return Statement(code, State.REFUTED, holding, text)
     if Result.CANNOT_TELL in results:
-        return Statement(
-            code,
-            State.NOT_SHOWN,
-            holding,
-            say("{name} reads {reading}, too near its limit to tell.", name=name, reading=reading),
+        text = (
+            say("{name} reads {reading}, too near its limit to tell.", name=name, reading=reading)
+            if level.result is Result.CANNOT_TELL
+            else say(
+                "{name} reads {reading}, but moves by {moved_mv:.0f} mV: too near the limit to tell whether"
+                " it holds still.",
+                name=name,
+                reading=reading,
+                moved_mv=_value(steady) * 1e3,
+            )
         )
+        return Statement(code, State.NOT_SHOWN, holding, text)
     if all(unplugged(item.record) for item in seen.studies.with_channel(role)):
         text = say("{name} reads {reading} unplugged: not shown under load.", name=name, reading=reading)
         return Statement(code, State.NOT_SHOWN, holding, text)
@@ -117,13 +123,15 @@ def _same_place(seen: Seen) -> Statement | None:
         return None
     band = max(bands, key=lambda item: item.confidence)
     records = tuple(dict.fromkeys(item.record for item in band.crossings))
-    text = say(
+    text = plural(
+        "The output breaks up at {start:.1f}–{stop:.1f} % of travel, which was crossed once: on {noisy} of"
+        " {count} crossing.",
         "The output breaks up at the same spot every time: {start:.1f}–{stop:.1f} % of travel, "
-        "on {noisy} of {passes} crossings.",
+        "on {noisy} of {count} crossings.",
+        count=band.passes,
         start=band.travel.start,
         stop=band.travel.stop,
         noisy=band.noisy_passes,
-        passes=band.passes,
     )
     shown = band.noisy_passes >= 3 and band.noisy_passes >= 0.5 * band.passes
     return Statement("place_locked", State.PROVED if shown else State.NOT_SHOWN, records, text)

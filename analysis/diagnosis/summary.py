@@ -22,16 +22,20 @@ MOST_EVENTS = 500
 
 
 def coverage(survey: TrackSurvey | None) -> tuple[CoverageSpan, ...]:
-    """Stretches of travel with the number of their crossings; empty where nothing was swept."""
+    """Stretches of travel with the number of their crossings; empty where nothing was swept.
+
+    Of what lies beyond the ends of the track nothing is said: the output goes there, the arm does not.
+    """
     if survey is None or not survey.crossings:
         return ()
     edges = survey.edges_percent
     counts = np.sum(~np.isnan(survey.breakup_percent), axis=0)
     cuts = [0, *(np.flatnonzero(np.diff(counts)) + 1).tolist(), len(counts)]
+    at = np.clip(edges, 0.0, 100.0)
     return tuple(
-        CoverageSpan(Interval(float(edges[first]), float(edges[last])), int(counts[first]))
+        CoverageSpan(Interval(float(at[first]), float(at[last])), int(counts[first]))
         for first, last in pairwise(cuts)
-        if counts[first] > 0
+        if counts[first] > 0 and at[first] < at[last]
     )
 
 

@@ -151,10 +151,11 @@ _SENTENCES = {
 def _crossed(bands: tuple[Band, ...]) -> Wording:
     if not bands:
         return say("no crossings")
-    return say(
-        "the output broke up on {noisy} of {passes} crossings",
+    return plural(
+        "the output broke up on {noisy} of {count} crossing",
+        "the output broke up on {noisy} of {count} crossings",
+        count=bands[0].passes,
         noisy=bands[0].noisy_passes,
-        passes=bands[0].passes,
     )
 
 

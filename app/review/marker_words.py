@@ -22,6 +22,7 @@ from analysis.review.readings import (
     TravelReadings,
 )
 from analysis.signals.measurement import Reading, SpanReading
+from analysis.wording import plural
 from app.drawing.numbers import duration, percent, seconds
 from app.drawing.numbers import volts as level
 from app.language import said
@@ -181,8 +182,13 @@ def _travel_grid(readings: TravelReadings) -> Grid:
 
 
 def _band_rows(band: Band) -> list[tuple[str, str]]:
-    broke = _tr("{noisy} of {passes} crossings").format(noisy=band.noisy_passes, passes=band.passes)
-    rows = [(_tr("Breaks up on"), broke), (_tr("Worst"), percent(band.output_smoothness_percent, 1))]
+    broke = plural(
+        "{noisy} of {count} crossing",
+        "{noisy} of {count} crossings",
+        count=band.passes,
+        noisy=band.noisy_passes,
+    )
+    rows = [(_tr("Breaks up on"), said(broke)), (_tr("Worst"), percent(band.output_smoothness_percent, 1))]
     return [*rows, (_tr("Voltage"), said(volts(band.volts)))] if band.volts.length > 0 else rows
 
 

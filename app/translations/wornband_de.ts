@@ -19,11 +19,6 @@
         <translation>Beobachten: {band}</translation>
     </message>
     <message>
-        <source>{noisy} of {passes} crossings break up, up to {worst} %</source>
-        <extracomment>app/views/band_card.py</extracomment>
-        <translation>Aussetzer bei {noisy} von {passes} Überfahrten, bis zu {worst} %</translation>
-    </message>
-    <message>
         <source>Why it comes and goes…</source>
         <extracomment>app/views/band_card.py</extracomment>
         <translation>Warum es kommt und geht…</translation>
@@ -1011,11 +1006,6 @@
         <extracomment>app/views/readout.py</extracomment>
         <translation>größter Aussetzer {worst}</translation>
     </message>
-    <message>
-        <source>crossed {count} times</source>
-        <extracomment>app/views/readout.py</extracomment>
-        <translation>{count}-mal überfahren</translation>
-    </message>
 </context>
 <context>
     <name>RecordDesk</name>
@@ -1149,6 +1139,11 @@
         <source>The steps of a capture are ticked off here.</source>
         <extracomment>app/views/records.py</extracomment>
         <translation>Hier werden die Schritte abgehakt.</translation>
+    </message>
+    <message>
+        <source>Span</source>
+        <extracomment>app/views/records.py</extracomment>
+        <translation>Spanne</translation>
     </message>
     <message>
         <source>not captured</source>
@@ -1301,14 +1296,14 @@
         <translation>Die Auswertung wird noch gelesen. Gleich noch einmal versuchen.</translation>
     </message>
     <message>
-        <source>Until then it is kept in memory.</source>
-        <extracomment>app/review/keeper.py</extracomment>
-        <translation>Bis dahin bleibt sie im Arbeitsspeicher.</translation>
-    </message>
-    <message>
         <source>take the other review</source>
         <extracomment>app/review/keeper.py</extracomment>
         <translation>andere Auswertung übernehmen</translation>
+    </message>
+    <message>
+        <source>Saving the review</source>
+        <extracomment>app/review/keeper.py</extracomment>
+        <translation>Auswertung speichern</translation>
     </message>
     <message>
         <source>The review cannot be saved beside the capture. It is kept on this PC, in {file}, and found again there; “Save the review elsewhere” puts it where you say.</source>
@@ -1316,9 +1311,9 @@
         <translation>Die Auswertung lässt sich nicht neben der Messung speichern. Sie wird auf diesem PC aufgehoben, in {file}, und dort wiedergefunden; „Auswertung woanders speichern“ legt sie dorthin, wo Sie wollen.</translation>
     </message>
     <message>
-        <source>Saving the review</source>
+        <source>Until then it is kept in memory.</source>
         <extracomment>app/review/keeper.py</extracomment>
-        <translation>Auswertung speichern</translation>
+        <translation>Bis dahin bleibt sie im Arbeitsspeicher.</translation>
     </message>
 </context>
 <context>
@@ -1530,9 +1525,9 @@
         <translation>Kein Durchlauf zu zeigen. Einen langsamen Durchlauf über den ganzen Weg messen, einige Male auf und ab.</translation>
     </message>
     <message>
-        <source>{track} · break-up in % of the applied voltage · {count} crossings</source>
+        <source>break-up in % of the applied voltage</source>
         <extracomment>app/views/track.py</extracomment>
-        <translation>{track} · Aussetzer in % · {count} Überfahrten</translation>
+        <translation>Aussetzer in %</translation>
     </message>
     <message>
         <source>crossed
@@ -3911,6 +3906,11 @@
         <translation>{name}: {reading}, zu nah an der Grenze, um es zu entscheiden.</translation>
     </message>
     <message>
+        <source>{name} reads {reading}, but moves by {moved_mv:.0f} mV: too near the limit to tell whether it holds still.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>{name}: {reading}, schwankt aber um {moved_mv:.0f} mV: zu nah an der Grenze, um „ruhig“ zu sagen.</translation>
+    </message>
+    <message>
         <source>{name} reads {reading} unplugged: not shown under load.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
         <translation>{name}: {reading} bei abgestecktem Sensor, unter Last nicht nachgewiesen.</translation>
@@ -3956,9 +3956,14 @@
         <translation>Wackeln am Kabelbaum stört das Signal nicht.</translation>
     </message>
     <message>
-        <source>The output breaks up at the same spot every time: {start:.1f}–{stop:.1f} % of travel, on {noisy} of {passes} crossings.</source>
+        <source>The output breaks up at {start:.1f}–{stop:.1f} % of travel, which was crossed once: on {noisy} of {count} crossing.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation>Das Signal setzt jedes Mal an derselben Stelle aus: {start:.1f}–{stop:.1f} % des Wegs, bei {noisy} von {passes} Überfahrten.</translation>
+        <translation>Das Signal setzt bei {start:.1f}–{stop:.1f} % des Wegs aus; einmal überfahren: bei {noisy} von {count} Überfahrt.</translation>
+    </message>
+    <message>
+        <source>The output breaks up at the same spot every time: {start:.1f}–{stop:.1f} % of travel, on {noisy} of {count} crossings.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Das Signal setzt jedes Mal an derselben Stelle aus: {start:.1f}–{stop:.1f} % des Wegs, bei {noisy} von {count} Überfahrten.</translation>
     </message>
     <message>
         <source>It breaks up in both directions.</source>
@@ -4856,9 +4861,14 @@
         <translation>keine Überfahrten</translation>
     </message>
     <message>
-        <source>the output broke up on {noisy} of {passes} crossings</source>
+        <source>the output broke up on {noisy} of {count} crossing</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation>Aussetzer bei {noisy} von {passes} Überfahrten</translation>
+        <translation>Aussetzer bei {noisy} von {count} Überfahrt</translation>
+    </message>
+    <message>
+        <source>the output broke up on {noisy} of {count} crossings</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Aussetzer bei {noisy} von {count} Überfahrten</translation>
     </message>
     <message>
         <source>what was recorded</source>
@@ -8081,8 +8091,38 @@
         <translation>.json oder .csv wählen</translation>
     </message>
     <message>
+        <source>{noisy} of {count} crossing</source>
+        <extracomment>app/review/marker_words.py</extracomment>
+        <translation>{noisy} von {count} Überfahrt</translation>
+    </message>
+    <message>
+        <source>{noisy} of {count} crossings</source>
+        <extracomment>app/review/marker_words.py</extracomment>
+        <translation>{noisy} von {count} Überfahrten</translation>
+    </message>
+    <message>
+        <source>{noisy} of {count} crossing breaks up, up to {worst:.0f} %</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Aussetzer bei {noisy} von {count} Überfahrt, bis zu {worst:.0f} %</translation>
+    </message>
+    <message>
+        <source>{noisy} of {count} crossings break up, up to {worst:.0f} %</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Aussetzer bei {noisy} von {count} Überfahrten, bis zu {worst:.0f} %</translation>
+    </message>
+    <message>
+        <source>crossed once</source>
+        <extracomment>app/views/readout.py</extracomment>
+        <translation>einmal überfahren</translation>
+    </message>
+    <message>
+        <source>crossed {count} times</source>
+        <extracomment>app/views/readout.py</extracomment>
+        <translation>{count}-mal überfahren</translation>
+    </message>
+    <message>
         <source>{start_s:.2f}–{stop_s:.2f} s</source>
-        <extracomment>app/views/record_form.py, app/views/split_strip.py</extracomment>
+        <extracomment>app/views/record_form.py, app/views/records.py, app/views/split_strip.py</extracomment>
         <translation>{start_s:.2f}–{stop_s:.2f} s</translation>
     </message>
     <message>
@@ -8505,11 +8545,6 @@
         <source>No crossing visited it: it is not rated.</source>
         <extracomment>app/review/marker_words.py</extracomment>
         <translation>Keine Überfahrt kam dorthin: nicht bewertet.</translation>
-    </message>
-    <message>
-        <source>{noisy} of {passes} crossings</source>
-        <extracomment>app/review/marker_words.py</extracomment>
-        <translation>{noisy} von {passes} Überfahrten</translation>
     </message>
     <message>
         <source>Breaks up on</source>

@@ -20,6 +20,7 @@ from analysis.reports.confidence import in_words
 from analysis.reports.quantities import travel, volts
 from analysis.reports.verdicts import is_watched
 from analysis.review.model import Choice, Decision
+from analysis.wording import plural
 from app.language import said
 from app.review.decision_words import said_of
 from app.views.press_row import PressRow, text_line
@@ -138,10 +139,14 @@ class BandCard(PressRow):
         head.setObjectName("pressText")
         layout.addWidget(head)
         band = self._band
-        broke = self.tr("{noisy} of {passes} crossings break up, up to {worst} %").format(
-            noisy=band.noisy_passes, passes=band.passes, worst=f"{band.output_smoothness_percent:.0f}"
+        broke = plural(
+            "{noisy} of {count} crossing breaks up, up to {worst:.0f} %",
+            "{noisy} of {count} crossings break up, up to {worst:.0f} %",
+            count=band.passes,
+            noisy=band.noisy_passes,
+            worst=band.output_smoothness_percent,
         )
-        for line in (f"{said(in_words(band.confidence))} · {said(volts(band.volts))}", broke):
+        for line in (f"{said(in_words(band.confidence))} · {said(volts(band.volts))}", said(broke)):
             layout.addWidget(text_line(line, quiet=True))
         self.height_line = text_line("", quiet=True)
         self.height_line.hide()

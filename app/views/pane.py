@@ -65,8 +65,9 @@ class Pane(QFrame):
         self._title.setText(text)
 
     def set_note(self, text: str) -> None:
-        """Write beside the title."""
+        """Write beside the title; a screen reader says it after the view's name."""
         self._note.setText(text)
+        self.setAccessibleDescription(text)
 
     def show_empty(self, text: str) -> None:
         """Show what to do instead of the content."""

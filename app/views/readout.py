@@ -8,8 +8,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QTextDocumentFragment
 from PySide6.QtWidgets import QLabel, QWidget
 
+from analysis.wording import plural
 from app.drawing.numbers import percent, seconds, volts
 from app.drawing.theme import LIGHT, Palette
+from app.language import said
 from app.review.readings import Reading
 from app.words import channel_name
 
@@ -47,7 +49,7 @@ class Readout(QLabel):
             parts.append(self.tr("not visited"))
         else:
             parts.append(self.tr("worst break-up {worst}").format(worst=f"<b>{percent(breakup_percent)}</b>"))
-            parts.append(self.tr("crossed {count} times").format(count=f"<b>{crossings}</b>"))
+            parts.append(said(plural("crossed once", "crossed {count} times", count=crossings)))
         self.setText("&nbsp;&nbsp;&nbsp;".join(parts))
 
     def plain_text(self) -> str:

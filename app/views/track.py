@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QWidget
 from analysis.diagnosis.findings import Band, Findings, TrackSurvey
 from analysis.intervals import Interval
 from analysis.reports.confidence import in_words
+from analysis.reports.quantities import crossings as crossings_words
 from analysis.reports.quantities import travel
 from analysis.review.model import Choice, Decision
 from app.drawing.axes import QuietAxis
@@ -110,12 +111,8 @@ class TrackView(Pane):
                 else self.tr("Where the sensor breaks up along its travel is drawn here.")
             )
             return
-        crossings = len(survey.crossings)
-        self.set_note(
-            self.tr("{track} · break-up in % of the applied voltage · {count} crossings").format(
-                track=role_name(survey.role), count=crossings
-            )
-        )
+        unit = self.tr("break-up in % of the applied voltage")
+        self.set_note(f"{role_name(survey.role)} · {unit} · {said(crossings_words(len(survey.crossings)))}")
         self._lines.show_survey(survey)
         counts = np.isfinite(survey.breakup_percent).sum(axis=0)
         self._counts.show_counts(survey.edges_percent, counts)

@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QComboBox
+from PySide6.QtWidgets import QComboBox, QLabel
 from pytestqt.qtbot import QtBot
 
 from analysis.captures.model import Role
@@ -108,3 +108,18 @@ def test_the_worst_of_all_crossings_is_their_largest_and_unknown_where_none_was(
     rows = np.array([[1.0, np.nan, np.nan], [3.0, 2.0, np.nan]])
     np.testing.assert_array_equal(worst(rows), [3.0, 2.0, np.nan])
     assert np.isnan(worst(np.empty((0, 3)))).all()
+
+
+def test_one_crossing_is_said_to_be_one(qtbot: QtBot, bench: Bench, window: Window) -> None:
+    found = worn_findings()
+    survey, band = found.surveys[0], found.bands[0]
+    lone = replace(survey, crossings=survey.crossings[:1], breakup_percent=survey.breakup_percent[:1])
+    once = replace(band, passes=1, noisy_passes=1, crossings=band.crossings[:1])
+    bench.findings = lambda _capture, _tick: replace(found, surveys=(lone,), bands=(once,))
+    with qtbot.waitSignal(window.session.findings_changed):
+        window.open_file(Path("worn.h5"))
+    assert window.page.track.accessibleDescription().endswith("1 crossing")
+    card = " ".join(label.text() for label in window.page.evidence.findChildren(QLabel))
+    assert "1 of 1 crossing breaks up" in card
+    window.readout.show_place(45.0, 12.0, 1)
+    assert window.readout.plain_text().endswith("crossed once")

@@ -11,7 +11,7 @@ import pytest
 
 from analysis.captures.reading import open_capture
 from analysis.diagnosis.examine import examine
-from analysis.diagnosis.findings import Findings, VerdictCode
+from analysis.diagnosis.findings import Findings, Result, VerdictCode
 from analysis.intervals import Interval
 from analysis.simulation.registry import SampleBand, SampleTruth, read_truths
 from tests.diagnosis.examples import RATE_HZ, sweep, worn
@@ -59,6 +59,25 @@ def test_no_sample_has_a_likely_band_that_is_not_true(truth: SampleTruth) -> Non
     for item in _found(truth.file).bands:
         if item.confidence >= 0.5:
             assert any(item.travel.overlap(band.travel) > 0 for band in truth.bands)
+
+
+@pytest.mark.parametrize("truth", TRUTHS, ids=lambda truth: truth.file)
+def test_no_travel_beyond_the_ends_of_the_track_is_said_to_be_tested(truth: SampleTruth) -> None:
+    for span in _found(truth.file).coverage:
+        assert 0.0 <= span.travel.start < span.travel.stop <= 100.0
+
+
+def test_a_feed_at_its_level_that_moves_too_much_to_tell_is_not_said_to_be_near_its_limit() -> None:
+    found = _found("W1080-rear-left-height.h5")
+    level, steady = (
+        next(check for check in found.checks if check.code == code)
+        for code in ("reference_level", "reference_steadiness")
+    )
+    assert (level.result, steady.result) == (Result.PASS, Result.CANNOT_TELL)
+    (said,) = [item.text for item in found.evidence if item.code == "reference_good"]
+    assert said == (
+        "The reference reads 5.00 V, but moves by 78 mV: too near the limit to tell whether it holds still."
+    )
 
 
 BAND = Interval(55.0, 60.0)
