@@ -97,6 +97,7 @@ def _add_analyse(errands: argparse._SubParsersAction[argparse.ArgumentParser]) -
     )
     analyse.add_argument("files", nargs="+", metavar="FILE", help="a capture")
     analyse.add_argument("--json", action="store_true", help="one JSON object a line, a file a line")
+    _add_review(analyse)
     analyse.add_argument(
         "--profile",
         metavar="ID",
@@ -119,12 +120,22 @@ def _add_compare(errands: argparse._SubParsersAction[argparse.ArgumentParser]) -
     compare.add_argument("before", metavar="BEFORE", help="a capture")
     compare.add_argument("after", metavar="AFTER", help="a capture")
     compare.add_argument("--json", action="store_true", help="one JSON object")
+    _add_review(compare)
     compare.add_argument(
         "--mirrored",
         action="append",
         default=[],
         choices=("before", "after"),
         help="this sensor is mounted the other way round: its travel counts from the other end",
+    )
+
+
+def _add_review(errand: argparse.ArgumentParser) -> None:
+    errand.add_argument(
+        "--review",
+        action=argparse.BooleanOptionalAction,
+        help="take steps, roles, probe points and conditions as the review beside a capture says; text does"
+        " unless told otherwise, JSON does not",
     )
 
 
@@ -166,9 +177,8 @@ def _run(arguments: list[str]) -> int:
     if call.errand == "analyse":
         from app.errands.analysing import Request, analyse
 
-        return analyse(
-            call.files, Request(call.profile, call.json), jobs=call.jobs, out=sys.stdout, err=sys.stderr
-        )
+        request = Request(call.profile, call.json, call.review)
+        return analyse(call.files, request, jobs=call.jobs, out=sys.stdout, err=sys.stderr)
     if call.errand == "compare":
         from app.errands.comparing import compare_files
 
@@ -176,6 +186,7 @@ def _run(arguments: list[str]) -> int:
             call.before,
             call.after,
             as_json=call.json,
+            review=call.review,
             mirrored=frozenset(call.mirrored),
             out=sys.stdout,
             err=sys.stderr,

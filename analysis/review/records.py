@@ -23,7 +23,7 @@ from analysis.diagnosis.findings import Part
 from analysis.diagnosis.splitting import ONE_WIRE
 from analysis.errors import ReviewError
 from analysis.intervals import Interval
-from analysis.wording import say
+from analysis.wording import plural, say
 
 CONDITIONS = ("plugged", "ignition", "engine", "loads", "moved", "temperature")
 """Attributes of a record that say under which conditions it was taken."""
@@ -132,6 +132,22 @@ def split_accepted(edits: Edits, record: Record, parts: Sequence[Part]) -> Edits
 def split_refused(edits: Edits, record: Record) -> Edits:
     """The edits with a record said to be of one wire."""
     return with_word(edits, record.name, ONE_WIRE, "yes")
+
+
+def edits_told(edits: Edits) -> tuple[str, ...]:
+    """A line that says of how many records the review's words hold; empty where it says nothing of any."""
+    told = {item.record for item in edits if item.words or item.channels or item.time is not None}
+    if not told:
+        return ()
+    return (
+        plural(
+            "Steps, roles, probe points and conditions of {count} record: as its review says, where that"
+            " differs from the file.",
+            "Steps, roles, probe points and conditions of {count} records: as their review says, where that"
+            " differs from the file.",
+            count=len(told),
+        ),
+    )
 
 
 def edited(capture: Capture, edits: Edits) -> Capture:

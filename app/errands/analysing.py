@@ -24,7 +24,8 @@ from analysis.progress import Tick, ignore, part
 from analysis.reports.cautions import cautions
 from analysis.reports.document import Report, Section
 from analysis.reports.findings_report import findings_report
-from analysis.review.records import Edits, divided, edited
+from analysis.review.records import divided, edited
+from app.errands.beside import ALONE, Beside, words_beside
 from app.errands.interrupts import Interrupts
 from app.errands.progress_line import ProgressLine
 from app.errands.text_report import report_text, section_lines
@@ -82,17 +83,46 @@ class Answer:
 
 @dataclass(frozen=True, slots=True)
 class Request:
-    """How files are to be analysed: the profile (None for the capture's own), and JSON or text."""
+    """How files are to be analysed.
+
+    Parameters
+    ----------
+    profile : str or None
+        Sensor profile; None for the capture's own.
+    as_json : bool
+        JSON instead of text.
+    review : bool or None
+        Whether the review beside a capture is heard; None: by people, who read text, and not by programs.
+        The JSON object names the file's SHA-256 and the version of the analysis, and whoever keeps it
+        relies on these two alone deciding what it says.
+    """
 
     profile: str | None = None
     as_json: bool = False
+    review: bool | None = None
+
+    @property
+    def hears_review(self) -> bool:
+        """Whether the review beside a capture is heard."""
+        return not self.as_json if self.review is None else self.review
 
 
 @contextmanager
 def examined(
-    path: str, profile: str | None = None, tick: Tick = ignore, edits: Edits = ()
+    path: str, profile: str | None = None, tick: Tick = ignore, beside: Beside = ALONE
 ) -> Iterator[Examined]:
     """Open a capture, examine it with what a review says of its records, and keep it open.
+
+    Parameters
+    ----------
+    path : str
+        The file.
+    profile : str or None
+        Instead of the one that the capture names.
+    tick : Tick
+        Progress.
+    beside : Beside
+        What is said of its records; the capture alone unless given.
 
     Raises
     ------
@@ -106,11 +136,11 @@ def examined(
     with open_capture(path) as opened:
         require_signal(opened.capture)
         whole = opened.completed(part(tick, 0.0, 0.2))
-        capture = edited(whole.capture, edits)
-        findings = examine(divided(capture, edits), profile=profile, tick=part(tick, 0.2, 0.98))
+        capture = edited(whole.capture, beside.edits)
+        findings = examine(divided(capture, beside.edits), profile=profile, tick=part(tick, 0.2, 0.98))
         explanation = explain(capture, findings, profile_for(capture, profile))
         tick(1.0)
-        yield Examined(capture, findings, whole.assumptions, explanation)
+        yield Examined(capture, findings, (*whole.assumptions, *beside.told), explanation)
 
 
 def answer(path: str, request: Request, tick: Tick = ignore) -> Answer:
@@ -122,7 +152,8 @@ def answer(path: str, request: Request, tick: Tick = ignore) -> Answer:
         Where `tick` says so.
     """
     try:
-        with examined(path, request.profile, tick) as one:
+        beside = words_beside(path, part(tick, 0.0, 0.05)) if request.hears_review else ALONE
+        with examined(path, request.profile, part(tick, 0.05, 1.0), beside) as one:
             return Answer(path, _rendered(path, one, request))
     except WornbandError as error:
         return _failed(path, str(error), request)

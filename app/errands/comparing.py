@@ -9,12 +9,13 @@ from analysis.comparison.serialise import comparison_error, comparison_object
 from analysis.comparison.side import Side
 from analysis.diagnosis.serialise import json_line
 from analysis.errors import Cancelled, WornbandError
-from analysis.progress import Tick
+from analysis.progress import Tick, part
 from analysis.reports.cautions import cautions
 from analysis.reports.comparison_report import comparison_report
 from analysis.reports.document import Section
 from analysis.wording import say
-from app.errands.analysing import examined
+from app.errands.analysing import Request, examined
+from app.errands.beside import ALONE, Beside, words_beside
 from app.errands.interrupts import Interrupts
 from app.errands.progress_line import ProgressLine
 from app.errands.text_report import report_text, section_lines
@@ -26,6 +27,7 @@ def compare_files(
     after: str,
     *,
     as_json: bool = False,
+    review: bool | None = None,
     mirrored: frozenset[str] = frozenset(),
     out: TextIO,
     err: TextIO,
@@ -38,6 +40,8 @@ def compare_files(
         Files as the caller named them.
     as_json : bool
         One JSON object instead of text.
+    review : bool or None
+        Whether the reviews beside the captures are heard; None: in text alone, as `Request` has it.
     mirrored : frozenset of str
         ``"before"``, ``"after"`` or both: sensors that are mounted the other way round.
     out, err : TextIO
@@ -48,7 +52,8 @@ def compare_files(
     int
         0 where both could be compared, else 1.
     """
-    sides, failures = _sides((before, after), mirrored, err)
+    hears_review = Request(as_json=as_json, review=review).hears_review
+    sides, failures, told = _sides((before, after), mirrored, hears_review, err)
     for path, sentence in failures:
         print(error_line(path, sentence), file=err, flush=True)
     if failures:
@@ -60,6 +65,8 @@ def compare_files(
         print(json_line(comparison_object(comparison, paths=(before, after))), file=out)
         return 0
     print(report_text(comparison_report(comparison), f"{before} - {after}"), file=out)
+    if told:
+        print("\n".join(["", *section_lines(Section(say("Taken as given"), items=tuple(told)))]), file=out)
     about = " ".join(item.capture.text(key) for item in sides for key in ("profile", "sensor"))
     print(
         "\n".join(["", *section_lines(Section(say("Before you connect or sweep"), items=cautions(about)))]),
@@ -69,10 +76,10 @@ def compare_files(
 
 
 def _sides(
-    paths: tuple[str, str], mirrored: frozenset[str], err: TextIO
-) -> tuple[list[Side], list[tuple[str, str]]]:
-    """Both sides as far as they could be examined, and what went wrong with the others."""
-    sides, failures = [], []
+    paths: tuple[str, str], mirrored: frozenset[str], hears_review: bool, err: TextIO
+) -> tuple[list[Side], list[tuple[str, str]], list[str]]:
+    """Both sides as far as they could be examined, what went wrong with the others, what reviews say."""
+    sides, failures, told = [], [], []
     with ProgressLine(err) as progress, Interrupts() as interrupts:
 
         def tick(done: float) -> None:
@@ -82,7 +89,9 @@ def _sides(
         for path, name in zip(paths, ("before", "after"), strict=True):
             progress.begin(path)
             try:
-                sides.append(_side(path, name in mirrored, tick))
+                beside = words_beside(path, part(tick, 0.0, 0.05)) if hears_review else ALONE
+                sides.append(_side(path, name in mirrored, part(tick, 0.05, 1.0), beside))
+                told += [f"{path}: {line}" for line in beside.told]
             except WornbandError as error:
                 failures.append((path, str(error)))
             except (Cancelled, BrokenPipeError):
@@ -90,11 +99,11 @@ def _sides(
             except Exception as error:  # what nobody foresaw is said in one sentence too
                 failures.append((path, _unforeseen(error)))
         interrupts.check()
-    return sides, failures
+    return sides, failures, told
 
 
-def _side(path: str, mirrored: bool, tick: Tick) -> Side:
-    with examined(path, tick=tick) as one:
+def _side(path: str, mirrored: bool, tick: Tick, beside: Beside) -> Side:
+    with examined(path, tick=tick, beside=beside) as one:
         return Side(one.capture, one.findings, mirrored)
 
 

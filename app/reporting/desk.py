@@ -14,6 +14,7 @@ from analysis.progress import Tick
 from analysis.reports.customer_page import program_words
 from analysis.reports.subject import Subject
 from analysis.review.job import FACTS, Job, Photo
+from analysis.review.records import edits_told
 from analysis.wording import Language
 from app.language import window_language
 from app.reporting.languages import report_language
@@ -136,7 +137,8 @@ class ReportDesk(QObject):
         session = self._window.session
         if session.capture is None or session.findings is None:
             return None
-        return Subject(session.capture, session.findings, session.assumptions, self._keeper.review)
+        given = (*session.assumptions, *edits_told(session.edits))
+        return Subject(session.capture, session.findings, given, self._keeper.review)
 
     def _folder(self) -> Path:
         capture = self._window.session.capture

@@ -14,11 +14,14 @@ from analysis.captures.replacing import replaced_at_the_end
 from analysis.errors import WornbandError
 from analysis.progress import Tick, ignore, part
 from analysis.reports.pages import Pages, Workshop
-from analysis.reports.subject import Beside, Subject
+from analysis.reports.subject import Beside as OtherCapture
+from analysis.reports.subject import Subject
 from analysis.reports.whole_report import whole_report
+from analysis.review.records import edits_told
 from analysis.review.sidecar import read_sidecar
 from analysis.wording import ENGLISH, Language
 from app.errands.analysing import examined
+from app.errands.beside import Beside, words_beside
 from app.reporting.html import report_html
 from app.reporting.materials import Materials, gather
 
@@ -99,18 +102,19 @@ def make_report(path: str, target: Path, wanted: Wanted, tick: Tick = ignore) ->
 def subject_of(path: str, tick: Tick = ignore) -> Iterator[Subject]:
     """A capture examined, with its review, open until the context ends; raises as `make_report`."""
     review = read_sidecar(Path(path)).review
-    with examined(path, tick=tick, edits=review.records) as one:
+    beside = Beside(review.records, edits_told(review.records))
+    with examined(path, tick=tick, beside=beside) as one:
         yield Subject(one.capture, one.findings, one.assumptions, review, one.why)
 
 
 @contextmanager
-def beside_of(path: str, tick: Tick = ignore) -> Iterator[Beside]:
-    """Another capture examined, open until the context ends; raises as `make_report`."""
-    with examined(path, tick=tick) as one:
-        yield Beside(one.capture, one.findings)
+def beside_of(path: str, tick: Tick = ignore) -> Iterator[OtherCapture]:
+    """Another capture examined with its review, open until the context ends; raises as `make_report`."""
+    with examined(path, tick=part(tick, 0.1, 1.0), beside=words_beside(path, part(tick, 0.0, 0.1))) as one:
+        yield OtherCapture(one.capture, one.findings)
 
 
-def pages_of(subject: Subject, beside: Beside | None, wanted: Wanted) -> Pages:
+def pages_of(subject: Subject, beside: OtherCapture | None, wanted: Wanted) -> Pages:
     """The pages of a report."""
     return whole_report(
         subject,

@@ -1,0 +1,57 @@
+"""What the review beside a capture says of its records, for the errands that print."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+
+from analysis.captures import layout
+from analysis.progress import Tick, ignore
+from analysis.review.records import Edits, edits_told
+from analysis.review.sidecar import read_sidecar
+from analysis.wording import say
+
+
+@dataclass(frozen=True, slots=True)
+class Beside:
+    """What is taken from the review beside a capture.
+
+    Parameters
+    ----------
+    edits : tuple of RecordEdit
+        Steps, roles, probe points and conditions of records; empty where it says nothing of them.
+    told : tuple of str
+        A line that says so, or why the review cannot be used; empty where there is nothing to say.
+    """
+
+    edits: Edits = ()
+    told: tuple[str, ...] = ()
+
+
+ALONE = Beside()
+"""The capture alone."""
+
+
+def words_beside(path: str, tick: Tick = ignore) -> Beside:
+    """Read what is said of the records of a capture; nothing where no review lies beside it.
+
+    Parameters
+    ----------
+    path : str
+        The capture. It is hashed where a review lies beside it, to know whether that speaks of it.
+    tick : Tick
+        Progress.
+
+    Raises
+    ------
+    CaptureError
+        Where the capture cannot be read.
+    """
+    beside = layout.review_path(Path(path))
+    if not beside.is_file():
+        return ALONE
+    sidecar = read_sidecar(Path(path), tick)
+    if sidecar.trouble:
+        why = say("The review beside it is not used: {problem}.", problem=sidecar.trouble)
+        return Beside(told=(why,))
+    return Beside(sidecar.review.records, edits_told(sidecar.review.records))
