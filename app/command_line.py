@@ -10,6 +10,7 @@ from importlib import metadata
 from pathlib import Path
 
 from analysis.errors import Cancelled, ProfileError, WornbandError
+from app.errands.parsers import EXIT_STATUSES, Errands, add_errand
 from app.errands.tables import TABLE_ERRANDS, add_table_errands, run_table_errand
 from app.printable import printable
 
@@ -21,8 +22,6 @@ ERRANDS = ("analyse", "compare", "demo", "export", "import", "report", "verify",
 _ABOUT = """Find the worn band on a position sensor's track in stored voltage captures, and prove it.
 
 With files, or with nothing, the workbench opens. The rest needs no screen."""
-
-_STATUS = """exit status: 0 all done; 1 some file could not be done, the others are; 2 the call was wrong"""
 
 
 def main(argv: Sequence[str] | None = None) -> int:
@@ -60,7 +59,7 @@ def parser() -> argparse.ArgumentParser:
         prog="wornband",
         usage=f"wornband [FILE...]\n       wornband {{{','.join(ERRANDS)}}} ...",
         description=_ABOUT,
-        epilog=_STATUS,
+        epilog=EXIT_STATUSES,
         formatter_class=argparse.RawDescriptionHelpFormatter,
         allow_abbrev=False,
     )
@@ -69,14 +68,13 @@ def parser() -> argparse.ArgumentParser:
     _add_analyse(errands)
     _add_compare(errands)
     _add_demo(errands)
-    add_table_errands(errands, _STATUS)
+    add_table_errands(errands)
     _add_report(errands)
-    verify = errands.add_parser(
+    verify = add_errand(
+        errands,
         "verify",
-        help="does a capture still match its fingerprint and its review?",
-        description="Compare a capture with its stored fingerprint and with its review.",
-        epilog=_STATUS,
-        allow_abbrev=False,
+        summary="does a capture still match its fingerprint and its review?",
+        about="Compare a capture with its stored fingerprint and with its review.",
     )
     verify.add_argument("files", nargs="+", metavar="FILE", help="a capture")
     verify.add_argument(
@@ -87,13 +85,12 @@ def parser() -> argparse.ArgumentParser:
     return top
 
 
-def _add_analyse(errands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
-    analyse = errands.add_parser(
+def _add_analyse(errands: Errands) -> None:
+    analyse = add_errand(
+        errands,
         "analyse",
-        help="examine captures and print what was found",
-        description="Examine captures and print verdict, bands, evidence and checks of each.",
-        epilog=_STATUS,
-        allow_abbrev=False,
+        summary="examine captures and print what was found",
+        about="Examine captures and print verdict, bands, evidence and checks of each.",
     )
     analyse.add_argument("files", nargs="+", metavar="FILE", help="a capture")
     analyse.add_argument("--json", action="store_true", help="one JSON object a line, a file a line")
@@ -108,14 +105,13 @@ def _add_analyse(errands: argparse._SubParsersAction[argparse.ArgumentParser]) -
     )
 
 
-def _add_compare(errands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
-    compare = errands.add_parser(
+def _add_compare(errands: Errands) -> None:
+    compare = add_errand(
+        errands,
         "compare",
-        help="what differs between two captures, and whether it is more than chance",
-        description="Compare two captures of one sensor, before and after: bands, with the crossings of both,"
+        summary="what differs between two captures, and whether it is more than chance",
+        about="Compare two captures of one sensor, before and after: bands, with the crossings of both,"
         " and every reading with its difference.",
-        epilog=_STATUS,
-        allow_abbrev=False,
     )
     compare.add_argument("before", metavar="BEFORE", help="a capture")
     compare.add_argument("after", metavar="AFTER", help="a capture")
@@ -139,13 +135,12 @@ def _add_review(errand: argparse.ArgumentParser) -> None:
     )
 
 
-def _add_report(errands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
-    report = errands.add_parser(
+def _add_report(errands: Errands) -> None:
+    report = add_errand(
+        errands,
         "report",
-        help="write the report of a capture as PDF or HTML",
-        description="Write the report of a capture: a page for the customer, and the evidence.",
-        epilog=_STATUS,
-        allow_abbrev=False,
+        summary="write the report of a capture as PDF or HTML",
+        about="Write the report of a capture: a page for the customer, and the evidence.",
     )
     report.add_argument("file", metavar="FILE", help="a capture; its review is used where there is one")
     report.add_argument("-o", "--output", required=True, metavar="OUT", help="OUT.pdf or OUT.html")
@@ -154,14 +149,13 @@ def _add_report(errands: argparse._SubParsersAction[argparse.ArgumentParser]) ->
     report.add_argument("--paper", choices=("a4", "letter"), default="a4", help="a4 unless given")
 
 
-def _add_demo(errands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
-    demo = errands.add_parser(
+def _add_demo(errands: Errands) -> None:
+    demo = add_errand(
+        errands,
         "demo",
-        help="analyse a sample capture and leave findings, picture and report in a folder",
-        description="Analyse a sample capture; leave findings, a picture and a report in a folder; open the"
+        summary="analyse a sample capture and leave findings, picture and report in a folder",
+        about="Analyse a sample capture; leave findings, a picture and a report in a folder; open the"
         " workbench where there is a screen.",
-        epilog=_STATUS,
-        allow_abbrev=False,
     )
     demo.add_argument(
         "folder", nargs="?", default="wornband-demo", metavar="FOLDER", help="wornband-demo unless given"

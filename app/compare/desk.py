@@ -265,7 +265,8 @@ class CompareDesk(QObject):
         self.page.show_relation(self.relation)
         for trace, side, title in zip(self.page.traces, self.sides, titles, strict=True):
             trace.set_title(title)
-            trace.set_note(_about(side))
+            said_of = self.tr("as its review says") if side.reviewed else ""
+            trace.set_note(" · ".join(part for part in (_about(side), said_of) if part))
         self.page.track.show_names(titles[0], titles[1])
 
     def _show_windows(self) -> None:

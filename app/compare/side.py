@@ -9,7 +9,8 @@ from PySide6.QtCore import QObject, Signal
 from analysis.captures.model import Capture, Record, Role, Step
 from analysis.comparison.side import Side
 from analysis.diagnosis.findings import ArmPath, Findings, TrackSurvey
-from analysis.review.model import Marker
+from analysis.review.model import Marker, Review
+from analysis.review.records import edits_told
 from app.jobs import Jobs
 from app.session import Opened, Session, Tools
 from app.trouble import sentence
@@ -84,6 +85,11 @@ class CompareSide(QObject):
     def markers(self) -> tuple[Marker, ...]:
         """The markers beside its own capture; those of Review's are Review's."""
         return () if self._of_review else self._markers
+
+    @property
+    def reviewed(self) -> bool:
+        """Whether something is said of its records in its review, and holds here too."""
+        return bool(edits_told(self._session.edits))
 
     @property
     def mirrored(self) -> bool:
@@ -182,15 +188,15 @@ class CompareSide(QObject):
         self._choose_usual()
         self.capture_changed.emit()
         if not self._of_review:
-            self._look_for_markers()
+            self._look_for_review()
 
     def _learnt(self, session: Session) -> None:
         if session is self._session:
             self._choose_usual()
             self.capture_changed.emit()
 
-    def _look_for_markers(self) -> None:
-        """Read the review beside its own capture in the background; without one there are no markers."""
+    def _look_for_review(self) -> None:
+        """Read the review beside its own capture in the background: markers, and what is said of records."""
         self._markers = ()
         path, read = self.capture.path if self.capture is not None else None, self._read_review
         if path is not None and read is not None:
@@ -198,14 +204,15 @@ class CompareSide(QObject):
             self.jobs.run(
                 MARKERS,
                 doing,
-                lambda tick: read(path, tick).review.markers,
-                self._mark,
+                lambda tick: read(path, tick).review,
+                self._take_review,
                 lambda error: self.problem.emit(sentence(error, doing)),
             )
 
-    def _mark(self, markers: tuple[Marker, ...]) -> None:
-        self._markers = markers
+    def _take_review(self, review: Review) -> None:
+        self._markers = review.markers
         self.markers_changed.emit()
+        self._own.edit(review.records)
 
     def _choose_usual(self) -> None:
         """The track with the likeliest band and the longest sweep that shows it; else the longest sweep."""

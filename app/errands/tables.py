@@ -10,21 +10,21 @@ from typing import TextIO
 from analysis.captures.model import Role, Step
 from analysis.importing.choices import ENCODINGS, MARKS
 from analysis.importing.wishes import CONDITIONS
+from app.errands.parsers import Errands, add_errand
 
 TABLE_ERRANDS = ("import", "export", "watch")
 
 
-def add_table_errands(errands: argparse._SubParsersAction[argparse.ArgumentParser], status: str) -> None:
+def add_table_errands(errands: Errands) -> None:
     """Say how the three are called."""
-    _add_import(errands, status)
-    _add_export(errands, status)
-    watch = errands.add_parser(
+    _add_import(errands)
+    _add_export(errands)
+    watch = add_errand(
+        errands,
         "watch",
-        help="import and analyse what a recorder saves in a folder, as it arrives",
-        description="Import each file of a folder once it has stopped growing, analyse it and print what was"
+        summary="import and analyse what a recorder saves in a folder, as it arrives",
+        about="Import each file of a folder once it has stopped growing, analyse it and print what was"
         " found. Files that fail stay where they are. Stop it with Ctrl+C.",
-        epilog=status,
-        allow_abbrev=False,
     )
     watch.add_argument("folder", metavar="FOLDER", help="where the recorder saves")
     watch.add_argument("--recipe", metavar="RECIPE", help="a recipe that import --keep-recipe made")
@@ -32,13 +32,12 @@ def add_table_errands(errands: argparse._SubParsersAction[argparse.ArgumentParse
     watch.add_argument("--once", action="store_true", help="take what is there, and end")
 
 
-def _add_import(errands: argparse._SubParsersAction[argparse.ArgumentParser], status: str) -> None:
-    bring = errands.add_parser(
+def _add_import(errands: Errands) -> None:
+    bring = add_errand(
+        errands,
         "import",
-        help="make a capture out of tables, WAV, MAT, NumPy, Parquet, HDF5 and netCDF files",
-        description="Make one capture out of recorded files; each becomes a record.",
-        epilog=status,
-        allow_abbrev=False,
+        summary="make a capture out of tables, WAV, MAT, NumPy, Parquet, HDF5 and netCDF files",
+        about="Make one capture out of recorded files; each becomes a record.",
     )
     bring.add_argument("sources", nargs="+", metavar="SOURCE", help="a file, or a folder of short ones")
     bring.add_argument("-o", "--output", required=True, metavar="OUT", help="OUT.h5")
@@ -91,13 +90,12 @@ def _add_dialect(bring: argparse.ArgumentParser) -> None:
     bring.add_argument("--encoding", choices=ENCODINGS, metavar="NAME", help=", ".join(ENCODINGS))
 
 
-def _add_export(errands: argparse._SubParsersAction[argparse.ArgumentParser], status: str) -> None:
-    out = errands.add_parser(
+def _add_export(errands: Errands) -> None:
+    out = add_errand(
+        errands,
         "export",
-        help="write a record of a capture, or its findings, for other programs",
-        description="Write samples as CSV, Parquet, MAT or NPZ, or findings as JSON or CSV.",
-        epilog=status,
-        allow_abbrev=False,
+        summary="write a record of a capture, or its findings, for other programs",
+        about="Write samples as CSV, Parquet, MAT or NPZ, or findings as JSON or CSV.",
     )
     out.add_argument("file", metavar="FILE", help="a capture")
     out.add_argument(

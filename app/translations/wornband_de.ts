@@ -118,6 +118,11 @@
         <translation>Für diesen Sensor ist keine Messung als bekannt gut behalten. Öffnen Sie eine und behalten Sie sie so.</translation>
     </message>
     <message>
+        <source>as its review says</source>
+        <extracomment>app/compare/desk.py</extracomment>
+        <translation>wie die Auswertung sagt</translation>
+    </message>
+    <message>
         <source>Reading at the pointer</source>
         <extracomment>app/compare/desk.py</extracomment>
         <translation>Messwerte am Zeiger</translation>
@@ -7212,7 +7217,7 @@
     </message>
     <message>
         <source>Taken as given</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <extracomment>analysis/reports/findings_report.py, app/errands/comparing.py</extracomment>
         <translation>Als gegeben angenommen</translation>
     </message>
     <message>
@@ -7634,6 +7639,16 @@
         <source>{file} · SHA-256 {digest}…</source>
         <extracomment>analysis/reports/whole_report.py</extracomment>
         <translation>{file} · SHA-256 {digest}…</translation>
+    </message>
+    <message>
+        <source>Steps, roles, probe points and conditions of {count} record: as its review says, where that differs from the file.</source>
+        <extracomment>analysis/review/records.py</extracomment>
+        <translation>Schritt, Rollen, Messstellen und Bedingungen von {count} Aufzeichnung: wie die Auswertung sagt, wo das von der Datei abweicht.</translation>
+    </message>
+    <message>
+        <source>Steps, roles, probe points and conditions of {count} records: as their review says, where that differs from the file.</source>
+        <extracomment>analysis/review/records.py</extracomment>
+        <translation>Schritte, Rollen, Messstellen und Bedingungen von {count} Aufzeichnungen: wie die Auswertung sagt, wo das von der Datei abweicht.</translation>
     </message>
     <message>
         <source>what the review says of records is damaged</source>
@@ -8079,6 +8094,11 @@
         <source>from {far:.0f} mm of wheel travel below the normal height to {near:.0f} mm above it</source>
         <extracomment>analysis/vehicle/words.py</extracomment>
         <translation>von {far:.0f} mm Radweg unter der Normalhöhe bis {near:.0f} mm darüber</translation>
+    </message>
+    <message>
+        <source>The review beside it is not used: {problem}.</source>
+        <extracomment>app/errands/beside.py</extracomment>
+        <translation>Die Auswertung daneben wird nicht verwendet: {problem}.</translation>
     </message>
     <message>
         <source>findings cannot be written as {ending}</source>
