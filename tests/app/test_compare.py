@@ -14,22 +14,16 @@ from PySide6.QtWidgets import QAbstractButton, QComboBox, QDoubleSpinBox, QGraph
 from pytestqt.qtbot import QtBot
 
 from analysis.captures.model import Capture, Role
-from analysis.captures.reading import open_capture
-from analysis.captures.writing import write_capture
 from analysis.comparison.model import Change, Relation
 from analysis.diagnosis.findings import Findings
 from analysis.intervals import Interval
 from analysis.progress import Tick
 from analysis.review.model import PointMarker, SpanMarker, TravelSpan
-from analysis.review.records import with_word
-from analysis.review.sidecar import read_sidecar, write_sidecar
 from app.compare.marks import marks_on, spans_on
 from app.main_window import Window
-from app.session import Tools
-from app.settings import MemoryStore, Settings
 from tests.app import hands
 from tests.app.conftest import Bench
-from tests.app.fakes import BAND, SOUND_ID, sound_capture, sound_findings, worn_capture, worn_findings
+from tests.app.fakes import BAND, SOUND_ID, sound_capture, sound_findings, worn_findings
 
 DELAY_S = 0.7
 CONTROL = Qt.KeyboardModifier.ControlModifier
@@ -74,35 +68,6 @@ def test_compare_begins_with_the_capture_of_review_and_says_what_to_do(review: W
     assert "Open a second capture" in page.numbers.empty_text
     QTest.keyClick(review, Qt.Key.Key_R, CONTROL | Qt.KeyboardModifier.ShiftModifier)
     assert not review.comparing
-
-
-def test_what_the_other_capture_s_review_says_of_its_records_holds_in_compare_too(
-    qtbot: QtBot, tmp_path: Path
-) -> None:
-    seen: list[Capture] = []
-
-    def note(capture: Capture, tick: Tick) -> Findings:
-        seen.append(capture)
-        return worn_findings(capture, tick)
-
-    for name in ("one.h5", "other.h5"):
-        write_capture(worn_capture(), tmp_path / name)
-    sidecar = read_sidecar(tmp_path / "other.h5")
-    told = with_word(sidecar.review.records, "004", "role", "supply", channel="ground")
-    write_sidecar(sidecar, replace(sidecar.review, records=told))
-    tools = Tools(lambda path, tick: open_capture(path), note, read_sidecar)
-    window = Window(tools, Settings(MemoryStore()))
-    qtbot.addWidget(window)
-    window.open_file(tmp_path / "one.h5")
-    qtbot.waitUntil(lambda: window.session.findings is not None)
-    window.compare.open_file(tmp_path / "other.h5")
-    side = window.compare.sides[1]
-    qtbot.waitUntil(lambda: side.reviewed and side.findings is not None and not side.jobs.busy())
-    roles = {item.name: item.role for item in seen[-1].record("004").channels}
-    assert roles["ground"] is Role.SUPPLY
-    assert "as its review says" in window.compare.page.traces[1].accessibleDescription()
-    assert "as its review says" not in window.compare.page.traces[0].accessibleDescription()
-    window.close()
 
 
 def test_a_capture_dropped_on_compare_is_set_against_that_of_review(compare: Window) -> None:
