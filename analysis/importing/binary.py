@@ -1,34 +1,29 @@
-"""NPY, NPZ, MAT, Parquet, Feather, HDF5 and netCDF files as tables. Nothing in them is ever run."""
+"""NPY, NPZ, MAT, HDF5 and netCDF files as tables. Nothing in them is ever run."""
 
 from __future__ import annotations
 
 import json
 import os
-import struct
 import subprocess
 import sys
 import tempfile
-import tokenize
 import zipfile
-import zlib
-from collections.abc import Iterator
-from contextlib import ExitStack, contextmanager
+from contextlib import ExitStack
 from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
 import h5py
 import numpy as np
-import pyarrow as pa
 from numpy.typing import NDArray
-from pyarrow import feather, parquet
 from scipy import io
 
 from analysis.captures import strict
 from analysis.captures.model import Scaling
-from analysis.errors import ImportingError, WornbandError
+from analysis.errors import ImportingError
 from analysis.importing.arrays import Named, in_memory, table_of
-from analysis.importing.model import MOST_BYTES, MOST_COLUMNS, Table
+from analysis.importing.damage import readable, too_much
+from analysis.importing.model import MOST_BYTES, Table
 from analysis.wording import say
 
 _MAT_TIMEOUT_S = 20.0  # the child starts in half a second; a busy or cold machine needs more
@@ -37,31 +32,6 @@ _MOST_DATASETS = 1000
 _MOST_PACKING = 400  # a constant packs a thousandfold; no recording does
 _SMALL_BYTES = 64_000_000
 _DEEPEST = 8
-
-
-@contextmanager
-def _readable(kind: str) -> Iterator[None]:
-    """Whatever a library raises over a damaged file, as one sentence."""
-    try:
-        yield
-    except WornbandError:
-        raise
-    except (
-        OSError, ValueError, TypeError, KeyError, IndexError, EOFError, OverflowError, MemoryError,
-        RuntimeError, NotImplementedError, AttributeError, SyntaxError, UnicodeError,
-        struct.error, zlib.error, zipfile.BadZipFile, pa.ArrowException,
-        tokenize.TokenError,  # of NumPy, which takes a header of version 1 apart as Python does
-    ) as error:  # fmt: skip
-        raise ImportingError(
-            say("it is damaged, or no {kind} file that can be read", kind=kind),
-            say("save the recording again"),
-        ) from error
-
-
-def _too_much(size: int) -> ImportingError:
-    return ImportingError(
-        say("it unpacks to {size:,} bytes, more than can be read", size=size), say("save a shorter stretch")
-    )
 
 
 def _pickled() -> ImportingError:
@@ -73,7 +43,7 @@ def _pickled() -> ImportingError:
 
 def open_npy(path: Path) -> Table:
     """A NumPy file with one array: a run, or a matrix with a column a channel."""
-    with _readable("NumPy"):
+    with readable("NumPy"):
         return table_of(path, "npy", [in_memory(path.stem, _mapped(path))])
 
 
@@ -91,12 +61,12 @@ def _mapped(path: Path) -> NDArray[Any]:
 
 def open_npz(path: Path) -> Table:
     """A NumPy archive: its members are unpacked into a folder that is gone when the table is."""
-    with ExitStack() as stack, _readable("NumPy"), zipfile.ZipFile(path) as archive:
+    with ExitStack() as stack, readable("NumPy"), zipfile.ZipFile(path) as archive:
         members = archive.infolist()
         size = sum(item.file_size for item in members)
         if size > min(MOST_BYTES, _SMALL_BYTES + _MOST_PACKING * path.stat().st_size):
-            raise _too_much(size)
-        folder = Path(stack.enter_context(tempfile.TemporaryDirectory(prefix="wornband-")))
+            raise too_much(size)
+        folder = Path(stack.enter_context(_folder()))
         arrays: list[Named] = []
         for place, item in enumerate(members[:_MOST_DATASETS]):
             if item.filename.endswith(".npy"):
@@ -113,19 +83,23 @@ def _unpack(archive: zipfile.ZipFile, item: zipfile.ZipInfo, target: Path) -> No
         while block := source.read(min(left, 1 << 20) or 1):
             left -= len(block)
             if left < 0:
-                raise _too_much(item.file_size)
+                raise too_much(item.file_size)
             file.write(block)
 
 
 def open_mat(path: Path) -> Table:
     """A MAT file up to version 7, read by SciPy in a process of its own; functions and objects stay out."""
-    with _readable("MAT"), tempfile.TemporaryDirectory(prefix="wornband-") as folder:
-        names = _unpacked_mat(path, Path(folder))
-        arrays = [
-            in_memory(name, np.load(Path(folder) / f"{place}.npy", allow_pickle=False))
-            for place, name in enumerate(names)
-        ]
-        return table_of(path, "mat", arrays)
+    with ExitStack() as stack, readable("MAT"):
+        folder = Path(stack.enter_context(_folder()))
+        names = _unpacked_mat(path, folder)
+        arrays = [in_memory(name, _mapped(folder / f"{place}.npy")) for place, name in enumerate(names)]
+        table = table_of(path, "mat", arrays)
+        return replace(table, close=stack.pop_all().close)
+
+
+def _folder() -> tempfile.TemporaryDirectory[str]:
+    """Room for arrays that are mapped from there; on Windows it may outlive a map for a moment."""
+    return tempfile.TemporaryDirectory(prefix="wornband-", ignore_cleanup_errors=True)
 
 
 def _unpacked_mat(path: Path, folder: Path) -> list[str]:
@@ -153,7 +127,7 @@ def _unpacked_mat(path: Path, folder: Path) -> list[str]:
         raise ValueError("the reader came to a bad end")
     answer = json.loads(done.stdout)
     if "too_much" in answer:
-        raise _too_much(answer["too_much"])
+        raise too_much(answer["too_much"])
     return [str(name) for name in answer["names"]]
 
 
@@ -162,38 +136,9 @@ _MAT_KINDS = frozenset(
 )
 
 
-def open_arrow(path: Path, kind: str) -> Table:
-    """A Parquet or Feather file."""
-    with _readable("Parquet" if kind == "parquet" else "Feather"):
-        if kind == "parquet":
-            facts = parquet.ParquetFile(path).metadata
-            if facts.num_columns > MOST_COLUMNS or facts.num_rows * facts.num_columns * 8 > MOST_BYTES:
-                raise _too_much(facts.num_rows * facts.num_columns * 8)
-            table = parquet.read_table(path)
-        else:
-            table = feather.read_table(path)
-        arrays = [
-            in_memory(name, _numbers(column))
-            for name, column in zip(table.column_names, table.columns, strict=True)
-            if _is_number(column.type)
-        ]
-        return table_of(path, kind, arrays)
-
-
-def _is_number(kind: pa.DataType) -> bool:
-    return bool(pa.types.is_integer(kind) or pa.types.is_floating(kind) or pa.types.is_duration(kind))
-
-
-def _numbers(column: pa.ChunkedArray) -> NDArray[Any]:
-    if pa.types.is_duration(column.type):
-        column = column.cast(pa.duration("ns")).cast(pa.int64())
-        return np.asarray(column.to_numpy(), dtype=np.float64) * 1e-9
-    return np.asarray(column.to_numpy())
-
-
 def open_hdf5(path: Path) -> Table:
     """An HDF5 or netCDF-4 file of any layout, a MAT file of version 7.3 among them."""
-    with ExitStack() as stack, _readable("HDF5"):
+    with ExitStack() as stack, readable("HDF5"):
         file = stack.enter_context(strict.open_file(path))
         arrays: list[Named] = []
         _walk(file.id, "", arrays, 0)
@@ -240,12 +185,48 @@ def _named(dataset: h5py.Dataset, name: str, handle: Any) -> Named:
 
 
 def open_netcdf3(path: Path) -> Table:
-    """A classic netCDF file, read by SciPy."""
-    with _readable("netCDF"):
+    """A classic netCDF file: SciPy reads its head, and the samples are mapped into memory."""
+    with readable("netCDF"):
         arrays: list[Named] = []
-        with io.netcdf_file(str(path), "r", mmap=False) as file:
+        with io.netcdf_file(str(path), "r", mmap=True) as file:
             for name, item in file.variables.items():
-                unit = getattr(item, "units", b"")
-                text = unit.decode("utf-8", "replace") if isinstance(unit, bytes) else str(unit)
-                arrays.append(in_memory(name, np.array(item.data), text))
+                arrays.append(_packed(in_memory(name, _in_our_map(path, np.atleast_1d(item.data))), item))
+            del item
         return table_of(path, "netcdf", arrays)
+
+
+def _in_our_map(path: Path, data: NDArray[Any]) -> NDArray[Any]:
+    """The same samples in a map of the file that is ours: SciPy's cannot be closed while anybody reads it."""
+    if not data.size:
+        return np.empty(data.shape, data.dtype)
+    origin = data
+    while isinstance(origin.base, np.ndarray):
+        origin = origin.base
+    start = _address(data) - _address(origin)
+    whole = np.memmap(path, dtype=np.uint8, mode="r")
+    return np.ndarray(data.shape, data.dtype, whole.data, start, data.strides)
+
+
+def _address(array: NDArray[Any]) -> int:
+    return int(array.__array_interface__["data"][0])
+
+
+def _packed(array: Named, item: Any) -> Named:
+    """An array with the unit and the scale that the attributes of a netCDF variable give it."""
+
+    def number(key: str) -> float | None:
+        found = np.asarray(getattr(item, key, np.nan)).ravel()
+        plain = found.size == 1 and found.dtype.kind in "iuf" and np.isfinite(found[0])
+        return float(found[0]) if plain else None
+
+    unit = getattr(item, "units", b"")
+    text = unit.decode("utf-8", "replace") if isinstance(unit, bytes) else str(unit)
+    scale = number("scale_factor")
+    scaling = Scaling(
+        1.0 if scale is None else scale,
+        number("add_offset") or 0.0,
+        number("_FillValue"),
+        number("valid_min"),
+        number("valid_max"),
+    )
+    return replace(array, unit=text, scaling=scaling)

@@ -15,6 +15,7 @@ import numpy as np
 from scipy import io
 
 _MEMORY_BYTES = 2 * 1024**3  # of addresses, the libraries' own among them
+_TOGETHER_BYTES = 64 * 1024**2
 _PROCESSOR_S = 5  # for a file of no length
 
 
@@ -41,10 +42,16 @@ def main() -> None:
     if size > request["most_bytes"] or len(plain) > request["most_arrays"]:
         json.dump({"too_much": size}, sys.stdout)
         return
-    loaded = io.loadmat(str(path), variable_names=[name for name, _ in plain])
-    names = [name for name, _ in plain if name in loaded and np.asarray(loaded[name]).dtype.kind in "iufb"]
-    for place, name in enumerate(names):
-        np.save(folder / f"{place}.npy", np.asarray(loaded[name]), allow_pickle=False)
+    names: list[str] = []
+    # One at a time where they are large: no more than one of them is in memory then.
+    sets = [[name] for name, _ in plain] if size > _TOGETHER_BYTES else [[name for name, _ in plain]]
+    for some in sets:
+        loaded = io.loadmat(str(path), variable_names=some)
+        for name in some:
+            values = np.asarray(loaded.get(name))
+            if values.dtype.kind in "iufb":
+                np.save(folder / f"{len(names)}.npy", values, allow_pickle=False)
+                names.append(name)
     json.dump({"names": names}, sys.stdout)
 
 

@@ -107,12 +107,7 @@ def checked_columns(columns: list[Column]) -> tuple[Column, ...]:
             say("it holds no columns of numbers"), say("choose the file with the recorded samples")
         )
     if len(columns) > MOST_COLUMNS:
-        raise ImportingError(
-            say(
-                "it has {count:,} columns, and at most {most} are read", count=len(columns), most=MOST_COLUMNS
-            ),
-            say("save only the channels of the sensor"),
-        )
+        raise too_many_columns(len(columns))
     taken: set[str] = set()
     named: list[Column] = []
     for place, item in enumerate(columns):
@@ -120,6 +115,14 @@ def checked_columns(columns: list[Column]) -> tuple[Column, ...]:
         taken.add(name)
         named.append(Column(name, item.unit, item.dtype, item.scaling))
     return tuple(named)
+
+
+def too_many_columns(count: int) -> ImportingError:
+    """What is said of a table with absurdly many columns."""
+    return ImportingError(
+        say("it has {count:,} columns, and at most {most} are read", count=count, most=MOST_COLUMNS),
+        say("save only the channels of the sensor"),
+    )
 
 
 def _unused(name: str, taken: set[str]) -> str:

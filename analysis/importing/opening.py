@@ -5,11 +5,11 @@ from __future__ import annotations
 import os
 import stat
 from collections.abc import Callable
-from functools import partial
 from pathlib import Path
 
 from analysis.errors import ImportingError
-from analysis.importing.binary import open_arrow, open_hdf5, open_mat, open_netcdf3, open_npy, open_npz
+from analysis.importing.arrow import open_feather, open_parquet
+from analysis.importing.binary import open_hdf5, open_mat, open_netcdf3, open_npy, open_npz
 from analysis.importing.choices import NOTHING_CHOSEN, TextChoices
 from analysis.importing.delimited import open_text
 from analysis.importing.model import Table
@@ -66,10 +66,20 @@ def _kind(path: Path) -> str:
         return "npz"
     if head.startswith(b"PAR1"):
         return "parquet"
-    if head.startswith((b"ARROW1", b"FEA1")):
+    if head.startswith(b"ARROW1"):
         return "feather"
+    if head.startswith(b"FEA1"):
+        raise ImportingError(
+            say("it is a Feather file of the first version, which is not read any more"),
+            say("save it as Parquet, or as Feather of version 2"),
+        )
     if head.startswith((b"CDF\x01", b"CDF\x02")):
         return "netcdf"
+    if head.startswith(b"CDF\x05"):
+        raise ImportingError(
+            say("it is a netCDF file of a kind that is not read here (64-bit data)"),
+            say("save it as netCDF-4"),
+        )
     if head[124:128] in (b"\x00\x01IM", b"\x01\x00MI") or head[:4] in _MAT_4:
         return "mat"
     return "text"
@@ -80,8 +90,8 @@ _OPENERS: dict[str, Callable[[Path], Table]] = {
     "wav": open_wav,
     "npy": open_npy,
     "npz": open_npz,
-    "parquet": partial(open_arrow, kind="parquet"),
-    "feather": partial(open_arrow, kind="feather"),
+    "parquet": open_parquet,
+    "feather": open_feather,
     "netcdf": open_netcdf3,
     "mat": open_mat,
 }

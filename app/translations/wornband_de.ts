@@ -5287,12 +5287,12 @@
     </message>
     <message>
         <source>it holds no run of numbers</source>
-        <extracomment>analysis/importing/arrays.py</extracomment>
+        <extracomment>analysis/importing/arrays.py, analysis/importing/arrow.py</extracomment>
         <translation>sie enthält keine Zahlenfolge</translation>
     </message>
     <message>
         <source>choose the file with the recorded samples</source>
-        <extracomment>analysis/importing/arrays.py, analysis/importing/model.py</extracomment>
+        <extracomment>analysis/importing/arrays.py, analysis/importing/arrow.py, analysis/importing/model.py</extracomment>
         <translation>die Datei mit den aufgezeichneten Messwerten wählen</translation>
     </message>
     <message>
@@ -5302,13 +5302,23 @@
     </message>
     <message>
         <source>save a shorter stretch</source>
-        <extracomment>analysis/importing/arrays.py, analysis/importing/binary.py</extracomment>
+        <extracomment>analysis/importing/arrays.py, analysis/importing/damage.py</extracomment>
         <translation>ein kürzeres Stück speichern</translation>
     </message>
     <message>
         <source>of another length, and left out: {names}</source>
         <extracomment>analysis/importing/arrays.py</extracomment>
         <translation>von anderer Länge und ausgelassen: {names}</translation>
+    </message>
+    <message>
+        <source>it has {count:,} columns, and at most {most} are read</source>
+        <extracomment>analysis/importing/arrow.py, analysis/importing/model.py</extracomment>
+        <translation>sie hat {count:,} Spalten, und höchstens {most} werden gelesen</translation>
+    </message>
+    <message>
+        <source>save only the channels of the sensor</source>
+        <extracomment>analysis/importing/arrow.py, analysis/importing/model.py</extracomment>
+        <translation>nur die Kanäle des Sensors speichern</translation>
     </message>
     <message>
         <source>no signal wire was recorded: what it was taken for does not show</source>
@@ -5349,21 +5359,6 @@
         <source>the only wire stays at {middle_v:.2f} V: what it was taken for does not show</source>
         <extracomment>analysis/importing/behaviour.py</extracomment>
         <translation>die einzige Leitung bleibt bei {middle_v:.2f} V: wofür die Aufzeichnung entstand, zeigt sie nicht</translation>
-    </message>
-    <message>
-        <source>it is damaged, or no {kind} file that can be read</source>
-        <extracomment>analysis/importing/binary.py</extracomment>
-        <translation>sie ist beschädigt oder keine lesbare {kind}-Datei</translation>
-    </message>
-    <message>
-        <source>save the recording again</source>
-        <extracomment>analysis/importing/binary.py</extracomment>
-        <translation>die Aufzeichnung noch einmal speichern</translation>
-    </message>
-    <message>
-        <source>it unpacks to {size:,} bytes, more than can be read</source>
-        <extracomment>analysis/importing/binary.py</extracomment>
-        <translation>ausgepackt hat sie {size:,} Byte, mehr als gelesen werden können</translation>
     </message>
     <message>
         <source>it holds Python objects, which could run a program and are not opened</source>
@@ -5439,6 +5434,21 @@
         <source>choose one of {encodings}</source>
         <extracomment>analysis/importing/choices.py</extracomment>
         <translation>eine von diesen wählen: {encodings}</translation>
+    </message>
+    <message>
+        <source>it is damaged, or no {kind} file that can be read</source>
+        <extracomment>analysis/importing/damage.py</extracomment>
+        <translation>sie ist beschädigt oder keine lesbare {kind}-Datei</translation>
+    </message>
+    <message>
+        <source>save the recording again</source>
+        <extracomment>analysis/importing/damage.py</extracomment>
+        <translation>die Aufzeichnung noch einmal speichern</translation>
+    </message>
+    <message>
+        <source>it unpacks to {size:,} bytes, more than can be read</source>
+        <extracomment>analysis/importing/damage.py</extracomment>
+        <translation>ausgepackt hat sie {size:,} Byte, mehr als gelesen werden können</translation>
     </message>
     <message>
         <source>{count} line is no row of samples and was left out</source>
@@ -5701,14 +5711,24 @@
         <translation>sie enthält keine Spalten mit Zahlen</translation>
     </message>
     <message>
-        <source>it has {count:,} columns, and at most {most} are read</source>
-        <extracomment>analysis/importing/model.py</extracomment>
-        <translation>sie hat {count:,} Spalten, und höchstens {most} werden gelesen</translation>
+        <source>it is a Feather file of the first version, which is not read any more</source>
+        <extracomment>analysis/importing/opening.py</extracomment>
+        <translation>sie ist eine Feather-Datei der ersten Version, die nicht mehr gelesen wird</translation>
     </message>
     <message>
-        <source>save only the channels of the sensor</source>
-        <extracomment>analysis/importing/model.py</extracomment>
-        <translation>nur die Kanäle des Sensors speichern</translation>
+        <source>save it as Parquet, or as Feather of version 2</source>
+        <extracomment>analysis/importing/opening.py</extracomment>
+        <translation>als Parquet oder als Feather der Version 2 speichern</translation>
+    </message>
+    <message>
+        <source>it is a netCDF file of a kind that is not read here (64-bit data)</source>
+        <extracomment>analysis/importing/opening.py</extracomment>
+        <translation>sie ist eine netCDF-Datei einer Art, die hier nicht gelesen wird (64-Bit-Daten)</translation>
+    </message>
+    <message>
+        <source>save it as netCDF-4</source>
+        <extracomment>analysis/importing/opening.py</extracomment>
+        <translation>als netCDF-4 speichern</translation>
     </message>
     <message>
         <source>it is no file</source>

@@ -1,0 +1,47 @@
+"""What the libraries say of damaged and of too large files, as sentences for the technician."""
+
+from __future__ import annotations
+
+import struct
+import tokenize
+import zipfile
+import zlib
+from collections.abc import Iterator
+from contextlib import contextmanager
+
+import pyarrow as pa
+
+from analysis.errors import ImportingError, WornbandError
+from analysis.wording import say
+
+
+@contextmanager
+def readable(kind: str) -> Iterator[None]:
+    """Whatever a library raises over a damaged file, as one sentence.
+
+    Raises
+    ------
+    ImportingError
+        In the place of what was raised.
+    """
+    try:
+        yield
+    except WornbandError:
+        raise
+    except (
+        OSError, ValueError, TypeError, KeyError, IndexError, EOFError, OverflowError, MemoryError,
+        RuntimeError, NotImplementedError, AttributeError, SyntaxError, UnicodeError,
+        struct.error, zlib.error, zipfile.BadZipFile, pa.ArrowException,
+        tokenize.TokenError,  # of NumPy, which takes a header of version 1 apart as Python does
+    ) as error:  # fmt: skip
+        raise ImportingError(
+            say("it is damaged, or no {kind} file that can be read", kind=kind),
+            say("save the recording again"),
+        ) from error
+
+
+def too_much(size: int) -> ImportingError:
+    """What is said of a file that claims more than can be read."""
+    return ImportingError(
+        say("it unpacks to {size:,} bytes, more than can be read", size=size), say("save a shorter stretch")
+    )
