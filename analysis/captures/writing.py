@@ -18,6 +18,7 @@ from analysis.captures.fingerprint import ContentDigest
 from analysis.captures.model import Capture, Channel, Record
 from analysis.captures.overview import OverviewBuilder, stretches, write_levels
 from analysis.captures.replacing import replaced_at_the_end
+from analysis.captures.steady_file import SteadyFile
 from analysis.captures.strict import Value
 from analysis.errors import CaptureError
 from analysis.progress import Tick, ignore, part
@@ -63,8 +64,16 @@ def write_capture(
     if target.exists() and not replace:
         raise CaptureError(say("a file of that name exists already"), say("choose another name"))
     _check_names(capture)
-    with replaced_at_the_end(target) as temporary, h5py.File(temporary, "w") as file:
-        return _write(file, capture, tick)
+    with replaced_at_the_end(target) as temporary, SteadyFile(temporary) as disk:
+
+        def checked(done: float) -> None:
+            disk.check()
+            tick(done)
+
+        with h5py.File(disk, "w") as file:
+            fingerprint = _write(file, capture, checked)
+        disk.check()
+        return fingerprint
 
 
 def _check_names(capture: Capture) -> None:

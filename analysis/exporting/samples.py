@@ -1,8 +1,11 @@
-"""Samples of a capture as CSV, Parquet, MAT or NPZ, equal to the last bit."""
+"""Samples of a capture as CSV, Parquet, MAT, NPZ or a smaller capture, equal to the last bit."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+import uuid
+import zipfile
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -14,14 +17,19 @@ from scipy import io
 
 from analysis.captures.model import Capture, Record
 from analysis.captures.replacing import replaced_at_the_end
+from analysis.captures.spans import span_of
+from analysis.captures.writing import write_capture
 from analysis.errors import ExportingError
 from analysis.exporting.neutral import neutral
 from analysis.intervals import Interval
-from analysis.progress import Tick, ignore
+from analysis.progress import Tick, ignore, part
 from analysis.wording import say
 
+FORMATS = (".csv", ".parquet", ".mat", ".npz", ".h5")
+"""Endings of files that samples can be written to."""
+
 _AT_ONCE = 256 * 1024
-_MOST_MAT_BYTES = 2 * 1024**3 - 1  # an array of a MAT file of version 5 ends there
+_MOST_MAT_BYTES = 2 * 1024**3 - 1  # a MAT file of version 5 ends there, and it is made in memory
 
 
 def export_samples(
@@ -39,7 +47,8 @@ def export_samples(
     capture : Capture
         Open.
     target : Path
-        Its ending says the format. Several records give several files, ``name-001.csv`` and so on.
+        Its ending says the format, one of `FORMATS`. Several records give several files, ``name-001.csv`` and
+        so on, but one capture (``.h5``).
     record : str, optional
         One record; all of them where it is left out.
     span_s : Interval, optional
@@ -57,27 +66,55 @@ def export_samples(
     ExportingError
         Where the format is unknown, nothing lies in the span, or a file cannot be written.
     """
-    write = _WRITERS.get(target.suffix.lower())
-    if write is None:
+    ending = target.suffix.lower()
+    if ending not in FORMATS:
         raise ExportingError(
             say("samples cannot be written as {ending}", ending=target.suffix or target.name),
-            say("choose .csv, .parquet, .mat or .npz"),
+            say("choose .csv, .parquet, .mat, .npz or .h5"),
         )
     records = [item for item in capture.records if record in (None, item.name)]
     pieces = [(item, *_samples(item, span_s)) for item in records]
     pieces = [piece for piece in pieces if piece[2] > piece[1]]
     if not pieces:
         raise ExportingError(say("there are no such samples"), say("choose another record or span"))
+    if ending == ".h5":
+        return [_capture(capture, pieces, target, tick)]
     written = []
     for place, (item, start, stop) in enumerate(pieces):
         path = target if len(pieces) == 1 else target.with_stem(f"{target.stem}-{item.name}")
-        if path.exists():
-            raise ExportingError(say("a file of that name exists already"), say("choose another name"))
+        _check_free(path)
+        share = part(tick, place / len(pieces), (place + 1) / len(pieces))
         with replaced_at_the_end(path, ExportingError) as temporary:
-            write(item, start, stop, temporary)
+            _WRITERS[ending](item, start, stop, temporary, share)
         written.append(path)
-        tick((place + 1) / len(pieces))
+        share(1.0)
     return written
+
+
+def _check_free(path: Path) -> None:
+    if path.exists():
+        raise ExportingError(say("a file of that name exists already"), say("choose another name"))
+
+
+def _capture(capture: Capture, pieces: Sequence[tuple[Record, int, int]], target: Path, tick: Tick) -> Path:
+    """A capture of its own out of stretches of records; it says which one it was cut from."""
+    _check_free(target)
+    whole = [len(item) for item in capture.records] == [stop - start for _, start, stop in pieces]
+    records = tuple(
+        item
+        if (start, stop) == (0, len(item))
+        else replace(span_of(item, start, stop, step=item.step, role=None), name=item.name)
+        for item, start, stop in pieces
+    )
+    words = dict(capture.attributes) if whole else {**capture.attributes, "cut_from": capture.capture_id}
+    made = replace(
+        capture,
+        capture_id=capture.capture_id if whole else str(uuid.uuid4()),
+        records=records,
+        attributes=words,
+    )
+    write_capture(made, target, tick=tick)
+    return target
 
 
 def _samples(record: Record, span_s: Interval | None) -> tuple[int, int]:
@@ -90,61 +127,86 @@ def _samples(record: Record, span_s: Interval | None) -> tuple[int, int]:
 
 def columns_of(record: Record, start: int, stop: int) -> dict[str, NDArray[np.float64]]:
     """Times and volts of a stretch by heading: ``time [s]``, ``signal [V]``; names cannot be formulas."""
-    found = {"time [s]": record.time_s(start, stop)}
-    found |= {f"{neutral(item.name)} [V]": item.volts(start, stop) for item in record.channels}
+    return {heading: fetch(start, stop) for heading, fetch in _columns(record).items()}
+
+
+def _columns(record: Record) -> dict[str, Callable[[int, int], NDArray[np.float64]]]:
+    """What fetches a stretch of each column, by heading."""
+    volts = {f"{neutral(item.name)} [V]": item.volts for item in record.channels}
+    return {"time [s]": record.time_s, **volts}
+
+
+def _stretches(record: Record, start: int, stop: int, tick: Tick) -> Iterator[dict[str, NDArray[np.float64]]]:
+    for first in range(start, stop, _AT_ONCE):
+        last = min(first + _AT_ONCE, stop)
+        yield columns_of(record, first, last)
+        tick((last - start) / (stop - start))
+
+
+def _csv(record: Record, start: int, stop: int, path: Path, tick: Tick) -> None:
+    schema = pa.table(columns_of(record, start, start)).schema
+    with arrow_csv.CSVWriter(path, schema) as writer:
+        for columns in _stretches(record, start, stop, tick):
+            writer.write_table(pa.table(columns))
+
+
+def _parquet(record: Record, start: int, stop: int, path: Path, tick: Tick) -> None:
+    schema = pa.table(columns_of(record, start, start)).schema
+    with parquet.ParquetWriter(path, schema) as writer:
+        for columns in _stretches(record, start, stop, tick):
+            writer.write_table(pa.table(columns))
+
+
+def _variables(record: Record) -> dict[str, str]:
+    """Names that a variable may have, by heading; two that would be one are numbered."""
+    found: dict[str, str] = {}
+    for heading in _columns(record):
+        plain = "".join(
+            letter if letter.isascii() and letter.isalnum() else "_" for letter in heading.split(" [")[0]
+        )[:58]
+        plain = plain if plain[:1].isalpha() else f"c_{plain}"
+        taken = {*found.values(), _INTERVAL}
+        found[heading] = next(
+            name for name in (plain, *(f"{plain}_{n}" for n in range(2, 999))) if name not in taken
+        )
     return found
 
 
-def _tables(record: Record, start: int, stop: int) -> Iterator[pa.Table]:
-    for first in range(start, stop, _AT_ONCE):
-        yield pa.table(columns_of(record, first, min(first + _AT_ONCE, stop)))
+_INTERVAL = "sample_interval"
 
 
-def _csv(record: Record, start: int, stop: int, path: Path) -> None:
-    writer: arrow_csv.CSVWriter | None = None
-    for table in _tables(record, start, stop):
-        writer = writer or arrow_csv.CSVWriter(path, table.schema)
-        writer.write_table(table)
-    if writer is not None:
-        writer.close()
-
-
-def _parquet(record: Record, start: int, stop: int, path: Path) -> None:
-    writer: parquet.ParquetWriter | None = None
-    for table in _tables(record, start, stop):
-        writer = writer or parquet.ParquetWriter(path, table.schema)
-        writer.write_table(table)
-    if writer is not None:
-        writer.close()
-
-
-def _variables(record: Record, start: int, stop: int) -> Mapping[str, NDArray[np.float64]]:
-    names = {key: key.split(" [")[0] for key in columns_of(record, start, start)}
-    return {_variable(names[key]): values for key, values in columns_of(record, start, stop).items()}
-
-
-def _variable(name: str) -> str:
-    plain = "".join(letter if letter.isascii() and letter.isalnum() else "_" for letter in name)[:60]
-    return plain if plain[:1].isalpha() else f"c_{plain}"
-
-
-def _mat(record: Record, start: int, stop: int, path: Path) -> None:
-    if (stop - start) * 8 > _MOST_MAT_BYTES:
+def _mat(record: Record, start: int, stop: int, path: Path, tick: Tick) -> None:
+    names = _variables(record)
+    if (stop - start) * 8 * len(names) > _MOST_MAT_BYTES:
         raise ExportingError(say("a MAT file cannot hold so many samples"), say("choose a span, or Parquet"))
+    arrays = {name: np.empty(stop - start) for name in names.values()}
+    done = 0
+    for columns in _stretches(record, start, stop, part(tick, 0.0, 0.7)):
+        for heading, values in columns.items():
+            arrays[names[heading]][done : done + len(values)] = values
+        done += len(next(iter(columns.values())))
     # A name without ".mat" would get it added.
-    io.savemat(
-        str(path),
-        {**_variables(record, start, stop), "sample_interval": record.sample_interval_s},
-        appendmat=False,
-    )
+    io.savemat(str(path), {**arrays, _INTERVAL: record.sample_interval_s}, appendmat=False)
 
 
-def _npz(record: Record, start: int, stop: int, path: Path) -> None:
-    with path.open("wb") as file:
-        np.savez_compressed(file, **{**_variables(record, start, stop), "sample_interval": np.float64(record.sample_interval_s)})  # type: ignore[arg-type]  # fmt: skip  # noqa: E501
+def _npz(record: Record, start: int, stop: int, path: Path, tick: Tick) -> None:
+    """As `numpy.savez_compressed` lays it out, but one stretch at a time."""
+    names = _variables(record)
+    with zipfile.ZipFile(path, "w", zipfile.ZIP_DEFLATED) as archive:
+        for place, (heading, fetch) in enumerate(_columns(record).items()):
+            share, name = part(tick, place / len(names), (place + 1) / len(names)), names[heading]
+            with archive.open(f"{name}.npy", "w", force_zip64=True) as file:
+                head = {"descr": "<f8", "fortran_order": False, "shape": (stop - start,)}
+                np.lib.format.write_array_header_1_0(file, head)
+                for first in range(start, stop, _AT_ONCE):
+                    last = min(first + _AT_ONCE, stop)
+                    file.write(fetch(first, last).astype("<f8", copy=False).tobytes())
+                    share((last - start) / (stop - start))
+        with archive.open(f"{_INTERVAL}.npy", "w") as file:
+            np.lib.format.write_array(file, np.array(record.sample_interval_s), allow_pickle=False)
 
 
-_WRITERS: dict[str, Callable[[Record, int, int, Path], None]] = {
+_WRITERS: dict[str, Callable[[Record, int, int, Path, Tick], None]] = {
     ".csv": _csv,
     ".parquet": _parquet,
     ".mat": _mat,

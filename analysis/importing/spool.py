@@ -113,19 +113,25 @@ class Spool:
         size = 0
         for block in self.table.blocks(tick, self.notes):
             for file, column, samples in zip(self._files, self.table.columns, block, strict=True):
-                np.ascontiguousarray(samples, dtype=column.dtype).tofile(file)
+                _write(file, np.ascontiguousarray(samples, dtype=column.dtype))
             size += len(block[0])
             if most_rows is not None and size >= most_rows:
                 break
         else:
             self.whole = True
-        for file in self._files:
-            file.flush()
         return size
 
 
 def _nameless(folder: Path) -> IO[bytes]:
-    return tempfile.TemporaryFile(dir=folder)
+    # Without a buffer: what does not fit is known at once, and closing cannot fail.
+    return tempfile.TemporaryFile(dir=folder, buffering=0)
+
+
+def _write(file: IO[bytes], samples: NDArray[Any]) -> None:
+    """All samples; not by `tofile`, which may lose the last ones on a full disk and say nothing (NumPy 2)."""
+    view, done = samples.reshape(-1).view(np.uint8).data, 0
+    while done < samples.nbytes:
+        done += file.write(view[done:])
 
 
 def _disk_error(folder: Path, error: OSError) -> ImportingError:

@@ -95,11 +95,11 @@ def _add_export(errands: Errands) -> None:
         errands,
         "export",
         summary="write a record of a capture, or its findings, for other programs",
-        about="Write samples as CSV, Parquet, MAT or NPZ, or findings as JSON or CSV.",
+        about="Write samples as CSV, Parquet, MAT, NPZ or a capture, or findings as JSON or CSV.",
     )
     out.add_argument("file", metavar="FILE", help="a capture")
     out.add_argument(
-        "-o", "--output", required=True, metavar="OUT", help="OUT.csv, .parquet, .mat, .npz or .json"
+        "-o", "--output", required=True, metavar="OUT", help="OUT.csv, .parquet, .mat, .npz, .h5 or .json"
     )
     out.add_argument("--record", metavar="NAME", help="one record; all of them unless given")
     out.add_argument("--span", nargs=2, type=float, metavar=("FROM", "TO"), help="seconds of each record")

@@ -4896,9 +4896,9 @@
         <translation>Messwerte können nicht als {ending} geschrieben werden</translation>
     </message>
     <message>
-        <source>choose .csv, .parquet, .mat or .npz</source>
+        <source>choose .csv, .parquet, .mat, .npz or .h5</source>
         <extracomment>analysis/exporting/samples.py</extracomment>
-        <translation>.csv, .parquet, .mat oder .npz wählen</translation>
+        <translation>.csv, .parquet, .mat, .npz oder .h5 wählen</translation>
     </message>
     <message>
         <source>there are no such samples</source>

@@ -1,4 +1,4 @@
-"""Our files in the hands of programs that know CF and nothing of us: xarray, netCDF4, h5py.
+"""Our files in the hands of programs that know CF and nothing of us: xarray, netCDF4, h5py, ncdump, h5dump.
 
 Source of the decoding rule: CF-1.11, section 8.1, "Packed data": unpacked = packed * scale_factor +
 add_offset; section 2.5.1: ``_FillValue`` marks missing data.
@@ -6,6 +6,9 @@ add_offset; section 2.5.1: ``_FillValue`` marks missing data.
 
 from __future__ import annotations
 
+import re
+import shutil
+import subprocess
 from pathlib import Path
 from typing import Literal
 
@@ -101,3 +104,46 @@ def test_a_file_that_xarray_wrote_with_our_attributes_is_a_capture(tmp_path: Pat
         found = opened.capture.records[0]
         assert found.sample_interval_s == 0.002
         np.testing.assert_allclose(found.channels[0].volts(), volts, atol=0.0001)
+
+
+def _told(program: str, *arguments: str) -> str:
+    """What a program prints; the test is skipped where the program is not there."""
+    if shutil.which(program) is None:
+        pytest.skip(f"{program} is not installed (Debian: netcdf-bin, hdf5-tools)")
+    done = subprocess.run([program, *arguments], capture_output=True, check=False)
+    assert done.returncode == 0, done.stderr.decode("utf-8", "replace")
+    return done.stdout.decode("utf-8", "replace")
+
+
+def test_ncdump_shows_the_head_with_groups_units_and_conditions(path: Path) -> None:
+    said = _told("ncdump", "-h", str(path))
+    for line in (
+        "group: \\001 {",
+        ':Conventions = "CF-1.11"',
+        'signal:units = "V"',
+        'signal:role = "signal"',
+        "signal:scale_factor = 0.0025",
+        ':engine = "off"',
+        'signal:wire_colour = "grün"',
+        ":sample_interval = 0.001",
+    ):
+        assert line in said, line
+
+
+def test_ncdump_prints_the_counts_that_we_read(path: Path) -> None:
+    said = _told("ncdump", "-v", "/records/002/signal", str(path))
+    found = re.findall(r"\bsignal =\s*([-\d,_\s]+);", said)
+    counts = [int(word) for word in found[-1].replace("_", "-32768").split(",")]
+    with open_capture(path) as opened:
+        signal = opened.capture.record("002").channel(Role.SIGNAL)
+        assert signal is not None
+        np.testing.assert_array_equal(counts, signal.source.read(0, len(signal)))
+
+
+def test_h5dump_prints_the_counts_that_we_read(path: Path, tmp_path: Path) -> None:
+    _told("h5dump", "-H", str(path))
+    raw = tmp_path / "raw.bin"
+    _told("h5dump", "-d", "/records/003/signal", "-b", "LE", "-o", str(raw), str(path))
+    with open_capture(path) as opened:
+        signal = opened.capture.record("003").channels[0]
+        np.testing.assert_array_equal(np.fromfile(raw, dtype="<i2"), signal.source.read(0, len(signal)))
