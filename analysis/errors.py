@@ -4,7 +4,8 @@
 
     WornbandError                one sentence that a technician can act on
     ├── CaptureError             a capture cannot be read or written: what, where, what to do
-    │   └── NewerFormatError     written by a later version of the format
+    │   ├── NewerFormatError     written by a later version of the format
+    │   └── NoCaptureError       another kind of file, which may be brought in as a capture
     ├── ProfileError             a sensor profile is malformed or unknown
     ├── ReviewError              a review file cannot be used
     ├── ImportingError           a table of another program cannot be brought in as a capture
@@ -50,6 +51,10 @@ class CaptureError(WornbandError):
 
 class NewerFormatError(CaptureError):
     """The capture was written by a later version of the format."""
+
+
+class NoCaptureError(CaptureError):
+    """The file is of another kind; it may be what a recorder saved, to be brought in as a capture."""
 
 
 class ProfileError(WornbandError):

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QWidget
 from app.compare.specs import COMPARE_SPECS
 from app.drawing import icons
 from app.drawing.theme import Palette
+from app.importing.specs import IMPORT_SPECS
 from app.reporting.specs import REPORT_SPECS
 from app.review.specs import RECORD_SPECS, REVIEW_SPECS
 from app.why.specs import WHY_SPECS
@@ -67,8 +68,9 @@ MENUS = (
 
 SPECS = (
     _spec("open", "Capture", "Open…", "Open a capture", "Ctrl+O", "open"),
+    *(_spec(*item) for item in IMPORT_SPECS),
     _spec("examine", "Capture", "Examine again", "Examine the open capture again", "F5"),
-    _spec("cancel", "Capture", "Stop the work", "Stop opening or examining", "Ctrl+."),
+    _spec("cancel", "Capture", "Stop the work", "Stop opening, examining or importing", "Ctrl+."),
     _spec("copy", "Capture", "Copy the reading", "Copy the reading at the pointer as text", "Ctrl+C"),
     _spec("quit", "Capture", "Quit", "Close the window", "Ctrl+Q"),
     *(_spec(*item) for item in REPORT_SPECS),

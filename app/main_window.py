@@ -5,16 +5,18 @@ from __future__ import annotations
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication
 from PySide6.QtWidgets import QFileDialog, QLabel, QMainWindow, QMenu, QProgressBar, QStackedWidget
 
 from app.actions import MENUS, Actions, menu_name
 from app.captures_menu import CapturesMenu
+from app.colours_menu import ColoursMenu
 from app.compare.desk import CompareDesk
 from app.compare.focus import CompareFocus
 from app.compare.specs import COMPARE_SPECS
 from app.drawing import icons
 from app.drawing.theme import palette_for, style_sheet
+from app.importing.desk import GATHERING, IMPORTING, LOOKING, ImportDesk
 from app.jobs import Jobs
 from app.language_menu import LanguageMenu
 from app.reporting.desk import ReportDesk
@@ -83,7 +85,9 @@ class Window(QMainWindow):
         self.record_desk = RecordDesk(self, self.keeper, self.desk.markers)
         self.report_desk = ReportDesk(self, self.keeper)
         self.compare = CompareDesk(self)
-        self.pages.addWidget(self.compare.page)
+        self.imports = ImportDesk(self)
+        for page in (self.compare.page, self.imports.page):
+            self.pages.addWidget(page)
         self.why = WhyCircle(self)
         self._connect()
         self.setAcceptDrops(True)
@@ -98,9 +102,12 @@ class Window(QMainWindow):
         self._show_enabled()
 
     def open_file(self, path: Path) -> None:
-        """Open a capture in the background."""
+        """Open a capture in the background; a file that is none, or a folder, leads to Import."""
         self.page.problem_bar.hide()
-        self.session.open_file(path)
+        if path.is_dir():
+            self.imports.open([path])
+        else:
+            self.session.open_file(path)
 
     def ask_for_file(self) -> None:
         """Let the technician choose a capture to review."""
@@ -147,6 +154,7 @@ class Window(QMainWindow):
         self.page.apply_palette(palette)
         self.report.apply_palette(palette)
         self.compare.page.apply_palette(palette)
+        self.imports.page.apply_palette(palette)
         self.readout.apply_palette(palette)
         self.why.apply_palette()
 
@@ -166,14 +174,14 @@ class Window(QMainWindow):
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent) -> None:
-        """Open the first file that was dropped: to review it, or to compare with it."""
+        """Open what was dropped: to review it, to compare with it, or to import it."""
         files = [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]
         if files:
             event.acceptProposedAction()
             if self.comparing:
                 self.compare.open_file(files[0])
             else:
-                self.open_file(files[0])
+                self.imports.receive(files)
 
     # -- layout ------------------------------------------------------------------------------
 
@@ -189,12 +197,8 @@ class Window(QMainWindow):
                 made.addMenu(self._language_menu())
 
     def _colours_menu(self) -> QMenu:
-        menu = QMenu(self.tr("Colours"), self)
-        choices = {"system": self.tr("As the desktop"), "light": self.tr("Light"), "dark": self.tr("Dark")}
-        for name, text in choices.items():
-            action = QAction(text, menu)
-            action.triggered.connect(lambda _checked=False, name=name: self._choose_colours(name))
-            menu.addAction(action)
+        menu = ColoursMenu(self)
+        menu.chosen.connect(self._choose_colours)
         return menu
 
     def _language_menu(self) -> QMenu:
@@ -277,8 +281,8 @@ class Window(QMainWindow):
         )
 
     def stop_work(self) -> None:
-        """Stop opening or examining; what is on screen stays."""
-        for topic in (OPENING, EXAMINING):
+        """Stop opening, examining or importing; what is on screen stays."""
+        for topic in (OPENING, EXAMINING, GATHERING, IMPORTING):
             self.jobs.cancel(topic)
         self.page.evidence.show_stopped()
 
@@ -342,7 +346,7 @@ class Window(QMainWindow):
 
     def _show_progress(self, topic: str, title: str, done: float) -> None:
         # What takes a blink, a review or a marker's readings, is told where it is shown.
-        if topic not in (READING, REVIEWING, SAVING) and self.jobs.running(topic):
+        if topic not in (READING, REVIEWING, SAVING, LOOKING) and self.jobs.running(topic):
             self._work.setText(f"{title}…")
             self.progress.setValue(round(1000 * done))
             self.actions_by_name["cancel"].setEnabled(True)
@@ -350,7 +354,7 @@ class Window(QMainWindow):
                 widget.show()
 
     def _show_idle(self) -> None:
-        if not any(self.jobs.running(topic) for topic in (OPENING, EXAMINING)):
+        if not any(self.jobs.running(topic) for topic in (OPENING, EXAMINING, GATHERING, IMPORTING)):
             self.actions_by_name["cancel"].setEnabled(False)
             for widget in (self._work, self.progress, self._stop):
                 widget.hide()

@@ -13,6 +13,7 @@ from PySide6.QtCore import QObject, Signal
 
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Findings
+from analysis.errors import NoCaptureError
 from analysis.progress import Tick
 from analysis.review.records import Edits, divided, edited
 from analysis.review.sidecar import Sidecar
@@ -68,6 +69,8 @@ class Session(QObject):
         Something went wrong; one sentence to show.
     refused(Path)
         A file could not be opened.
+    foreign(Path)
+        A file is no capture at all, but may be what a recorder saved.
     """
 
     capture_changed = Signal()
@@ -75,6 +78,7 @@ class Session(QObject):
     findings_changed = Signal()
     problem = Signal(str)
     refused = Signal(object)
+    foreign = Signal(object)
 
     def __init__(self, tools: Tools, jobs: Jobs, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -179,7 +183,10 @@ class Session(QObject):
 
     def _refuse(self, path: Path, doing: str, error: Exception) -> None:
         self.refused.emit(path)
-        self._complain(doing, error)
+        if isinstance(error, NoCaptureError):
+            self.foreign.emit(path)
+        else:
+            self._complain(doing, error)
 
     def _complain(self, doing: str, error: Exception) -> None:
         self.problem.emit(sentence(error, doing))

@@ -11,7 +11,7 @@ from h5py import h5g
 from analysis.captures import layout, strict, variable_text
 from analysis.captures.described import Described, with_texts
 from analysis.captures.model import Role
-from analysis.errors import CaptureError, NewerFormatError
+from analysis.errors import CaptureError, NewerFormatError, NoCaptureError
 from analysis.wording import say
 
 
@@ -96,7 +96,7 @@ def read_stored(file: h5py.File, path: Path) -> StoredCapture:
 
 def _check_format(words: Described) -> None:
     if words.text(layout.FORMAT_KEY) != layout.FORMAT:
-        raise CaptureError(
+        raise NoCaptureError(
             say("the file is HDF5 but no capture"),
             say(
                 "import it, or set its {format_key} to {format}",

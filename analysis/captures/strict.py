@@ -23,7 +23,7 @@ import numpy as np
 from h5py import h5a, h5d, h5g, h5p, h5s, h5t, h5z
 
 from analysis.captures import layout
-from analysis.errors import CaptureError
+from analysis.errors import CaptureError, NoCaptureError
 from analysis.wording import say
 
 _MAX_TEXT_BYTES = 64 * 1024  # an attribute of the classic object header cannot be larger
@@ -133,7 +133,7 @@ def _opening_error(path: Path, message: str) -> CaptureError:
             say("another program is still writing the file"), say("close it there and try again")
         )
     if "signature not found" in message:
-        return CaptureError(
+        return NoCaptureError(
             say("the file is not HDF5, so it is no capture"), say("import it, or choose another file")
         )
     return CaptureError(

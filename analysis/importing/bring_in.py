@@ -62,6 +62,7 @@ def import_capture(
     title: str = "",
     tick: Tick = ignore,
     recipes: Path | None = None,
+    each: Sequence[Wishes] | None = None,
 ) -> tuple[Understood, ...]:
     """Bring sources in as the records of one capture.
 
@@ -81,6 +82,9 @@ def import_capture(
         Progress; what it raises stops the import, and nothing is left behind.
     recipes : Path, optional
         A folder of recipes: the one that fits a source says what `wishes` leaves open.
+    each : sequence of Wishes, optional
+        What is decided about each source of its own, one for each of `paths`, which are then files; in the
+        place of `wishes`.
 
     Returns
     -------
@@ -94,8 +98,10 @@ def import_capture(
     CaptureError
         Where the capture cannot be written.
     """
-    wishes = wishes or Wishes()
     sources = sources_in(paths)
+    decisions = [wishes or Wishes()] * len(sources) if each is None else list(each)
+    if len(decisions) != len(sources):
+        raise ValueError(f"each must have one item for each of {len(sources)} files, got {len(decisions)}")
     if target.exists() and not replace_target:
         raise ImportingError(say("a file of that name exists already"), say("choose another name"))
     understood: list[Understood] = []
@@ -103,9 +109,9 @@ def import_capture(
     facts: list[dict[str, str | float]] = []
     stated: dict[str, str] = {}
     with ExitStack() as stack, ThreadPoolExecutor(1) as pool:
-        for place, path in enumerate(sources):
+        for place, (path, stated_now) in enumerate(zip(sources, decisions, strict=True)):
             share = part(tick, 0.7 * place / len(sources), 0.7 * (place + 1) / len(sources))
-            table, decided, recipe = open_by_recipe(path, wishes, recipes)
+            table, decided, recipe = open_by_recipe(path, stated_now, recipes)
             digest = pool.submit(file_sha256, path)
             spool = stack.enter_context(Spool(table, target.absolute().parent))
             spool.fill(part(share, 0.0, 0.8))

@@ -107,6 +107,9 @@ def palette_for(colours: str) -> Palette:
 def style_sheet(palette: Palette) -> str:
     """The whole window's style sheet in one palette."""
     p = palette
+    rims = "\n".join(
+        f'QFrame#columnCard[use="{role}"] {{ border-left: 5px solid {colour}; }}' for role, colour in p.roles
+    )
     return f"""
     QWidget {{ background: {p.desk}; color: {p.ink}; }}
     QMainWindow::separator {{ width: 6px; height: 6px; background: {p.desk}; }}
@@ -116,6 +119,7 @@ def style_sheet(palette: Palette) -> str:
     QLabel {{ background: transparent; }}
     QLabel#paneTitle {{ color: {p.quiet}; font-weight: 600; }}
     QLabel#paneNote, QLabel[quiet="true"] {{ color: {p.quiet}; }}
+    QLabel[trouble="true"] {{ color: {p.bad}; font-weight: 600; }}
     QLabel#captureTitle {{ font-size: 15pt; font-weight: 600; }}
     QToolButton {{ border: 1px solid transparent; border-radius: 5px; padding: 4px 7px;
                    background: transparent; }}
@@ -131,6 +135,11 @@ def style_sheet(palette: Palette) -> str:
     QPushButton {{ background: {p.raised}; border: 1px solid {p.line}; border-radius: 5px;
                    padding: 5px 12px; }}
     QPushButton:hover, QPushButton:focus {{ border-color: {p.choice}; }}
+    QPushButton:disabled {{ color: {p.faint}; }}
+    QPushButton#main {{ background: {p.choice}; color: {p.choice_ink}; border-color: {p.choice};
+                        padding: 5px 26px; font-weight: 600; }}
+    QPushButton#main:focus {{ border: 2px solid {p.ink}; padding: 4px 25px; }}
+    QPushButton#main:disabled {{ background: {p.raised}; color: {p.faint}; border-color: {p.line}; }}
     QMenuBar {{ background: {p.desk}; }}
     QMenuBar::item {{ background: transparent; padding: 3px 9px; }}
     QMenuBar::item:selected {{ background: {p.raised}; }}
@@ -162,6 +171,12 @@ def style_sheet(palette: Palette) -> str:
                        border-radius: 5px; }}
     QFrame#bandCard[watched="true"] {{ border-left: 5px dotted {p.band}; }}
     QFrame#bandCard[chosen="true"] {{ border-color: {p.band}; }}
+    QFrame#columnCard {{ background: {p.raised}; border: 1px solid {p.line}; border-radius: 5px;
+                         border-left: 5px solid {p.line}; }}
+    QFrame#columnCard[use="time"] {{ border-left: 5px solid {p.no_role}; }}
+    {rims}
+    QFrame#columnCard QWidget {{ background: transparent; }}
+    QFrame#pane QFrame#columnCard QLineEdit {{ background: {p.paper}; }}
     QFrame#problem QWidget, QFrame#hint QWidget {{ background: transparent; }}
     QFrame#caution QWidget, QFrame#bandCard QWidget {{ background: transparent; }}
     QComboBox {{ background: {p.raised}; border: 1px solid {p.line}; border-radius: 5px; padding: 2px 6px; }}

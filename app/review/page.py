@@ -109,6 +109,7 @@ class ReviewPage(QWidget):
         header.addWidget(self.button("compare", text=True))
         header.addWidget(self.button("report", text=True))
         header.addWidget(self.button("open", text=True))
+        header.addWidget(self.button("import", text=True))
         self._captures_button.setText(self.tr("Last captures"))
         self._captures_button.setToolTip(self.tr("Open one of the last captures, or a sample"))
         self._captures_button.setAccessibleName(self.tr("Last captures and samples"))

@@ -96,6 +96,29 @@
     </message>
 </context>
 <context>
+    <name>ColoursMenu</name>
+    <message>
+        <source>Colours</source>
+        <extracomment>app/colours_menu.py</extracomment>
+        <translation>Farben</translation>
+    </message>
+    <message>
+        <source>As the desktop</source>
+        <extracomment>app/colours_menu.py</extracomment>
+        <translation>Wie der Desktop</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <extracomment>app/colours_menu.py</extracomment>
+        <translation>Hell</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <extracomment>app/colours_menu.py</extracomment>
+        <translation>Dunkel</translation>
+    </message>
+</context>
+<context>
     <name>CompareDesk</name>
     <message>
         <source>The arm did not move in both records: align them by hand, or choose two sweeps.</source>
@@ -707,6 +730,102 @@
         <source>Close the first steps</source>
         <extracomment>app/views/hint_bar.py</extracomment>
         <translation>Die ersten Schritte schließen</translation>
+    </message>
+</context>
+<context>
+    <name>ImportDesk</name>
+    <message>
+        <source>Looking for files</source>
+        <extracomment>app/importing/desk.py</extracomment>
+        <translation>Dateien werden gesucht</translation>
+    </message>
+    <message>
+        <source>Import files of a recorder</source>
+        <extracomment>app/importing/desk.py</extracomment>
+        <translation>Dateien eines Rekorders importieren</translation>
+    </message>
+    <message>
+        <source>Import all files of a folder</source>
+        <extracomment>app/importing/desk.py</extracomment>
+        <translation>Alle Dateien eines Ordners importieren</translation>
+    </message>
+    <message>
+        <source>Add files to this capture</source>
+        <extracomment>app/importing/desk.py</extracomment>
+        <translation>Dieser Messung Dateien hinzufügen</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <extracomment>app/importing/desk.py</extracomment>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Looking at {name}</source>
+        <extracomment>app/importing/desk.py</extracomment>
+        <translation>{name} wird angesehen</translation>
+    </message>
+    <message>
+        <source>Save the capture as</source>
+        <extracomment>app/importing/desk.py</extracomment>
+        <translation>Messung speichern unter</translation>
+    </message>
+    <message>
+        <source>Captures ({patterns})</source>
+        <extracomment>app/importing/desk.py</extracomment>
+        <translation>Messungen ({patterns})</translation>
+    </message>
+    <message>
+        <source>Importing {name}</source>
+        <extracomment>app/importing/desk.py</extracomment>
+        <translation>{name} wird importiert</translation>
+    </message>
+    <message>
+        <source>Keeping what was chosen for the next file</source>
+        <extracomment>app/importing/desk.py</extracomment>
+        <translation>Merken der Auswahl für die nächste Datei</translation>
+    </message>
+    <message>
+        <source>Importing</source>
+        <extracomment>app/importing/desk.py</extracomment>
+        <translation>Importieren</translation>
+    </message>
+</context>
+<context>
+    <name>ImportEdits</name>
+    <message>
+        <source>Say at the right how far the rows lie apart instead.</source>
+        <extracomment>app/importing/edits.py</extracomment>
+        <translation>Geben Sie stattdessen rechts an, wie weit die Zeilen auseinanderliegen.</translation>
+    </message>
+    <message>
+        <source>One column at least has to be a wire of the sensor.</source>
+        <extracomment>app/importing/edits.py</extracomment>
+        <translation>Mindestens eine Spalte muss eine Leitung des Sensors sein.</translation>
+    </message>
+    <message>
+        <source>{text} is no number to multiply by; enter one such as 10 or 0.5.</source>
+        <extracomment>app/importing/edits.py</extracomment>
+        <translation>{text} ist kein Faktor; geben Sie einen ein, etwa 10 oder 0,5.</translation>
+    </message>
+    <message>
+        <source>{text} is no count of lines.</source>
+        <extracomment>app/importing/edits.py</extracomment>
+        <translation>{text} ist keine Zeilenzahl.</translation>
+    </message>
+    <message>
+        <source>{text} is no rate; enter hertz, such as 1000 or 10 kHz.</source>
+        <extracomment>app/importing/edits.py</extracomment>
+        <translation>{text} ist keine Abtastrate; geben Sie Hertz ein, etwa 1000 oder 10 kHz.</translation>
+    </message>
+    <message>
+        <source>{text} is no interval; enter seconds, such as 0.001 or 1 ms.</source>
+        <extracomment>app/importing/edits.py</extracomment>
+        <translation>{text} ist kein Zeitabstand; geben Sie Sekunden ein, etwa 0,001 oder 1 ms.</translation>
+    </message>
+    <message>
+        <source>{text} is no voltage; enter volts, such as 10.</source>
+        <extracomment>app/importing/edits.py</extracomment>
+        <translation>{text} ist keine Spannung; geben Sie Volt ein, etwa 10.</translation>
     </message>
 </context>
 <context>
@@ -1744,26 +1863,6 @@
         <translation>Eine Messung öffnen</translation>
     </message>
     <message>
-        <source>Colours</source>
-        <extracomment>app/main_window.py</extracomment>
-        <translation>Farben</translation>
-    </message>
-    <message>
-        <source>As the desktop</source>
-        <extracomment>app/main_window.py</extracomment>
-        <translation>Wie der Desktop</translation>
-    </message>
-    <message>
-        <source>Light</source>
-        <extracomment>app/main_window.py</extracomment>
-        <translation>Hell</translation>
-    </message>
-    <message>
-        <source>Dark</source>
-        <extracomment>app/main_window.py</extracomment>
-        <translation>Dunkel</translation>
-    </message>
-    <message>
         <source>Progress</source>
         <extracomment>app/main_window.py</extracomment>
         <translation>Fortschritt</translation>
@@ -1819,7 +1918,7 @@
     <name>actions</name>
     <message>
         <source>Capture</source>
-        <extracomment>app/actions.py</extracomment>
+        <extracomment>app/actions.py, app/importing/specs.py</extracomment>
         <translation>Messung</translation>
     </message>
     <message>
@@ -1848,9 +1947,9 @@
         <translation>Arbeit anhalten</translation>
     </message>
     <message>
-        <source>Stop opening or examining</source>
+        <source>Stop opening, examining or importing</source>
         <extracomment>app/actions.py</extracomment>
-        <translation>Das Öffnen oder Auswerten anhalten</translation>
+        <translation>Öffnen, Untersuchen oder Importieren abbrechen</translation>
     </message>
     <message>
         <source>Copy the reading</source>
@@ -2261,6 +2360,36 @@
         <source>Keep the open capture as the known good one for sensors of this part</source>
         <extracomment>app/compare/specs.py</extracomment>
         <translation>Die offene Messung als die bekannt gute für Sensoren dieses Teils behalten</translation>
+    </message>
+    <message>
+        <source>Import…</source>
+        <extracomment>app/importing/specs.py</extracomment>
+        <translation>Importieren…</translation>
+    </message>
+    <message>
+        <source>Make a capture out of what a recorder saved</source>
+        <extracomment>app/importing/specs.py</extracomment>
+        <translation>Aus dem, was ein Rekorder gespeichert hat, eine Messung machen</translation>
+    </message>
+    <message>
+        <source>Import a folder…</source>
+        <extracomment>app/importing/specs.py</extracomment>
+        <translation>Ordner importieren…</translation>
+    </message>
+    <message>
+        <source>Make one capture out of all files of a folder</source>
+        <extracomment>app/importing/specs.py</extracomment>
+        <translation>Aus allen Dateien eines Ordners eine Messung machen</translation>
+    </message>
+    <message>
+        <source>Import now</source>
+        <extracomment>app/importing/specs.py</extracomment>
+        <translation>Jetzt importieren</translation>
+    </message>
+    <message>
+        <source>Import the files as they are understood</source>
+        <extracomment>app/importing/specs.py</extracomment>
+        <translation>Die Dateien importieren, wie sie verstanden werden</translation>
     </message>
     <message>
         <source>Report</source>
@@ -8131,6 +8260,16 @@
         <translation>.json oder .csv wählen</translation>
     </message>
     <message>
+        <source>{low:.6g}–{high:.6g} s</source>
+        <extracomment>app/importing/column_card.py</extracomment>
+        <translation>{low:.6g}–{high:.6g} s</translation>
+    </message>
+    <message>
+        <source>{time:.9g} s</source>
+        <extracomment>app/importing/rows_pane.py</extracomment>
+        <translation>{time:.9g} s</translation>
+    </message>
+    <message>
         <source>{noisy} of {count} crossing</source>
         <extracomment>app/review/marker_words.py</extracomment>
         <translation>{noisy} von {count} Überfahrt</translation>
@@ -8372,6 +8511,100 @@
     </message>
 </context>
 <context>
+    <name>capture_form</name>
+    <message>
+        <source>What is said of the capture</source>
+        <extracomment>app/importing/capture_form.py</extracomment>
+        <translation>Was über die Messung gesagt ist</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <extracomment>app/importing/capture_form.py</extracomment>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <extracomment>app/importing/capture_form.py</extracomment>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Sensor profile</source>
+        <extracomment>app/importing/capture_form.py</extracomment>
+        <translation>Sensorprofil</translation>
+    </message>
+</context>
+<context>
+    <name>column_card</name>
+    <message>
+        <source>Column {name}</source>
+        <extracomment>app/importing/column_card.py</extracomment>
+        <translation>Spalte {name}</translation>
+    </message>
+    <message>
+        <source>{name}: used as</source>
+        <extracomment>app/importing/column_card.py</extracomment>
+        <translation>{name}: Verwendung</translation>
+    </message>
+    <message>
+        <source>{name}: unit</source>
+        <extracomment>app/importing/column_card.py</extracomment>
+        <translation>{name}: Einheit</translation>
+    </message>
+    <message>
+        <source>{name}: probe</source>
+        <extracomment>app/importing/column_card.py</extracomment>
+        <translation>{name}: Messort</translation>
+    </message>
+    <message>
+        <source>{name}: against</source>
+        <extracomment>app/importing/column_card.py</extracomment>
+        <translation>{name}: gegen</translation>
+    </message>
+    <message>
+        <source>{name}: multiplied by</source>
+        <extracomment>app/importing/column_card.py</extracomment>
+        <translation>{name}: Faktor</translation>
+    </message>
+    <message>
+        <source>What every sample is multiplied by: 10 for a probe that divides by ten</source>
+        <extracomment>app/importing/column_card.py</extracomment>
+        <translation>Womit jeder Messwert malgenommen wird: 10 bei einem Tastkopf, der durch zehn teilt</translation>
+    </message>
+    <message>
+        <source>no finite sample</source>
+        <extracomment>app/importing/column_card.py</extracomment>
+        <translation>kein brauchbarer Messwert</translation>
+    </message>
+    <message>
+        <source>{count} missing</source>
+        <extracomment>app/importing/column_card.py</extracomment>
+        <translation>{count} fehlen</translation>
+    </message>
+    <message>
+        <source>{count} over range</source>
+        <extracomment>app/importing/column_card.py</extracomment>
+        <translation>{count} außerhalb des Messbereichs</translation>
+    </message>
+</context>
+<context>
+    <name>columns_pane</name>
+    <message>
+        <source>Columns</source>
+        <extracomment>app/importing/columns_pane.py</extracomment>
+        <translation>Spalten</translation>
+    </message>
+    <message>
+        <source>Columns, and what each is used for</source>
+        <extracomment>app/importing/columns_pane.py</extracomment>
+        <translation>Spalten und wofür jede verwendet wird</translation>
+    </message>
+    <message>
+        <source>The columns of the file appear here.</source>
+        <extracomment>app/importing/columns_pane.py</extracomment>
+        <translation>Hier erscheinen die Spalten der Datei.</translation>
+    </message>
+</context>
+<context>
     <name>decisions</name>
     <message>
         <source>accepted</source>
@@ -8402,6 +8635,352 @@
         <source>You: dismissed</source>
         <extracomment>app/review/decision_words.py</extracomment>
         <translation>Sie: abgelehnt</translation>
+    </message>
+</context>
+<context>
+    <name>files_pane</name>
+    <message>
+        <source>Files</source>
+        <extracomment>app/importing/files_pane.py</extracomment>
+        <translation>Dateien</translation>
+    </message>
+    <message>
+        <source>Files, in the order of the records</source>
+        <extracomment>app/importing/files_pane.py</extracomment>
+        <translation>Dateien in der Reihenfolge der Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>What the record was taken for</source>
+        <extracomment>app/importing/files_pane.py</extracomment>
+        <translation>Wofür die Aufzeichnung gemacht wurde</translation>
+    </message>
+    <message>
+        <source>Change all alike</source>
+        <extracomment>app/importing/files_pane.py</extracomment>
+        <translation>Alle gleich ändern</translation>
+    </message>
+    <message>
+        <source>What is changed holds for all files with the same columns</source>
+        <extracomment>app/importing/files_pane.py</extracomment>
+        <translation>Was geändert wird, gilt für alle Dateien mit denselben Spalten</translation>
+    </message>
+    <message>
+        <source>Guessed: {step}</source>
+        <extracomment>app/importing/files_pane.py</extracomment>
+        <translation>Vermutet: {step}</translation>
+    </message>
+    <message>
+        <source>Add…</source>
+        <extracomment>app/importing/files_pane.py</extracomment>
+        <translation>Hinzufügen…</translation>
+    </message>
+    <message>
+        <source>Add files to this capture</source>
+        <extracomment>app/importing/files_pane.py</extracomment>
+        <translation>Dieser Messung Dateien hinzufügen</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <extracomment>app/importing/files_pane.py</extracomment>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Take the chosen file off the list (Del)</source>
+        <extracomment>app/importing/files_pane.py</extracomment>
+        <translation>Die gewählte Datei von der Liste nehmen (Entf)</translation>
+    </message>
+    <message>
+        <source>Move the chosen file up (Alt+Up)</source>
+        <extracomment>app/importing/files_pane.py</extracomment>
+        <translation>Die gewählte Datei nach oben (Alt+Auf)</translation>
+    </message>
+    <message>
+        <source>Move the chosen file down (Alt+Down)</source>
+        <extracomment>app/importing/files_pane.py</extracomment>
+        <translation>Die gewählte Datei nach unten (Alt+Ab)</translation>
+    </message>
+    <message>
+        <source>Taken for</source>
+        <extracomment>app/importing/files_pane.py</extracomment>
+        <translation>Schritt</translation>
+    </message>
+</context>
+<context>
+    <name>import_page</name>
+    <message>
+        <source>Keep for files of this shape</source>
+        <extracomment>app/importing/page.py</extracomment>
+        <translation>Für Dateien dieser Art merken</translation>
+    </message>
+    <message>
+        <source>Import</source>
+        <extracomment>app/importing/page.py</extracomment>
+        <translation>Importieren</translation>
+    </message>
+    <message>
+        <source>looking at the file: {percent:.0f} %</source>
+        <extracomment>app/importing/page.py</extracomment>
+        <translation>Datei wird angesehen: {percent:.0f} %</translation>
+    </message>
+    <message>
+        <source>The first rows appear here as soon as the file has been looked at.</source>
+        <extracomment>app/importing/page.py</extracomment>
+        <translation>Hier erscheinen die ersten Zeilen, sobald die Datei angesehen wurde.</translation>
+    </message>
+    <message>
+        <source>How the file is read appears here.</source>
+        <extracomment>app/importing/page.py</extracomment>
+        <translation>Hier erscheint, wie die Datei gelesen wird.</translation>
+    </message>
+    <message>
+        <source>As last time</source>
+        <extracomment>app/importing/page.py</extracomment>
+        <translation>Wie beim letzten Mal</translation>
+    </message>
+    <message>
+        <source>Guess anew</source>
+        <extracomment>app/importing/page.py</extracomment>
+        <translation>Neu vermuten</translation>
+    </message>
+    <message>
+        <source>Leave aside what was kept, and guess from this file alone</source>
+        <extracomment>app/importing/page.py</extracomment>
+        <translation>Das Gemerkte beiseitelassen und nur aus dieser Datei vermuten</translation>
+    </message>
+    <message>
+        <source>How it is read</source>
+        <extracomment>app/importing/page.py</extracomment>
+        <translation>Wie sie gelesen wird</translation>
+    </message>
+    <message>
+        <source>The capture</source>
+        <extracomment>app/importing/page.py</extracomment>
+        <translation>Die Messung</translation>
+    </message>
+    <message>
+        <source>Progress of the import</source>
+        <extracomment>app/importing/page.py</extracomment>
+        <translation>Fortschritt des Imports</translation>
+    </message>
+    <message>
+        <source>Elsewhere…</source>
+        <extracomment>app/importing/page.py</extracomment>
+        <translation>Woanders…</translation>
+    </message>
+    <message>
+        <source>Choose where the capture is saved</source>
+        <extracomment>app/importing/page.py</extracomment>
+        <translation>Wählen, wo die Messung gespeichert wird</translation>
+    </message>
+    <message>
+        <source>The next file of the same shape comes up as this one is understood</source>
+        <extracomment>app/importing/page.py</extracomment>
+        <translation>Die nächste Datei dieser Art wird so verstanden wie diese</translation>
+    </message>
+    <message>
+        <source>Make the capture and open it (Enter, Ctrl+Enter)</source>
+        <extracomment>app/importing/page.py</extracomment>
+        <translation>Die Messung anlegen und öffnen (Eingabe, Strg+Eingabe)</translation>
+    </message>
+    <message>
+        <source>Saved as</source>
+        <extracomment>app/importing/page.py</extracomment>
+        <translation>Gespeichert als</translation>
+    </message>
+    <message>
+        <source>not looked at yet</source>
+        <extracomment>app/importing/showing.py</extracomment>
+        <translation>noch nicht angesehen</translation>
+    </message>
+    <message>
+        <source>step not told</source>
+        <extracomment>app/importing/showing.py</extracomment>
+        <translation>Schritt nicht angegeben</translation>
+    </message>
+    <message>
+        <source>{count} rows</source>
+        <extracomment>app/importing/showing.py</extracomment>
+        <translation>{count} Zeilen</translation>
+    </message>
+    <message>
+        <source>{length} at {rate}</source>
+        <extracomment>app/importing/showing.py</extracomment>
+        <translation>{length} mit {rate}</translation>
+    </message>
+    <message>
+        <source>more than {length}</source>
+        <extracomment>app/importing/showing.py</extracomment>
+        <translation>mehr als {length}</translation>
+    </message>
+    <message>
+        <source>{reason} Choose {step} if that is so.</source>
+        <extracomment>app/importing/showing.py</extracomment>
+        <translation>{reason} Wählen Sie {step}, wenn das stimmt.</translation>
+    </message>
+    <message>
+        <source>As last time.</source>
+        <extracomment>app/importing/showing.py</extracomment>
+        <translation>Wie beim letzten Mal.</translation>
+    </message>
+    <message>
+        <source>Guessed: {reason}</source>
+        <extracomment>app/importing/showing.py</extracomment>
+        <translation>Vermutet: {reason}</translation>
+    </message>
+    <message>
+        <source>Chosen by hand. Guessed was {use}: {reason}</source>
+        <extracomment>app/importing/showing.py</extracomment>
+        <translation>Von Hand gewählt. Vermutet war {use}: {reason}</translation>
+    </message>
+    <message>
+        <source>As last time for files of this shape (kept on {day}): press Enter to import.</source>
+        <extracomment>app/importing/showing.py</extracomment>
+        <translation>Wie beim letzten Mal bei Dateien dieser Art (gemerkt am {day}): Die Eingabetaste importiert.</translation>
+    </message>
+    <message>
+        <source>{count} of the files are understood as last time for files of their shape (kept on {day}).</source>
+        <extracomment>app/importing/showing.py</extracomment>
+        <translation>{count} der Dateien werden verstanden wie beim letzten Mal bei Dateien ihrer Art (gemerkt am {day}).</translation>
+    </message>
+    <message>
+        <source>Nothing can be saved beside the first file: choose another place.</source>
+        <extracomment>app/importing/showing.py</extracomment>
+        <translation>Neben der ersten Datei kann nichts gespeichert werden: Wählen Sie einen anderen Ort.</translation>
+    </message>
+    <message>
+        <source>A file of that name exists already; choose another name.</source>
+        <extracomment>app/importing/showing.py</extracomment>
+        <translation>Eine Datei dieses Namens gibt es schon; wählen Sie einen anderen Namen.</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>Weglassen</translation>
+    </message>
+    <message>
+        <source>As guessed</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>Wie vermutet</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>wie gefunden</translation>
+    </message>
+    <message>
+        <source>tab</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>Tabulator</translation>
+    </message>
+    <message>
+        <source>semicolon ;</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>Semikolon ;</translation>
+    </message>
+    <message>
+        <source>comma ,</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>Komma ,</translation>
+    </message>
+    <message>
+        <source>point .</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>Punkt .</translation>
+    </message>
+    <message>
+        <source>bar |</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>Strich |</translation>
+    </message>
+    <message>
+        <source>space</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>Leerzeichen</translation>
+    </message>
+    <message>
+        <source>apostrophe '</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>Apostroph '</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Vehicle</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>Fahrzeug</translation>
+    </message>
+    <message>
+        <source>Registration</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>Kennzeichen</translation>
+    </message>
+    <message>
+        <source>Mounting</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>Einbauort</translation>
+    </message>
+    <message>
+        <source>Complaint</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>Beanstandung</translation>
+    </message>
+    <message>
+        <source>Recorder</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>Rekorder</translation>
+    </message>
+    <message>
+        <source>Recorder's number</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>Nummer des Rekorders</translation>
+    </message>
+    <message>
+        <source>{problem}; {action}</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>{problem}; {action}</translation>
+    </message>
+    <message>
+        <source>say at the right how it is written, or remove the file</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>geben Sie rechts an, wie sie geschrieben ist, oder entfernen Sie die Datei</translation>
+    </message>
+    <message>
+        <source>choose where the time comes from</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>wählen Sie, woher die Zeit kommt</translation>
+    </message>
+    <message>
+        <source>say how far the rows lie apart</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>geben Sie an, wie weit die Zeilen auseinanderliegen</translation>
+    </message>
+    <message>
+        <source>let them be interpolated, or say how far the rows lie apart</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>lassen Sie umrechnen, oder geben Sie an, wie weit die Zeilen auseinanderliegen</translation>
+    </message>
+    <message>
+        <source>say it here</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>geben Sie es hier an</translation>
+    </message>
+    <message>
+        <source>say which column is which wire</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>geben Sie an, welche Spalte welche Leitung ist</translation>
     </message>
 </context>
 <context>
@@ -8638,6 +9217,119 @@
         <source>Take this photo out of the report</source>
         <extracomment>app/views/photo_list.py</extracomment>
         <translation>Dieses Foto aus dem Bericht nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>reading_form</name>
+    <message>
+        <source>How the file is read</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Wie die Datei gelesen wird</translation>
+    </message>
+    <message>
+        <source>Lines before the first sample</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Zeilen vor dem ersten Messwert</translation>
+    </message>
+    <message>
+        <source>Volts at full scale</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Volt bei Vollausschlag</translation>
+    </message>
+    <message>
+        <source>Seconds between rows, or rows a second</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Sekunden zwischen den Zeilen oder Zeilen je Sekunde</translation>
+    </message>
+    <message>
+        <source>Interpolate onto even times</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Auf gleiche Abstände umrechnen</translation>
+    </message>
+    <message>
+        <source>Found: {name}</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Gefunden: {name}</translation>
+    </message>
+    <message>
+        <source>As found</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Wie gefunden</translation>
+    </message>
+    <message>
+        <source>Column {name}</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Spalte {name}</translation>
+    </message>
+    <message>
+        <source>Seconds between rows</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Sekunden zwischen Zeilen</translation>
+    </message>
+    <message>
+        <source>Rows a second (Hz)</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Zeilen je Sekunde (Hz)</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Sekunden</translation>
+    </message>
+    <message>
+        <source>hertz</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Hertz</translation>
+    </message>
+    <message>
+        <source>Between cells</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Trennzeichen</translation>
+    </message>
+    <message>
+        <source>Decimal sign</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Dezimalzeichen</translation>
+    </message>
+    <message>
+        <source>Thousands</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Tausender</translation>
+    </message>
+    <message>
+        <source>Encoding</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Zeichensatz</translation>
+    </message>
+    <message>
+        <source>Head lines</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Kopfzeilen</translation>
+    </message>
+    <message>
+        <source>volts</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Volt</translation>
+    </message>
+    <message>
+        <source>Full scale, V</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Vollausschlag, V</translation>
+    </message>
+    <message>
+        <source>Where the time comes from</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Woher die Zeit kommt</translation>
+    </message>
+    <message>
+        <source>Samples between the rows of the file are then worked out, and the capture says so.</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Messwerte werden dann zwischen den Zeilen der Datei berechnet, und die Messung sagt das.</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Zeit</translation>
     </message>
 </context>
 <context>
@@ -8975,6 +9667,24 @@
     </message>
 </context>
 <context>
+    <name>rows_pane</name>
+    <message>
+        <source>missing</source>
+        <extracomment>app/importing/rows_pane.py</extracomment>
+        <translation>fehlt</translation>
+    </message>
+    <message>
+        <source>over range</source>
+        <extracomment>app/importing/rows_pane.py</extracomment>
+        <translation>Überlauf</translation>
+    </message>
+    <message>
+        <source>First rows as understood</source>
+        <extracomment>app/importing/rows_pane.py</extracomment>
+        <translation>Erste Zeilen, wie sie verstanden werden</translation>
+    </message>
+</context>
+<context>
     <name>trouble</name>
     <message>
         <source>{doing}: something unforeseen went wrong ({kind}: {text}).</source>
@@ -8990,6 +9700,14 @@
         <source>Working in the window</source>
         <extracomment>app/trouble.py</extracomment>
         <translation>Arbeit im Fenster</translation>
+    </message>
+</context>
+<context>
+    <name>trouble_line</name>
+    <message>
+        <source>What is missing</source>
+        <extracomment>app/importing/trouble_line.py</extracomment>
+        <translation>Was fehlt</translation>
     </message>
 </context>
 <context>

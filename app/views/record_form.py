@@ -150,9 +150,9 @@ class RecordForm(QScrollArea):
 
     def _add(self, form: QFormLayout, field: Field) -> None:
         time, channel, key = field
-        name = _key_name(key)
+        name = key_name(key)
         spoken = " · ".join(part for part in (name, channel, _span_text(time) if time else "") if part)
-        box = WordBox(_words(key), spoken, free=key not in ("step", "role", "plugged"))
+        box = WordBox(proposed_words(key), spoken, free=key not in ("step", "role", "plugged"))
         box.told.connect(lambda word: self.told.emit(time, channel, key, word))
         self.boxes[field] = box
         label = QLabel(channel if time is not None and channel else name)
@@ -203,7 +203,8 @@ def _word(record: Record, edits: Edits, time: Interval | None, channel: str, key
     return f"{value:g}" if isinstance(value, float | int) else str(value)
 
 
-def _words(key: str) -> Mapping[str, str]:
+def proposed_words(key: str) -> Mapping[str, str]:
+    """Words that are proposed for a key, with what to call each; the empty one stands for unknown."""
     unknown = {"": _tr("not told")}
     if key == "step":
         return unknown | {str(step): step_name(step) for step in Step}
@@ -214,7 +215,8 @@ def _words(key: str) -> Mapping[str, str]:
     return {word: said(known_word(word)) for word in _PROPOSED.get(key, ())}
 
 
-def _key_name(key: str) -> str:
+def key_name(key: str) -> str:
+    """What a key is called: ``"ignition"``, ``"probe_point"``."""
     return {
         "step": _tr("Step"),
         "plugged": _tr("Plugged in"),

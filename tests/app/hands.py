@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from pathlib import Path
 
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent, QMouseEvent, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
+from pytestqt.qtbot import QtBot
 
 from app.main_window import Window
+from tests.importing_page.tables import at_rest, comma_table, swept
 
 
 def _mouse(
@@ -74,10 +77,27 @@ def wheel(widget: QWidget, at: QPoint, notches: int) -> None:
     QApplication.sendEvent(widget, event)
 
 
+def import_worn(qtbot: QtBot, window: Window, folder: Path) -> None:
+    """Bring the Import page to the front, with two tables understood that are written into a folder."""
+    window.imports.recipes = folder / "recipes"
+    paths = [
+        comma_table(folder / "1-at-rest.csv", at_rest()),
+        comma_table(folder / "2-sweep.csv", swept()),
+    ]
+    window.imports.open(paths)
+    state = window.imports.state
+    qtbot.waitUntil(lambda: len(state.draft.files) == 2 and state.next_to_look_at() is None, timeout=20_000)
+
+
 def drop(window: Window, path: Path) -> None:
     """Drop a file on the window."""
+    drop_all(window, [path])
+
+
+def drop_all(window: Window, paths: Sequence[Path]) -> None:
+    """Drop several files on the window at once."""
     data = QMimeData()
-    data.setUrls([QUrl.fromLocalFile(str(path))])
+    data.setUrls([QUrl.fromLocalFile(str(path)) for path in paths])
     actions, none = Qt.DropAction.CopyAction, Qt.KeyboardModifier.NoModifier
     held = Qt.MouseButton.LeftButton
     QApplication.sendEvent(window, QDragEnterEvent(QPoint(300, 300), actions, data, held, none))

@@ -55,7 +55,28 @@ def real_window(qtbot: QtBot, bench: Bench) -> Window:
     return made
 
 
-@pytest.mark.parametrize("spoil", [text_file, another_hdf5, cut_short, nothing_there, a_folder, empty_file])
+@pytest.mark.parametrize("spoil", [text_file, another_hdf5, a_folder])
+def test_a_file_of_another_kind_leads_to_import_and_says_there_what_is_wrong(
+    qtbot: QtBot, real_window: Window, tmp_path: Path, spoil: Callable[[Path], None]
+) -> None:
+    bad = tmp_path / "bad.h5"
+    spoil(bad)
+    real_window.imports.recipes = tmp_path / "recipes"
+    real_window.open_file(bad)
+    page = real_window.imports.page
+
+    def said() -> str:
+        lines = (page.rows.trouble, page.columns.trouble, page.reading.trouble)
+        return page.problem_bar.text or next((item.text() for item in lines if item.text()), "")
+
+    qtbot.waitUntil(lambda: said() != "", timeout=10_000)
+    assert real_window.imports.shown
+    assert said().endswith(".")
+    assert "Traceback" not in said()
+    assert real_window.settings.recent == ()
+
+
+@pytest.mark.parametrize("spoil", [cut_short, nothing_there, empty_file])
 def test_a_file_that_is_no_capture_gives_one_sentence_and_the_window_goes_on(
     qtbot: QtBot, real_window: Window, tmp_path: Path, spoil: Callable[[Path], None]
 ) -> None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible
@@ -25,6 +27,7 @@ from app.main_window import Window
 from app.review.focus import whole
 from app.settings import MemoryStore, Settings
 from app.tools import real_tools
+from tests.app.hands import import_worn
 
 CONTROLS = (
     QAbstractButton,
@@ -80,6 +83,12 @@ def test_every_control_of_the_exposure_has_a_name(qtbot: QtBot) -> None:
     qtbot.waitUntil(window.actions_by_name["why"].isEnabled, timeout=10_000)
     window.actions_by_name["why"].trigger()
     window.actions_by_name["control_unit"].trigger()
+    assert nameless_anywhere(window) == []
+
+
+def test_every_control_of_import_has_a_name(qtbot: QtBot, window: Window, tmp_path: Path) -> None:
+    import_worn(qtbot, window, tmp_path)
+    assert window.imports.page.columns.cards
     assert nameless_anywhere(window) == []
 
 

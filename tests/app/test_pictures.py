@@ -15,12 +15,13 @@ from pytestqt.qtbot import QtBot
 
 from app.drawing.theme import DARK, LIGHT
 from app.main_window import Window
+from tests.app.hands import import_worn
 
 SIZES = ((1366, 768), (1920, 1080))
-SCREENS = ("review", "record", "compare", "report", "keys")
+SCREENS = ("review", "record", "compare", "report", "import", "keys")
 
 
-def enter(qtbot: QtBot, window: Window, screen: str) -> QWidget:
+def enter(qtbot: QtBot, window: Window, screen: str, folder: Path) -> QWidget:
     """Bring a screen to the front, and give back what is to be looked at."""
     if screen == "record":
         QTest.keyClick(window, Qt.Key.Key_F4)
@@ -28,6 +29,8 @@ def enter(qtbot: QtBot, window: Window, screen: str) -> QWidget:
     elif screen == "keys":
         QTest.keyClick(window, Qt.Key.Key_F1)
         return window.findChildren(QDialog)[-1]
+    elif screen == "import":
+        import_worn(qtbot, window, folder)
     elif screen != "review":
         window.actions_by_name[screen].trigger()
     if screen == "report":
@@ -52,7 +55,7 @@ def test_every_screen_is_drawn_in_its_theme_and_at_its_size(
     review.apply_colours()
     review.setMinimumSize(*size)  # a screen of 800 x 600 would cut it
     review.resize(*size)
-    widget = enter(qtbot, review, screen)
+    widget = enter(qtbot, review, screen, tmp_path)
     image = widget.grab().toImage()
     folder = Path(os.environ.get("WORNBAND_PICTURES") or tmp_path)
     folder.mkdir(parents=True, exist_ok=True)

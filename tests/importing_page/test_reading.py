@@ -1,0 +1,128 @@
+"""How a file is read: what is missing is asked for in its place, and what was taken wrongly is chosen."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import numpy as np
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from pytestqt.qtbot import QtBot
+
+from analysis.captures.model import Role
+from app.importing.reading_form import COLUMN, EVERY
+from app.main_window import Window
+from tests.app.hands import drop
+from tests.importing_page.hands import choose, enter, imported, volts, wait_for_looks
+from tests.importing_page.tables import plain_table, swept, wav_file
+
+
+def test_a_wav_file_asks_for_its_scale_and_takes_it(qtbot: QtBot, window: Window, tmp_path: Path) -> None:
+    wires = swept()
+    drop(window, wav_file(tmp_path / "a.wav", wires, 10.0))
+    wait_for_looks(qtbot, window)
+    page = window.imports.page
+    assert "full scale" in page.reading.scale_trouble.sentence
+    window.actions_by_name["bring_in"].trigger()
+    assert window.session.capture is None
+    enter(page.reading.full_scale, "10 V")
+    wait_for_looks(qtbot, window)
+    assert page.reading.scale_trouble.sentence == ""
+    assert page.columns.cards["channel 1"].use.currentData() == "signal"
+    window.actions_by_name["bring_in"].trigger()
+    capture = imported(qtbot, window)
+    np.testing.assert_allclose(volts(capture, Role.SIGNAL), wires["signal"], atol=2e-4)
+
+
+def test_an_interval_that_is_missing_is_asked_for_where_it_is_entered(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    wires = swept()
+    lines = [
+        "signal,ref",
+        *(f"{a:.4f},{b:.4f}" for a, b in zip(wires["signal"], wires["reference"], strict=True)),
+    ]
+    path = tmp_path / "a.csv"
+    path.write_text("\n".join(lines), encoding="utf-8")
+    drop(window, path)
+    wait_for_looks(qtbot, window)
+    reading = window.imports.page.reading
+    assert "how much time lies between two rows" in reading.trouble.sentence
+    reading.time.setCurrentIndex(reading.time.findData(EVERY))
+    reading.time.activated.emit(reading.time.currentIndex())
+    enter(reading.spacing, "fast")
+    assert reading.trouble.sentence == "fast is no interval; enter seconds, such as 0.001 or 1 ms."
+    enter(reading.spacing, "0,5 ms")
+    wait_for_looks(qtbot, window)
+    assert reading.trouble.sentence == ""
+    assert "0.0005 s apart" in reading.found.text()
+    window.actions_by_name["bring_in"].trigger()
+    assert imported(qtbot, window).records[0].sample_interval_s == 0.0005
+
+
+def test_uneven_times_are_interpolated_only_on_a_tick_and_the_capture_says_so(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    wires = swept()
+    wires["time"] = wires["time"] + np.random.default_rng(3).uniform(0.0, 0.4e-3, wires["time"].size)
+    drop(window, plain_table(tmp_path / "a.csv", wires, "Time,signal"))
+    wait_for_looks(qtbot, window)
+    reading = window.imports.page.reading
+    assert "not evenly spaced" in reading.trouble.sentence
+    assert reading.resample.isVisible()
+    assert not reading.resample.isChecked()
+    QTest.mouseClick(reading.resample, Qt.MouseButton.LeftButton)
+    wait_for_looks(qtbot, window)
+    assert reading.trouble.sentence == ""
+    window.actions_by_name["bring_in"].trigger()
+    assert "interpolation" in str(imported(qtbot, window).records[0].attributes["resampled"])
+
+
+def test_gaps_in_the_time_are_shown_and_each_stretch_becomes_a_record(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    wires = swept()
+    wires["time"] = wires["time"] + np.where(wires["time"] > 3.0, 5.0, 0.0)
+    drop(window, plain_table(tmp_path / "a.csv", wires, "Time,signal"))
+    wait_for_looks(qtbot, window)
+    assert "1 gap of 5 s" in window.imports.page.reading.found.text()
+    window.actions_by_name["bring_in"].trigger()
+    assert len(imported(qtbot, window).records) == 2
+
+
+def test_of_two_columns_of_times_one_is_chosen(qtbot: QtBot, window: Window, tmp_path: Path) -> None:
+    wires = swept()
+    rows = zip(wires["time"] + 7.0, wires["signal"], 1e3 * wires["time"], strict=True)
+    lines = ["time of day,u,time", *(f"{a:.4f},{b:.4f},{c:.3f}" for a, b, c in rows)]
+    path = tmp_path / "a.csv"
+    path.write_text("\n".join(lines), encoding="utf-8")
+    drop(window, path)
+    wait_for_looks(qtbot, window)
+    page = window.imports.page
+    assert "several columns could be the time" in page.reading.trouble.sentence.lower()
+    assert page.reading.trouble.sentence.endswith("choose where the time comes from.")
+    choose(page.columns.cards["time"].use, "time")
+    choose(page.columns.cards["time"].unit, "ms")
+    wait_for_looks(qtbot, window)
+    assert page.reading.trouble.sentence == ""
+    assert page.reading.time.currentData() == COLUMN + "time"
+    assert "0.0005 s apart" in page.reading.found.text()
+    assert page.columns.cards["time of day"].use.currentData() == "out"
+
+
+def test_a_delimiter_that_was_taken_wrongly_is_chosen_by_hand_and_the_rows_follow(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    path = tmp_path / "a.txt"
+    rows = [f"{n / 1000:.3f};{2 + n % 7 / 10:.1f}" for n in range(200)]
+    path.write_text("time;signal\n" + "\n".join(rows), encoding="utf-8")
+    drop(window, path)
+    wait_for_looks(qtbot, window)
+    page = window.imports.page
+    choose(page.reading.marks["delimiter"], "|")
+    wait_for_looks(qtbot, window)
+    assert page.rows.trouble.sentence != "" or page.columns.cards.keys() != {"time", "signal"}
+    choose(page.reading.marks["delimiter"], "?")
+    wait_for_looks(qtbot, window)
+    assert page.rows.trouble.sentence == ""
+    assert set(page.columns.cards) == {"time", "signal"}

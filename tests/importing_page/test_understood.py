@@ -1,0 +1,192 @@
+"""Importing in the window, as a technician does it: drop, look, correct, press Enter."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import numpy as np
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QFileDialog
+from pytestqt.qtbot import QtBot
+
+from analysis.captures.model import Role, Step
+from analysis.captures.writing import write_capture
+from app.main_window import Window
+from tests.app.fakes import worn_capture
+from tests.app.hands import drop, drop_all
+from tests.importing_page.hands import choose, enter, imported, volts, wait_for_looks
+from tests.importing_page.tables import RATE_HZ, at_rest, comma_table, plain_table, swept
+
+
+def test_a_dropped_table_in_an_odd_dialect_is_understood_and_one_enter_imports_it(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    wires = swept()
+    path = comma_table(tmp_path / "sweep.csv", wires)
+    drop(window, path)
+    wait_for_looks(qtbot, window)
+    page = window.imports.page
+    cards = page.columns.cards
+    assert {name: card.use.currentData() for name, card in cards.items()} == {
+        "Zeit": "time", "Kanal A": "signal", "Kanal B": "reference", "Kanal C": "ground",
+    }  # fmt: skip
+    assert "moves by" in cards["Kanal A"].reason.text()
+    assert "near 5 V" in cards["Kanal B"].reason.text()
+    assert "sweep" in page.files.reason.text()
+    assert page.import_button.hasFocus()
+    QTest.keyClick(page.import_button, Qt.Key.Key_Return)
+    capture = imported(qtbot, window)
+    assert capture.path == tmp_path / "sweep.h5"
+    assert capture.records[0].step is Step.SWEEP
+    assert capture.records[0].sample_interval_s == pytest.approx(1 / RATE_HZ)
+    np.testing.assert_allclose(volts(capture, Role.SIGNAL), wires["signal"], atol=6e-5)
+    np.testing.assert_allclose(volts(capture, Role.GROUND), wires["ground"], atol=6e-8)
+
+
+def test_a_wrong_guess_is_corrected_by_hand_and_the_two_columns_change_places(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    wires = swept()
+    path = plain_table(tmp_path / "a.csv", wires, "Time,reference,signal,Gnd")  # the heads are swapped
+    drop(window, path)
+    wait_for_looks(qtbot, window)
+    cards = window.imports.page.columns.cards
+    assert cards["signal"].use.currentData() == "signal"
+    choose(cards["reference"].use, "signal")
+    assert cards["signal"].use.currentData() == "reference"
+    wait_for_looks(qtbot, window)
+    assert cards["reference"].use.currentData() == "signal"
+    assert "Guessed was Reference" in cards["reference"].reason.text()
+    window.actions_by_name["bring_in"].trigger()
+    capture = imported(qtbot, window)
+    np.testing.assert_allclose(volts(capture, Role.SIGNAL), wires["signal"], atol=1e-5)
+    np.testing.assert_allclose(volts(capture, Role.REFERENCE), wires["reference"], atol=1e-5)
+
+
+def test_unit_factor_probe_and_conditions_go_into_the_capture(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    wires = swept()
+    drop(window, plain_table(tmp_path / "a.csv", wires, "Time,signal,ref"))
+    wait_for_looks(qtbot, window)
+    page = window.imports.page
+    card = page.columns.cards["signal"]
+    choose(card.unit, "mV")
+    enter(card.factor, "10")
+    choose(card.probe, "sensor end")
+    choose(page.files.conditions["ignition"], "on")
+    choose(page.files.step, "road")
+    enter(page.capture.title, "Nordwind, rear left")
+    enter(page.capture.facts["recorder"], "Box 3")
+    wait_for_looks(qtbot, window)
+    QTest.keyClick(page, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    capture = imported(qtbot, window)
+    record = capture.records[0]
+    signal = next(item for item in record.channels if item.role is Role.SIGNAL)
+    np.testing.assert_allclose(volts(capture, Role.SIGNAL), 0.01 * wires["signal"], atol=1e-6)
+    assert signal.attributes["probe_point"] == "sensor end"
+    assert record.attributes["ignition"] == "on"
+    assert record.step is Step.ROAD
+    assert capture.title == "Nordwind, rear left"
+    assert capture.text("recorder") == "Box 3"
+
+
+def test_two_files_become_two_records_in_the_order_of_the_list(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    first = plain_table(tmp_path / "1-sweep.csv", swept(), "Time,signal,ref,gnd")
+    second = plain_table(tmp_path / "2-rest.csv", at_rest(), "Time,signal,ref,gnd")
+    drop_all(window, [first, second])
+    wait_for_looks(qtbot, window, files=2)
+    files = window.imports.page.files
+    files.list.setFocus()
+    QTest.keyClick(files.list, Qt.Key.Key_Down)
+    QTest.keyClick(files.list, Qt.Key.Key_Up, Qt.KeyboardModifier.AltModifier)
+    choose(files.step, "ground")
+    wait_for_looks(qtbot, window, files=2)
+    window.actions_by_name["bring_in"].trigger()
+    capture = imported(qtbot, window)
+    assert [record.label for record in capture.records] == ["2-rest", "1-sweep"]
+    assert [record.step for record in capture.records] == [Step.GROUND, Step.SWEEP]
+
+
+def test_what_is_changed_holds_for_all_files_with_the_same_columns_unless_unticked(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    paths = [plain_table(tmp_path / f"{n}.csv", swept(), "Time,signal,ref,gnd") for n in range(3)]
+    drop_all(window, paths)
+    wait_for_looks(qtbot, window, files=3)
+    page = window.imports.page
+    assert page.files.together.isVisible()
+    assert page.files.together.isChecked()
+    choose(page.columns.cards["signal"].unit, "mV")
+    QTest.mouseClick(page.files.together, Qt.MouseButton.LeftButton)
+    choose(page.columns.cards["ref"].unit, "mV")
+    wait_for_looks(qtbot, window, files=3)
+    units = [dict(item.wishes.units) for item in window.imports.state.draft.files]
+    assert units == [{"signal": "mV", "ref": "mV"}, {"signal": "mV"}, {"signal": "mV"}]
+
+
+def test_a_folder_becomes_one_capture_named_after_it(qtbot: QtBot, window: Window, tmp_path: Path) -> None:
+    folder = tmp_path / "rear left"
+    folder.mkdir()
+    for number in (2, 1):
+        plain_table(folder / f"{number}.csv", swept(), "Time,signal,ref,gnd")
+    drop(window, folder)
+    wait_for_looks(qtbot, window, files=2)
+    window.actions_by_name["bring_in"].trigger()
+    capture = imported(qtbot, window)
+    assert capture.title == "rear left"
+    assert [record.label for record in capture.records] == ["1", "2"]
+
+
+def test_a_capture_that_is_dropped_is_opened_and_not_imported(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    write_capture(worn_capture(), tmp_path / "good.h5")
+    drop(window, tmp_path / "good.h5")
+    capture = imported(qtbot, window)
+    assert capture.path == tmp_path / "good.h5"
+
+
+def test_open_leads_to_import_where_the_file_is_no_capture(
+    qtbot: QtBot, window: Window, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path = plain_table(tmp_path / "a.csv", swept(), "Time,signal")
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_args, **_words: (str(path), ""))
+    window.actions_by_name["open"].trigger()
+    wait_for_looks(qtbot, window)
+    assert window.imports.shown
+    assert window.page.problem_bar.text == ""
+
+
+def test_the_key_asks_for_files_and_more_are_added(
+    qtbot: QtBot, window: Window, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    first = plain_table(tmp_path / "a.csv", swept(), "Time,signal")
+    second = plain_table(tmp_path / "b.csv", swept(), "Time,signal")
+    monkeypatch.setattr(QFileDialog, "getOpenFileNames", lambda *_args, **_words: ([str(first)], ""))
+    QTest.keyClick(window, Qt.Key.Key_I, Qt.KeyboardModifier.ControlModifier)
+    wait_for_looks(qtbot, window)
+    monkeypatch.setattr(QFileDialog, "getOpenFileNames", lambda *_args, **_words: ([str(second)], ""))
+    QTest.mouseClick(window.imports.page.files.add, Qt.MouseButton.LeftButton)
+    wait_for_looks(qtbot, window, files=2)
+    QTest.keyClick(window.imports.page.files.list, Qt.Key.Key_Delete)
+    wait_for_looks(qtbot, window)
+    assert [item.path for item in window.imports.state.draft.files] == [second]
+
+
+def test_rows_show_what_stands_in_the_file_and_what_is_understood(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    drop(window, comma_table(tmp_path / "a.csv", swept()))
+    wait_for_looks(qtbot, window)
+    model = window.imports.page.rows.model
+    first = window.imports.state.seen(0)
+    assert first is not None
+    row = first.head_lines + 2
+    assert model.index(row, 0).data() == "1,0000 → 0.001 s"
+    assert model.index(row, 3).data().endswith(" mV")
+    assert model.headerData(3, Qt.Orientation.Horizontal) == "Kanal C\nGround"
