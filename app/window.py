@@ -63,7 +63,8 @@ def open_workbench(paths: list[Path]) -> int:
     start_log()
     window.show()
     first_time = not settings.recent and not paths
-    start = first_sample() if first_time else next(iter(paths), None)
+    last = (item for item in settings.recent if item.is_file())
+    start = next(iter(paths), None) or next(last, None) or first_sample()
     if start is not None:
         window.page.hint_bar.setVisible(first_time)
         window.open_file(start)

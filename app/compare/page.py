@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QComboBox,
     QHBoxLayout,
@@ -31,6 +32,8 @@ from app.views.trace import TraceView
 from app.views.track_pair import TrackPairView
 
 _GAP_PX = 6
+_LOW_PX = 600
+"""Below this height the first caution would leave no room for the numbers; its title stays."""
 MakeButton = Callable[..., QToolButton]
 
 
@@ -99,6 +102,11 @@ class ComparePage(QWidget):
         for view in (*self.traces, self.track, self.corners, self.numbers, self.cautions, self.problem_bar):
             view.apply_palette(palette)
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """On a low screen leave the room to the numbers."""
+        super().resizeEvent(event)
+        self.cautions.show_brief(self.height() < _LOW_PX)
+
     def _lay_out(self, button: MakeButton) -> None:
         header = QHBoxLayout()
         header.setSpacing(4)
@@ -140,7 +148,7 @@ class ComparePage(QWidget):
         column.addWidget(self.numbers, 1)
         column.addWidget(self.cautions)
         upper = _split(Qt.Orientation.Horizontal, (self.traces[0], 1), (self.traces[1], 1))
-        lower = _split(Qt.Orientation.Horizontal, (self._lower, 10), (right, 9))
+        lower = _split(Qt.Orientation.Horizontal, (self._lower, 10), (right, 10))
         return _split(Qt.Orientation.Vertical, (upper, 6), (lower, 7))
 
 

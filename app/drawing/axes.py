@@ -11,6 +11,7 @@ from app.language import window_language
 
 LEFT_AXIS_PX = 46
 _BOTTOM_AXIS_PX = 20
+_LEAST_FIGURE_PX = 14.0
 
 
 class QuietAxis(pg.AxisItem):
@@ -51,6 +52,16 @@ class QuietAxis(pg.AxisItem):
         self._base.setStyle(showValues=False)
         if self.orientation == "bottom":
             self._base.setHeight(3)
+
+    def tickValues(self, low: float, high: float, size: float) -> list[Any]:  # noqa: N802
+        """Where the ticks stand; every other figure alone where they would touch each other in a low lane."""
+        levels: list[Any] = super().tickValues(low, high, size)
+        if self.orientation == "left" and levels and high > low:
+            spacing, values = levels[0]
+            if spacing * size / (high - low) < _LEAST_FIGURE_PX:
+                kept = [value for value in values if round(value / spacing) % 2 == 0]
+                levels[0] = (2.0 * spacing, kept or list(values)[:1])
+        return levels
 
     def tickStrings(self, values: Any, scale: float, spacing: float) -> list[str]:  # noqa: N802
         """Plain figures with a true minus sign, and the decimal mark of the window's language."""

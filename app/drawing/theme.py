@@ -154,6 +154,7 @@ def style_sheet(palette: Palette) -> str:
     QScrollBar::handle:vertical {{ background: {p.line}; border-radius: 4px; min-height: 28px; }}
     QScrollBar:horizontal {{ background: transparent; height: 9px; margin: 0; }}
     QScrollBar::handle:horizontal {{ background: {p.line}; border-radius: 4px; min-width: 28px; }}
+    QAbstractScrollArea::corner {{ background: transparent; border: 0; }}
     QScrollBar::add-line, QScrollBar::sub-line {{ height: 0; width: 0; }}
     QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
     QStatusBar {{ background: {p.desk}; color: {p.quiet}; }}
@@ -179,7 +180,7 @@ def style_sheet(palette: Palette) -> str:
     QFrame#pane QFrame#columnCard QLineEdit {{ background: {p.paper}; }}
     QFrame#problem QWidget, QFrame#hint QWidget {{ background: transparent; }}
     QFrame#caution QWidget, QFrame#bandCard QWidget {{ background: transparent; }}
-    QComboBox {{ background: {p.raised}; border: 1px solid {p.line}; border-radius: 5px; padding: 2px 6px; }}
+    QComboBox {{ background: transparent; border: 1px solid {p.line}; border-radius: 5px; padding: 2px 6px; }}
     QComboBox QAbstractItemView {{ background: {p.paper}; selection-background-color: {p.choice};
                                    selection-color: {p.choice_ink}; }}
     QFrame#pane QLineEdit, QFrame#pane QPlainTextEdit {{ background: {p.raised}; border: 1px solid {p.line};

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import QEvent, QObject, QSize, Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QMenu, QSplitter, QToolButton, QVBoxLayout, QWidget
 
@@ -27,6 +27,8 @@ from app.views.track import TrackView
 from app.why.strip import ControlUnitStrip
 
 _GAP_PX = 6
+_ROOM_FOR_ANSWERS_PX = 640
+_ROOM_FOR_WORDS_PX = 480
 
 
 class ReviewPage(QWidget):
@@ -54,7 +56,9 @@ class ReviewPage(QWidget):
         self._left = _LeftColumn(self.records, self.events)
         self._right = RightColumn(self.evidence, self.markers)
         self.split_strip = SplitStrip([self._outlined(name) for name in ("accept_split", "refuse_split")])
+        self._band_chosen = False
         self._arrange_tools()
+        self.track.installEventFilter(self)
         page = QVBoxLayout(self)
         page.setContentsMargins(8, 2, 8, 0)
         page.setSpacing(_GAP_PX)
@@ -74,8 +78,22 @@ class ReviewPage(QWidget):
 
     def track_tools(self, shown: bool) -> None:
         """Show what can be said of the chosen band beside the sensor track's name, or not."""
+        self._band_chosen = shown
+        self._fit_track_tools()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802 - Qt's own name
+        """Fit the tools beside the sensor track's name to its width."""
+        if watched is self.track and event.type() == QEvent.Type.Resize:
+            self._fit_track_tools()
+        return super().eventFilter(watched, event)
+
+    def _fit_track_tools(self) -> None:
+        """Where there is no room for all of them, the card of the band and the icon say it alone."""
+        width = self.track.width()
         for tool in self._band_tools:
-            tool.setVisible(shown)
+            tool.setVisible(self._band_chosen and width >= _ROOM_FOR_ANSWERS_PX)
+        beside, alone = Qt.ToolButtonStyle.ToolButtonTextBesideIcon, Qt.ToolButtonStyle.ToolButtonIconOnly
+        self._run.setToolButtonStyle(beside if width >= _ROOM_FOR_WORDS_PX else alone)
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
@@ -133,7 +151,8 @@ class ReviewPage(QWidget):
         names = ("accept", "adjust", "dismiss", "withdraw")
         self.evidence.use_tools(lambda: [self._outlined(name) for name in names])
         self.track.add_tool(self.button("why", heading=True))
-        self.track.add_tool(self._run_button())
+        self._run = self._run_button()
+        self.track.add_tool(self._run)
         self.speed.addItems([said(say("{speed:g}×", speed=speed)) for speed in SPEEDS])
         self.speed.setCurrentIndex(SPEEDS.index(1.0))
         self.speed.setToolTip(self.tr("How fast the arm runs (, and .)"))
@@ -159,7 +178,7 @@ class ReviewPage(QWidget):
         column.addWidget(_column([(_above(self.trace, self.control_unit), 10), (self.track, 9)]), 1)
         panes = QSplitter(Qt.Orientation.Horizontal)
         for place, (pane, stretch, least) in enumerate(
-            ((self._left, 1, 180), (middle, 5, 420), (self._right, 2, 260))
+            ((self._left, 1, 208), (middle, 5, 420), (self._right, 2, 260))
         ):
             panes.addWidget(pane)
             panes.setStretchFactor(place, stretch)

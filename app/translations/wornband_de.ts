@@ -449,6 +449,11 @@
         <extracomment>app/views/events.py</extracomment>
         <translation>ruhig</translation>
     </message>
+    <message>
+        <source>worst {reading}</source>
+        <extracomment>app/views/events.py</extracomment>
+        <translation>stärkste {reading}</translation>
+    </message>
 </context>
 <context>
     <name>EvidenceView</name>
@@ -712,19 +717,19 @@
         <translation>Erste Schritte</translation>
     </message>
     <message>
-        <source>This is a sample. The verdict stands at the right, and what it stands on below it.</source>
+        <source>This is a sample. At the right: the verdict, how sure it is, and what it stands on.</source>
         <extracomment>app/views/hint_bar.py</extracomment>
-        <translation>Dies ist ein Beispiel. Der Befund steht rechts, und darunter, worauf er beruht.</translation>
+        <translation>Dies ist ein Beispiel. Rechts steht der Befund, wie sicher er ist und worauf er beruht.</translation>
     </message>
     <message>
-        <source>Double-click the hatched band on the sensor track to see its clearest crossing; N steps on.</source>
+        <source>Double-click the hatched band on the sensor track: Trace shows its worst crossing. N goes on to the next, Space lets the arm run.</source>
         <extracomment>app/views/hint_bar.py</extracomment>
-        <translation>Ein Doppelklick auf die schraffierte Zone der Sensorbahn zeigt ihre deutlichste Überfahrt; N geht weiter.</translation>
+        <translation>Doppelklick auf die schraffierte Zone der Sensorbahn: Der Verlauf zeigt ihre stärkste Überfahrt. N geht zur nächsten, die Leertaste lässt den Hebel laufen.</translation>
     </message>
     <message>
-        <source>Drag the dot along the track, or press Space to let the arm run. Drop your own capture here.</source>
+        <source>Point at the drop and press M to measure it; Accept says that the band is one. Then drop a capture of your own here.</source>
         <extracomment>app/views/hint_bar.py</extracomment>
-        <translation>Den Punkt über die Bahn ziehen oder mit der Leertaste den Hebel laufen lassen. Eigene Messungen hier ablegen.</translation>
+        <translation>Auf den Einbruch zeigen und mit M messen; Annehmen bestätigt die Zone. Danach eine eigene Messung hier ablegen.</translation>
     </message>
     <message>
         <source>Close the first steps</source>

@@ -23,6 +23,7 @@ from analysis.review.model import Choice, Decision
 from analysis.wording import plural
 from app.language import said
 from app.review.decision_words import said_of
+from app.views.flow_row import FlowRow
 from app.views.press_row import PressRow, text_line
 
 _BEYOND_PERCENT = 20.0
@@ -192,12 +193,9 @@ class BandCard(PressRow):
 
     def _tools(self, tools: list[QWidget]) -> QWidget:
         self._tool_row = QWidget()
-        row = QHBoxLayout(self._tool_row)
+        row = FlowRow(tools)
         row.setContentsMargins(0, 3, 0, 0)
-        row.setSpacing(2)
-        for tool in tools:
-            row.addWidget(tool)
-        row.addStretch(1)
+        self._tool_row.setLayout(row)
         return self._tool_row
 
     def _edges_typed(self) -> None:

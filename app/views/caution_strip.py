@@ -41,6 +41,7 @@ class CautionStrip(TallEnough):
         self._layout.setSpacing(3)
         self._layout.addLayout(head)
         self._lines: list[QLabel] = []
+        self._brief = False
         self.show_for(None)
 
     def show_for(self, capture: Capture | None) -> None:
@@ -54,6 +55,12 @@ class CautionStrip(TallEnough):
         self._lines = [self._line(said(text)) for text in cautions(" ".join(described))]
         self.setAccessibleDescription(" ".join(label.text() for label in self._lines))
         self._show_lines(self._more.isChecked())
+
+    def show_brief(self, brief: bool) -> None:
+        """Show the title alone until all are asked for: on a low screen the first would hide the work."""
+        if brief != self._brief:
+            self._brief = brief
+            self._show_lines(self._more.isChecked())
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
@@ -70,5 +77,5 @@ class CautionStrip(TallEnough):
 
     def _show_lines(self, all_of_them: bool) -> None:
         for place, label in enumerate(self._lines):
-            label.setVisible(all_of_them or place == 0)
+            label.setVisible(all_of_them or (place == 0 and not self._brief))
         self.fit_height()

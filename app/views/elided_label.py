@@ -8,6 +8,8 @@ from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
 
 from app.drawing.plain import plain_tip
 
+_LEAST_LETTERS = 8
+
 
 class ElidedLabel(QLabel):
     """One line of plain text that gives way."""
@@ -33,6 +35,8 @@ class ElidedLabel(QLabel):
         try:
             box = self.contentsRect()
             text = self.fontMetrics().elidedText(self.text(), Qt.TextElideMode.ElideRight, box.width())
+            if len(text) < min(_LEAST_LETTERS, len(self.text())):
+                return  # a stump of a word says nothing; the tip has all of it
             painter.setPen(self.palette().color(self.foregroundRole()))
             painter.drawText(box, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, text)
         finally:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import QCoreApplication, QItemSelectionModel, Signal
 from PySide6.QtGui import QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QListView, QWidget
@@ -39,6 +41,7 @@ class EventsView(Pane):
         self.list.setItemDelegate(self._delegate)
         self.list.setEditTriggers(QListView.EditTrigger.NoEditTriggers)
         self.list.setMouseTracking(True)
+        self.list.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
         self.list.setResizeMode(QListView.ResizeMode.Adjust)
         self.list.selectionModel().currentChanged.connect(self._picked)
         self.set_content(self.list)
@@ -57,7 +60,7 @@ class EventsView(Pane):
             if passage.record != before:
                 before = passage.record
                 self._append_heading(names.get(before, before))
-            row = _row(passage)
+            row = _row(passage, worst=index == _worst(passages))
             item = QStandardItem(row.title)
             item.setData(row, ROW_ROLE)
             item.setData(index)
@@ -101,11 +104,20 @@ class EventsView(Pane):
             self.chosen.emit(item.data())
 
 
-def _row(passage: Passage) -> Row:
+def _worst(passages: Sequence[Passage]) -> int | None:
+    """Index of the crossing with the most break-up; None where there are not several."""
+    noisy = [i for i, item in enumerate(passages) if item.band is not None and item.noisy]
+    return max(noisy, key=lambda i: passages[i].breakup_percent) if len(noisy) > 1 else None
+
+
+def _row(passage: Passage, worst: bool) -> Row:
     title = seconds(passage.time.start, 0.01)
     if passage.band is None:
         name = shape_name(passage.shape)
         return Row(title, "", f"{name} {depth(passage.depth_v)}", "fail", "bad")
     if not passage.noisy:
         return Row(title, "", QCoreApplication.translate("EventsView", "quiet"), "pass", "good")
-    return Row(title, "", percent(passage.breakup_percent, 0), "fail", "bad")
+    reading = percent(passage.breakup_percent, 0)
+    if worst:
+        reading = QCoreApplication.translate("EventsView", "worst {reading}").format(reading=reading)
+    return Row(title, "", reading, "fail", "bad")

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLayout, QScrollArea, QVBoxLayout, QWidget
 
 from analysis.captures.model import Capture
@@ -20,6 +21,7 @@ from app.drawing.theme import LIGHT, Palette
 from app.language import said
 from app.views.band_card import BandCard
 from app.views.caution_strip import CautionStrip
+from app.views.headline import Headline
 from app.views.pane import Pane
 from app.views.press_row import PressRow, text_line
 from app.views.tall_enough import TallEnough
@@ -35,6 +37,8 @@ _RESULTS = {
     Result.FAIL: ("fail", "bad"),
     Result.CANNOT_TELL: ("unsure", "unsure"),
 }
+_LOW_PX = 400
+"""Below this height the first caution would leave no room for the verdict; its title stays."""
 _CALM = {VerdictCode.NO_FAULT_FOUND: "good", VerdictCode.INCONCLUSIVE: "unsure"}
 
 
@@ -85,6 +89,11 @@ class EvidenceView(Pane):
         self.set_content(content)
         self.show_findings(None, None)
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """On a low screen leave the room to the verdict."""
+        super().resizeEvent(event)
+        self._cautions.show_brief(self.height() < _LOW_PX)
+
     def show_stopped(self) -> None:
         """Say how to go on after an examination that was stopped or failed."""
         if self._findings is None and self._capture is not None:
@@ -104,6 +113,7 @@ class EvidenceView(Pane):
             )
             return
         self._cautions.show_for(capture)
+        self._cautions.show_brief(self.height() < _LOW_PX)
         self._fill(findings)
         self.show_content()
 
@@ -168,9 +178,7 @@ class EvidenceView(Pane):
     def _verdict(self, findings: Findings) -> None:
         verdict = findings.verdict
         tone = getattr(self._palette, _CALM.get(verdict.code, "bad"))
-        headline = text_line(
-            said(verdict_name(verdict.code)), f"font-size: 21pt; font-weight: 700; color: {tone};"
-        )
+        headline = Headline(said(verdict_name(verdict.code)), tone)
         headline.setAccessibleName(self.tr("Verdict"))
         self._layout.addWidget(headline)
         if verdict.code is not VerdictCode.INCONCLUSIVE:

@@ -17,12 +17,14 @@ class HintBar(QFrame):
         self.setObjectName("hint")
         self.setAccessibleName(self.tr("First steps"))
         lines = (
-            self.tr("This is a sample. The verdict stands at the right, and what it stands on below it."),
+            self.tr("This is a sample. At the right: the verdict, how sure it is, and what it stands on."),
             self.tr(
-                "Double-click the hatched band on the sensor track to see its clearest crossing; N steps on."
+                "Double-click the hatched band on the sensor track: Trace shows its worst crossing."
+                " N goes on to the next, Space lets the arm run."
             ),
             self.tr(
-                "Drag the dot along the track, or press Space to let the arm run. Drop your own capture here."
+                "Point at the drop and press M to measure it; Accept says that the band is one. Then drop a"
+                " capture of your own here."
             ),
         )
         texts = QVBoxLayout()

@@ -27,6 +27,7 @@ from app.language import said
 from app.views.pane import Pane
 
 _ROW_PX = 22
+_LEAST_COLUMN_PX = 60
 _TONES = {
     Change.GONE: "good",
     Change.LESS: "unsure",
@@ -62,7 +63,7 @@ class NumbersView(Pane):
         self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.table.setShowGrid(False)
-        self.table.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.table.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.table.setTabKeyNavigation(False)
         self.table.verticalHeader().hide()
         self.table.verticalHeader().setDefaultSectionSize(_ROW_PX)
@@ -89,7 +90,7 @@ class NumbersView(Pane):
         header = self.table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
-        header.setMinimumSectionSize(60)
+        header.setMinimumSectionSize(_LEAST_COLUMN_PX)
         self.show_content()
 
     def texts(self) -> list[list[str]]:

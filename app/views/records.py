@@ -32,6 +32,7 @@ _PLAN = (Step.GROUND, Step.REFERENCE, Step.WIGGLE, Step.SWEEP, Step.HOLD)
 
 
 _FORM_PX = 260
+_FRAME_PX = 52  # title, margins and frame of the pane
 _SPAN_ROLE = Qt.ItemDataRole.UserRole + 8
 
 
@@ -65,6 +66,7 @@ class RecordsView(Pane):
         self.list.setItemDelegate(self._delegate)
         self.list.setEditTriggers(QListView.EditTrigger.NoEditTriggers)
         self.list.setMouseTracking(True)
+        self.list.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
         self.list.setResizeMode(QListView.ResizeMode.Adjust)
         self.list.selectionModel().currentChanged.connect(self._picked)
         self.list.activated.connect(self._ask_to_edit)
@@ -141,7 +143,7 @@ class RecordsView(Pane):
         rows = range(self._model.rowCount())
         least = 4 * self.fontMetrics().lineSpacing()  # what stands there while there are none
         form = _FORM_PX if self.form_shown else 0
-        return 44 + form + max(sum(self.list.sizeHintForRow(row) for row in rows), least)
+        return _FRAME_PX + form + max(sum(self.list.sizeHintForRow(row) for row in rows), least)
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""

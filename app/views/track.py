@@ -112,7 +112,8 @@ class TrackView(Pane):
             )
             return
         unit = self.tr("break-up in % of the applied voltage")
-        self.set_note(f"{role_name(survey.role)} · {unit} · {said(crossings_words(len(survey.crossings)))}")
+        # The count before the unit: where the note has no room, its end is what can be spared.
+        self.set_note(f"{role_name(survey.role)} · {said(crossings_words(len(survey.crossings)))} · {unit}")
         self._lines.show_survey(survey)
         counts = np.isfinite(survey.breakup_percent).sum(axis=0)
         self._counts.show_counts(survey.edges_percent, counts)

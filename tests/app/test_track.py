@@ -118,7 +118,7 @@ def test_one_crossing_is_said_to_be_one(qtbot: QtBot, bench: Bench, window: Wind
     bench.findings = lambda _capture, _tick: replace(found, surveys=(lone,), bands=(once,))
     with qtbot.waitSignal(window.session.findings_changed):
         window.open_file(Path("worn.h5"))
-    assert window.page.track.accessibleDescription().endswith("1 crossing")
+    assert window.page.track.accessibleDescription().split(" · ")[1] == "1 crossing"
     card = " ".join(label.text() for label in window.page.evidence.findChildren(QLabel))
     assert "1 of 1 crossing breaks up" in card
     window.readout.show_place(45.0, 12.0, 1)

@@ -1,0 +1,47 @@
+"""The verdict in letters as large as its line has room for."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QFont, QFontMetricsF, QResizeEvent
+from PySide6.QtWidgets import QLabel, QSizePolicy
+
+_POINTS = (21.0, 19.0, 17.0, 15.0, 13.0)
+
+
+class Headline(QLabel):
+    """One line where it fits, else several; no word is ever cut.
+
+    Parameters
+    ----------
+    text : str
+        Plain text.
+    colour : str
+        As a style sheet has it.
+    """
+
+    def __init__(self, text: str, colour: str) -> None:
+        super().__init__(text)
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setWordWrap(True)
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
+        self._colour = colour
+        self._points = 0.0
+        self._take(_POINTS[0])
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Take the largest letters that this width has room for."""
+        super().resizeEvent(event)
+        fitting = (points for points in _POINTS if self._width_px(points) <= self.width())
+        self._take(next(fitting, _POINTS[-1]))
+
+    def _width_px(self, points: float) -> float:
+        font = QFont(self.font())
+        font.setPointSizeF(points)
+        font.setWeight(QFont.Weight.Bold)
+        return QFontMetricsF(font).horizontalAdvance(self.text()) + 2.0
+
+    def _take(self, points: float) -> None:
+        if points != self._points:
+            self._points = points
+            self.setStyleSheet(f"font-size: {points:g}pt; font-weight: 700; color: {self._colour};")
