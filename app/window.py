@@ -5,7 +5,7 @@ from __future__ import annotations
 import ctypes
 import os
 import sys
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -38,7 +38,7 @@ def open_workbench(paths: list[Path]) -> int:
     Parameters
     ----------
     paths : list of Path
-        The first is opened; without any, a sample where no capture was opened before.
+        The first is opened; without any, the last capture, or a sample where there is none.
 
     Returns
     -------
@@ -62,13 +62,17 @@ def open_workbench(paths: list[Path]) -> int:
     window = Workbench(app, real_tools(), settings).window
     start_log()
     window.show()
-    first_time = not settings.recent and not paths
-    last = (item for item in settings.recent if item.is_file())
-    start = next(iter(paths), None) or next(last, None) or first_sample()
+    start = where_to_begin(paths, settings.recent)
+    window.page.hint_bar.setVisible(start is None)
+    start = start or first_sample()
     if start is not None:
-        window.page.hint_bar.setVisible(first_time)
         window.open_file(start)
     return app.exec()
+
+
+def where_to_begin(paths: Sequence[Path], recent: Sequence[Path]) -> Path | None:
+    """The capture to open: the one that was asked for, else the last one that is still there, else none."""
+    return next(iter([*paths, *(item for item in recent if item.is_file())]), None)
 
 
 def application() -> QApplication:

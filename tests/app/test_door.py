@@ -8,7 +8,7 @@ import pytest
 
 from app import resources, window
 from app.pictures import review_picture
-from app.window import NoWindowError, require_screen
+from app.window import NoWindowError, require_screen, where_to_begin
 from tests.app.fakes import worn_capture, worn_findings
 
 
@@ -57,6 +57,17 @@ def test_a_missing_screen_library_is_named_by_its_package(monkeypatch: pytest.Mo
 )
 def test_other_screens_are_left_to_qt(environment: dict[str, str], platform: str) -> None:
     require_screen(environment, platform)
+
+
+def test_the_workbench_begins_with_what_is_asked_for_else_with_the_last_capture_that_is_still_there(
+    tmp_path: Path,
+) -> None:
+    asked, gone, last = (tmp_path / name for name in ("asked.h5", "gone.h5", "last.h5"))
+    last.touch()
+    assert where_to_begin([asked], [last]) == asked  # were it gone, that must be said
+    assert where_to_begin([], [gone, last]) == last
+    assert where_to_begin([], [gone]) is None
+    assert where_to_begin([], []) is None
 
 
 def test_icons_are_found_and_every_action_has_the_one_it_names() -> None:
