@@ -70,7 +70,7 @@ SPECS = (
     _spec("open", "Capture", "Open…", "Open a capture", "Ctrl+O", "open"),
     *(_spec(*item) for item in IMPORT_SPECS),
     _spec("examine", "Capture", "Examine again", "Examine the open capture again", "F5"),
-    _spec("cancel", "Capture", "Stop the work", "Stop opening, examining or importing", "Ctrl+."),
+    _spec("cancel", "Capture", "Stop the work", "Stop the work that is under way", "Ctrl+."),
     _spec("copy", "Capture", "Copy the reading", "Copy the reading at the pointer as text", "Ctrl+C"),
     _spec("quit", "Capture", "Quit", "Close the window", "Ctrl+Q"),
     *(_spec(*item) for item in REPORT_SPECS),

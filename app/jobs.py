@@ -91,6 +91,11 @@ class Jobs(QObject):
         """Whether a topic has a job whose result is still wanted."""
         return topic in self._latest
 
+    @property
+    def topics(self) -> tuple[str, ...]:
+        """Topics that have a job whose result is still wanted."""
+        return tuple(self._latest)
+
     def busy(self) -> bool:
         """Whether any thread is still at work, a stopped one that has not noticed yet included."""
         return bool(self._alive)

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication
-from PySide6.QtWidgets import QFileDialog, QLabel, QMainWindow, QMenu, QProgressBar, QStackedWidget
+from PySide6.QtWidgets import QFileDialog, QMainWindow, QMenu, QStackedWidget
 
 from app.actions import MENUS, Actions, menu_name
 from app.captures_menu import CapturesMenu
@@ -16,7 +16,7 @@ from app.compare.focus import CompareFocus
 from app.compare.specs import COMPARE_SPECS
 from app.drawing import icons
 from app.drawing.theme import palette_for, style_sheet
-from app.importing.desk import GATHERING, IMPORTING, LOOKING, ImportDesk
+from app.importing.desk import ImportDesk
 from app.jobs import Jobs
 from app.language_menu import LanguageMenu
 from app.reporting.desk import ReportDesk
@@ -24,19 +24,18 @@ from app.reporting.page import ReportPage
 from app.review.arm import Arm
 from app.review.circle import ReviewCircle
 from app.review.desk import ReviewDesk
-from app.review.file import REVIEWING
 from app.review.focus import Focus
-from app.review.keeper import SAVING, ReviewKeeper
-from app.review.marker_reader import READING
+from app.review.keeper import ReviewKeeper
 from app.review.page import ReviewPage
 from app.review.playback import SPEEDS
 from app.review.record_desk import RecordDesk
-from app.session import EXAMINING, OPENING, Session, Tools
+from app.session import Session, Tools
 from app.settings import Settings
 from app.views.keys_page import KeysPage
 from app.views.problem_bar import ProblemBar
 from app.views.readout import Readout
 from app.why.circle import WhyCircle
+from app.work_status import WorkStatus
 
 _FILTERS = "*.h5 *.hdf5 *.nc"
 _NUDGE = 1 / 400  # of the window: about two pixels of a small screen
@@ -207,20 +206,10 @@ class Window(QMainWindow):
         return menu
 
     def _lay_out_status(self) -> None:
-        self._work = QLabel()
-        self._work.setTextFormat(Qt.TextFormat.PlainText)  # it names the file
-        self.progress = QProgressBar()
-        self.progress.setFixedWidth(140)
-        self.progress.setTextVisible(False)
-        self.progress.setRange(0, 1000)
-        self.progress.setAccessibleName(self.tr("Progress"))
-        self._stop = self.page.button("cancel")
-        self._stop.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextOnly)
         self.statusBar().setSizeGripEnabled(False)
         self.statusBar().addWidget(self.readout, 1)
-        for widget in (self._work, self.progress, self._stop):
-            self.statusBar().addPermanentWidget(widget)
-        self._show_idle()
+        self.work = WorkStatus(self.statusBar(), self.page.button("cancel"), self.actions_by_name["cancel"])
+        self.work.follow(self.jobs)
 
     # -- the circle --------------------------------------------------------------------------
 
@@ -231,8 +220,9 @@ class Window(QMainWindow):
         self.session.problem.connect(self._complain)
         self.page.trace.problem.connect(self.page.problem_bar.show_problem)
         self.pages.currentChanged.connect(self._show_enabled)
-        self.jobs.progressed.connect(self._show_progress)
-        self.jobs.ended.connect(self._show_idle)
+        for jobs in self.compare.every_jobs:
+            self.work.follow(jobs)
+        self.compare.maker.compared.connect(self._show_enabled)
         self.focus.window_changed.connect(self._show_enabled)
         self.compare.focus.windows_changed.connect(self._show_enabled)
         self.focus.target_changed.connect(self._show_enabled)
@@ -257,10 +247,10 @@ class Window(QMainWindow):
                 "later": lambda: self._time().pan(0.25),
                 "back": lambda: self._time().back(),
                 "forward": lambda: self._time().forward(),
-                "previous": lambda: self.arm.step(-1),
-                "next": lambda: self.arm.step(1),
+                "previous": lambda: self._stepped().step(-1),
+                "next": lambda: self._stepped().step(1),
                 "clearest": self.circle.open_likeliest,
-                "next_band": self.circle.choose_next_band,
+                "next_band": lambda: (self.compare if self.comparing else self.circle).choose_next_band(),
                 "release": lambda: self.focus.choose_band(None),
                 "previous_record": lambda: self.focus.step_record(-1),
                 "next_record": lambda: self.focus.step_record(1),
@@ -281,10 +271,10 @@ class Window(QMainWindow):
         )
 
     def stop_work(self) -> None:
-        """Stop opening, examining or importing; what is on screen stays."""
-        for topic in (OPENING, EXAMINING, GATHERING, IMPORTING):
-            self.jobs.cancel(topic)
+        """Stop the work that is under way; what is on screen stays."""
+        self.work.cancel_all()
         self.page.evidence.show_stopped()
+        self.compare.show_stopped()
 
     def _captured(self) -> None:
         capture = self.session.capture
@@ -324,13 +314,13 @@ class Window(QMainWindow):
         can = {
             "back": (own or comparing) and self._time().history.can_go_back,
             "forward": (own or comparing) and self._time().history.can_go_forward,
-            "previous": passages,
-            "next": passages,
+            "previous": passages or (comparing and self.compare.steps.possible),
+            "next": passages or (comparing and self.compare.steps.possible),
             "run_crossing": passages,
             "run_onward": passages,
             "repeat": passages,
             "clearest": bands,
-            "next_band": bands,
+            "next_band": bands or (comparing and self.compare.has_bands),
             "control_unit": shown,
             "why": own and self.why.possible,
         }
@@ -344,27 +334,16 @@ class Window(QMainWindow):
         for name, possible in can.items():
             self.actions_by_name[name].setEnabled(possible)
 
-    def _show_progress(self, topic: str, title: str, done: float) -> None:
-        # What takes a blink, a review or a marker's readings, is told where it is shown.
-        if topic not in (READING, REVIEWING, SAVING, LOOKING) and self.jobs.running(topic):
-            self._work.setText(f"{title}…")
-            self.progress.setValue(round(1000 * done))
-            self.actions_by_name["cancel"].setEnabled(True)
-            for widget in (self._work, self.progress, self._stop):
-                widget.show()
-
-    def _show_idle(self) -> None:
-        if not any(self.jobs.running(topic) for topic in (OPENING, EXAMINING, GATHERING, IMPORTING)):
-            self.actions_by_name["cancel"].setEnabled(False)
-            for widget in (self._work, self.progress, self._stop):
-                widget.hide()
-
     def _show_running(self, running: bool) -> None:
         self.actions_by_name["run"].setChecked(running)
 
     def _time(self) -> Focus | CompareFocus:
         """What knows the time that is shown: that of Review, or that of Compare."""
         return self.compare.focus if self.comparing else self.focus
+
+    def _stepped(self) -> Arm | CompareDesk:
+        """What steps from crossing to crossing: the arm in Review, the traces in Compare."""
+        return self.compare if self.comparing else self.arm
 
     def _show_whole(self) -> None:
         if self.comparing:

@@ -14,6 +14,7 @@ from analysis.comparison.movement import first_movement_s
 from analysis.comparison.words import TITLES
 from analysis.diagnosis.findings import Band, TrackSurvey
 from analysis.errors import CaptureError
+from analysis.intervals import Interval
 from app.compare.focus import CompareFocus
 from app.compare.known_good import keep_as_known_good, known_good
 from app.compare.maker import ComparisonMaker, MakeCorner, corner_of
@@ -21,6 +22,7 @@ from app.compare.marks import marks_on, spans_on
 from app.compare.menu import SideMenu
 from app.compare.page import ComparePage
 from app.compare.side import CompareSide
+from app.compare.stepping import Steps
 from app.drawing.band_item import Stretch
 from app.drawing.numbers import duration, rate_text
 from app.jobs import Jobs
@@ -50,6 +52,7 @@ class CompareDesk(QObject):
         self.sides = [CompareSide(window.session, tools, self) for _ in range(2)]
         self.focus = CompareFocus(parent=self)
         self.relation = Relation.BEFORE_AFTER
+        self.steps = Steps()
         menus = tuple(SideMenu(window.settings, self._good, window) for _ in range(2))
         self.page = ComparePage(window.page.button, (menus[0], menus[1]))
         self.maker.compared.connect(self._take)
@@ -73,6 +76,38 @@ class CompareDesk(QObject):
     def comparison(self) -> Comparison | None:
         """The comparison of what is shown, or None while there is none."""
         return self.maker.comparison
+
+    @property
+    def every_jobs(self) -> tuple[Jobs, ...]:
+        """The work of Compare: both sides', and setting them against each other."""
+        return (self.jobs, *(side.jobs for side in self.sides))
+
+    @property
+    def has_bands(self) -> bool:
+        """Whether there is a band to step to."""
+        return self.comparison is not None and bool(self.comparison.bands)
+
+    def step(self, by: int) -> None:
+        """Show the next (1) or previous (-1) crossing of the side that is pointed at."""
+        found = self.steps.crossing(by, self.focus.pointed)
+        if found is not None:
+            side, crossing = found
+            self.focus.show_window(side, crossing.widened(max(0.6 * crossing.length, 0.05)))
+            self.focus.point(side, crossing.centre)
+
+    def choose_next_band(self) -> None:
+        """Show the next band of either side on the track of both, and after the last the whole track."""
+        band = self.steps.band(len(self.comparison.bands) if self.comparison is not None else 0)
+        if band is not None:
+            self._zoom_to_band(band)
+        else:
+            self.page.track.show_whole()
+
+    def show_stopped(self) -> None:
+        """Say how to go on where the work was stopped before there was a comparison."""
+        if self.comparison is None and self._window.comparing:
+            stopped = self.tr("Stopped. Choose the capture again to compare with it.")
+            self.page.summary.show_comparison(None, stopped)
 
     def enter(self) -> None:
         """Called as the page is shown: where nothing was chosen yet, the first side is Review's capture."""
@@ -124,6 +159,7 @@ class CompareDesk(QObject):
     def swap(self) -> None:
         """Let the two sides change places; what is shown of each stays."""
         self.sides.reverse()
+        self.steps.swap()
         self.focus.swapped()
         self._show_sides()
 
@@ -299,6 +335,7 @@ class CompareDesk(QObject):
         surveys: list[TrackSurvey | None] = []
         bands: list[tuple[Band, ...]] = []
         spans: list[tuple[Stretch, ...]] = []
+        crossings: list[list[Interval]] = []
         for place, side in enumerate(self.sides):
             own = side.findings.bands if side.findings is not None else ()
             own = tuple(item for item in own if item.track is side.track)
@@ -309,12 +346,14 @@ class CompareDesk(QObject):
                 if side.record is not None and item.record == side.record.name and item.noisy
             )
             self.page.traces[place].show_stretches(stretches)
+            crossings.append([item.span for item in stretches])
             markers = self._window.keeper.review.markers if side.of_review else side.markers
             self.page.traces[place].marks.show_marks(marks_on(markers, side.record))
             spans.append(spans_on(markers, side.track, side.mirrored))
             survey = side.survey
             surveys.append(mirrored_survey(survey) if side.mirrored and survey is not None else survey)
             bands.append(tuple(mirrored_band(item) for item in own) if side.mirrored else own)
+        self.steps.take(crossings)
         self.page.track.show_surveys((surveys[0], surveys[1]), (bands[0], bands[1]), (spans[0], spans[1]))
 
     def _compare(self) -> None:

@@ -121,6 +121,11 @@
 <context>
     <name>CompareDesk</name>
     <message>
+        <source>Stopped. Choose the capture again to compare with it.</source>
+        <extracomment>app/compare/desk.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The arm did not move in both records: align them by hand, or choose two sweeps.</source>
         <extracomment>app/compare/desk.py</extracomment>
         <translation>Der Arm hat sich nicht in beiden Aufzeichnungen bewegt: von Hand ausrichten oder zwei Durchläufe wählen.</translation>
@@ -1868,11 +1873,6 @@
         <translation>Eine Messung öffnen</translation>
     </message>
     <message>
-        <source>Progress</source>
-        <extracomment>app/main_window.py</extracomment>
-        <translation>Fortschritt</translation>
-    </message>
-    <message>
         <source>finds the worn band on a position sensor's track, and proves it</source>
         <extracomment>app/main_window.py</extracomment>
         <translation>findet die verschlissene Zone auf der Bahn eines Positionssensors und weist sie nach</translation>
@@ -1881,6 +1881,14 @@
         <source>Capture</source>
         <extracomment>app/main_window.py</extracomment>
         <translation>Messung</translation>
+    </message>
+</context>
+<context>
+    <name>WorkStatus</name>
+    <message>
+        <source>Progress</source>
+        <extracomment>app/work_status.py</extracomment>
+        <translation type="unfinished">Fortschritt</translation>
     </message>
 </context>
 <context>
@@ -1952,9 +1960,9 @@
         <translation>Arbeit anhalten</translation>
     </message>
     <message>
-        <source>Stop opening, examining or importing</source>
+        <source>Stop the work that is under way</source>
         <extracomment>app/actions.py</extracomment>
-        <translation>Öffnen, Untersuchen oder Importieren abbrechen</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Copy the reading</source>

@@ -35,11 +35,11 @@ class FlowRow(QLayout):
         """How many there are."""
         return len(self._items)
 
-    def itemAt(self, index: int) -> QLayoutItem | None:  # type: ignore[override]  # noqa: N802
+    def itemAt(self, index: int) -> QLayoutItem | None:  # noqa: N802
         """One of them, or None beyond the last."""
         return self._items[index] if 0 <= index < len(self._items) else None
 
-    def takeAt(self, index: int) -> QLayoutItem | None:  # type: ignore[override]  # noqa: N802
+    def takeAt(self, index: int) -> QLayoutItem | None:  # noqa: N802
         """Take one of them out, or none beyond the last."""
         return self._items.pop(index) if 0 <= index < len(self._items) else None
 

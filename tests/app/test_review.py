@@ -241,11 +241,11 @@ def test_a_long_examination_shows_progress_and_can_be_stopped(
     bench.findings = slow
     window.open_file(Path("worn.h5"))
     qtbot.waitUntil(begun.is_set)
-    qtbot.waitUntil(lambda: window.progress.value() == 400)
-    assert window.progress.isVisible()
+    qtbot.waitUntil(lambda: window.work.progress.value() == 400)
+    assert window.work.progress.isVisible()
     window.actions_by_name["cancel"].trigger()
     qtbot.waitUntil(lambda: not window.jobs.busy())
-    assert not window.progress.isVisible()
+    assert not window.work.progress.isVisible()
     assert window.session.findings is None
     assert window.page.problem_bar.text == ""
     assert "F5" in window.page.evidence.empty_text
