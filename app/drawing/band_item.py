@@ -9,7 +9,7 @@ from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPen, QTransf
 from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
 
 from analysis.intervals import Interval
-from app.drawing.canvas import Drawing
+from app.drawing.over_all import OverAll
 
 _JOIN_PX = 4.0
 
@@ -36,7 +36,7 @@ class Stretch:
     hatched: bool = True
 
 
-class BandItem(Drawing):
+class BandItem(OverAll):
     """Stretches along x over the whole height of a view, or their labels.
 
     Shades and labels are two items, so that the labels can lie above what the shades lie under.
@@ -62,28 +62,12 @@ class BandItem(Drawing):
         self._labels = labels
         self._least_px = least_px
         self._stretches: tuple[Stretch, ...] = ()
-        self._colour = QColor("#D55E00")
-        self._ink = QColor("black")
-        self._paper = QColor("white")
 
     def show_stretches(self, stretches: tuple[Stretch, ...]) -> None:
         """Shade these from now on."""
         if stretches != self._stretches:
             self._stretches = stretches
             self.update()
-
-    def recolour(self, colour: QColor, ink: QColor, paper: QColor) -> None:
-        """Set the shade's colour, the label's and the ground's."""
-        self._colour, self._ink, self._paper = QColor(colour), QColor(ink), QColor(paper)
-        self.update()
-
-    def boundingRect(self) -> QRectF:
-        """Whatever the view shows: the item has no extent of its own."""
-        return self.shown_rect()
-
-    def viewRangeChanged(self) -> None:
-        """Called by pyqtgraph when x or y moved."""
-        self.prepareGeometryChange()
 
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None

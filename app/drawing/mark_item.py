@@ -11,7 +11,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen, QPolygonF, QTransform
 from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
 
-from app.drawing.canvas import Drawing
+from app.drawing.over_all import OverAll
 
 DIAMOND_PX = 5.0
 _BRACKET_PX = 7.0
@@ -49,7 +49,7 @@ class Mark:
     quiet: bool = False
 
 
-class MarkItem(Drawing):
+class MarkItem(OverAll):
     """The marks of one plot.
 
     Parameters
@@ -62,7 +62,6 @@ class MarkItem(Drawing):
         super().__init__()
         self._labels = labels
         self._marks: tuple[tuple[Mark, tuple[float, ...]], ...] = ()
-        self._colour, self._ink, self._paper = QColor("blue"), QColor("black"), QColor("white")
         self.setZValue(40)
 
     def show_marks(self, marks: tuple[tuple[Mark, tuple[float, ...]], ...]) -> None:
@@ -70,19 +69,6 @@ class MarkItem(Drawing):
         if marks != self._marks:
             self._marks = marks
             self.update()
-
-    def recolour(self, colour: QColor, ink: QColor, paper: QColor) -> None:
-        """Set the colours of the marks, of their labels and of the ground."""
-        self._colour, self._ink, self._paper = QColor(colour), QColor(ink), QColor(paper)
-        self.update()
-
-    def boundingRect(self) -> QRectF:
-        """Whatever the view shows: the item has no extent of its own."""
-        return self.shown_rect()
-
-    def viewRangeChanged(self) -> None:
-        """Called by pyqtgraph when x or y moved."""
-        self.prepareGeometryChange()
 
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen, QStandardItemModel
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from app.drawing import icons
@@ -38,6 +38,33 @@ class Row:
     mark: str = ""
     tone: str = "quiet"
     faded: bool = False
+
+
+class RowList(QListView):
+    """A list of `Row` values: one is current, none can be typed in, and it scrolls smoothly.
+
+    Parameters
+    ----------
+    name : str
+        For a screen reader.
+    """
+
+    def __init__(self, name: str) -> None:
+        super().__init__()
+        self.rows = QStandardItemModel(self)
+        self._delegate = RowDelegate(self)
+        self.setAccessibleName(name)
+        self.setModel(self.rows)
+        self.setItemDelegate(self._delegate)
+        self.setEditTriggers(QListView.EditTrigger.NoEditTriggers)
+        self.setMouseTracking(True)
+        self.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
+        self.setResizeMode(QListView.ResizeMode.Adjust)
+
+    def apply_palette(self, palette: Palette) -> None:
+        """Take on the colours of a palette."""
+        self._delegate.palette = palette
+        self.viewport().update()
 
 
 class RowDelegate(QStyledItemDelegate):

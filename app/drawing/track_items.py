@@ -38,29 +38,45 @@ def stairs(edges: NDArray[np.float64], heights: NDArray[np.float64]) -> QPainter
     return path
 
 
-class BreakupItem(Drawing):
-    """Break-up over travel: every crossing faint, the worst of them bold, a chosen one on top."""
+class SurveyItem(Drawing):
+    """Outlines of a survey over travel, prepared to be stroked: of each crossing, and of the worst."""
 
     def __init__(self) -> None:
         super().__init__()
         self._extent = QRectF()
         self._faint: list[QPainterPath] = []
         self._worst = QPainterPath()
+
+    def boundingRect(self) -> QRectF:
+        """All bins, up to the worst break-up."""
+        return self._extent
+
+    def _outline(self, survey: TrackSurvey | None, most_faint: int | None = None) -> None:
+        """Prepare the outlines of a survey, of the last so many crossings one by one; or nothing."""
+        self.prepareGeometryChange()
+        self._faint, self._worst, self._extent = [], QPainterPath(), QRectF()
+        if survey is not None:
+            edges, rows = survey.edges_percent, survey.breakup_percent
+            self._faint = [stairs(edges, row) for row in rows[-(most_faint or len(rows)) :]]
+            self._worst = stairs(edges, worst(rows))
+            top = float(np.nanmax(rows)) if np.isfinite(rows).any() else 1.0
+            self._extent = QRectF(float(edges[0]), 0.0, float(edges[-1] - edges[0]), top)
+        self.update()
+
+
+class BreakupItem(SurveyItem):
+    """Break-up over travel: every crossing faint, the worst of them bold, a chosen one on top."""
+
+    def __init__(self) -> None:
+        super().__init__()
         self._floor_percent = 0.0
         self._chosen: int | None = None
         self._ink, self._bold, self._choice = QColor("grey"), QColor("black"), QColor("blue")
 
     def show_survey(self, survey: TrackSurvey) -> None:
         """Prepare the outlines of a survey."""
-        self.prepareGeometryChange()
-        edges, rows = survey.edges_percent, survey.breakup_percent
-        self._faint = [stairs(edges, row) for row in rows]
-        self._worst = stairs(edges, worst(rows))
-        self._floor_percent = survey.floor_percent
-        top = float(np.nanmax(rows)) if np.isfinite(rows).any() else 1.0
-        self._extent = QRectF(float(edges[0]), 0.0, float(edges[-1] - edges[0]), top)
-        self._chosen = None
-        self.update()
+        self._floor_percent, self._chosen = survey.floor_percent, None
+        self._outline(survey)
 
     def single_out(self, crossing: int | None) -> None:
         """Draw one crossing on top of the others, or none."""
@@ -72,10 +88,6 @@ class BreakupItem(Drawing):
         self._ink, self._bold, self._choice = ink, bold, choice
         self.update()
 
-    def boundingRect(self) -> QRectF:
-        """All bins, up to the worst break-up."""
-        return self._extent
-
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
     ) -> None:
@@ -85,20 +97,20 @@ class BreakupItem(Drawing):
             painter.setBrush(Qt.BrushStyle.NoBrush)
             faint = QColor(self._ink)
             faint.setAlphaF(0.3 if self._chosen is None else 0.16)
-            painter.setPen(_cosmetic(faint, 1))
+            painter.setPen(cosmetic(faint, 1))
             for path in self._faint:
                 painter.drawPath(path)
             bold = QColor(self._bold)
             bold.setAlphaF(1.0 if self._chosen is None else 0.35)
-            painter.setPen(_cosmetic(bold, 2))
+            painter.setPen(cosmetic(bold, 2))
             painter.drawPath(self._worst)
             if self._chosen is not None and self._chosen < len(self._faint):
-                painter.setPen(_cosmetic(self._choice, 2))
+                painter.setPen(cosmetic(self._choice, 2))
                 painter.drawPath(self._faint[self._chosen])
             # The track itself, for the arm to ride on.
-            painter.setPen(_cosmetic(faint, 4))
+            painter.setPen(cosmetic(faint, 4))
             painter.drawLine(QPointF(self._extent.left(), 0.0), QPointF(self._extent.right(), 0.0))
-            painter.setPen(_cosmetic(self._ink, 1, Qt.PenStyle.DashLine))
+            painter.setPen(cosmetic(self._ink, 1, Qt.PenStyle.DashLine))
             floor = self._floor_percent
             painter.drawLine(QPointF(self._extent.left(), floor), QPointF(self._extent.right(), floor))
         finally:
@@ -208,7 +220,8 @@ def worst(rows: NDArray[np.float64]) -> NDArray[np.float64]:
     return np.where(np.isfinite(filled), filled, np.nan)
 
 
-def _cosmetic(colour: QColor, width: float, style: Qt.PenStyle = Qt.PenStyle.SolidLine) -> QPen:
+def cosmetic(colour: QColor, width: float, style: Qt.PenStyle = Qt.PenStyle.SolidLine) -> QPen:
+    """A pen whose width is in pixels at every zoom."""
     pen = QPen(colour, width, style)
     pen.setCosmetic(True)
     return pen

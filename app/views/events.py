@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QCoreApplication, QItemSelectionModel, Signal
-from PySide6.QtGui import QStandardItem, QStandardItemModel
-from PySide6.QtWidgets import QListView, QWidget
+from PySide6.QtGui import QStandardItem
+from PySide6.QtWidgets import QWidget
 
 from analysis.captures.model import Capture
 from app.drawing.numbers import depth, percent, seconds
-from app.drawing.row_delegate import ROW_ROLE, Row, RowDelegate
+from app.drawing.row_delegate import ROW_ROLE, Row, RowList
 from app.drawing.theme import Palette
 from app.review.focus import Passage
 from app.views.pane import Pane
@@ -33,16 +33,8 @@ class EventsView(Pane):
         self.setAccessibleName(self.tr("Crossings and events"))
         self._filling = False
         self._rows: list[int] = []
-        self._model = QStandardItemModel(self)
-        self.list = QListView()
-        self._delegate = RowDelegate(self.list)
-        self.list.setAccessibleName(self.tr("Crossings and events"))
-        self.list.setModel(self._model)
-        self.list.setItemDelegate(self._delegate)
-        self.list.setEditTriggers(QListView.EditTrigger.NoEditTriggers)
-        self.list.setMouseTracking(True)
-        self.list.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
-        self.list.setResizeMode(QListView.ResizeMode.Adjust)
+        self.list = RowList(self.tr("Crossings and events"))
+        self._model = self.list.rows
         self.list.selectionModel().currentChanged.connect(self._picked)
         self.set_content(self.list)
         self.show_passages((), None, False)
@@ -89,8 +81,7 @@ class EventsView(Pane):
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
-        self._delegate.palette = palette
-        self.list.viewport().update()
+        self.list.apply_palette(palette)
 
     def _append_heading(self, text: str) -> None:
         item = QStandardItem(text)

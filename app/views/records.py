@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QCoreApplication, QItemSelectionModel, Qt, Signal
-from PySide6.QtGui import QStandardItem, QStandardItemModel
-from PySide6.QtWidgets import QListView, QVBoxLayout, QWidget
+from PySide6.QtGui import QStandardItem
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from analysis.captures.model import Capture, Record, Role, Step
 from analysis.diagnosis.findings import Findings, Part, RecordOutcome, Result
@@ -15,7 +15,7 @@ from analysis.review.records import Edits, RecordEdit, divided, spans_of
 from analysis.wording import say
 from app.drawing.numbers import duration
 from app.drawing.plain import plain_tip
-from app.drawing.row_delegate import ROW_ROLE, Row, RowDelegate
+from app.drawing.row_delegate import ROW_ROLE, Row, RowList
 from app.drawing.theme import Palette
 from app.language import said
 from app.views.pane import Pane
@@ -58,16 +58,8 @@ class RecordsView(Pane):
         self._title.setText(self.tr("Records"))
         self.setAccessibleName(self.tr("Records by step, with their outcome"))
         self._filling = False
-        self._model = QStandardItemModel(self)
-        self.list = QListView()
-        self._delegate = RowDelegate(self.list)
-        self.list.setAccessibleName(self.tr("Records"))
-        self.list.setModel(self._model)
-        self.list.setItemDelegate(self._delegate)
-        self.list.setEditTriggers(QListView.EditTrigger.NoEditTriggers)
-        self.list.setMouseTracking(True)
-        self.list.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
-        self.list.setResizeMode(QListView.ResizeMode.Adjust)
+        self.list = RowList(self.tr("Records"))
+        self._model = self.list.rows
         self.list.selectionModel().currentChanged.connect(self._picked)
         self.list.activated.connect(self._ask_to_edit)
         self.form = RecordForm()
@@ -147,8 +139,7 @@ class RecordsView(Pane):
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
-        self._delegate.palette = palette
-        self.list.viewport().update()
+        self.list.apply_palette(palette)
 
     def _ask_to_edit(self) -> None:
         item = self._model.itemFromIndex(self.list.currentIndex())
