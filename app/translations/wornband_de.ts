@@ -123,7 +123,7 @@
     <message>
         <source>Stopped. Choose the capture again to compare with it.</source>
         <extracomment>app/compare/desk.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Angehalten. Wählen Sie die Messung noch einmal, um sie zu vergleichen.</translation>
     </message>
     <message>
         <source>The arm did not move in both records: align them by hand, or choose two sweeps.</source>
@@ -1888,7 +1888,7 @@
     <message>
         <source>Progress</source>
         <extracomment>app/work_status.py</extracomment>
-        <translation type="unfinished">Fortschritt</translation>
+        <translation>Fortschritt</translation>
     </message>
 </context>
 <context>
@@ -1962,7 +1962,7 @@
     <message>
         <source>Stop the work that is under way</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die laufende Arbeit anhalten</translation>
     </message>
     <message>
         <source>Copy the reading</source>
