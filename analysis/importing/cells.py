@@ -12,14 +12,17 @@ MISSING = frozenset(
 )
 """Cells that stand for a missing sample, in small letters. Common practice, no source."""
 
+_FORTRAN = re.compile(r"(?<=\d)[dD](?=[+\-]?\d{1,3}$)")  # 0.5D+00, or 0.5d0
 _OVER = frozenset(
     ["inf", "infinity", "∞", "ol", "o.l", "o.l.", "over", "ovl", "overflow", "overload", "1.#inf"]
 )
 _NUMBER = re.compile(
     r"""^[+\-]?(?:\d{1,3}(?:[ '\u2019\u00a0\u202f]\d{3})+(?:[.,]\d*)?   # 1 234,5 and 1'234.5
-        |\d[\d.,]*|[.,]\d+)(?:[eE][+\-]?\d{1,3})?$""",
+        |\d[\d.,]*|[.,]\d+)(?:[eEdD][+\-]?\d{1,3})?$""",
     re.VERBOSE,
 )
+_PREFIXED = re.compile(r"^(?P<number>[+\-]?[\d.,]+)\s?(?P<prefix>[mkuµ\u03bc])$")  # 500m stands for 0.5
+_PREFIXES = {"m": 1e-3, "k": 1e3, "u": 1e-6, "µ": 1e-6, "\u03bc": 1e-6}
 _WITH_UNIT = re.compile(r"^(?P<number>[+\-]?[\d.,∞][\d.,eE+\-']*)\s*(?P<unit>[^\d\s.,+\-]{1,8})$")
 _CLOCK = re.compile(
     r"^(?:(?P<hours>\d{1,4}):)?(?P<minutes>\d{1,2}):(?P<seconds>\d{1,2}(?:[.,]\d{1,12})?)"
@@ -29,6 +32,7 @@ _DATED = re.compile(
     r"^(?P<a>\d{1,4})(?P<mark>[-./])(?P<b>\d{1,2})(?P=mark)(?P<c>\d{1,4}),?[T ]+"
     r"(?P<clock>\d{1,2}:\d\d:\d\d(?:[.,]\d{1,12})?(?:\s*[AaPp]\.?[Mm]\.?)?)\s*(?:Z|[+-]\d\d:?\d\d)?$"
 )
+_SPAN = re.compile(r"^(?P<days>\d{1,5}) days? \+?(?P<clock>[\d:.,]+)$")
 _EPOCH = datetime(2000, 1, 1)
 
 
@@ -41,6 +45,8 @@ def plain(cell: str) -> str:
 def looks_numeric(cell: str) -> bool:
     """Whether a cell, made `plain`, states a number, a time of day or an over-range reading."""
     if _NUMBER.match(cell) or _over(cell) is not None or seconds_of(cell) is not None:
+        return True
+    if _PREFIXED.match(cell):
         return True
     found = _WITH_UNIT.match(cell)
     return found is not None and unit_of(found.group("unit")) is not None
@@ -70,6 +76,10 @@ def number_of(cell: str, decimal: str = ".", thousands: str = "") -> float | Non
     value = _float(text, decimal, thousands)
     if value is not None:
         return value
+    prefixed = _PREFIXED.match(text)
+    if prefixed:
+        value = _float(prefixed["number"], decimal, thousands)
+        return None if value is None else value * _PREFIXES[prefixed["prefix"]]
     found = _WITH_UNIT.match(text)
     unit = unit_of(found.group("unit")) if found else None
     if found is None or unit is None:
@@ -93,6 +103,10 @@ def seconds_of(text: str) -> float | None:
         if clock.group("half"):
             hours = hours % 12 + (12 if clock.group("half") in "pP" else 0)
         return 3600.0 * hours + 60.0 * int(clock.group("minutes")) + seconds
+    span = _SPAN.match(text)
+    if span:
+        since = seconds_of(span["clock"])
+        return None if since is None else 86_400.0 * int(span["days"]) + since
     dated = _DATED.match(text)
     day = _day(dated["a"], dated["mark"], dated["b"], dated["c"]) if dated else None
     since = seconds_of(dated["clock"]) if dated else None
@@ -127,6 +141,7 @@ def _float(text: str, decimal: str, thousands: str) -> float | None:
         if "." in text:
             return None
         text = text.replace(decimal, ".")
+    text = _FORTRAN.sub("e", text)
     if "_" in text:
         return None  # Python would read 1_000 as a number; no table means it
     try:

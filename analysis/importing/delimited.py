@@ -17,6 +17,7 @@ from pyarrow import csv as arrow_csv
 from analysis.errors import ImportingError
 from analysis.importing.cells import MISSING, number_of, seconds_of
 from analysis.importing.choices import NOTHING_CHOSEN, SPACED_COMMA, TextChoices, checked_choices
+from analysis.importing.clocks import seconds_of_all
 from analysis.importing.dialect import Dialect, understood
 from analysis.importing.encoding import MOST_LINE_BYTES, decoded, encoding_of, line_blocks, long_line
 from analysis.importing.guesses import is_time
@@ -145,7 +146,9 @@ class _Reader:
             delimiter="\t" if dialect.delimiter in (" ", SPACED_COMMA) else dialect.delimiter
         )
         self._convert = arrow_csv.ConvertOptions(
-            column_types={name: pa.float64() for name in used},
+            column_types={
+                names[place]: pa.string() if dialect.clock[place] else pa.float64() for place in self._used
+            },
             include_columns=used,
             null_values=_NULLS,
             decimal_point=dialect.decimal,
@@ -166,7 +169,7 @@ class _Reader:
         notes.extend(left.notes())
 
     def _block(self, lines: bytes, left: _Left, tick: Tick, done: float) -> Block:
-        quick = None if any(self._dialect.clock) or _is_cut(lines) else self._by_arrow(self._clean(lines))
+        quick = None if _is_cut(lines) else self._by_arrow(self._clean(lines))
         return quick if quick is not None else self._by_cell(lines, left, tick, done)
 
     def _by_arrow(self, lines: bytes) -> Block | None:
@@ -177,10 +180,16 @@ class _Reader:
             )
         except pa.ArrowInvalid:
             return None
-        found = []
-        for column in table.columns:
+        found: list[NDArray[np.float64]] = []
+        for place, column in zip(self._used, table.columns, strict=True):
             values = column.combine_chunks() if column.num_chunks != 1 else column.chunk(0)
-            found.append(np.asarray(values.to_numpy(zero_copy_only=False), dtype=np.float64))
+            if self._dialect.clock[place]:
+                times = seconds_of_all(values)
+                if times is None:
+                    return None
+                found.append(times)
+            else:
+                found.append(np.asarray(values.to_numpy(zero_copy_only=False), dtype=np.float64))
         return tuple(found)
 
     def _by_cell(self, lines: bytes, left: _Left, tick: Tick, done: float) -> Block:

@@ -10,8 +10,8 @@ from dataclasses import dataclass
 from analysis.errors import ImportingError
 from analysis.importing.cells import MISSING, looks_numeric, seconds_of, unit_in
 from analysis.importing.choices import NOTHING_CHOSEN, SPACED_COMMA, TextChoices
-from analysis.importing.headings import headings, logical, padded, split_line, stated_interval
-from analysis.importing.layouts import refuse_another_layout
+from analysis.importing.headings import headings, lines_of, logical, padded, split_line, stated_interval
+from analysis.importing.layouts import refuse_another_kind, refuse_another_layout, refuse_commas_everywhere
 from analysis.importing.units import TIME, unit_of
 from analysis.wording import say
 
@@ -95,7 +95,8 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
     ImportingError
         Where no run of rows with numbers is found.
     """
-    lines, physical = logical(re.split(r"\r\n|\n|\r", text)[:_MOST_LINES])
+    refuse_another_kind(text)
+    lines, physical = logical(lines_of(text)[:_MOST_LINES])
     comment = next((mark for mark in _COMMENTS if any(line.startswith(mark) for line in lines)), "")
     rows = [
         place
@@ -113,6 +114,8 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
     refuse_another_layout([split_line(lines[place], delimiter) for place in rows], width)
     marks = _chosen_marks(_marks(tail, delimiter, numeric), choices)
     first = rows[0] if choices.head_lines is not None else _first_row(lines, rows, delimiter, numeric)
+    if delimiter == ",":
+        refuse_commas_everywhere([split_line(line, ",") for line in lines[:first]], width)
     names, units = headings(lines[:first], delimiter, width, comment)
     cells = padded(split_line(lines[first], delimiter), width)
     units = [unit or _own_unit(cell) for unit, cell in zip(units, cells, strict=True)]

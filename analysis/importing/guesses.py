@@ -14,7 +14,10 @@ from analysis.wording import Wording, say
 
 _WORDS = (
     (Role.SECOND_SIGNAL, r"second.?signal|signal.?(?:2|b)\b|sig.?2|sensor.?2|pos.?2|track.?2"),
-    (Role.REFERENCE, r"\bv?ref(?:erence)?|5 ?v\b|v5|excitation|referenz|versorgung.?sensor"),
+    (
+        Role.REFERENCE,
+        r"\bv?ref(?:erence)?|5 ?v\b|v5|excitation|referenz|versorgung.?sensor|sensor.?(?:versorgung|supply)",
+    ),
     (Role.GROUND, r"\bgnd|ground|earth|masse|sensor.?minus|0 ?v\b|return"),
     (Role.SUPPLY, r"batt|\bbat\b|supply|12 ?v\b|24 ?v\b|u.?bat|bordnetz|versorgung"),
     (
@@ -22,6 +25,7 @@ _WORDS = (
         r"sig(?:nal)?|sensor|wiper|position|\bpos\b|height|level|pedal|throttle|schleifer|höhe|output",
     ),
 )
+_SAYS_SO = say("its heading says so")
 _TIME_WORDS = re.compile(r"^(?:(?:rel|abs|elapsed|sample)[ ._]?)?(?:time|t|zeit|timestamp|seconds|sec|zeitpunkt|uhrzeit|date ?time)\b", re.IGNORECASE)  # fmt: skip  # noqa: E501
 _COUNTER_WORDS = re.compile(
     r"^(?:no|nr|#|n|index|idx|sample|samples|row|point|count|zeile|number)\.?$", re.IGNORECASE
@@ -88,8 +92,20 @@ def guess(name: str, unit: str, volts: NDArray[np.float64]) -> Guess:
         return Guess(None, say("its unit {unit} is no voltage", unit=unit))
     for role, words in _WORDS:
         if re.search(words, name.replace("_", " "), re.IGNORECASE):
-            return Guess(role, say("its heading says so"), sure=True)
+            return _supply_of_what(volts) if role is Role.SUPPLY else Guess(role, _SAYS_SO, sure=True)
     return _by_behaviour(volts[np.isfinite(volts)])
+
+
+def _supply_of_what(volts: NDArray[np.float64]) -> Guess:
+    """A supply at 5 V is that of the sensor."""
+    finite = volts[np.isfinite(volts)]
+    middle = float(np.median(finite)) if len(finite) else 0.0
+    if 4.5 <= middle <= 5.5:
+        reason = say(
+            "it is a supply by its heading, and that of the sensor at {middle_v:.3f} V", middle_v=middle
+        )
+        return Guess(Role.REFERENCE, reason, sure=True)
+    return Guess(Role.SUPPLY, _SAYS_SO, sure=True)
 
 
 def _by_behaviour(volts: NDArray[np.float64]) -> Guess:

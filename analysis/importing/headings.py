@@ -29,6 +29,19 @@ def split_line(line: str, delimiter: str) -> list[str]:
     return [plain(cell) for cell in next(csv.reader([line], delimiter=delimiter, skipinitialspace=True), [])]
 
 
+def lines_of(text: str) -> list[str]:
+    """The lines of a text, as they are counted where the samples are read.
+
+    Parameters
+    ----------
+    text : str
+        With line feeds; or, where there are none, with carriage returns.
+    """
+    if "\n" not in text:
+        return text.split("\r")
+    return [line.strip("\r") for line in text.split("\n")]
+
+
 def logical(lines: list[str]) -> tuple[list[str], list[int]]:
     """Lines with those of one quoted cell of a heading joined, and how many physical ones stand before each.
 

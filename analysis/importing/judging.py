@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
@@ -24,6 +25,7 @@ _SINCE_1970 = (
     (1e14, 1e-6, say("microseconds")),
     (1e11, 1e-3, say("milliseconds")),
 )
+_UNKNOWN_UNIT = re.compile(r"\[[^\[\]]+\]\s*$")  # a known one is taken off the heading
 _DAYS = (20_000.0, 80_000.0)  # of a spreadsheet: 1954 to 2119, counted from 1900
 _LEAST_DAY_STEP = 1e-4  # days; as seconds nobody records a wire of a sensor so fast, at such times
 _LONG_STEP_S = 0.1  # rows of seconds without a unit that lie further apart may well be milliseconds
@@ -35,6 +37,7 @@ class Need(StrEnum):
 
     TABLE = "table"
     TIME_COLUMN = "time_column"
+    TIME_UNIT = "time_unit"
     INTERVAL = "interval"
     RESAMPLE = "resample"
     FULL_SCALE = "full_scale"
@@ -126,6 +129,8 @@ def judged(spool: Spool, wishes: Wishes) -> Judged:
     guesses = _one_each(guesses, wanted)
     if isinstance(found, Problem):
         problems.insert(0, found)
+    elif found is not None and _UNKNOWN_UNIT.search(columns[found].name) and not columns[found].unit:
+        problems.insert(0, _no_unit(columns[found].name))
     if not any(item.role for item in guesses.values()):
         problems.append(_no_role([columns[place].name for place in guesses]))
     return Judged(
@@ -153,6 +158,14 @@ def _seconds(column: Column, times: NDArray[np.float64], notes: list[str]) -> fl
     if step >= _LONG_STEP_S:
         notes.append(say("column {name} has no unit and is read as seconds", name=column.name))
     return 1.0
+
+
+def _no_unit(name: str) -> Problem:
+    return Problem(
+        Need.TIME_UNIT,
+        say("the unit of the times in {name} is not known", name=name),
+        say("say it with --unit COLUMN=UNIT: s, ms, us or min"),
+    )
 
 
 def _no_role(names: list[str]) -> Problem:

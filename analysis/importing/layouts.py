@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from analysis.errors import ImportingError
@@ -10,6 +11,30 @@ from analysis.wording import say
 
 _MOST_CHANNELS = 8
 _LEAST_ROUNDS = 3
+
+
+_MARKUP = re.compile(r"\s*<(?:!|\?|[A-Za-z][\w:]*[\s/>])")
+_JSON = re.compile(r'\s*(?:\{\s*"|\[\s*[\[{])')
+
+
+def refuse_another_kind(text: str) -> None:
+    """Tell text that is written for programs, with marks of its own around every number.
+
+    Parameters
+    ----------
+    text : str
+        From the beginning of the file.
+
+    Raises
+    ------
+    ImportingError
+        Where it is such a text.
+    """
+    kind = say("XML or a web page") if _MARKUP.match(text) else say("JSON") if _JSON.match(text) else None
+    if kind is not None:
+        raise ImportingError(
+            say("it is {kind}, not a table", kind=kind), say("save it as a table with one row a sample")
+        )
 
 
 def refuse_another_layout(rows: Sequence[Sequence[str]], width: int) -> None:
@@ -37,6 +62,29 @@ def refuse_another_layout(rows: Sequence[Sequence[str]], width: int) -> None:
         raise ImportingError(
             say("its rows belong to more than one channel in turn: {labels}", labels=", ".join(labels)),
             say("save it with a row a sample and a column for each channel"),
+        )
+
+
+def refuse_commas_everywhere(before: Sequence[Sequence[str]], width: int) -> None:
+    """Tell a table whose comma stands between cells and inside numbers: nobody can take it apart.
+
+    Parameters
+    ----------
+    before : sequence of sequence of str
+        Cells of the lines above the samples, taken apart at commas.
+    width : int
+        Cells of a row, taken apart likewise.
+
+    Raises
+    ------
+    ImportingError
+        Where a heading has half as many cells as a row.
+    """
+    heading = next((row for row in reversed(before) if len(row) > 1), ())
+    if len(heading) * 2 == width and not any(map(_is_number, heading)):
+        raise ImportingError(
+            say("its comma stands between cells and inside numbers"),
+            say("save it with a semicolon or a tab between cells"),
         )
 
 

@@ -20,7 +20,7 @@ from analysis.importing.behaviour import StepGuess, guess_step
 from analysis.importing.choices import ENCODINGS, NOTHING_CHOSEN, TextChoices
 from analysis.importing.delimited import head_of
 from analysis.importing.dialect import DELIMITERS
-from analysis.importing.headings import split_line
+from analysis.importing.headings import lines_of, split_line
 from analysis.importing.judging import Judged, Need, Problem, judged, place_of
 from analysis.importing.model import Column, Table
 from analysis.importing.opening import is_text
@@ -124,7 +124,7 @@ def _lines_alone(path: Path, wishes: Wishes, error: ImportingError) -> Preview:
     if not is_text(path):
         raise error
     text, encoding = head_of(path, wishes.text.encoding)
-    every = [line for line in text.splitlines() if line.strip()][: FIRST_ROWS + _MOST_HEAD]
+    every = [line for line in lines_of(text) if line.strip()][: FIRST_ROWS + _MOST_HEAD]
     delimiter = wishes.text.delimiter or max(DELIMITERS, key=lambda mark: sum(mark in line for line in every))
     nothing = TimeSeen(TimeSource.UNKNOWN, say("No table was found, and so no time."))
     return Preview(
@@ -260,7 +260,7 @@ def _lines(table: Table, numbers: NDArray[np.float64]) -> tuple[tuple[tuple[str,
         return tuple(tuple(f"{value:.9g}" for value in row) for row in numbers), 0
     text, _ = head_of(table.path, table.encoding)
     first = max(written.first_line - _MOST_HEAD, 0)
-    shown = islice(text.splitlines(), first, written.first_line + FIRST_ROWS)
+    shown = islice(lines_of(text), first, written.first_line + FIRST_ROWS)
     return tuple(tuple(_cells(line, written.delimiter)) for line in shown), written.first_line - first
 
 

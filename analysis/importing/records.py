@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import replace
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 import numpy as np
@@ -62,68 +62,70 @@ def records_of(
     if size < 2:
         raise ImportingError(say("it holds fewer than two rows"), say("record the sensor again"))
     notes = _left_aside(plan, wishes)
+    pieces = _pieces(spool, plan, size, notes, tick)
+    if any(not piece.base.even for piece in pieces):
+        if not wishes.resample:
+            raise _uneven(max((piece.base for piece in pieces), key=lambda base: base.off_intervals))
+        notes.append(_resampled_note([piece.base.interval_s for piece in pieces]))
+    scalings = [
+        _with_range(spool.columns[item.place], item.scaling, spool, item, notes) for item in plan.channels
+    ]
+    records = []
+    for number, piece in enumerate(pieces):
+        whole = piece.base.even
+        make = _even_channels if whole else _resampled_channels
+        resampled = {} if whole else {"resampled": "linear interpolation of unevenly spaced samples"}
+        records.append(
+            Record(
+                name=f"{first_number + number:03d}",
+                sample_interval_s=piece.base.interval_s,
+                channels=make(spool, plan, wishes, scalings, piece),
+                label=spool.table.path.stem,
+                step=wishes.step,
+                first_sample_s=piece.base.first_s,
+                attributes={**guessed, **wishes.conditions, **resampled},
+            )
+        )
+    return records, notes
+
+
+@dataclass(frozen=True, slots=True)
+class _Piece:
+    """Rows ``[start, stop)`` without a gap; `times` are theirs alone, None where an interval is stated."""
+
+    start: int
+    stop: int
+    base: TimeBase
+    times: Times | None
+
+
+def _pieces(spool: Spool, plan: Plan, size: int, notes: list[str], tick: Tick) -> list[_Piece]:
     if plan.time_place is None:
         interval = plan.interval_s or 0.0
         if not 0.0 < interval < float("inf"):
             raise ImportingError(say("the sample interval must be positive"), say("say it in seconds"))
-        pieces = [(0, size, 0.0, interval)]
-    else:
-        times, restarts = going_on(spool.columns[plan.time_place], plan.time_factor)
-        notes += [restarts] if restarts else []
-        base = time_base(times, plan.time_factor, tick)
-        if not base.even and not len(base.cuts):
-            made = _resampled(spool, plan, wishes, times, base, first_number, notes)
-            return [replace(made, attributes={**made.attributes, **guessed, **wishes.conditions})], notes
-        pieces = _pieces(times, plan, base, size, notes)
-    scalings = [
-        _with_range(spool.columns[item.place], item.scaling, spool, item, notes) for item in plan.channels
-    ]
-    records = [
-        Record(
-            name=f"{first_number + number:03d}",
-            sample_interval_s=interval,
-            channels=tuple(
-                _channel(spool, item, scaling, spool.columns[item.place].part(start, stop), wishes)
-                for item, scaling in zip(plan.channels, scalings, strict=True)
-            ),
-            label=spool.table.path.stem,
-            step=wishes.step,
-            first_sample_s=first,
-            attributes={**guessed, **wishes.conditions},
-        )
-        for number, (start, stop, first, interval) in enumerate(pieces)
-    ]
-    return records, notes
-
-
-def _pieces(
-    times: Times, plan: Plan, base: TimeBase, size: int, notes: list[str]
-) -> list[tuple[int, int, float, float]]:
-    if base.off_intervals > 0.01:
+        return [_Piece(0, size, TimeBase(0.0, interval, 0.0, True, np.empty(0, dtype=np.int64)), None)]
+    times, restarts = going_on(spool.columns[plan.time_place], plan.time_factor)
+    notes += [restarts] if restarts else []
+    base = time_base(times, plan.time_factor, tick)
+    if base.even and base.off_intervals > 0.01:
         notes.append(
             say(
                 "the rows lie up to {share:.1f} % of an interval off their even places",
                 share=100 * base.off_intervals,
             )
-            if base.even
-            else say("the time has gaps; each stretch between them is a record of its own")
         )
-    if base.even:
-        return [(0, size, base.first_s, base.interval_s)]
+    if base.even or not len(base.cuts):
+        return [_Piece(0, size, base, times)]
+    notes.append(say("the time has gaps; each stretch between them is a record of its own"))
     edges = [0, *(int(cut) for cut in base.cuts), size]
     kept = [(start, stop) for start, stop in pairwise(edges) if stop - start >= 2]
     lost = size - sum(stop - start for start, stop in kept)
     if lost:
         notes.append(plural("{count} lone row between gaps was left out",
                             "{count:,} lone rows between gaps were left out", count=lost))  # fmt: skip
-    found = []
-    for start, stop in kept:
-        first = float(times.read(start, start + 1)[0]) * plan.time_factor
-        own = time_base(times.part(start, stop), plan.time_factor)
-        if not own.even:
-            raise _uneven(own)
-        found.append((start, stop, first, own.interval_s))
-    return found
+    parts = [(start, stop, times.part(start, stop)) for start, stop in kept]
+    return [_Piece(start, stop, time_base(part, plan.time_factor), part) for start, stop, part in parts]
 
 
 def _uneven(base: TimeBase) -> ImportingError:
@@ -135,32 +137,39 @@ def _uneven(base: TimeBase) -> ImportingError:
     )
 
 
-def _resampled(
-    spool: Spool, plan: Plan, wishes: Wishes, source: Times, base: TimeBase, number: int, notes: list[str]
-) -> Record:
-    if not wishes.resample:
-        raise _uneven(base)
-    if len(source) > _MOST_RESAMPLED:
+def _resampled_note(intervals_s: Sequence[float]) -> str:
+    return say(
+        "the samples were interpolated onto even times {interval_s:.6g} s apart", interval_s=intervals_s[0]
+    )
+
+
+def _even_channels(
+    spool: Spool, plan: Plan, wishes: Wishes, scalings: Sequence[Scaling], piece: _Piece
+) -> tuple[Channel, ...]:
+    return tuple(
+        _channel(spool, item, scaling, spool.columns[item.place].part(piece.start, piece.stop), wishes)
+        for item, scaling in zip(plan.channels, scalings, strict=True)
+    )
+
+
+def _resampled_channels(
+    spool: Spool, plan: Plan, wishes: Wishes, scalings: Sequence[Scaling], piece: _Piece
+) -> tuple[Channel, ...]:
+    """All channels on even times; in volts, since a count between two counts is none."""
+    size = piece.stop - piece.start
+    if size > _MOST_RESAMPLED:
         raise ImportingError(
             say("it is too long to be resampled at once"), say("save a shorter stretch of it")
         )
-    times_s = source.read(0, len(source)).astype(np.float64) * plan.time_factor
-    grid_s = base.first_s + base.interval_s * np.arange(len(times_s))
-    notes.append(
-        say(
-            "the samples were interpolated onto even times {interval_s:.6g} s apart",
-            interval_s=base.interval_s,
-        )
-    )
+    assert piece.times is not None  # only times that were read can be uneven
+    times_s = piece.times.read(0, size).astype(np.float64) * plan.time_factor
+    grid_s = piece.base.first_s + piece.base.interval_s * np.arange(size)
     channels = []
     for item in plan.channels:
-        raw = spool.columns[item.place]
-        volts = np.interp(grid_s, times_s, item.scaling.volts(raw.read(0, len(raw))))
+        raw = spool.columns[item.place].read(piece.start, piece.stop)
+        volts = np.interp(grid_s, times_s, item.scaling.volts(raw))
         channels.append(_channel(spool, item, Scaling(), ArraySource(volts), wishes))
-    return Record(
-        f"{number:03d}", base.interval_s, tuple(channels), spool.table.path.stem, wishes.step, base.first_s,
-        {"resampled": "linear interpolation of unevenly spaced samples"},
-    )  # fmt: skip
+    return tuple(channels)
 
 
 def _channel(

@@ -25,9 +25,13 @@ _LONG = {
     RATE: ("hertz",),
 }
 _OTHERS = {
+    "h": Unit(TIME, 3600.0), "hr": Unit(TIME, 3600.0), "hrs": Unit(TIME, 3600.0), "hour": Unit(TIME, 3600.0),
+    "hours": Unit(TIME, 3600.0), "stunde": Unit(TIME, 3600.0), "stunden": Unit(TIME, 3600.0),
+    "day": Unit(TIME, 86_400.0), "days": Unit(TIME, 86_400.0), "tage": Unit(TIME, 86_400.0),
     "min": Unit(TIME, 60.0), "minute": Unit(TIME, 60.0), "minutes": Unit(TIME, 60.0),
     "mhz": Unit(RATE, 1e6), "s/s": Unit(RATE, 1.0), "sa/s": Unit(RATE, 1.0), "ks/s": Unit(RATE, 1e3),
     "samples/s": Unit(RATE, 1.0), "1/s": Unit(RATE, 1.0), "msec": Unit(TIME, 1e-3), "usec": Unit(TIME, 1e-6),
+    "mvolt": Unit(VOLTAGE, 1e-3), "mvolts": Unit(VOLTAGE, 1e-3), "uvolt": Unit(VOLTAGE, 1e-6),
     "vdc": Unit(VOLTAGE, 1.0), "v dc": Unit(VOLTAGE, 1.0), "mvdc": Unit(VOLTAGE, 1e-3),
 }  # fmt: skip
 _NO_VOLTS = frozenset(
@@ -48,6 +52,9 @@ _IN_NAME = (
 )
 
 
+_MICRO = re.compile("^(?:\u00e2\u00b5|\u00ce\u00bc|\u00ee\u00bc|[\u03bc\ufffd?])")  # in small letters
+
+
 def _table() -> dict[str, Unit]:
     known = dict(_OTHERS)
     for letter, (quantity, prefixes) in _SHORT.items():
@@ -66,11 +73,12 @@ def unit_of(text: str) -> Unit | None:
     """The unit that a text spells, or None.
 
     Letters may be of either case, since headings are often capitals throughout: there are no megavolts on
-    a sensor and no megaseconds in a workshop. Both micro signs (U+00B5, U+03BC) and ``u`` are read.
+    a sensor and no megaseconds in a workshop. Both micro signs (U+00B5, U+03BC) and ``u`` are read, and a
+    micro sign that was lost on the way (``?s``) or read in a wrong encoding (``Âµs``).
     """
     inside = _BRACKETS.match(text)
-    plain = (inside.group(1) if inside else text.strip()).replace("\u03bc", "µ").strip(".").lower()
-    return _KNOWN.get(" ".join(plain.split()))
+    plain = (inside.group(1) if inside else text.strip()).strip(".").lower()
+    return _KNOWN.get(" ".join(_MICRO.sub("µ", plain).split()))
 
 
 def split_heading(heading: str) -> tuple[str, str]:
@@ -84,7 +92,8 @@ def split_heading(heading: str) -> tuple[str, str]:
     """
     for form in _IN_NAME:
         found = form.match(heading)
-        if found and unit_of(found.group("unit")) is not None:
+        bare = form is not _BRACKETED and found is not None and found.group("unit").lower() == "h"
+        if found and not bare and unit_of(found.group("unit")) is not None:  # "level_h" is in no hours
             return found.group("name").strip() or heading.strip(), found.group("unit")
     other = _BRACKETED.match(heading)
     # One letter in round brackets may number a channel: "sensor (A)".

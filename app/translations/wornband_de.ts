@@ -5668,14 +5668,19 @@
         <translation>die Zeiten beginnen nach {full:.10g} von vorn und gelten als fortlaufend ({count:,}-mal)</translation>
     </message>
     <message>
+        <source>its heading says so</source>
+        <extracomment>analysis/importing/guesses.py</extracomment>
+        <translation>die Überschrift sagt es</translation>
+    </message>
+    <message>
         <source>its unit {unit} is no voltage</source>
         <extracomment>analysis/importing/guesses.py</extracomment>
         <translation>ihre Einheit {unit} ist keine Spannung</translation>
     </message>
     <message>
-        <source>its heading says so</source>
+        <source>it is a supply by its heading, and that of the sensor at {middle_v:.3f} V</source>
         <extracomment>analysis/importing/guesses.py</extracomment>
-        <translation>die Überschrift sagt es</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>it holds no finite sample</source>
@@ -5741,6 +5746,16 @@
         <source>column {name} has no unit and is read as seconds</source>
         <extracomment>analysis/importing/judging.py</extracomment>
         <translation>Spalte {name} hat keine Einheit und wird als Sekunden gelesen</translation>
+    </message>
+    <message>
+        <source>the unit of the times in {name} is not known</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>die Einheit der Zeiten in {name} ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>say it with --unit COLUMN=UNIT: s, ms, us or min</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>sie mit --unit SPALTE=EINHEIT angeben: s, ms, us oder min</translation>
     </message>
     <message>
         <source>no column looks like a wire of the sensor; there are: {names}</source>
@@ -5828,6 +5843,26 @@
         <translation>eine andere Spalte ist das schon</translation>
     </message>
     <message>
+        <source>XML or a web page</source>
+        <extracomment>analysis/importing/layouts.py</extracomment>
+        <translation>XML oder eine Webseite</translation>
+    </message>
+    <message>
+        <source>JSON</source>
+        <extracomment>analysis/importing/layouts.py</extracomment>
+        <translation>JSON</translation>
+    </message>
+    <message>
+        <source>it is {kind}, not a table</source>
+        <extracomment>analysis/importing/layouts.py</extracomment>
+        <translation>sie ist {kind}, keine Tabelle</translation>
+    </message>
+    <message>
+        <source>save it as a table with one row a sample</source>
+        <extracomment>analysis/importing/layouts.py</extracomment>
+        <translation>als Tabelle mit einer Zeile je Messwert speichern</translation>
+    </message>
+    <message>
         <source>it lies on its side: each line is a channel</source>
         <extracomment>analysis/importing/layouts.py</extracomment>
         <translation>sie liegt auf der Seite: jede Zeile ist ein Kanal</translation>
@@ -5846,6 +5881,16 @@
         <source>save it with a row a sample and a column for each channel</source>
         <extracomment>analysis/importing/layouts.py</extracomment>
         <translation>mit einer Zeile je Messwert und einer Spalte je Kanal speichern</translation>
+    </message>
+    <message>
+        <source>its comma stands between cells and inside numbers</source>
+        <extracomment>analysis/importing/layouts.py</extracomment>
+        <translation>ihr Komma steht zwischen Zellen und in Zahlen</translation>
+    </message>
+    <message>
+        <source>save it with a semicolon or a tab between cells</source>
+        <extracomment>analysis/importing/layouts.py</extracomment>
+        <translation>mit Semikolon oder Tabulator zwischen den Zellen speichern</translation>
     </message>
     <message>
         <source>it holds no columns of numbers</source>
@@ -5998,6 +6043,11 @@
         <translation>mit --resample auf gleichmäßige Zeiten interpolieren oder den Abtastabstand angeben</translation>
     </message>
     <message>
+        <source>the samples were interpolated onto even times {interval_s:.6g} s apart</source>
+        <extracomment>analysis/importing/records.py</extracomment>
+        <translation>die Messwerte wurden auf gleichmäßige Zeiten im Abstand von {interval_s:.6g} s interpoliert</translation>
+    </message>
+    <message>
         <source>it is too long to be resampled at once</source>
         <extracomment>analysis/importing/records.py</extracomment>
         <translation>sie ist zu lang, um auf einmal umgerechnet zu werden</translation>
@@ -6006,11 +6056,6 @@
         <source>save a shorter stretch of it</source>
         <extracomment>analysis/importing/records.py</extracomment>
         <translation>ein kürzeres Stück davon speichern</translation>
-    </message>
-    <message>
-        <source>the samples were interpolated onto even times {interval_s:.6g} s apart</source>
-        <extracomment>analysis/importing/records.py</extracomment>
-        <translation>die Messwerte wurden auf gleichmäßige Zeiten im Abstand von {interval_s:.6g} s interpoliert</translation>
     </message>
     <message>
         <source>no channel is {roles}: where its probe sat is left aside</source>

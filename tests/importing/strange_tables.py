@@ -147,3 +147,59 @@ SECOND = (
     Strange("minutes and seconds", ("t;signal;ref\n" + _rows("0:{t:06.3f};{s};{r}")).encode()),
     Strange("numbers for names", ("time;1;2\n" + _rows("{t:.3f};{s};{r}")).encode()),
 )  # fmt: skip
+
+_JSON = "[" + ",\n ".join(f"[{t:.3f}, {s}, {r}]" for _, t, s, r in ROWS) + "]\n"
+_HTML = "<table>\n" + _rows("<tr><td>{t:.3f}</td><td>{s}</td><td>{r}</td></tr>") + "</table>\n"
+
+THIRD = (
+    Strange("names, descriptions and units in three lines", (
+        "Zeit\tU1\tU2\nLaufzeit\tHöhengeber\tSensorversorgung\ns\tmV\tmV\n"
+        + "".join(f"{t:.3f}\t{s * 1000:,.2f}\t{r * 1000:,.2f}\n".replace(",", "x").replace(".", ",").replace("x", ".") for _, t, s, r in ROWS)).encode()),
+    Strange("three columns of one name", ("U;U;U\n" + _rows("{t:.3f};{s};{r}")).encode()),
+    Strange("a delimiter before the first cell", (";time;signal;ref\n" + _rows(";{t:.3f};{s};{r}")).encode()),
+    Strange("a unit after every number", ("time signal ref\n" + _rows("{t:.3f} s {s} V {r} V")).encode()),
+    Strange("lists in brackets", _JSON.encode(), says="not a table"),
+    Strange("a web page", _HTML.encode(), says="not a table"),
+    Strange("exponents with a D", ("  time signal ref\n" + "".join(f"  {t:.4E}  {s:.4E}  {r:.4E}\n".replace("E", "D") for _, t, s, r in ROWS)).encode()),
+    Strange("prefixes without a unit", ("time;signal;ref\n" + "".join(
+        f"{n}m;{f'{s * 1000:.0f}m' if s < 1 else s};{r}\n" for n, _, s, r in ROWS)).encode()),
+    Strange("dates and times without marks", ("date;time;signal;ref\n" + "".join(f"20260304;091407.{500 + n:03d};{s};{r}\n" for n, _, s, r in ROWS)).encode()),
+    Strange("headings over two cells", ("Time;;Signal;;Reference;\n" + _rows("{t:.3f};;{s};;{r};")).encode()),
+    Strange("a remark behind some rows", ("time;signal;ref\n" + "".join(f"{t:.3f};{s};{r}{'  # arm at the top' if n == 6 else ''}\n" for n, t, s, r in ROWS)).encode(),
+        reference=_with(REFERENCE_V, row6=_NAN)),
+    Strange("semicolons before remarks", ("; bench 4, arm by hand\n; 2026-03-04\ntime\tsignal\tref\n" + _rows("{t:.3f}\t{s}\t{r}")).encode()),
+    Strange("plus signs for what is beyond the range", ("time,signal,ref\n" + "".join(f"{t:.3f},{'++++' if n == 6 else s},{r}\n" for n, t, s, r in ROWS)).encode(),
+        signal=_with(SIGNAL_V, row6=_NAN)),
+    Strange("line ends the other way round", ("time;signal;ref\n\r" + _rows("{t:.3f};{s};{r}", "\n\r")).encode()),
+    Strange("a heading longer than the rows", ("time;signal;ref;remark\n" + _rows("{t:.3f};{s};{r}")).encode()),
+    Strange("spans of days", ("elapsed,signal,ref\n" + _rows("0 days 00:00:00.{m:03d}000,{s},{r}")).encode()),
+    Strange("the time last", ("signal;ref;time\n" + _rows("{s};{r};{t:.3f}")).encode()),
+    Strange("hours", ("t [h];signal;ref\n" + "".join(f"{n / 3.6e6:.14f};{s};{r}\n" for n, _, s, r in ROWS)).encode()),
+)  # fmt: skip
+
+_SEGMENTS = "".join(
+    f"Segment {k}\ntime;signal;ref\n" + "".join(f"{t:.3f};{s};{r}\n" for _, t, s, r in ROWS[:6])
+    for k in (1, 2)
+)
+
+FOURTH = (
+    Strange("times before the trigger", ("time;signal;ref\n" + "".join(f"{t - 0.005:.3f};{s};{r}\n" for _, t, s, r in ROWS)).encode()),
+    Strange("spaces inside quotes", ('"time " ; "signal " ; "ref "\n' + _rows('"{t:.3f} " ; "{s} " ; "{r} "')).encode()),
+    Strange("two lines of units", ("time;signal;ref\ns;V;V\n(rel);(raw);(raw)\n" + _rows("{t:.3f};{s};{r}")).encode()),
+    Strange("rows that grow longer", ("time;signal;ref\n" + "".join(f"{t:.3f};{s};{r}{';12.6' if n > 8 else ''}\n" for n, t, s, r in ROWS)).encode()),
+    Strange("a micro sign that was read wrongly once", ("t [\u00c2\u00b5s];signal;ref\n" + "".join(f"{n * 1000};{s};{r}\n" for n, _, s, r in ROWS)).encode()),
+    Strange("a micro sign that was lost", ("t (?s);signal;ref\n" + "".join(f"{n * 1000};{s};{r}\n" for n, _, s, r in ROWS)).encode()),
+    Strange("seconds cut short", ("Zeit in Sek.;Signal;Ref\n" + _comma(_rows("{t:.3f};{s};{r}"))).encode()),
+    Strange("volts written out", ("Clock;Wiper;Feed\nmsec;mVolt;mVolt\n" + _rows("{m};{sm:.0f};{rm:.0f}")).encode()),
+    Strange("no heading over the time", (";signal;ref\n" + _rows("{t:.3f};{s};{r}")).encode()),
+    Strange("one comma for everything", ("time,signal,ref\n" + "".join(",".join(_comma(f"{v:.3f}") for v in (t, s, r)) + "\n" for _, t, s, r in ROWS)).encode(),
+        says="between cells and inside numbers"),
+    Strange("numbers that touch", ("TIME     SIGNAL      REF\n" + _rows("{t:.6f}-{s:.6f}-{r:.6f}")).encode(), says="no two rows"),
+    Strange("a year of two digits", ("Datum/Zeit;Signal;Ref\n" + "".join(f"04.03.26 09:14:07,{500 + n:03d};" + _comma(f"{s};{r}\n") for n, _, s, r in ROWS)).encode()),
+    Strange("two records in one file", _SEGMENTS.encode(), says="split the table"),
+    Strange("times rounded to more than a row", ("time;signal;ref\n" + _rows("{t:.1f};{s};{r}")).encode(),
+        says="name the sample interval", wishes=Wishes(interval_s=1e-3)),
+    Strange("times in a unit of nobody", ("time [ticks];signal;ref\n" + _rows("{m};{s};{r}")).encode(),
+        says="--unit COLUMN=UNIT", wishes=Wishes(units={"1": "ms"})),
+    Strange("words beside every number", ("time;signal;ref;state\n" + _rows("{t:.3f};{s};{r};0x1F OK")).encode()),
+)  # fmt: skip

@@ -160,3 +160,21 @@ def test_a_numpy_header_with_an_open_bracket_is_damage(tmp_path: Path) -> None:
     (tmp_path / "a.npy").write_bytes(raw.replace(b"(20,)", b"((0,)"))
     with pytest.raises(ImportingError, match="damaged"):
         open_table(tmp_path / "a.npy")
+
+
+def test_uneven_stretches_between_gaps_are_resampled_one_by_one_when_asked(tmp_path: Path) -> None:
+    first = [0.0, 1.0, 1.4, 3.0, 4.0]
+    times = [*first, *(100.0 + time for time in first)]
+    source = tmp_path / "t.csv"
+    source.write_text("time,signal\n" + "".join(f"{t},{(t % 100) / 2 + 0.5}\n" for t in times))
+    with pytest.raises(ImportingError, match=r"not evenly spaced.*--resample"):
+        import_capture([source], tmp_path / "a.h5")
+    import_capture([source], tmp_path / "a.h5", Wishes(resample=True))
+    with open_capture(tmp_path / "a.h5") as opened:
+        early, late = opened.capture.records
+        assert late.first_sample_s == 100.0
+        for record in (early, late):
+            assert "interpolation" in str(record.attributes["resampled"])
+            np.testing.assert_allclose(
+                record.channels[0].volts(), 0.5 + (record.time_s() % 100.0) / 2.0
+            )  # a straight line stays one

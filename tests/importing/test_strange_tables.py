@@ -11,10 +11,10 @@ from analysis.captures.reading import open_capture
 from analysis.errors import ImportingError
 from analysis.importing.bring_in import import_capture
 from analysis.importing.wishes import Wishes
-from tests.importing.strange_tables import FIRST, SECOND, Strange
+from tests.importing.strange_tables import FIRST, FOURTH, SECOND, THIRD, Strange
 
 
-@pytest.mark.parametrize("strange", [*FIRST, *SECOND], ids=lambda item: item.name)
+@pytest.mark.parametrize("strange", [*FIRST, *SECOND, *THIRD, *FOURTH], ids=lambda item: item.name)
 def test_a_strange_table_is_right_or_says_what_to_choose(strange: Strange, tmp_path: Path) -> None:
     source = tmp_path / "table.txt"
     source.write_bytes(strange.raw)
