@@ -101,9 +101,7 @@ def _supply_of_what(volts: NDArray[np.float64]) -> Guess:
     finite = volts[np.isfinite(volts)]
     middle = float(np.median(finite)) if len(finite) else 0.0
     if 4.5 <= middle <= 5.5:
-        reason = say(
-            "it is a supply by its heading, and that of the sensor at {middle_v:.3f} V", middle_v=middle
-        )
+        reason = say("its heading says supply: at {middle_v:.3f} V that of the sensor", middle_v=middle)
         return Guess(Role.REFERENCE, reason, sure=True)
     return Guess(Role.SUPPLY, _SAYS_SO, sure=True)
 

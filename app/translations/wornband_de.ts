@@ -5678,9 +5678,9 @@
         <translation>ihre Einheit {unit} ist keine Spannung</translation>
     </message>
     <message>
-        <source>it is a supply by its heading, and that of the sensor at {middle_v:.3f} V</source>
+        <source>its heading says supply: at {middle_v:.3f} V that of the sensor</source>
         <extracomment>analysis/importing/guesses.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nach ihrer Überschrift eine Versorgung: bei {middle_v:.3f} V die des Sensors</translation>
     </message>
     <message>
         <source>it holds no finite sample</source>
