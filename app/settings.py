@@ -3,28 +3,37 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Callable, Mapping
 from pathlib import Path
 from typing import Protocol
 
-from PySide6.QtCore import QByteArray, QSettings
+from PySide6.QtCore import QByteArray
 
+from analysis.errors import WornbandError
 from analysis.reports.pages import Workshop
+from app.settings_file import SettingsFile
 
 _MOST_RECENT = 8
 
 
 class Store(Protocol):
-    """Where settings are kept: `QSettings`, or memory."""
+    """Where settings are kept, texts and lists of texts: a file, or memory."""
+
+    @property
+    def trouble(self) -> WornbandError | None:
+        """Why the last change is kept in memory alone; None where it is kept."""
 
     def value(self, key: str, default: object = None, /) -> object:
         """What is kept under a key, or the default."""
 
-    def setValue(self, key: str, value: object, /) -> None:  # noqa: N802 - QSettings' own name
-        """Keep a value under a key."""
+    def set_values(self, values: Mapping[str, object]) -> None:
+        """Keep several values, all or none."""
 
 
 class MemoryStore:
     """Settings that are forgotten with the process: for pictures and tests."""
+
+    trouble = None
 
     def __init__(self) -> None:
         self._kept: dict[str, object] = {}
@@ -33,9 +42,9 @@ class MemoryStore:
         """What is kept under a key, or the default."""
         return self._kept.get(key, default)
 
-    def setValue(self, key: str, value: object, /) -> None:  # noqa: N802 - QSettings' own name
-        """Keep a value under a key."""
-        self._kept[key] = value
+    def set_values(self, values: Mapping[str, object]) -> None:
+        """Keep several values."""
+        self._kept |= values
 
 
 class Settings:
@@ -44,11 +53,27 @@ class Settings:
     Parameters
     ----------
     store : Store or None
-        Where to keep it; the user's own by default.
+        Where to keep it; the user's own file by default.
+
+    Attributes
+    ----------
+    tell : callable or None
+        Is called where what changed cannot be kept, once until it can.
     """
 
     def __init__(self, store: Store | None = None) -> None:
-        self._store: Store = store if store is not None else QSettings("wornband", "wornband")
+        self._store: Store = store if store is not None else SettingsFile()
+        self.tell: Callable[[WornbandError], None] | None = None
+        self._told = False
+
+    def _keep(self, **values: object) -> None:
+        """Keep values; where that fails it is told once, for nothing that matters is lost."""
+        self._store.set_values(values)
+        trouble = self._store.trouble
+        if trouble is not None and self.tell is not None and not self._told:
+            self._told = True
+            self.tell(trouble)
+        self._told = self._told and trouble is not None
 
     @property
     def recent(self) -> tuple[Path, ...]:
@@ -60,11 +85,11 @@ class Settings:
     def remember_capture(self, path: Path) -> None:
         """Put a capture first among the last ones."""
         others = [str(item) for item in self.recent if item != path]
-        self._store.setValue("recent", [str(path), *others][:_MOST_RECENT])
+        self._keep(recent=[str(path), *others][:_MOST_RECENT])
 
     def forget_capture(self, path: Path) -> None:
         """Drop a capture that could not be opened."""
-        self._store.setValue("recent", [str(item) for item in self.recent if item != path])
+        self._keep(recent=[str(item) for item in self.recent if item != path])
 
     @property
     def known_good(self) -> dict[str, str]:
@@ -77,23 +102,22 @@ class Settings:
 
     @known_good.setter
     def known_good(self, value: dict[str, str]) -> None:
-        self._store.setValue("known_good", json.dumps(value))
+        self._keep(known_good=json.dumps(value))
 
     @property
     def workshop(self) -> Workshop:
         """Who makes the reports."""
-        lines = str(self._store.value("workshop/lines", "")).splitlines()
+        lines = str(self._store.value("workshop_lines", "")).splitlines()
         return Workshop(
-            name=str(self._store.value("workshop/name", "")),
+            name=str(self._store.value("workshop_name", "")),
             lines=tuple(line.strip() for line in lines if line.strip()),
-            logo=str(self._store.value("workshop/logo", "")),
+            logo=str(self._store.value("workshop_logo", "")),
         )
 
     @workshop.setter
     def workshop(self, value: Workshop) -> None:
-        self._store.setValue("workshop/name", value.name)
-        self._store.setValue("workshop/lines", "\n".join(value.lines))
-        self._store.setValue("workshop/logo", value.logo)
+        lines = "\n".join(value.lines)
+        self._keep(workshop_name=value.name, workshop_lines=lines, workshop_logo=value.logo)
 
     @property
     def paper(self) -> str:
@@ -103,7 +127,7 @@ class Settings:
 
     @paper.setter
     def paper(self, value: str) -> None:
-        self._store.setValue("paper", value)
+        self._keep(paper=value)
 
     @property
     def report_language(self) -> str:
@@ -112,7 +136,7 @@ class Settings:
 
     @report_language.setter
     def report_language(self, value: str) -> None:
-        self._store.setValue("report_language", value)
+        self._keep(report_language=value)
 
     @property
     def language(self) -> str:
@@ -121,17 +145,16 @@ class Settings:
 
     @language.setter
     def language(self, value: str) -> None:
-        self._store.setValue("language", value)
+        self._keep(language=value)
 
     @property
     def geometry(self) -> QByteArray:
         """The window's place and size; empty the first time."""
-        kept = self._store.value("geometry")
-        return kept if isinstance(kept, QByteArray) else QByteArray()
+        return QByteArray.fromBase64(QByteArray(str(self._store.value("geometry", "")).encode()))
 
     @geometry.setter
     def geometry(self, value: QByteArray) -> None:
-        self._store.setValue("geometry", value)
+        self._keep(geometry=value.toBase64().toStdString())
 
     @property
     def lanes(self) -> bool:
@@ -140,7 +163,7 @@ class Settings:
 
     @lanes.setter
     def lanes(self, value: bool) -> None:
-        self._store.setValue("lanes", "true" if value else "false")
+        self._keep(lanes="true" if value else "false")
 
     @property
     def colours(self) -> str:
@@ -150,4 +173,4 @@ class Settings:
 
     @colours.setter
     def colours(self, value: str) -> None:
-        self._store.setValue("colours", value)
+        self._keep(colours=value)

@@ -11,7 +11,7 @@ from app.language import install_language
 from app.main_window import Window
 from app.session import Tools
 from app.settings import Settings
-from app.trouble import show_unforeseen
+from app.trouble import sentence, show_unforeseen
 
 
 class Workbench(QObject):
@@ -40,6 +40,8 @@ class Workbench(QObject):
         # Queued: the menu that asked for it belongs to the window that goes.
         window.language_chosen.connect(self._build_anew, Qt.ConnectionType.QueuedConnection)
         show_unforeseen(window.page.problem_bar.show_problem)
+        doing = self.tr("Keeping the settings")
+        self._settings.tell = lambda error: window.problem_bar().show_problem(sentence(error, doing))
         return window
 
     def _build_anew(self) -> None:

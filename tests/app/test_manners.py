@@ -2,7 +2,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QSettings, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QLabel, QToolButton
@@ -12,6 +12,7 @@ from app.drawing.theme import DARK, LIGHT, palette_for
 from app.main_window import Window
 from app.session import Tools
 from app.settings import MemoryStore, Settings
+from app.settings_file import SettingsFile
 from app.views.caution_strip import CautionStrip
 from tests.app.conftest import Bench
 
@@ -61,7 +62,7 @@ def test_colours_follow_the_setting_and_the_desktop(review: Window) -> None:
 
 def test_settings_survive_in_a_file(tmp_path: Path) -> None:
     def settings() -> Settings:
-        return Settings(QSettings(str(tmp_path / "kept.ini"), QSettings.Format.IniFormat))
+        return Settings(SettingsFile(tmp_path / "kept.json"))
 
     first = settings()
     for number in range(12):

@@ -234,7 +234,8 @@ def test_where_the_folder_takes_no_file_the_review_is_kept_on_this_pc_and_found_
     assert list(long.parent.iterdir()) == [long]
 
 
-@pytest.mark.skipif(os.name != "posix" or os.geteuid() == 0, reason="the superuser may write in any folder")
+@pytest.mark.ordinary_rights
+@pytest.mark.skipif(os.name != "posix", reason="rights are taken away in another way there")
 def test_a_read_only_folder_is_told_and_the_review_kept_on_this_pc(
     qtbot: QtBot, make: Make, path: Path
 ) -> None:

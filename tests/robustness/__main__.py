@@ -9,7 +9,9 @@ from __future__ import annotations
 import argparse
 import sys
 
+from tests.robustness import every_call, small_disk
 from tests.robustness.kills import run_kills
+from tests.robustness.savings import KINDS
 from tests.robustness.soak import run_soak
 from tests.robustness.trials import LIMIT_MB, LIMIT_S, run_trials
 
@@ -22,7 +24,7 @@ COUNTS = {  # short, long
     "review": (150, 5000),
     "profile": (150, 5000),
 }
-KILLS = {"review": (10, 400), "capture": (10, 300), "report": (10, 300)}
+KILLS = {kind: (10, {"review": 400, "capture": 300, "report": 300}.get(kind, 100)) for kind in KINDS}
 ROUNDS = (8, 500)
 
 
@@ -60,6 +62,42 @@ def killed_savings(long: bool, only: str, seed: int) -> list[str]:
     return bad
 
 
+def calls_disturbed(only: str) -> list[str]:
+    """Print the table of the savings that were disturbed at each system call; what must not be."""
+    reason = every_call.why_not()
+    if reason:
+        print(f"\nNot killed at each system call: {reason}.")
+        return []
+    bad = []
+    print("\n| at each system call | calls | kills | damaged | strays | stuck | full | told | silent | bad |")
+    print("| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |")
+    for kind in KINDS:
+        if only in f"calls of {kind}":
+            found = every_call.run_every_call([kind])[kind]
+            numbers = (found.calls, found.killed, found.damaged, found.stray, found.stuck)
+            numbers += (found.refused, found.told, found.silent, found.refused_badly)
+            print("|", " | ".join(map(str, (kind, *numbers))), "|", flush=True)
+            bad += [f"{kind}: {found}"] if found.bad else []
+    return bad
+
+
+def full_disks(only: str) -> list[str]:
+    """Print the table of the savings on a disk without room; what must not be."""
+    reason = small_disk.why_not()
+    if reason:
+        print(f"\nNo full disk: {reason}.")
+        return []
+    bad = []
+    print("\n| on a full disk | tried | told | saved | damaged | anything left | not saved later |")
+    print("| --- | ---: | ---: | ---: | ---: | ---: | ---: |")
+    for kind in KINDS:
+        if only in f"full disk {kind}":
+            found = small_disk.run_small_disk([kind])[kind]
+            print("|", " | ".join(map(str, (kind, *found))), "|", flush=True)
+            bad += [f"{kind}: {found}"] if any(found[3:]) else []
+    return bad
+
+
 def long_use(long: bool, only: str) -> list[str]:
     """Print what long use costs; what must not be."""
     if only not in "soak":
@@ -78,6 +116,7 @@ def main() -> int:
     wanted = parser.parse_args()
     bad = damaged_files(wanted.long, wanted.only, wanted.seed)
     bad += killed_savings(wanted.long, wanted.only, wanted.seed)
+    bad += calls_disturbed(wanted.only) + full_disks(wanted.only)
     bad += long_use(wanted.long, wanted.only)
     print("\n".join(bad), file=sys.stderr)
     return 1 if bad else 0

@@ -14,98 +14,11 @@ import struct
 import sys
 import tempfile
 import time
-from collections.abc import Callable
-from dataclasses import dataclass, replace
 from pathlib import Path
 
-from analysis.captures.reading import open_capture
-from analysis.captures.verification import Match, verify_capture
-from analysis.captures.writing import write_capture
-from analysis.review.model import PointMarker
-from analysis.review.sidecar import read_sidecar, write_sidecar
-from app.reporting.making import Wanted, pages_of, store, subject_of
-from app.reporting.materials import gather
-from tests.captures.examples import small_capture
+from tests.robustness.savings import KINDS, Saving
 
 _LONGEST_S = 0.03  # of waiting for the shot: several savings of any kind fall into it
-
-
-@dataclass(frozen=True, slots=True)
-class Saving:
-    """A kind of file that is saved.
-
-    Parameters
-    ----------
-    save : callable
-        Writes a numbered version over the one before.
-    version : callable
-        Number of the version that lies there; raises anything where it is not whole.
-    """
-
-    save: Callable[[int], None]
-    version: Callable[[], int]
-
-
-def of_reviews(folder: Path) -> Saving:
-    """A review with ever more markers, saved as the window does."""
-    capture = folder / "a.h5"
-    write_capture(small_capture(100), capture)
-    state = [read_sidecar(capture)]
-
-    def save(number: int) -> None:
-        markers = tuple(PointMarker(str(item), "001", 0.0, str(number)) for item in range(number % 50 + 1))
-        state[0] = write_sidecar(state[0], replace(state[0].review, markers=markers))
-
-    def version() -> int:
-        found = read_sidecar(capture)
-        if found.trouble:
-            raise ValueError(found.trouble)
-        state[0] = found
-        return int(found.review.markers[0].label) if found.review.markers else 0
-
-    return Saving(save, version)
-
-
-def of_captures(folder: Path) -> Saving:
-    """A capture written over an older one."""
-    target = folder / "a.h5"
-
-    def save(number: int) -> None:
-        write_capture(replace(small_capture(5000), title=str(number)), target, replace=True)
-
-    def version() -> int:
-        if not target.exists():
-            return 0
-        if verify_capture(target).content is not Match.MATCHES:
-            raise ValueError("the content is another one")
-        with open_capture(target) as opened:
-            return int(opened.capture.title)
-
-    return Saving(save, version)
-
-
-def of_reports(folder: Path) -> Saving:
-    """A report stored over an older one; its text is made beforehand."""
-    capture, target = folder / "a.h5", folder / "a.html"
-    write_capture(small_capture(3000), capture)
-    with subject_of(str(capture)) as subject:
-        materials = gather(pages_of(subject, None, Wanted(today="2026-01-01")), folder)
-
-    def save(number: int) -> None:
-        store(replace(materials, pages=replace(materials.pages, title=f"title-{number}-")), target, "a4")
-
-    def version() -> int:
-        if not target.exists():
-            return 0
-        text = target.read_text(encoding="utf-8")
-        if not text.rstrip().endswith("</html>"):
-            raise ValueError("the end of the report is missing")
-        return int(text.partition("title-")[2].partition("-")[0])
-
-    return Saving(save, version)
-
-
-KINDS = {"review": of_reviews, "capture": of_captures, "report": of_reports}
 
 
 def shot(saving: Saving, first: int, wait_s: float) -> int:
@@ -137,8 +50,9 @@ def main() -> None:
         version = 0
         for _ in range(count):
             confirmed = shot(saving, version + 1, chance.uniform(0.0, _LONGEST_S))
-            midway += bool(list(folder.glob(".*.part")))
-            for part in folder.glob(".*.part"):
+            unfinished = list(folder.glob(".*.part"))
+            midway += bool(unfinished)
+            for part in unfinished:
                 part.unlink()
             try:
                 version = saving.version()

@@ -33,7 +33,7 @@ class Losses:
 
 
 def run_kills(kind: str, count: int, seed: int = 1) -> Losses:
-    """Kill the saving of a kind, ``"review"``, ``"capture"`` or ``"report"``, at random moments."""
+    """Kill the saving of a kind, a key of `tests.robustness.savings.KINDS`, at random moments."""
     done = subprocess.run(
         [sys.executable, "-m", "tests.robustness.killed", kind, str(count), str(seed)],
         cwd=ROOT,

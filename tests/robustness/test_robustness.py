@@ -7,14 +7,14 @@ from pathlib import Path
 
 import pytest
 
-from analysis.errors import ImportingError
+from analysis.errors import CaptureError, ImportingError
 from tests.robustness.__main__ import COUNTS, KILLS, ROUNDS
 from tests.robustness.checksum import lookup3
 from tests.robustness.kills import run_kills
 from tests.robustness.soak import run_soak
 from tests.robustness.tasks import TASKS
 from tests.robustness.trials import Tally, run_trials
-from tests.robustness.worker import damaged_file
+from tests.robustness.worker import damaged_file, spent_s
 
 linux = pytest.mark.skipif(
     not sys.platform.startswith("linux"), reason="memory, handles and threads are counted through /proc"
@@ -80,3 +80,15 @@ def test_a_damaged_mat_file_that_ends_its_reader_is_refused(tmp_path: Path, numb
     assert victim.suffix == ".mat"
     with pytest.raises(ImportingError):
         task.use(victim)
+
+
+@linux
+def test_texts_that_are_read_in_circles_cost_a_file_less_than_a_second(tmp_path: Path) -> None:
+    """This file has a heap of texts that leads back to itself; reading it took two seconds."""
+    task, whole = TASKS["capture, foreign texts"], tmp_path / "whole"
+    whole.mkdir()
+    victim = damaged_file(task, sorted(task.make(whole)), tmp_path, "capture, foreign texts 1 782")
+    before_s = spent_s()
+    with pytest.raises(CaptureError, match="damaged"):
+        task.use(victim)
+    assert spent_s() - before_s < 1.5

@@ -44,7 +44,8 @@ def tried(task: Task, victim: Path) -> str:
     return "taken"
 
 
-def _spent_s() -> float:
+def spent_s() -> float:
+    """Processor time of this process and of those that it waited for."""
     own, children = resource.getrusage(resource.RUSAGE_SELF), resource.getrusage(resource.RUSAGE_CHILDREN)
     return own.ru_utime + own.ru_stime + children.ru_utime + children.ru_stime
 
@@ -71,9 +72,9 @@ def main() -> None:
         victim = damaged_file(task, sources, folder, f"{kind} {seed} {number}")
         print("+", number, flush=True)
         _RESET.write_text("5")
-        before_s = _spent_s()
+        before_s = spent_s()
         outcome = tried(task, victim)
-        print("=", number, outcome, f"{_spent_s() - before_s:.3f}", _peak_mb(), flush=True)
+        print("=", number, outcome, f"{spent_s() - before_s:.3f}", _peak_mb(), flush=True)
 
 
 if __name__ == "__main__":
