@@ -1892,6 +1892,14 @@
     </message>
 </context>
 <context>
+    <name>Workbench</name>
+    <message>
+        <source>Keeping the settings</source>
+        <extracomment>app/workbench.py</extracomment>
+        <translation>Merken der Einstellungen</translation>
+    </message>
+</context>
+<context>
     <name>_Sheet</name>
     <message>
         <source> and more</source>

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import argparse
 import sys
+from dataclasses import astuple
 
 from tests.robustness import every_call, small_disk
 from tests.robustness.kills import run_kills
@@ -74,9 +75,7 @@ def calls_disturbed(only: str) -> list[str]:
     for kind in KINDS:
         if only in f"calls of {kind}":
             found = every_call.run_every_call([kind])[kind]
-            numbers = (found.calls, found.killed, found.damaged, found.stray, found.stuck)
-            numbers += (found.refused, found.told, found.silent, found.refused_badly)
-            print("|", " | ".join(map(str, (kind, *numbers))), "|", flush=True)
+            print("|", " | ".join(map(str, (kind, *astuple(found)))), "|", flush=True)
             bad += [f"{kind}: {found}"] if found.bad else []
     return bad
 
