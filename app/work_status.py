@@ -6,13 +6,13 @@ from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QLabel, QProgressBar, QStatusBar, QToolButton
 
-from app.importing.desk import LOOKING
+from app.importing.desk import QUIET
 from app.jobs import Jobs
 from app.review.file import REVIEWING
 from app.review.keeper import SAVING
 from app.review.marker_reader import READING
 
-_QUIET = (READING, REVIEWING, SAVING, LOOKING)
+_QUIET = (READING, REVIEWING, SAVING, *QUIET)
 """What takes a blink is told where it is shown."""
 _BAR_PX = 140
 _STEPS = 1000

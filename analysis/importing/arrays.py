@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 
 from analysis.captures.model import Scaling
 from analysis.errors import ImportingError
-from analysis.importing.model import MOST_BYTES, Block, Column, Table, checked_columns
+from analysis.importing.model import MOST_BYTES, Block, Column, Dataset, Table, checked_columns
 from analysis.importing.units import split_heading
 from analysis.progress import Tick
 from analysis.wording import say
@@ -85,7 +85,7 @@ def in_memory(name: str, values: NDArray[Any], unit: str = "") -> Named:
     return Named(name, values.shape, values.dtype, read, unit)
 
 
-def table_of(path: Path, kind: str, arrays: Sequence[Named]) -> Table:
+def table_of(path: Path, kind: str, arrays: Sequence[Named], chosen: Sequence[str] = ()) -> Table:
     """Arrays of one length as a table; the length that most columns have is taken.
 
     Parameters
@@ -94,6 +94,8 @@ def table_of(path: Path, kind: str, arrays: Sequence[Named]) -> Table:
         As in `Table`.
     arrays : sequence of Named
         In the file's order. Lone numbers are looked at for an interval or a rate.
+    chosen : sequence of str
+        Names of those that are to be used; all where it is empty, or none of them is there.
 
     Raises
     ------
@@ -106,17 +108,18 @@ def table_of(path: Path, kind: str, arrays: Sequence[Named]) -> Table:
         raise ImportingError(
             say("it holds no run of numbers"), say("choose the file with the recorded samples")
         )
+    wanted = [run for run in runs if run.array.name in chosen] or runs
     longest = max(
-        runs, key=lambda run: (sum(item.count for item in runs if item.size == run.size) > 1, run.size)
+        wanted, key=lambda run: (sum(item.count for item in wanted if item.size == run.size) > 1, run.size)
     )
-    taken = [run for run in runs if run.size == longest.size]
+    taken = [run for run in wanted if run.size == longest.size]
     if sum(run.size * run.count * 8 for run in taken) > MOST_BYTES:
         raise ImportingError(
             say("it claims {size:,} samples, more than can be read", size=longest.size),
             say("save a shorter stretch"),
         )
     columns = checked_columns([column for run in taken for column in run.columns()])
-    left = [run.array.name for run in runs if run.size != longest.size]
+    left = [run.array.name for run in wanted if run.size != longest.size]
     notes = (say("of another length, and left out: {names}", names=", ".join(left[:10])),) if left else ()
 
     def blocks(tick: Tick, notes: list[str]) -> Iterator[Block]:
@@ -125,7 +128,9 @@ def table_of(path: Path, kind: str, arrays: Sequence[Named]) -> Table:
             yield tuple(part for run in taken for part in run.block(start, stop))
             tick(stop / longest.size)
 
-    return Table(path, kind, columns, blocks, _interval(usable), notes)
+    used = {run.array.name for run in taken}
+    datasets = tuple(Dataset(run.array.name, run.array.shape, run.array.name in used) for run in runs)
+    return Table(path, kind, columns, blocks, _interval(usable), notes, datasets=datasets)
 
 
 def _run(item: Named) -> _Run | None:

@@ -8,6 +8,7 @@ import subprocess
 import sys
 import tempfile
 import zipfile
+from collections.abc import Sequence
 from contextlib import ExitStack
 from dataclasses import replace
 from pathlib import Path
@@ -59,7 +60,7 @@ def _mapped(path: Path) -> NDArray[Any]:
     return values
 
 
-def open_npz(path: Path) -> Table:
+def open_npz(path: Path, chosen: Sequence[str] = ()) -> Table:
     """A NumPy archive: its members are unpacked into a folder that is gone when the table is."""
     with ExitStack() as stack, readable("NumPy"), zipfile.ZipFile(path) as archive:
         members = archive.infolist()
@@ -73,7 +74,7 @@ def open_npz(path: Path) -> Table:
                 target = folder / f"{place}.npy"  # never a name out of the archive
                 _unpack(archive, item, target)
                 arrays.append(in_memory(item.filename[:-4], _mapped(target)))
-        table = table_of(path, "npz", arrays)
+        table = table_of(path, "npz", arrays, chosen)
         return replace(table, close=stack.pop_all().close)
 
 
@@ -87,13 +88,13 @@ def _unpack(archive: zipfile.ZipFile, item: zipfile.ZipInfo, target: Path) -> No
             file.write(block)
 
 
-def open_mat(path: Path) -> Table:
+def open_mat(path: Path, chosen: Sequence[str] = ()) -> Table:
     """A MAT file up to version 7, read by SciPy in a process of its own; functions and objects stay out."""
     with ExitStack() as stack, readable("MAT"):
         folder = Path(stack.enter_context(_folder()))
         names = _unpacked_mat(path, folder)
         arrays = [in_memory(name, _mapped(folder / f"{place}.npy")) for place, name in enumerate(names)]
-        table = table_of(path, "mat", arrays)
+        table = table_of(path, "mat", arrays, chosen)
         return replace(table, close=stack.pop_all().close)
 
 
@@ -136,13 +137,13 @@ _MAT_KINDS = frozenset(
 )
 
 
-def open_hdf5(path: Path) -> Table:
+def open_hdf5(path: Path, chosen: Sequence[str] = ()) -> Table:
     """An HDF5 or netCDF-4 file of any layout, a MAT file of version 7.3 among them."""
     with ExitStack() as stack, readable("HDF5"):
         file = stack.enter_context(strict.open_file(path))
         arrays: list[Named] = []
         _walk(file.id, "", arrays, 0)
-        table = table_of(path, "hdf5", arrays)
+        table = table_of(path, "hdf5", arrays, chosen)
         return replace(table, close=stack.pop_all().close)
 
 
@@ -184,7 +185,7 @@ def _named(dataset: h5py.Dataset, name: str, handle: Any) -> Named:
     return Named(name, dataset.shape, dataset.dtype, read, unit if isinstance(unit, str) else "", scaling)
 
 
-def open_netcdf3(path: Path) -> Table:
+def open_netcdf3(path: Path, chosen: Sequence[str] = ()) -> Table:
     """A classic netCDF file: SciPy reads its head, and the samples are mapped into memory."""
     with readable("netCDF"):
         arrays: list[Named] = []
@@ -192,7 +193,7 @@ def open_netcdf3(path: Path) -> Table:
             for name, item in file.variables.items():
                 arrays.append(_packed(in_memory(name, _in_our_map(path, np.atleast_1d(item.data))), item))
             del item
-        return table_of(path, "netcdf", arrays)
+        return table_of(path, "netcdf", arrays, chosen)
 
 
 def _in_our_map(path: Path, data: NDArray[Any]) -> NDArray[Any]:

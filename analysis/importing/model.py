@@ -57,6 +57,25 @@ class Column:
 
 
 @dataclass(frozen=True, slots=True)
+class Dataset:
+    """An array that a file holds, and whether its numbers are among the columns.
+
+    Parameters
+    ----------
+    name : str
+        As in the file, with the groups that it is in.
+    shape : tuple of int
+        Of the array.
+    taken : bool
+        Whether it is used.
+    """
+
+    name: str
+    shape: tuple[int, ...]
+    taken: bool
+
+
+@dataclass(frozen=True, slots=True)
 class Table:
     """A source as columns of numbers.
 
@@ -81,6 +100,8 @@ class Table:
         How a text is written; None for every other kind.
     encoding : str
         Of a text; empty for every other kind.
+    datasets : tuple of Dataset
+        Arrays that could be columns, where a file holds named ones; empty for every other kind.
     """
 
     path: Path
@@ -92,6 +113,7 @@ class Table:
     close: Callable[[], None] = _nothing_to_close
     dialect: Dialect | None = None
     encoding: str = ""
+    datasets: tuple[Dataset, ...] = ()
 
 
 def checked_columns(columns: list[Column]) -> tuple[Column, ...]:

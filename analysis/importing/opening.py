@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 import stat
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from analysis.errors import ImportingError
@@ -17,7 +17,7 @@ from analysis.importing.wav import open_wav
 from analysis.wording import say
 
 
-def open_table(path: Path, choices: TextChoices = NOTHING_CHOSEN) -> Table:
+def open_table(path: Path, choices: TextChoices = NOTHING_CHOSEN, datasets: Sequence[str] = ()) -> Table:
     """A source as a table.
 
     Parameters
@@ -26,6 +26,8 @@ def open_table(path: Path, choices: TextChoices = NOTHING_CHOSEN) -> Table:
         Any file.
     choices : TextChoices
         How it is written, should it be text.
+    datasets : sequence of str
+        Which of its named arrays are to be used, should it hold such; all where it is empty.
 
     Raises
     ------
@@ -38,6 +40,8 @@ def open_table(path: Path, choices: TextChoices = NOTHING_CHOSEN) -> Table:
     kind = _kind(path)
     if kind == "text":
         return open_text(path, choices)
+    if kind in _OF_ARRAYS:
+        return _OF_ARRAYS[kind](path, datasets)
     return _OPENERS[kind](path)
 
 
@@ -86,12 +90,14 @@ def _kind(path: Path) -> str:
 
 
 _OPENERS: dict[str, Callable[[Path], Table]] = {
-    "hdf5": open_hdf5,
     "wav": open_wav,
     "npy": open_npy,
-    "npz": open_npz,
     "parquet": open_parquet,
     "feather": open_feather,
+}
+_OF_ARRAYS: dict[str, Callable[[Path, Sequence[str]], Table]] = {
+    "hdf5": open_hdf5,
+    "npz": open_npz,
     "netcdf": open_netcdf3,
     "mat": open_mat,
 }

@@ -116,6 +116,7 @@ def preview(
             recipe=recipe,
             problems=problems,
             notes=(*dropped, *spool.notes, *seen.notes),
+            datasets=table.datasets,
         )
 
 

@@ -89,6 +89,7 @@ def recipe_of(understood: Understood, wishes: Wishes) -> dict[str, Any]:
         "units": dict(wishes.units),
         "factors": dict(wishes.factors),
         "full_scale_v": wishes.full_scale_v,
+        "datasets": list(wishes.datasets),
         "step": None if wishes.step is None else str(wishes.step),
         "resample": wishes.resample,
         "text": {
@@ -201,6 +202,7 @@ def _wishes(held: Mapping[str, Any]) -> Wishes:
         interval_s=_positive(held.get("sample_interval_s")),
         units=_table(held, "units"),
         full_scale_v=_positive(held.get("full_scale_v")),
+        datasets=_words(held.get("datasets") or []),
         step=None if step is None else Step(step),
         resample=held.get("resample") is True,
         attributes=_table(held, "attributes", _LONGEST_NOTE),

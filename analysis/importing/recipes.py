@@ -110,9 +110,20 @@ def open_by_recipe(path: Path, wishes: Wishes, folder: Path | None) -> tuple[Tab
         choices = wishes.text.over(recipe.wishes.text)
         if _shape(path, choices) == recipe.shape:
             return open_table(path, choices), over(wishes, recipe.wishes), recipe
-    table = open_table(path, wishes.text)
-    found = find_recipe(shape_of(table), folder) if folder is not None and table.kind != "text" else None
-    return table, over(wishes, found.wishes) if found is not None else wishes, found
+    table = open_table(path, wishes.text, wishes.datasets)
+    if folder is None or table.kind == "text":
+        return table, wishes, None
+    for recipe in sorted(recipes, key=lambda item: item.kept, reverse=True):
+        if recipe.shape is None or recipe.shape.kind != table.kind:
+            continue
+        by_it = table
+        if recipe.wishes.datasets and not wishes.datasets:
+            by_it = open_table(path, wishes.text, recipe.wishes.datasets)
+        if shape_of(by_it) == recipe.shape:
+            return by_it, over(wishes, recipe.wishes), recipe
+        if by_it is not table:
+            by_it.close()
+    return table, wishes, None
 
 
 def _shape(path: Path, choices: TextChoices) -> Shape | None:

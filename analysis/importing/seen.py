@@ -13,6 +13,7 @@ from analysis.captures.model import Role
 from analysis.importing.behaviour import StepGuess
 from analysis.importing.choices import TextChoices
 from analysis.importing.judging import Need, Problem
+from analysis.importing.model import Dataset
 from analysis.importing.recipe import Recipe
 from analysis.importing.shape import Shape
 from analysis.importing.wishes import Wishes
@@ -136,6 +137,8 @@ class Preview:
         Where the time comes from.
     step : StepGuess
         What it seems to have been taken for.
+    datasets : tuple of Dataset
+        Arrays to choose among, where a file holds named ones.
     text : TextChoices
         How a text was read, every choice filled in; nothing chosen for every other kind.
     wishes : Wishes
@@ -168,6 +171,7 @@ class Preview:
     recipe: Recipe | None
     problems: tuple[Problem, ...]
     notes: tuple[str, ...]
+    datasets: tuple[Dataset, ...] = ()
 
     @property
     def ready(self) -> bool:

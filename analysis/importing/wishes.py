@@ -48,6 +48,8 @@ class Wishes:
         By column, or by role, or for `EVERY_CHANNEL`: where the probe sat, and what it measured against.
     conditions : mapping of str to str
         Of every record, by `CONDITIONS`.
+    datasets : tuple of str
+        Which of the named arrays of a file are to be used; empty where that is found out.
     guess_step : bool
         Whether a step that nobody states may be taken from how the channels behave.
     """
@@ -66,6 +68,7 @@ class Wishes:
     return_points: Mapping[str, str] = field(default_factory=dict)
     conditions: Mapping[str, str] = field(default_factory=dict)
     guess_step: bool = True
+    datasets: tuple[str, ...] = ()
 
 
 def over(stated: Wishes, base: Wishes) -> Wishes:
@@ -100,6 +103,7 @@ def over(stated: Wishes, base: Wishes) -> Wishes:
         return_points={**base.return_points, **stated.return_points},
         conditions={**base.conditions, **stated.conditions},
         guess_step=stated.guess_step and base.guess_step,
+        datasets=stated.datasets or base.datasets,
     )
 
 

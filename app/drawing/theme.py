@@ -149,6 +149,10 @@ def style_sheet(palette: Palette) -> str:
     QMenu::item:disabled {{ color: {p.faint}; }}
     QMenu::separator {{ height: 1px; background: {p.line}; margin: 4px 6px; }}
     QListView {{ background: transparent; border: 1px solid transparent; outline: 0; }}
+    QListWidget::indicator {{ width: 12px; height: 12px; border: 1px solid {p.faint}; border-radius: 3px;
+                   background: {p.raised}; }}
+    QListWidget::indicator:checked {{ background: {p.choice}; border: 3px solid {p.raised}; }}
+    QListWidget::item:selected {{ background: {p.raised}; color: {p.ink}; }}
     QScrollArea {{ border: 0; background: transparent; }}
     QScrollBar:vertical {{ background: transparent; width: 9px; margin: 0; }}
     QScrollBar::handle:vertical {{ background: {p.line}; border-radius: 4px; min-height: 28px; }}

@@ -90,6 +90,7 @@ def wishes_of(call: argparse.Namespace) -> Wishes:
         return_points=dict(call.return_point),
         conditions=dict(call.condition),
         guess_step=call.step != "none",
+        datasets=tuple(call.dataset),
     )
     return over(stated, read_recipe(Path(call.recipe))) if call.recipe else stated
 

@@ -52,6 +52,8 @@ def _add_import(errands: Errands) -> None:
     every.add_argument("--sample-interval", type=_positive, metavar="SECONDS", help="seconds between rows")
     every.add_argument("--sample-rate", type=_positive, metavar="HERTZ", help="rows a second")
     bring.add_argument("--full-scale", type=_positive, metavar="VOLTS", help="full scale of a WAV file")
+    bring.add_argument("--dataset", action="append", default=[], metavar="NAME",
+                       help="an array of an HDF5, netCDF, MAT or NPZ file; all unless given")  # fmt: skip
     bring.add_argument("--factor", action="append", default=[], type=_factor, metavar="COLUMN=FACTOR",
                        help="what a column is multiplied by: 10 for a probe that divides by ten")  # fmt: skip
     bring.add_argument("--step", choices=[*(str(step) for step in Step), "none"],

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QVBoxLay
 from analysis.captures.model import Role
 from analysis.importing.seen import ColumnSeen
 from analysis.wording import say
-from app.drawing.numbers import seconds, volts
+from app.drawing.numbers import volts
 from app.drawing.theme import LIGHT, Palette
 from app.importing.draft import OUT, TIME
 from app.importing.picture import ColumnPicture
@@ -48,6 +48,8 @@ class CardFacts:
         Why, for people.
     unit, factor, probe, against : str
         As decided; empty where it is as found.
+    scaled : bool
+        Whether it is known how many volts its numbers are.
     """
 
     seen: ColumnSeen
@@ -57,6 +59,7 @@ class CardFacts:
     factor: str = ""
     probe: str = ""
     against: str = ""
+    scaled: bool = True
 
 
 class UseBox(WordBox):
@@ -117,7 +120,7 @@ class ColumnCard(QFrame):
         seen = facts.seen
         self._use = facts.use
         self.name.setText(f"{seen.name} [{seen.unit}]" if seen.unit else seen.name)
-        self.range.setText(_range(seen, facts.use == TIME))
+        self.range.setText(_range(seen, facts.use == TIME, facts.scaled))
         self.reason.setText(facts.reason)
         self.setAccessibleDescription(f"{self.range.text()}. {facts.reason}")
         self.picture.show_extremes(seen.minimum, seen.maximum, 0.0 if facts.use == TIME else _LEAST_V)
@@ -187,15 +190,16 @@ def _box(words: Mapping[str, str], name: str, column: str, free: bool = False) -
     return WordBox(words, name.format(name=column), free)
 
 
-def _range(seen: ColumnSeen, is_time: bool) -> str:
+def _range(seen: ColumnSeen, is_time: bool, scaled: bool) -> str:
     """What the column reads, and what is missing of it."""
-    shown = seconds if is_time else volts
     if seen.low != seen.low:  # NaN: nothing finite
         text = _tr("no finite sample")
+    elif not scaled:
+        text = said(say("{low:.3g}–{high:.3g} of full scale", low=seen.low, high=seen.high))
     elif is_time:
         text = said(say("{low:.6g}–{high:.6g} s", low=seen.low, high=seen.high))
     else:
-        text = f"{shown(seen.low)} – {shown(seen.high)}"
+        text = f"{volts(seen.low)} – {volts(seen.high)}"
     if seen.missing:
         text += " · " + _tr("{count} missing").format(count=seen.missing)
     if seen.over_range:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -14,7 +15,7 @@ from analysis.importing.bring_in import sources_in
 from analysis.importing.recipes import own_recipes_folder
 from app.importing.draft import FileDraft, joined_by, moved
 from app.importing.edits import ImportEdits
-from app.importing.maker import Brought, Looked, bring_in, look, proposed_target
+from app.importing.maker import Brought, Looked, Place, bring_in, look, place_for
 from app.importing.page import ImportPage
 from app.importing.showing import show_all
 from app.importing.state import ImportState
@@ -23,7 +24,10 @@ from app.trouble import sentence
 if TYPE_CHECKING:
     from app.main_window import Window
 
-GATHERING, LOOKING, IMPORTING = "import_gather", "import_look", "import"
+GATHERING, IMPORTING = "import_gather", "import"
+LOOKING, PLACING = "import_look", "import_place"
+QUIET = (LOOKING, PLACING)
+"""What takes a blink, and is told on the page."""
 
 
 class ImportDesk(QObject):
@@ -45,6 +49,7 @@ class ImportDesk(QObject):
         self._arrived: tuple[Path, ...] = ()
         self._together_name = ""
         self._wanted = False
+        self._place: Place | None = None
         self._follow()
 
     @property
@@ -73,8 +78,9 @@ class ImportDesk(QObject):
         """Begin with these files or folders."""
         if self.at_work:
             return
-        self._window.jobs.cancel(LOOKING)
-        self.state = ImportState()
+        for topic in QUIET:
+            self._window.jobs.cancel(topic)
+        self.state, self._place = ImportState(), None
         self.edits.state = self.state
         self._together_name = paths[0].name if len(paths) == 1 and paths[0].is_dir() else ""
         self._wanted = False
@@ -105,6 +111,8 @@ class ImportDesk(QObject):
         paths = self._choose(self.tr("Import files of a recorder"))
         if paths:
             self.open(paths)
+        elif self.state.draft.files:
+            self._window.pages.setCurrentWidget(self.page)  # what was begun before is still there
 
     def ask_for_folder(self) -> None:
         """Let the technician choose a folder to begin with."""
@@ -137,6 +145,7 @@ class ImportDesk(QObject):
     def _take_files(self, paths: list[Path]) -> None:
         begun = bool(self.state.draft.files)
         self.state.draft = joined_by(self.state.draft, paths)
+        self._find_place()
         self._go_on()
         if not begun:
             self.page.import_button.setFocus()
@@ -149,8 +158,7 @@ class ImportDesk(QObject):
         place = self.state.next_to_look_at()
         if place is None:
             self._window.jobs.cancel(LOOKING)
-            if self._wanted:
-                self.bring_in()
+            self._begin_if_wanted()
             return
         file = self.state.draft.files[place]
         folder = self.recipes if file.follow else None
@@ -168,15 +176,37 @@ class ImportDesk(QObject):
 
     def show(self) -> None:
         """Show everything as it stands."""
-        show_all(self.page, self.state, self.target())
+        show_all(self.page, self.state, self._place)
         ready = bool(self.state.draft.files) and not self.at_work
+        for name in ("import", "import_folder"):
+            self._window.actions_by_name[name].setEnabled(not self.at_work)
         self._window.actions_by_name["bring_in"].setEnabled(self.shown and ready)
         self.page.import_button.setEnabled(ready)
 
-    def target(self) -> Path | None:
-        """Where the capture would lie: as chosen, else beside the first file where that can be."""
+    def _find_place(self) -> None:
+        """Find out where the capture would lie; a folder on the network may take its time."""
         paths = [item.path for item in self.state.draft.files]
-        return self.state.draft.target or proposed_target(paths, self._together_name)
+        name, chosen = self._together_name, self.state.draft.target
+        self._window.jobs.run(
+            PLACING,
+            self.tr("Looking for a place"),
+            lambda tick: place_for(paths, name, chosen),
+            self._take_place,
+            self._complain,
+        )
+
+    def _take_place(self, place: Place) -> None:
+        self._place = place
+        self.show()
+        self._begin_if_wanted()
+
+    def _begin_if_wanted(self) -> None:
+        if self._wanted and not self._undecided():
+            self.bring_in()
+
+    def _undecided(self) -> bool:
+        """Whether something has yet to be found out about the files."""
+        return self.state.next_to_look_at() is not None or self._window.jobs.running(PLACING)
 
     # -- what is done with the list -----------------------------------------------------------
 
@@ -191,10 +221,12 @@ class ImportDesk(QObject):
         if 0 <= to < len(self.state.draft.files):
             self.state.draft = moved(self.state.draft, place, to)
             self.state.place = to
+            self._find_place()
             self.show()
 
     def _remove(self) -> None:
         self.state.remove()
+        self._find_place()
         self._go_on()
 
     def _guess_anew(self) -> None:
@@ -202,7 +234,8 @@ class ImportDesk(QObject):
         self._go_on()
 
     def _choose_target(self) -> bool:
-        start = self.target() or Path(self._beside()) / "capture.h5"
+        proposed = self._place.target if self._place is not None else None
+        start = proposed or Path(self._beside()) / "capture.h5"
         chosen, _ = QFileDialog.getSaveFileName(
             self._window,
             self.tr("Save the capture as"),
@@ -212,8 +245,13 @@ class ImportDesk(QObject):
         )
         if chosen:
             path = Path(chosen)
-            self.edits.choose_target(path if path.suffix else path.with_suffix(".h5"))
+            self.choose_target(path if path.suffix else path.with_suffix(".h5"))
         return bool(chosen)
+
+    def choose_target(self, path: Path) -> None:
+        """The capture shall lie there."""
+        self.state.draft = replace(self.state.draft, target=path)
+        self._find_place()
 
     # -- bringing in --------------------------------------------------------------------------
 
@@ -222,22 +260,24 @@ class ImportDesk(QObject):
         if self.at_work or not self.state.draft.files or not self.shown:
             return
         self.page.commit()
-        self._wanted = self.state.next_to_look_at() is not None
+        self._wanted = self._undecided()
         if self._wanted:
             return  # as soon as all files have been looked at
         place = self.state.first_trouble()
         if place is not None:
             self.state.place = place
             self.show()
+            seen = self.state.seen(place)
+            if seen is not None:
+                self.page.attend(seen.problems[0].need)
             return
-        target = self.target()
-        if target is None and not self._choose_target():
-            return
-        self._start(self.target())
-
-    def _start(self, target: Path | None) -> None:
+        target = self._place.target if self._place is not None else None
         if target is None:
-            return
+            self._wanted = self._choose_target()
+        else:
+            self._start(target)
+
+    def _start(self, target: Path) -> None:
         draft, sources = self.state.draft, self.state.sources()
         title = draft.title or self._together_name
         folder = self.recipes if draft.keep else None
@@ -251,7 +291,7 @@ class ImportDesk(QObject):
         self.show()
 
     def _brought(self, done: Brought) -> None:
-        self.state = ImportState()
+        self.state, self._place = ImportState(), None
         self.edits.state = self.state
         self._window.show_review()
         self._window.open_file(done.target)
@@ -266,6 +306,10 @@ class ImportDesk(QObject):
     def _complain(self, error: Exception) -> None:
         self._wanted = False
         self.page.problem_bar.show_problem(sentence(error, self.tr("Importing")))
+
+    def _say_stopped(self) -> None:
+        if self.at_work:
+            self._window.statusBar().showMessage(self.tr("Stopped; nothing was written."), 8000)
 
     def _progress(self, topic: str, _title: str, done: float) -> None:
         if topic == IMPORTING and self.at_work:
@@ -289,6 +333,7 @@ class ImportDesk(QObject):
         window.jobs.ended.connect(self._ended)
         window.pages.currentChanged.connect(self.show)
         self.edits.changed.connect(self._go_on)
+        window.actions_by_name["cancel"].triggered.connect(self._say_stopped)
         files.chosen.connect(self._choose_file)
         files.moved.connect(self._move)
         files.removed.connect(self._remove)

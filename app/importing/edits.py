@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
-from pathlib import Path
 
 from PySide6.QtCore import QObject, Signal
 
@@ -49,16 +48,13 @@ class ImportEdits(QObject):
         page.reading.time_told.connect(self._tell_time)
         page.reading.spacing_entered.connect(self._enter_spacing)
         page.reading.full_scale_entered.connect(self._enter_full_scale)
+        page.reading.datasets_told.connect(self._tell_datasets)
         page.reading.resample_ticked.connect(
             lambda on: self._change(lambda _, wishes: replace(wishes, resample=on))
         )
         page.capture.title_entered.connect(lambda text: self._put(title=text.strip()))
         page.capture.fact_entered.connect(self._enter_fact)
         page.keep_ticked.connect(lambda on: self._put(keep=on))
-
-    def choose_target(self, path: Path) -> None:
-        """The capture shall lie there."""
-        self._put(target=path)
 
     def forget_trouble(self) -> None:
         """Another file is in front: what was wrong with an entry concerns it no more."""
@@ -188,6 +184,10 @@ class ImportEdits(QObject):
             return
         interval_s = 1.0 / value if rate else value
         self._change(lambda _, wishes: drafts.with_time(wishes, interval_s=interval_s))
+
+    def _tell_datasets(self, names: tuple[str, ...]) -> None:
+        """Other columns: what was said of those there were before does not hold for these."""
+        self._change(lambda _, wishes: replace(wishes, datasets=names, channels={}, time_column=None))
 
     def _enter_full_scale(self, text: str) -> None:
         volts = positive_entered(text, VOLTAGE)

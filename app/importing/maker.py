@@ -106,6 +106,29 @@ def bring_in(
     return Brought(target)
 
 
+@dataclass(frozen=True, slots=True)
+class Place:
+    """Where a capture would lie.
+
+    Parameters
+    ----------
+    target : Path or None
+        None where nothing can be written beside the first file, and no other place was chosen.
+    taken : bool
+        Whether a file of that name is there already.
+    """
+
+    target: Path | None = None
+    taken: bool = False
+
+
+def place_for(paths: Sequence[Path], together: str, chosen: Path | None) -> Place:
+    """Where a capture of these files would lie: as chosen, else as `proposed_target` has it."""
+    if chosen is not None:
+        return Place(chosen, chosen.exists())
+    return Place(proposed_target(paths, together))
+
+
 def proposed_target(paths: Sequence[Path], together: str = "") -> Path | None:
     """Where a capture of these files would lie: beside the first, under a name that is free.
 

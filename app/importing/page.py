@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from analysis.importing.judging import Need
 from app.drawing.theme import Palette
 from app.importing.capture_form import CaptureForm
 from app.importing.columns_pane import ColumnsPane
@@ -133,6 +134,21 @@ class ImportPage(QWidget):
         typed = QApplication.focusWidget()
         if isinstance(typed, QLineEdit) and self.isAncestorOf(typed):
             typed.editingFinished.emit()
+
+    def attend(self, need: Need) -> None:
+        """Put the hand where something has to be said."""
+        reading = self.reading
+        fields: dict[Need, QWidget] = {
+            Need.TABLE: reading.marks["delimiter"],
+            Need.TIME_COLUMN: reading.time,
+            Need.INTERVAL: reading.time,
+            Need.RESAMPLE: reading.resample,
+            Need.FULL_SCALE: reading.full_scale,
+        }
+        cards = [card.use for card in self.columns.cards.values()]
+        field = fields.get(need) or next(iter(cards), None)
+        if field is not None:
+            field.setFocus()
 
     def show_target(self, text: str, trouble: str = "") -> None:
         """Say where the capture will lie, and what is wrong with that."""

@@ -12,6 +12,7 @@ from analysis.importing.judging import Need
 from analysis.importing.seen import Preview
 from analysis.importing.wishes import Wishes
 from analysis.wording import say
+from app.importing.dataset_list import DatasetList
 from app.importing.trouble_line import TroubleLine
 from app.importing.words import encoding_names, mark_name, mark_names, problem_sentence
 from app.language import said
@@ -45,6 +46,8 @@ class ReadingForm(QScrollArea):
         The interval in seconds, or the rate in hertz.
     full_scale_entered(text)
         Volts at full scale of a WAV file.
+    datasets_told(names)
+        Which of the named arrays of a file are to be used, as a tuple.
     resample_ticked(on)
         Whether times that are not evenly spaced may be interpolated.
     """
@@ -54,6 +57,7 @@ class ReadingForm(QScrollArea):
     spacing_entered = Signal(str)
     full_scale_entered = Signal(str)
     resample_ticked = Signal(bool)
+    datasets_told = Signal(object)
 
     def __init__(self) -> None:
         super().__init__()
@@ -62,6 +66,8 @@ class ReadingForm(QScrollArea):
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setAccessibleName(_tr("How the file is read"))
         self.marks: dict[str, WordBox] = {}
+        self.datasets = DatasetList()
+        self.datasets.told.connect(self.datasets_told)
         self.head_lines = LineField(_tr("Lines before the first sample"))
         self.full_scale = LineField(_tr("Volts at full scale"))
         self.time, self.spacing = QComboBox(), LineField(_tr("Seconds between rows, or rows a second"))
@@ -73,7 +79,7 @@ class ReadingForm(QScrollArea):
         column.setContentsMargins(0, 0, 6, 0)
         column.setSpacing(6)
         self._text, self._scale = self._text_part(), self._scale_part()
-        for part in (self._text, self._scale, self._time_part()):
+        for part in (self._text, self._scale, self.datasets, self._time_part()):
             column.addWidget(part)
         column.addStretch(1)
         self.setWidget(body)
@@ -96,6 +102,7 @@ class ReadingForm(QScrollArea):
         """
         self._text.setVisible(seen.kind == "text")
         self._scale.setVisible(seen.kind == "wav")
+        self.datasets.show_datasets(seen.datasets)
         self._show_marks(seen.text, wishes.text)
         scale = wishes.full_scale_v
         self.full_scale.show_text("" if scale is None else said(say("{value:.9g}", value=scale)))
@@ -122,7 +129,9 @@ class ReadingForm(QScrollArea):
         self.head_lines.show_text("" if own_lines is None else str(own_lines))
 
     def _show_time(self, seen: Preview, time: str, spacing: str) -> None:
-        words = [(FOUND, _tr("As found"))]
+        found = "" if seen.time.place is None else seen.columns[seen.time.place].name
+        as_found = _tr("As found: {name}").format(name=found[:60]) if found and time == FOUND else ""
+        words = [(FOUND, as_found or _tr("As found"))]
         words += [
             (COLUMN + item.name, _tr("Column {name}").format(name=item.name[:60])) for item in seen.columns
         ]
@@ -132,6 +141,7 @@ class ReadingForm(QScrollArea):
                 self.time.clear()
                 for word, text in words:
                     self.time.addItem(text, word)
+            self.time.setItemText(0, words[0][1])
             self.time.setCurrentIndex(max(self.time.findData(time), 0))
         self.spacing.setVisible(time in (EVERY, RATE))
         self.spacing.setPlaceholderText(_tr("seconds") if time == EVERY else _tr("hertz"))

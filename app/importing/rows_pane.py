@@ -25,6 +25,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from analysis.importing.judging import Need
 from analysis.importing.seen import ColumnSeen, Preview
 from analysis.reports.quantities import NO_VALUE
 from analysis.wording import say
@@ -35,6 +36,7 @@ from app.importing.draft import OUT, TIME
 from app.importing.trouble_line import TroubleLine
 from app.importing.words import use_names
 from app.language import said
+from app.trouble import as_sentence
 from app.views.pane import Pane
 from app.views.press_row import text_line
 
@@ -129,7 +131,7 @@ class RowsModel(QAbstractTableModel):
             return ""
         at, column = self._by_cell[cell]
         use = self._uses.get(column.name, OUT)
-        if use == OUT:
+        if use == OUT or self._seen.needs(Need.FULL_SCALE):
             return ""
         value = float(self._seen.numbers[place, at]) * column.factor
         if math.isnan(value):
@@ -162,7 +164,7 @@ class RowsPane(Pane):
         self.trouble.show_sentence(trouble)
         self.model.show_preview(seen, uses)
         self.table.setVisible(seen is not None)
-        notes = [said(note) for note in seen.notes] if seen is not None else []
+        notes = [as_sentence(said(note)) for note in seen.notes] if seen is not None else []
         self.notes.setText("\n".join(notes[:_MOST_NOTES]))
         self.notes.setVisible(bool(notes))
         self._share_width()
@@ -196,15 +198,16 @@ class RowsPane(Pane):
         across, down = table.horizontalHeader(), table.verticalHeader()
         across.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         across.setHighlightSections(False)
+        across.setDefaultSectionSize(_COLUMN_PX)
         down.setDefaultSectionSize(_ROW_PX)
         down.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         down.setHighlightSections(False)
         down.setDefaultAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
 
     def _share_width(self) -> None:
-        count = self.model.columnCount()
-        room = self.table.viewport().width()
-        self.table.horizontalHeader().setDefaultSectionSize(max(room // max(count, 1), _COLUMN_PX))
+        wide = self.model.columnCount() * _COLUMN_PX > self.table.viewport().width()
+        mode = QHeaderView.ResizeMode.Interactive if wide else QHeaderView.ResizeMode.Stretch
+        self.table.horizontalHeader().setSectionResizeMode(mode)
 
 
 class _CellDelegate(QStyledItemDelegate):

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from pathlib import Path
-
 from PySide6.QtCore import QCoreApplication
 
+from analysis.errors import WornbandError
 from analysis.importing.judging import Need
 from analysis.importing.seen import Preview
 from analysis.importing.wishes import Wishes
@@ -14,6 +13,7 @@ from app.drawing.numbers import duration, rate_text
 from app.drawing.row_delegate import Row
 from app.importing.column_card import CardFacts
 from app.importing.draft import NO_STEP
+from app.importing.maker import Place
 from app.importing.page import ImportPage
 from app.importing.reading_form import COLUMN, EVERY, FOUND, RATE
 from app.importing.state import ImportState
@@ -27,7 +27,7 @@ def _tr(text: str) -> str:
     return QCoreApplication.translate("import_page", text)
 
 
-def show_all(page: ImportPage, state: ImportState, target: Path | None) -> None:
+def show_all(page: ImportPage, state: ImportState, place: Place | None) -> None:
     """Show the state; may be told the same thing twice."""
     _show_files(page, state)
     _show_file(page, state)
@@ -36,7 +36,7 @@ def show_all(page: ImportPage, state: ImportState, target: Path | None) -> None:
     page.capture.show_capture(draft.title, first, draft.facts)
     page.keep.setChecked(draft.keep)
     page.show_last_time(_last_time(state))
-    _show_target(page, state, target)
+    _show_target(page, state, place)
 
 
 def _show_files(page: ImportPage, state: ImportState) -> None:
@@ -60,8 +60,6 @@ def _row(state: ImportState, place: int) -> Row:
 
 
 def _trouble(seen: Preview | None, error: object) -> str:
-    from analysis.errors import WornbandError
-
     if seen is not None and seen.problems:
         return as_sentence(said(seen.problems[0].problem))
     return error_sentence(error) if isinstance(error, WornbandError) else ""
@@ -127,8 +125,8 @@ def _guessed_step(state: ImportState) -> str:
 
 
 def _step_reason(state: ImportState) -> str:
-    guess = state.step_guess(state.place)
-    if guess is None:
+    guess, seen = state.step_guess(state.place), state.seen(state.place)
+    if guess is None or (seen is not None and seen.needs(Need.FULL_SCALE)):
         return ""
     reason = as_sentence(said(guess.reason))
     if guess.step is None or guess.sure:
@@ -150,6 +148,7 @@ def _cards(state: ImportState, seen: Preview) -> list[CardFacts]:
                 factor="" if factor is None else said(say("{value:.9g}", value=factor)),
                 probe=wishes.probe_points.get(item.name, ""),
                 against=wishes.return_points.get(item.name, ""),
+                scaled=not seen.needs(Need.FULL_SCALE),
             )
         )
     return cards
@@ -157,6 +156,8 @@ def _cards(state: ImportState, seen: Preview) -> list[CardFacts]:
 
 def _reason(state: ImportState, seen: Preview, name: str, found: str, use: str) -> str:
     guess = state.guess(state.place, name)
+    if seen.needs(Need.FULL_SCALE):
+        return _tr("Guessed as soon as the full scale is known.")
     if state.draft.files[state.place].as_last_time:
         return _tr("As last time.")
     if guess is None:
@@ -199,11 +200,11 @@ def _last_time(state: ImportState) -> str:
     ).format(count=len(kept), day=day)
 
 
-def _show_target(page: ImportPage, state: ImportState, target: Path | None) -> None:
-    if not state.draft.files:
+def _show_target(page: ImportPage, state: ImportState, place: Place | None) -> None:
+    if not state.draft.files or place is None:
         page.show_target("")
-    elif target is None:
+    elif place.target is None:
         page.show_target("–", _tr("Nothing can be saved beside the first file: choose another place."))
     else:
-        taken = _tr("A file of that name exists already; choose another name.") if target.exists() else ""
-        page.show_target(str(target), taken)
+        taken = _tr("A file of that name exists already; choose another name.") if place.taken else ""
+        page.show_target(str(place.target), taken)

@@ -10,11 +10,15 @@ from analysis.captures.model import Role
 from analysis.importing.behaviour import StepGuess
 from analysis.importing.seen import Preview
 from analysis.importing.wishes import Wishes
-from app.importing.draft import OUT, TIME, Draft, FileDraft, uses_of
+from analysis.wording import Template
+from app.importing.draft import OUT, TIME, Draft, FileDraft, uses_of, with_use
 from app.importing.maker import Looked
 
 Guessed = tuple[str, str]
 """What a column was guessed to be used for, and why."""
+
+LIKE_THERE = Template("it shows nothing by itself; in {name} the same column was found to be that")
+"""Why a column is what another file made of it."""
 
 Change = Callable[[int, Wishes], Wishes]
 """Wishes of the file at a place, changed."""
@@ -46,6 +50,7 @@ class ImportState:
         self._looked: dict[Path, Looked] = {}
         self._guesses: dict[Path, Mapping[str, Guessed]] = {}
         self._steps: dict[Path, StepGuess] = {}
+        self._learned: set[Path] = set()
         self._said: list[tuple[tuple[str, ...], Change]] = []
 
     @property
@@ -96,7 +101,37 @@ class ImportState:
         self._looked[file.path] = looked
         if first and self.draft.files[place].recipe is None:
             self._catch_up(place)
+        if self.next_to_look_at() is None:
+            self._learn_from_others()
         return True
+
+    def _learn_from_others(self) -> None:
+        """A wire that shows nothing by itself is what the same column of another file was guessed to be."""
+        for place, file in enumerate(self.draft.files):
+            if file.wishes.channels or file.recipe is not None or file.path in self._learned:
+                continue
+            self._learned.add(file.path)
+            uses, wishes = self.uses(place), file.wishes
+            for name in [name for name, use in uses.items() if use == OUT]:
+                found = self._elsewhere(place, name)
+                if found is None or found[0] in uses.values():
+                    continue
+                wishes = with_use(wishes, uses, name, found[0]) or wishes
+                uses = {**uses, name: found[0]}
+                reason = LIKE_THERE(name=found[1])
+                guesses = {**self._guesses.get(file.path, {}), name: (found[0], reason)}
+                self._guesses[file.path] = guesses
+            self._put(place, replace(file, wishes=wishes))
+
+    def _elsewhere(self, place: int, name: str) -> tuple[str, str] | None:
+        """The one role that a column has in the other files with the same columns, and one of these."""
+        found: dict[str, str] = {}
+        for other, file in enumerate(self.draft.files):
+            if other != place and self._columns(other) == self._columns(place):
+                use = self._guessed_uses(other).get(name, OUT)
+                if use not in (OUT, TIME):
+                    found.setdefault(use, file.path.name)
+        return next(iter(found.items())) if len(found) == 1 else None
 
     def _catch_up(self, place: int) -> None:
         """What was said of all files with these columns before this one was looked at holds for it too."""

@@ -775,6 +775,11 @@
         <translation>{name} wird angesehen</translation>
     </message>
     <message>
+        <source>Looking for a place</source>
+        <extracomment>app/importing/desk.py</extracomment>
+        <translation>Ein Ort wird gesucht</translation>
+    </message>
+    <message>
         <source>Save the capture as</source>
         <extracomment>app/importing/desk.py</extracomment>
         <translation>Messung speichern unter</translation>
@@ -798,6 +803,11 @@
         <source>Importing</source>
         <extracomment>app/importing/desk.py</extracomment>
         <translation>Importieren</translation>
+    </message>
+    <message>
+        <source>Stopped; nothing was written.</source>
+        <extracomment>app/importing/desk.py</extracomment>
+        <translation>Abgebrochen; es wurde nichts geschrieben.</translation>
     </message>
 </context>
 <context>
@@ -8326,6 +8336,11 @@
         <translation>.json oder .csv wählen</translation>
     </message>
     <message>
+        <source>{low:.3g}–{high:.3g} of full scale</source>
+        <extracomment>app/importing/column_card.py</extracomment>
+        <translation>{low:.3g}–{high:.3g} des Vollausschlags</translation>
+    </message>
+    <message>
         <source>{low:.6g}–{high:.6g} s</source>
         <extracomment>app/importing/column_card.py</extracomment>
         <translation>{low:.6g}–{high:.6g} s</translation>
@@ -8334,6 +8349,11 @@
         <source>{time:.9g} s</source>
         <extracomment>app/importing/rows_pane.py</extracomment>
         <translation>{time:.9g} s</translation>
+    </message>
+    <message>
+        <source>it shows nothing by itself; in {name} the same column was found to be that</source>
+        <extracomment>app/importing/state.py</extracomment>
+        <translation>für sich allein zeigt sie nichts; in {name} wurde dieselbe Spalte so erkannt</translation>
     </message>
     <message>
         <source>{noisy} of {count} crossing</source>
@@ -8671,6 +8691,24 @@
     </message>
 </context>
 <context>
+    <name>dataset_list</name>
+    <message>
+        <source>Data sets</source>
+        <extracomment>app/importing/dataset_list.py</extracomment>
+        <translation>Datensätze</translation>
+    </message>
+    <message>
+        <source>Data sets of the file</source>
+        <extracomment>app/importing/dataset_list.py</extracomment>
+        <translation>Datensätze der Datei</translation>
+    </message>
+    <message>
+        <source>Which of the file's data sets become columns (Space)</source>
+        <extracomment>app/importing/dataset_list.py</extracomment>
+        <translation>Welche Datensätze der Datei zu Spalten werden (Leertaste)</translation>
+    </message>
+</context>
+<context>
     <name>decisions</name>
     <message>
         <source>accepted</source>
@@ -8738,7 +8776,7 @@
     <message>
         <source>Add…</source>
         <extracomment>app/importing/files_pane.py</extracomment>
-        <translation>Hinzufügen…</translation>
+        <translation>Datei…</translation>
     </message>
     <message>
         <source>Add files to this capture</source>
@@ -8882,6 +8920,11 @@
         <source>{reason} Choose {step} if that is so.</source>
         <extracomment>app/importing/showing.py</extracomment>
         <translation>{reason} Wählen Sie {step}, wenn das stimmt.</translation>
+    </message>
+    <message>
+        <source>Guessed as soon as the full scale is known.</source>
+        <extracomment>app/importing/showing.py</extracomment>
+        <translation>Wird vermutet, sobald der Vollausschlag bekannt ist.</translation>
     </message>
     <message>
         <source>As last time.</source>
@@ -9316,6 +9359,11 @@
         <source>Found: {name}</source>
         <extracomment>app/importing/reading_form.py</extracomment>
         <translation>Gefunden: {name}</translation>
+    </message>
+    <message>
+        <source>As found: {name}</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Wie gefunden: {name}</translation>
     </message>
     <message>
         <source>As found</source>

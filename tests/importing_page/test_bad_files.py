@@ -92,9 +92,9 @@ def test_an_empty_folder_and_a_taken_name_say_so(qtbot: QtBot, window: Window, t
     (tmp_path / "a.h5").write_bytes(b"older")
     drop(window, plain_table(tmp_path / "a.csv", swept(), "Time,signal"))
     wait_for_looks(qtbot, window)
-    assert page.target.text() == str(tmp_path / "a-2.h5")
-    window.imports.edits.choose_target(tmp_path / "a.h5")
-    assert "exists already" in page.target_trouble.sentence
+    qtbot.waitUntil(lambda: page.target.text() == str(tmp_path / "a-2.h5"), timeout=10_000)
+    window.imports.choose_target(tmp_path / "a.h5")
+    qtbot.waitUntil(lambda: "exists already" in page.target_trouble.sentence, timeout=10_000)
     window.actions_by_name["bring_in"].trigger()
     qtbot.waitUntil(lambda: not window.imports.at_work, timeout=20_000)
     assert (tmp_path / "a.h5").read_bytes() == b"older"

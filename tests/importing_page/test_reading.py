@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
+import h5py
 import numpy as np
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
@@ -14,7 +15,7 @@ from app.importing.reading_form import COLUMN, EVERY
 from app.main_window import Window
 from tests.app.hands import drop
 from tests.importing_page.hands import choose, enter, imported, volts, wait_for_looks
-from tests.importing_page.tables import plain_table, swept, wav_file
+from tests.importing_page.tables import RATE_HZ, plain_table, swept, wav_file
 
 
 def test_a_wav_file_asks_for_its_scale_and_takes_it(qtbot: QtBot, window: Window, tmp_path: Path) -> None:
@@ -23,8 +24,10 @@ def test_a_wav_file_asks_for_its_scale_and_takes_it(qtbot: QtBot, window: Window
     wait_for_looks(qtbot, window)
     page = window.imports.page
     assert "full scale" in page.reading.scale_trouble.sentence
+    assert page.columns.cards["channel 1"].range.text().endswith("of full scale")
     window.actions_by_name["bring_in"].trigger()
     assert window.session.capture is None
+    assert page.reading.full_scale.hasFocus()
     enter(page.reading.full_scale, "10 V")
     wait_for_looks(qtbot, window)
     assert page.reading.scale_trouble.sentence == ""
@@ -126,3 +129,40 @@ def test_a_delimiter_that_was_taken_wrongly_is_chosen_by_hand_and_the_rows_follo
     wait_for_looks(qtbot, window)
     assert page.rows.trouble.sentence == ""
     assert set(page.columns.cards) == {"time", "signal"}
+
+
+def test_data_sets_of_another_layout_are_chosen_by_tick_and_fit_the_next_file(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    wires = swept()
+
+    def write(path: Path) -> Path:
+        with h5py.File(path, "w") as file:
+            file["raw/signal"] = wires["signal"]
+            file["raw/reference"] = wires["reference"]
+            file["filtered/signal"] = np.round(wires["signal"], 1)
+            file["raw/thermometer"] = np.linspace(20.0, 21.0, 40)
+            file["rate_hz"] = RATE_HZ
+        return path
+
+    drop(window, write(tmp_path / "a.hdf5"))
+    wait_for_looks(qtbot, window)
+    page = window.imports.page
+    assert set(page.columns.cards) == {"filtered/signal", "raw/reference", "raw/signal"}
+    assert page.reading.datasets.isVisible()
+    rows = page.reading.datasets.list
+    texts = [rows.item(row).text() for row in range(rows.count())]
+    assert "raw/thermometer  (40)" in texts
+    rows.setFocus()
+    rows.setCurrentRow(texts.index(f"filtered/signal  ({wires['signal'].size})"))
+    QTest.keyClick(rows, Qt.Key.Key_Space)
+    wait_for_looks(qtbot, window)
+    assert set(page.columns.cards) == {"raw/reference", "raw/signal"}
+    window.actions_by_name["bring_in"].trigger()
+    capture = imported(qtbot, window)
+    np.testing.assert_array_equal(volts(capture, Role.SIGNAL), wires["signal"])
+
+    drop(window, write(tmp_path / "b.hdf5"))
+    wait_for_looks(qtbot, window)
+    assert set(page.columns.cards) == {"raw/reference", "raw/signal"}
+    assert page.last_time.startswith("As last time")

@@ -13,6 +13,7 @@ from pytestqt.qtbot import QtBot
 
 from analysis.captures.model import Role, Step
 from analysis.captures.writing import write_capture
+from app.importing import maker
 from app.main_window import Window
 from tests.app.fakes import worn_capture
 from tests.app.hands import drop, drop_all
@@ -190,3 +191,39 @@ def test_rows_show_what_stands_in_the_file_and_what_is_understood(
     assert model.index(row, 0).data() == "1,0000 → 0.001 s"
     assert model.index(row, 3).data().endswith(" mV")
     assert model.headerData(3, Qt.Orientation.Horizontal) == "Kanal C\nGround"
+
+
+def test_a_wire_that_shows_nothing_by_itself_is_what_the_other_file_made_of_the_column(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    heads = ("Zeit (ms)", "A (V)", "B (V)", "C (mV)")
+    paths = [
+        comma_table(tmp_path / "1-rest.csv", at_rest(), heads),
+        comma_table(tmp_path / "2-sweep.csv", swept(), heads),
+    ]
+    drop_all(window, paths)
+    wait_for_looks(qtbot, window, files=2)
+    card = window.imports.page.columns.cards["A"]
+    qtbot.waitUntil(lambda: card.use.currentData() == "signal", timeout=10_000)
+    assert "2-sweep.csv" in card.reason.text()
+    window.actions_by_name["bring_in"].trigger()
+    capture = imported(qtbot, window)
+    np.testing.assert_allclose(volts(capture, Role.SIGNAL, 0), 2.95)
+    assert [record.step for record in capture.records] == [None, Step.SWEEP]
+
+
+def test_the_place_is_asked_for_where_nothing_can_be_saved_beside_the_file(
+    qtbot: QtBot, window: Window, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(maker, "proposed_target", lambda paths, together="": None)
+    elsewhere = tmp_path / "elsewhere"
+    elsewhere.mkdir()
+    monkeypatch.setattr(
+        QFileDialog, "getSaveFileName", lambda *_args, **_words: (str(elsewhere / "mine"), "")
+    )
+    drop(window, plain_table(tmp_path / "a.csv", swept(), "Time,signal"))
+    wait_for_looks(qtbot, window)
+    page = window.imports.page
+    qtbot.waitUntil(lambda: "choose another place" in page.target_trouble.sentence, timeout=10_000)
+    window.actions_by_name["bring_in"].trigger()
+    assert imported(qtbot, window).path == elsewhere / "mine.h5"
