@@ -52,6 +52,9 @@ _IN_NAME = (
 )
 
 
+_WORDS_TOO = ("h", "day", "days")
+"""Units that end a name without being meant: "level_h", "time of day"."""
+
 _MICRO = re.compile("^(?:\u00e2\u00b5|\u00ce\u00bc|\u00ee\u00bc|[\u03bc\ufffd?])")  # in small letters
 
 
@@ -92,8 +95,8 @@ def split_heading(heading: str) -> tuple[str, str]:
     """
     for form in _IN_NAME:
         found = form.match(heading)
-        bare = form is not _BRACKETED and found is not None and found.group("unit").lower() == "h"
-        if found and not bare and unit_of(found.group("unit")) is not None:  # "level_h" is in no hours
+        bare = form is not _BRACKETED and found is not None and found.group("unit").lower() in _WORDS_TOO
+        if found and not bare and unit_of(found.group("unit")) is not None:
             return found.group("name").strip() or heading.strip(), found.group("unit")
     other = _BRACKETED.match(heading)
     # One letter in round brackets may number a channel: "sensor (A)".
