@@ -86,7 +86,7 @@ def in_memory(name: str, values: NDArray[Any], unit: str = "") -> Named:
 
 
 def table_of(path: Path, kind: str, arrays: Sequence[Named], chosen: Sequence[str] = ()) -> Table:
-    """Arrays of one length as a table; the length that most columns have is taken.
+    """Arrays of one length and group as a table; the length that most columns have is taken.
 
     Parameters
     ----------
@@ -95,7 +95,7 @@ def table_of(path: Path, kind: str, arrays: Sequence[Named], chosen: Sequence[st
     arrays : sequence of Named
         In the file's order. Lone numbers are looked at for an interval or a rate.
     chosen : sequence of str
-        Names of those that are to be used; all where it is empty, or none of them is there.
+        Names of those that are to be used; all of one group where it is empty, or none of them is there.
 
     Raises
     ------
@@ -112,15 +112,15 @@ def table_of(path: Path, kind: str, arrays: Sequence[Named], chosen: Sequence[st
     longest = max(
         wanted, key=lambda run: (sum(item.count for item in wanted if item.size == run.size) > 1, run.size)
     )
-    taken = [run for run in wanted if run.size == longest.size]
+    alike = [run for run in wanted if run.size == longest.size]
+    taken = alike if wanted is not runs else _of_one_group(alike, longest)
     if sum(run.size * run.count * 8 for run in taken) > MOST_BYTES:
         raise ImportingError(
             say("it claims {size:,} samples, more than can be read", size=longest.size),
             say("save a shorter stretch"),
         )
     columns = checked_columns([column for run in taken for column in run.columns()])
-    left = [run.array.name for run in wanted if run.size != longest.size]
-    notes = (say("of another length, and left out: {names}", names=", ".join(left[:10])),) if left else ()
+    notes = _left_out(wanted, alike, taken)
 
     def blocks(tick: Tick, notes: list[str]) -> Iterator[Block]:
         for start in range(0, longest.size, _AT_ONCE):
@@ -130,7 +130,35 @@ def table_of(path: Path, kind: str, arrays: Sequence[Named], chosen: Sequence[st
 
     used = {run.array.name for run in taken}
     datasets = tuple(Dataset(run.array.name, run.array.shape, run.array.name in used) for run in runs)
-    return Table(path, kind, columns, blocks, _interval(usable), notes, datasets=datasets)
+    return Table(path, kind, columns, blocks, _interval(usable, _group(longest)), notes, datasets=datasets)
+
+
+def _group(run: _Run) -> str:
+    return run.array.name.rpartition("/")[0]
+
+
+def _of_one_group(runs: Sequence[_Run], first: _Run) -> list[_Run]:
+    """Where the same names come again in other groups, those of one group and of the groups it lies in.
+
+    Two groups with a signal each are two recordings, not a sensor with two signals.
+    """
+    leaf = first.array.name.rpartition("/")[2]
+    if sum(run.array.name.rpartition("/")[2] == leaf for run in runs) < 2:
+        return list(runs)
+    group = _group(first)
+    above = {"", *(group[:place] for place, letter in enumerate(group) if letter == "/"), group}
+    return [run for run in runs if _group(run) in above]
+
+
+def _left_out(runs: Sequence[_Run], alike: Sequence[_Run], taken: Sequence[_Run]) -> tuple[str, ...]:
+    said: list[str] = []
+    others = [run.array.name for run in runs if run not in alike]
+    if others:
+        said.append(say("of another length, and left out: {names}", names=", ".join(others[:10])))
+    groups = [run.array.name for run in alike if run not in taken]
+    if groups:
+        said.append(say("of another group, and left out: {names}", names=", ".join(groups[:10])))
+    return tuple(said)
 
 
 def _run(item: Named) -> _Run | None:
@@ -148,8 +176,9 @@ def _stored(dtype: np.dtype[Any]) -> np.dtype[Any]:
     return np.dtype(np.float32) if dtype == np.float16 else dtype.newbyteorder("=")
 
 
-def _interval(arrays: Sequence[Named]) -> float | None:
-    for item in arrays:
+def _interval(arrays: Sequence[Named], group: str) -> float | None:
+    """What a lone number says of the time between rows, those of the group first."""
+    for item in sorted(arrays, key=lambda item: item.name.rpartition("/")[0] != group):
         if any(size != 1 for size in item.shape):
             continue
         short = item.name.rsplit("/", 1)[-1]

@@ -90,9 +90,11 @@ def guess(name: str, unit: str, volts: NDArray[np.float64]) -> Guess:
     known = unit_of(unit)
     if unit and (known is None or known.quantity != VOLTAGE) and unit.upper() not in ("-", "1"):
         return Guess(None, say("its unit {unit} is no voltage", unit=unit))
-    for role, words in _WORDS:
-        if re.search(words, name.replace("_", " "), re.IGNORECASE):
-            return _supply_of_what(volts) if role is Role.SUPPLY else Guess(role, _SAYS_SO, sure=True)
+    # Of "second/signal" the last word counts before the group that it stands in.
+    for said in dict.fromkeys((name.rpartition("/")[2], name)):
+        for role, words in _WORDS:
+            if re.search(words, said.replace("_", " "), re.IGNORECASE):
+                return _supply_of_what(volts) if role is Role.SUPPLY else Guess(role, _SAYS_SO, sure=True)
     return _by_behaviour(volts[np.isfinite(volts)])
 
 

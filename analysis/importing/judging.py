@@ -13,12 +13,13 @@ from numpy.typing import NDArray
 from analysis.captures.model import Role, Scaling
 from analysis.errors import ImportingError
 from analysis.importing.guesses import Guess, guess, is_counter, is_time, rises
-from analysis.importing.model import Column
+from analysis.importing.model import Column, Table, clock_places
 from analysis.importing.spool import Spool, SpooledColumn
 from analysis.importing.units import VOLTAGE, unit_of
 from analysis.importing.wishes import Wishes
 from analysis.wording import say
 
+_HOLDS_TIMES = say("it holds times")
 _LOOK_SAMPLES = 20_000
 _SINCE_1970 = (
     (1e17, 1e-9, say("nanoseconds")),
@@ -109,7 +110,7 @@ def judged(spool: Spool, wishes: Wishes) -> Judged:
     wanted = {place_of(name, columns): role for name, role in wishes.channels.items()}
     problems: list[Problem] = []
     notes: list[str] = []
-    found = _time_place(columns, looks, wishes, set(wanted), spool.table.interval_s)
+    found = _time_place(columns, looks, wishes, set(wanted), spool.table)
     time_place = None if isinstance(found, Problem) else found
     factors = [
         _factor(column, look, wishes, spool.table.kind, notes, problems)
@@ -119,8 +120,11 @@ def judged(spool: Spool, wishes: Wishes) -> Judged:
     ]
     for name, factor in wishes.factors.items():
         factors[place_of(name, columns)] *= factor
+    clocks = clock_places(spool.table)
     guesses = {
-        place: _guess(column, looks[place], factors[place], wanted.get(place))
+        place: Guess(None, _HOLDS_TIMES)
+        if place in clocks and place not in wanted
+        else _guess(column, looks[place], factors[place], wanted.get(place))
         for place, column in enumerate(columns)
         if place != time_place
     }
@@ -222,12 +226,13 @@ def _time_place(
     looks: list[NDArray[np.float64]],
     wishes: Wishes,
     taken: set[int],
-    stated: float | None,
+    table: Table,
 ) -> int | Problem | None:
     if wishes.time_column is not None:
         return place_of(wishes.time_column, columns)
     free = [place for place in range(len(columns)) if place not in taken]
     named = [place for place in free if is_time(columns[place].name, columns[place].unit)]
+    named = named or [place for place in free if place in clock_places(table)]
     if wishes.interval_s is not None:
         return None
     if len(named) > 1:
@@ -239,7 +244,7 @@ def _time_place(
         )
     if named:
         return named[0]
-    if stated is not None:
+    if table.interval_s is not None:
         return None
     rising = [
         p
@@ -286,7 +291,7 @@ def _guess(column: Column, look: NDArray[np.float64], factor: float, wanted: Rol
     if wanted is not None:
         return Guess(wanted, say("it was chosen"))
     if is_time(column.name, column.unit):
-        return Guess(None, say("it holds times"))
+        return Guess(None, _HOLDS_TIMES)
     if is_counter(column.name, look[:99]):
         return Guess(None, say("it counts the rows"))
     return guess(column.name, column.unit, look * factor)

@@ -116,6 +116,15 @@ class Table:
     datasets: tuple[Dataset, ...] = ()
 
 
+def clock_places(table: Table) -> frozenset[int]:
+    """Columns of a table whose cells were written as times of day or dates."""
+    written = table.dialect
+    if written is None:
+        return frozenset()
+    clocks = [clock for clock, use in zip(written.clock, written.numeric, strict=True) if use]
+    return frozenset(place for place, clock in enumerate(clocks) if clock)
+
+
 def checked_columns(columns: list[Column]) -> tuple[Column, ...]:
     """Columns with names of their own: a name that comes twice gets a number.
 

@@ -13,6 +13,8 @@ from analysis.errors import ImportingError
 from analysis.importing.behaviour import StepGuess, guess_step
 from analysis.importing.going_on import GoingOn, going_on
 from analysis.importing.judging import look_at, place_of
+from analysis.importing.model import clock_places
+from analysis.importing.moments import moment_of
 from analysis.importing.plan import Plan, PlannedChannel
 from analysis.importing.spool import Spool, SpooledColumn
 from analysis.importing.time_base import TimeBase, time_base
@@ -70,8 +72,10 @@ def records_of(
     scalings = [
         _with_range(spool.columns[item.place], item.scaling, spool, item, notes) for item in plan.channels
     ]
+    moments = [_moment(spool, plan, piece) for piece in pieces]
+    origin_s = pieces[0].base.first_s if moments[0] else 0.0
     records = []
-    for number, piece in enumerate(pieces):
+    for number, (piece, moment) in enumerate(zip(pieces, moments, strict=True)):
         whole = piece.base.even
         make = _even_channels if whole else _resampled_channels
         resampled = {} if whole else {"resampled": "linear interpolation of unevenly spaced samples"}
@@ -82,8 +86,8 @@ def records_of(
                 channels=make(spool, plan, wishes, scalings, piece),
                 label=spool.table.path.stem,
                 step=wishes.step,
-                first_sample_s=piece.base.first_s,
-                attributes={**guessed, **wishes.conditions, **resampled},
+                first_sample_s=piece.base.first_s - origin_s,
+                attributes={**guessed, **wishes.conditions, **resampled, **moment},
             )
         )
     return records, notes
@@ -97,6 +101,15 @@ class _Piece:
     stop: int
     base: TimeBase
     times: Times | None
+
+
+def _moment(spool: Spool, plan: Plan, piece: _Piece) -> dict[str, str]:
+    """When a piece began, as the attribute of its record; nothing where its times do not say."""
+    if plan.time_place is None:
+        return {}
+    clock = plan.time_place in clock_places(spool.table)
+    moment = moment_of(piece.base.first_s, clock=clock, factor=plan.time_factor)
+    return {"started": moment} if moment else {}
 
 
 def _pieces(spool: Spool, plan: Plan, size: int, notes: list[str], tick: Tick) -> list[_Piece]:

@@ -5471,6 +5471,11 @@
         <translation>von anderer Länge und ausgelassen: {names}</translation>
     </message>
     <message>
+        <source>of another group, and left out: {names}</source>
+        <extracomment>analysis/importing/arrays.py</extracomment>
+        <translation>aus einer anderen Gruppe und ausgelassen: {names}</translation>
+    </message>
+    <message>
         <source>it has {count:,} columns, and at most {most} are read</source>
         <extracomment>analysis/importing/arrow.py, analysis/importing/model.py</extracomment>
         <translation>sie hat {count:,} Spalten, und höchstens {most} werden gelesen</translation>
@@ -5731,6 +5736,11 @@
         <translation>sie bleibt bei {middle_v:.2f} V, was zu keiner Leitung eines Sensors passt</translation>
     </message>
     <message>
+        <source>it holds times</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>sie enthält Zeiten</translation>
+    </message>
+    <message>
         <source>nanoseconds</source>
         <extracomment>analysis/importing/judging.py</extracomment>
         <translation>Nanosekunden</translation>
@@ -5844,11 +5854,6 @@
         <source>it was chosen</source>
         <extracomment>analysis/importing/judging.py, analysis/importing/preview.py</extracomment>
         <translation>sie wurde gewählt</translation>
-    </message>
-    <message>
-        <source>it holds times</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>sie enthält Zeiten</translation>
     </message>
     <message>
         <source>it counts the rows</source>

@@ -23,6 +23,8 @@ from scipy import io
 from analysis.captures.model import Record, Role
 from analysis.captures.reading import open_capture
 from analysis.importing.bring_in import import_capture
+from analysis.importing.preview import preview
+from analysis.importing.recipes import keep_for_shape
 from analysis.importing.wishes import Wishes
 
 N = 3000
@@ -152,3 +154,43 @@ def test_a_table_in_any_dialect_of_the_csv_module_is_read_back(
     record, volts = _imported(source)
     assert record.sample_interval_s == 0.002
     np.testing.assert_array_equal(volts[Role.SIGNAL], values)
+
+
+def _two_runs(path: Path, *, alike: bool) -> None:
+    """Two groups with the same names, of one length or of two."""
+    with h5py.File(path, "w") as file:
+        file["rate"] = 1000.0
+        for place, name in enumerate(("first", "second")):
+            count = N if alike or not place else N // 2
+            file[f"{name}/signal"] = SIGNAL_V[:count] + place
+            file[f"{name}/reference"] = REFERENCE_V[:count] + place / 100
+
+
+@pytest.mark.parametrize("alike", [True, False])
+def test_channels_of_two_groups_are_never_mixed_and_either_can_be_picked(alike: bool, tmp_path: Path) -> None:
+    source = tmp_path / "two.h5"
+    _two_runs(source, alike=alike)
+    (understood,) = import_capture([source], tmp_path / "a.h5")
+    assert any("left out: second/" in note for note in understood.notes)
+    datasets = {item.name: item.taken for item in preview(source).datasets}
+    assert datasets == {f"{run}/{name}": run == "first" for run in ("first", "second") for name in ("signal", "reference")}  # fmt: skip  # noqa: E501
+    _, volts = _imported(source)
+    np.testing.assert_array_equal(volts[Role.SIGNAL], SIGNAL_V)
+    assert set(volts) == {Role.SIGNAL, Role.REFERENCE}
+    _, volts = _imported(source, Wishes(datasets=("second/signal", "second/reference")))
+    count = N if alike else N // 2
+    np.testing.assert_array_equal(volts[Role.SIGNAL], SIGNAL_V[:count] + 1)
+    assert set(volts) == {Role.SIGNAL, Role.REFERENCE}
+
+
+def test_what_was_picked_is_picked_again_by_its_recipe(tmp_path: Path) -> None:
+    source = tmp_path / "two.h5"
+    _two_runs(source, alike=False)
+    wishes = Wishes(datasets=("second/signal",))
+    (understood,) = import_capture([source], tmp_path / "a.h5", wishes)
+    keep_for_shape(understood, wishes, tmp_path / "recipes")
+    (again,) = import_capture([source], tmp_path / "b.h5", recipes=tmp_path / "recipes")
+    assert again.recipe is not None
+    with open_capture(tmp_path / "b.h5") as opened:
+        (channel,) = opened.capture.records[0].channels
+        np.testing.assert_array_equal(channel.volts(), SIGNAL_V[: N // 2] + 1)

@@ -32,3 +32,39 @@ def test_a_strange_table_is_right_or_says_what_to_choose(strange: Strange, tmp_p
             channel = record.channel(role)
             assert channel is not None
             np.testing.assert_allclose(channel.volts(), volts, rtol=1e-12)
+
+
+STARTED = {
+    "time of day beside a word": "09:14:07.500",
+    "over midnight": "23:59:59.995",
+    "date and time in two columns": "09:14:07.500",
+    "a dotted date with the time": "2026-03-04T09:14:07.500",
+    "month first and afternoon": "2026-03-04T14:14:07.500",
+    "a year of two digits": "2026-03-04T09:14:07.500",
+    "milliseconds since 1970": "2026-03-04T09:14:07.500+00:00",
+    "days of a spreadsheet": "2026-03-04T09:14:08.966",  # a day is 46085.384826 from the end of 1899 on
+    "times before the trigger": "",
+    "hours": "",
+}
+
+
+@pytest.mark.parametrize("name", STARTED)
+def test_a_record_says_when_it_began_and_counts_from_there(name: str, tmp_path: Path) -> None:
+    (strange,) = [item for item in (*FIRST, *SECOND, *THIRD, *FOURTH) if item.name == name]
+    (tmp_path / "table.txt").write_bytes(strange.raw)
+    import_capture([tmp_path / "table.txt"], tmp_path / "a.h5")
+    with open_capture(tmp_path / "a.h5") as opened:
+        (record,) = opened.capture.records
+        assert record.attributes.get("started", "") == STARTED[name]
+        before_s = -0.005 if name == "times before the trigger" else 0.0
+        assert record.first_sample_s == pytest.approx(before_s, abs=1e-9)
+
+
+def test_records_between_gaps_say_when_each_began(tmp_path: Path) -> None:
+    rows = [f"2026-03-04 09:{minute}:{n / 1000:06.3f};{1 + n % 3}" for minute in (14, 16) for n in range(30)]
+    (tmp_path / "t.csv").write_text("when;signal\n" + "\n".join(rows) + "\n")
+    import_capture([tmp_path / "t.csv"], tmp_path / "a.h5")
+    with open_capture(tmp_path / "a.h5") as opened:
+        first, second = opened.capture.records
+        assert second.attributes["started"] == "2026-03-04T09:16:00.000"
+        assert (first.first_sample_s, second.first_sample_s) == (0.0, 120.0)
