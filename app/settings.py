@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 from typing import Protocol
 
@@ -14,6 +14,7 @@ from analysis.reports.pages import Workshop
 from app.settings_file import SettingsFile
 
 _MOST_RECENT = 8
+_MOST_CHOSEN = 500
 
 
 class Store(Protocol):
@@ -96,13 +97,30 @@ class Settings:
         """The capture that is kept as known good for each kind of sensor: its path, by the sensor's key."""
         try:
             kept = json.loads(str(self._store.value("known_good", "{}")))
-        except ValueError:
+        except (ValueError, RecursionError):
             return {}
         return {str(key): str(path) for key, path in kept.items()} if isinstance(kept, dict) else {}
 
     @known_good.setter
     def known_good(self, value: dict[str, str]) -> None:
         self._keep(known_good=json.dumps(value))
+
+    def chosen_files(self, folder: Path) -> frozenset[str]:
+        """Names that the technician chose for the reviews of a folder, as these say them."""
+        return frozenset(name for place, name in self._chosen() if place == str(folder.absolute()))
+
+    def choose_files(self, folder: Path, names: Sequence[str]) -> None:
+        """Remember what was chosen for the reviews of a folder; the oldest of very many are forgotten."""
+        new = [(str(folder.absolute()), name) for name in names]
+        kept = [item for item in self._chosen() if item not in new]
+        self._keep(chosen_files=json.dumps([*kept, *new][-_MOST_CHOSEN:]))
+
+    def _chosen(self) -> list[tuple[str, str]]:
+        try:
+            kept = json.loads(str(self._store.value("chosen_files", "[]")))
+            return [(str(place), str(name)) for place, name in kept]
+        except (ValueError, TypeError, RecursionError):
+            return []
 
     @property
     def workshop(self) -> Workshop:

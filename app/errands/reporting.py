@@ -51,7 +51,8 @@ def report(
     except ReportError as error:
         print(error_line(target, str(error)), file=err)
         return 2
-    wanted = Wanted(compare, report_language(language), paper, _workshop())
+    workshop, chosen = _kept(Path(path).parent)
+    wanted = Wanted(compare, report_language(language), paper, workshop, chosen=chosen)
     try:
         with Interrupts() as interrupts, ProgressLine(err) as progress:
             progress.begin(path)
@@ -73,10 +74,11 @@ def report(
     return 0
 
 
-def _workshop() -> Workshop:
-    """As the window's settings keep it; empty where Qt is missing."""
+def _kept(folder: Path) -> tuple[Workshop, frozenset[str]]:
+    """Who makes it, and files chosen for this folder, as the window keeps them; none without Qt."""
     try:
         from app.settings import Settings
     except ImportError:
-        return Workshop()
-    return Settings().workshop
+        return Workshop(), frozenset()
+    settings = Settings()
+    return settings.workshop, settings.chosen_files(folder)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -16,14 +17,14 @@ from analysis.reports.subject import Subject
 from analysis.review.job import FACTS, Job, Photo
 from analysis.review.records import edits_told
 from analysis.wording import Language
-from app.language import window_language
+from app.language import said, window_language
 from app.reporting.languages import report_language
 from app.reporting.layout import Paper, lay_out
-from app.reporting.making import Wanted, beside_of, check_target, pages_of, store
-from app.reporting.materials import Materials, gather
+from app.reporting.making import Wanted, check_target, materials_of, store
+from app.reporting.materials import Materials
 from app.reporting.placed import Sheet
 from app.review.keeper import ReviewKeeper
-from app.trouble import sentence
+from app.trouble import as_sentence, sentence
 from app.views.report_form import Entries
 from app.views.workshop_form import IMAGE_FILES, WorkshopForm
 
@@ -155,7 +156,7 @@ class ReportDesk(QObject):
         self._window.jobs.run(
             MAKING,
             self.tr("Making the report"),
-            lambda tick: _materials(subject, wanted, folder, tick),
+            lambda tick: materials_of(subject, folder, wanted, tick),
             self._take,
             self._complain,
         )
@@ -163,7 +164,8 @@ class ReportDesk(QObject):
     def _wanted(self) -> Wanted:
         settings = self._window.settings
         language = report_language(self._language())
-        return Wanted(language=language, paper=settings.paper, workshop=settings.workshop)
+        chosen = settings.chosen_files(self._folder())
+        return Wanted(language=language, paper=settings.paper, workshop=settings.workshop, chosen=chosen)
 
     def _language(self) -> str:
         """As it was chosen for reports, else the window's own."""
@@ -173,7 +175,7 @@ class ReportDesk(QObject):
         self._materials = materials
         self._lay_out()
         if materials.troubles:
-            self._page.problem_bar.show_problem(materials.troubles[0])
+            self._page.problem_bar.show_problem(as_sentence(said(materials.troubles[0])))
         else:
             self._page.problem_bar.hide()
 
@@ -204,7 +206,7 @@ class ReportDesk(QObject):
         title = self.tr("Set a capture beside it")
         chosen, _ = QFileDialog.getOpenFileName(self._window, title, str(self._folder()), kinds)
         if chosen:
-            self._set_other(_kept_name(Path(chosen), self._folder()))
+            self._set_other(*self._kept_names([chosen]))
 
     def _add_photos(self) -> None:
         kinds = self.tr("Pictures ({patterns})").format(patterns=IMAGE_FILES)
@@ -212,8 +214,15 @@ class ReportDesk(QObject):
         chosen, _ = QFileDialog.getOpenFileNames(self._window, title, str(self._folder()), kinds)
         if chosen:
             job = self._keeper.review.job
-            new = tuple(Photo(_kept_name(Path(name), self._folder())) for name in chosen)
+            new = tuple(Photo(name) for name in self._kept_names(chosen))
             self._edit(self.tr("add photos"), replace(job, photos=(*job.photos, *new)))
+
+    def _kept_names(self, chosen: Sequence[str]) -> list[str]:
+        """Files as the review names them; that they were chosen here is remembered on this PC."""
+        folder = self._folder()
+        names = [_kept_name(Path(name), folder) for name in chosen]
+        self._window.settings.choose_files(folder, [name for name in names if Path(name).is_absolute()])
+        return names
 
     def _change_paper(self) -> None:
         self._window.settings.paper = str(self._page.paper.currentData())
@@ -259,7 +268,7 @@ class ReportDesk(QObject):
             return
 
         def work(tick: Tick) -> Path:
-            store(_materials(subject, wanted, folder, tick), target, wanted.paper)
+            store(materials_of(subject, folder, wanted, tick), target, wanted.paper)
             return target
 
         self._window.jobs.run("save_report", self.tr("Saving the report"), work, self._saved, self._complain)
@@ -284,14 +293,6 @@ def _entries(subject: Subject, language: Language) -> Entries:
     facts = {key: subject.fact(key) for key in FACTS}
     words = {key: language.say(text) for key, text in program_words(subject).items()}
     return Entries(job, facts, words, Path(job.other).name if job.other else "")
-
-
-def _materials(subject: Subject, wanted: Wanted, folder: Path, tick: Tick) -> Materials:
-    other = subject.review.job.other
-    if not other:
-        return gather(pages_of(subject, None, wanted), folder)
-    with beside_of(str(folder / other), tick) as beside:
-        return gather(pages_of(subject, beside, wanted), folder)
 
 
 def _kept_name(path: Path, folder: Path) -> str:

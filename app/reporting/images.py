@@ -6,10 +6,13 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from analysis.errors import WornbandError
+from analysis.wording import say
 
 _MOST_PIXELS = 1600
 _MOST_BYTES = 64 * 1024 * 1024
 _JPEG_QUALITY = 85
+_KINDS = ("png", "jpeg", "webp", "bmp", "gif", "tiff")
+"""What a photo or a logo can be; Qt reads more, SVG among it, which can name other files."""
 
 
 class ImageError(WornbandError):
@@ -53,17 +56,27 @@ def load_image(path: Path) -> Image:
         from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QSize
         from PySide6.QtGui import QImageReader
     except ImportError as error:
-        raise ImageError(f"the picture {path.name} needs Qt to be read", "install Qt's libraries") from error
+        raise ImageError(
+            say("the picture {name} needs Qt to be read", name=path.name), say("install Qt's libraries")
+        ) from error
 
     try:
         if not path.is_file():
-            raise ImageError(f"the picture {path.name} is not there", "choose it again")
+            raise ImageError(say("the picture {name} is not there", name=path.name), say("choose it again"))
         if path.stat().st_size > _MOST_BYTES:
-            raise ImageError(f"the picture {path.name} is larger than 64 MB", "choose a smaller one")
+            raise ImageError(
+                say("the picture {name} is larger than 64 MB", name=path.name), say("choose a smaller one")
+            )
     except OSError as error:
-        raise ImageError(f"the picture {path.name} cannot be read", "choose another one") from error
+        raise ImageError(
+            say("the picture {name} cannot be read", name=path.name), say("choose another one")
+        ) from error
     reader = QImageReader(str(path))
     reader.setAutoTransform(True)
+    if bytes(reader.format().data()).decode("ascii", "replace") not in _KINDS:  # by its content, not its name
+        raise ImageError(
+            say("the picture {name} cannot be read", name=path.name), say("choose a PNG or JPEG file")
+        )
     size = reader.size()
     if size.isValid() and max(size.width(), size.height()) > _MOST_PIXELS:
         factor = _MOST_PIXELS / max(size.width(), size.height())
@@ -72,7 +85,9 @@ def load_image(path: Path) -> Image:
         )
     picture = reader.read()
     if picture.isNull():
-        raise ImageError(f"the picture {path.name} cannot be read", "choose a PNG or JPEG file")
+        raise ImageError(
+            say("the picture {name} cannot be read", name=path.name), say("choose a PNG or JPEG file")
+        )
     clear = picture.hasAlphaChannel()
     data = QByteArray()
     buffer = QBuffer(data)
@@ -80,6 +95,8 @@ def load_image(path: Path) -> Image:
     for key in picture.textKeys():
         picture.setText(key, "")
     if not picture.save(buffer, "PNG" if clear else "JPEG", -1 if clear else _JPEG_QUALITY):  # type: ignore[call-overload]
-        raise ImageError(f"the picture {path.name} cannot be converted", "choose another one")
+        raise ImageError(
+            say("the picture {name} cannot be converted", name=path.name), say("choose another one")
+        )
     kind = "image/png" if clear else "image/jpeg"
     return Image(bytes(data.data()), kind, picture.width(), picture.height())

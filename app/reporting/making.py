@@ -7,7 +7,7 @@ import os
 import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from analysis.captures.replacing import replaced_at_the_end
@@ -17,9 +17,10 @@ from analysis.reports.pages import Pages, Workshop
 from analysis.reports.subject import Beside as OtherCapture
 from analysis.reports.subject import Subject
 from analysis.reports.whole_report import whole_report
+from analysis.review.named_files import allowed_path
 from analysis.review.records import edits_told
 from analysis.review.sidecar import read_sidecar
-from analysis.wording import ENGLISH, Language
+from analysis.wording import ENGLISH, Language, say
 from app.errands.analysing import examined
 from app.errands.beside import Beside, words_beside
 from app.reporting.html import report_html
@@ -51,6 +52,8 @@ class Wanted:
         Who makes it.
     today : str
         The date on it; today's where it is empty.
+    chosen : frozenset of str
+        Files outside the capture's folder that the review names and the technician chose on this PC.
     """
 
     compare: str = ""
@@ -58,6 +61,7 @@ class Wanted:
     paper: str = "a4"
     workshop: Workshop = field(default_factory=Workshop)
     today: str = ""
+    chosen: frozenset[str] = frozenset()
 
 
 def make_report(path: str, target: Path, wanted: Wanted, tick: Tick = ignore) -> Materials:
@@ -86,16 +90,51 @@ def make_report(path: str, target: Path, wanted: Wanted, tick: Tick = ignore) ->
     """
     check_target(target, [path, wanted.compare])
     with subject_of(path, part(tick, 0.0, 0.6)) as subject:
-        folder = Path(path).parent
-        other = wanted.compare or _named(folder, subject.review.job.other)
-        if not other:
-            materials = gather(pages_of(subject, None, wanted), folder)
-        else:
-            with beside_of(other, part(tick, 0.6, 0.9)) as beside:
-                materials = gather(pages_of(subject, beside, wanted), folder)
+        materials = materials_of(subject, Path(path).parent, wanted, part(tick, 0.6, 0.9))
     store(materials, target, wanted.paper)
     tick(1.0)
     return materials
+
+
+def materials_of(subject: Subject, folder: Path, wanted: Wanted, tick: Tick = ignore) -> Materials:
+    """Everything that a report is laid out from.
+
+    Parameters
+    ----------
+    subject : Subject
+        The capture with what was found.
+    folder : Path
+        Of the capture.
+    wanted : Wanted
+        How the report is wanted.
+    tick : Tick
+        Progress.
+
+    Returns
+    -------
+    Materials
+        A capture or a picture that the review names and that may not be opened is left out and told.
+
+    Raises
+    ------
+    WornbandError
+        Where the capture beside it cannot be read.
+    """
+    named = subject.review.job.other
+    other = allowed_path(folder, named, wanted.chosen) if named else None
+    if wanted.compare or other is not None:
+        with beside_of(wanted.compare or str(other), tick) as beside:
+            return gather(pages_of(subject, beside, wanted), folder, wanted.chosen)
+    made = gather(pages_of(subject, None, wanted), folder, wanted.chosen)
+    return replace(made, troubles=(_foreign(named), *made.troubles)) if named else made
+
+
+def _foreign(name: str) -> str:
+    return say(
+        "the review sets {name} beside it, outside the capture's folder; choose it on this PC, or put it"
+        " beside the capture",
+        name=name,
+    )
 
 
 @contextmanager
@@ -164,10 +203,6 @@ def check_target(target: Path, sources: list[str]) -> None:
     for source in sources:
         if source and target.exists() and Path(source).exists() and target.samefile(source):
             raise ReportError("the report would replace the capture", "choose another name")
-
-
-def _named(folder: Path, name: str) -> str:
-    return str(folder / name) if name else ""
 
 
 def _begin_qt() -> None:

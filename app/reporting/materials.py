@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
 
 from analysis.reports.pages import Pages, Photos
+from analysis.review.named_files import allowed_path
+from analysis.wording import say
 from app.reporting.images import Image, ImageError, load_image
 
 
@@ -29,7 +31,7 @@ class Materials:
     troubles: tuple[str, ...] = ()
 
 
-def gather(pages: Pages, folder: Path) -> Materials:
+def gather(pages: Pages, folder: Path, chosen: Collection[str] = ()) -> Materials:
     """Load the logo and the photos that the pages name.
 
     Parameters
@@ -38,9 +40,10 @@ def gather(pages: Pages, folder: Path) -> Materials:
         Of a report.
     folder : Path
         Where relative paths begin: the capture's.
+    chosen : collection of str
+        Photos that the technician chose on this PC; of others, only those in the folder are opened.
     """
-    wanted = [pages.workshop.logo] if pages.workshop.logo else []
-    wanted += [
+    photos = [
         photo.path
         for page in pages.pages
         for block in page.blocks
@@ -49,9 +52,21 @@ def gather(pages: Pages, folder: Path) -> Materials:
     ]
     images: dict[str, Image] = {}
     troubles = []
-    for name in dict.fromkeys(wanted):
+    logo = pages.workshop.logo
+    for name in dict.fromkeys([logo, *photos] if logo else photos):
         try:
-            images[name] = load_image(folder / name)
+            # The logo stands in the settings of this PC, a photo in a review that may be a stranger's.
+            path = folder / name if name == logo else allowed_path(folder, name, chosen)
+            if path is None:
+                raise _foreign(name)
+            images[name] = load_image(path)
         except ImageError as error:
-            troubles.append(str(error))
+            troubles.append(error.sentence)
     return Materials(pages, images, tuple(troubles))
+
+
+def _foreign(name: str) -> ImageError:
+    return ImageError(
+        say("the review names the picture {name}, outside the capture's folder", name=name),
+        say("choose it on this PC, or put it beside the capture"),
+    )

@@ -8361,6 +8361,71 @@
         <translation>für sich allein zeigt sie nichts; in {name} wurde dieselbe Spalte so erkannt</translation>
     </message>
     <message>
+        <source>the picture {name} needs Qt to be read</source>
+        <extracomment>app/reporting/images.py</extracomment>
+        <translation>das Bild {name} kann nur mit Qt gelesen werden</translation>
+    </message>
+    <message>
+        <source>install Qt's libraries</source>
+        <extracomment>app/reporting/images.py</extracomment>
+        <translation>installieren Sie die Bibliotheken von Qt</translation>
+    </message>
+    <message>
+        <source>the picture {name} is not there</source>
+        <extracomment>app/reporting/images.py</extracomment>
+        <translation>das Bild {name} ist nicht da</translation>
+    </message>
+    <message>
+        <source>choose it again</source>
+        <extracomment>app/reporting/images.py</extracomment>
+        <translation>wählen Sie es noch einmal</translation>
+    </message>
+    <message>
+        <source>the picture {name} is larger than 64 MB</source>
+        <extracomment>app/reporting/images.py</extracomment>
+        <translation>das Bild {name} ist größer als 64 MB</translation>
+    </message>
+    <message>
+        <source>choose a smaller one</source>
+        <extracomment>app/reporting/images.py</extracomment>
+        <translation>wählen Sie ein kleineres</translation>
+    </message>
+    <message>
+        <source>the picture {name} cannot be read</source>
+        <extracomment>app/reporting/images.py</extracomment>
+        <translation>das Bild {name} kann nicht gelesen werden</translation>
+    </message>
+    <message>
+        <source>choose another one</source>
+        <extracomment>app/reporting/images.py</extracomment>
+        <translation>wählen Sie ein anderes</translation>
+    </message>
+    <message>
+        <source>choose a PNG or JPEG file</source>
+        <extracomment>app/reporting/images.py</extracomment>
+        <translation>wählen Sie eine PNG- oder JPEG-Datei</translation>
+    </message>
+    <message>
+        <source>the picture {name} cannot be converted</source>
+        <extracomment>app/reporting/images.py</extracomment>
+        <translation>das Bild {name} kann nicht umgewandelt werden</translation>
+    </message>
+    <message>
+        <source>the review sets {name} beside it, outside the capture's folder; choose it on this PC, or put it beside the capture</source>
+        <extracomment>app/reporting/making.py</extracomment>
+        <translation>die Auswertung stellt {name} daneben, außerhalb des Ordners der Aufnahme; wählen Sie die Datei auf diesem PC, oder legen Sie sie neben die Aufnahme</translation>
+    </message>
+    <message>
+        <source>the review names the picture {name}, outside the capture's folder</source>
+        <extracomment>app/reporting/materials.py</extracomment>
+        <translation>die Auswertung nennt das Bild {name} außerhalb des Ordners der Aufnahme</translation>
+    </message>
+    <message>
+        <source>choose it on this PC, or put it beside the capture</source>
+        <extracomment>app/reporting/materials.py</extracomment>
+        <translation>wählen Sie es auf diesem PC, oder legen Sie es neben die Aufnahme</translation>
+    </message>
+    <message>
         <source>{noisy} of {count} crossing</source>
         <extracomment>app/review/marker_words.py</extracomment>
         <translation>{noisy} von {count} Überfahrt</translation>

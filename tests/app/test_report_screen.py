@@ -19,7 +19,7 @@ from pytestqt.qtbot import QtBot
 from analysis.captures import layout
 from analysis.reports.drawing import Label
 from analysis.reports.pages import Workshop
-from analysis.review.job import FACTS
+from analysis.review.job import FACTS, Photo
 from app.main_window import Window
 from app.reporting.placed import Drawn, Line
 from app.reporting.printing import paint_on
@@ -188,6 +188,31 @@ def test_photos_are_added_captioned_and_taken_out(
     assert report.keeper.review.job.photos[0].caption == "bent link"
     report.report.form.photos._change(0, None)
     qtbot.waitUntil(lambda: "bent link" not in words(report))
+
+
+def test_a_photo_from_elsewhere_is_printed_where_it_was_chosen_and_told_where_it_was_not(
+    qtbot: QtBot, report: Window, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    elsewhere = tmp_path / "camera" / "one.png"
+    elsewhere.parent.mkdir()
+    photo(elsewhere)
+    monkeypatch.setattr(QFileDialog, "getOpenFileNames", lambda *_: ([str(elsewhere)], ""))
+    report.report.form.photos.wanted.emit()
+    assert report.keeper.review.job.photos == (Photo(str(elsewhere)),)
+    folder = report.report_desk._folder()
+    assert report.settings.chosen_files(folder) == {str(elsewhere)}
+    assert report.settings.chosen_files(folder / "other") == set()
+
+    def printed() -> bool:
+        made = report.report_desk._materials
+        return made is not None and str(elsewhere) in made.images
+
+    qtbot.waitUntil(printed)
+    # On another PC, where nobody chose it, the same review prints it no more.
+    report.settings._keep(chosen_files="[]")
+    report.report_desk._make()
+    qtbot.waitUntil(lambda: not printed())
+    assert "outside the capture's folder" in report.report.problem_bar.text
 
 
 def test_the_workshop_is_kept_in_the_settings_and_printed(qtbot: QtBot, report: Window) -> None:

@@ -11,6 +11,7 @@ from pathlib import Path
 
 import pytest
 from pypdf import PdfReader
+from PySide6.QtGui import QImage
 
 from analysis.reports.pages import Workshop
 from analysis.review.job import Job, Photo
@@ -25,7 +26,7 @@ WORN, AFTER = SAMPLES["W1041-rear-left-height.h5"], SAMPLES["W1041-rear-left-hei
 @pytest.fixture(autouse=True)
 def nobodys_settings(monkeypatch: pytest.MonkeyPatch) -> None:
     """The workshop of the person who runs the tests stays out of them."""
-    monkeypatch.setattr("app.errands.reporting._workshop", Workshop)
+    monkeypatch.setattr("app.errands.reporting._kept", lambda folder: (Workshop(), frozenset()))
 
 
 def text_of(path: Path) -> str:
@@ -211,3 +212,57 @@ def test_a_missing_photo_is_told_and_the_report_made_without_it(
     write_sidecar(sidecar, replace(sidecar.review, job=job))
     assert main(["report", str(capture), "-o", str(tmp_path / "a.pdf")]) == 0
     assert "gone.jpg is not there" in capsys.readouterr().err
+
+
+def _photo(path: Path) -> Path:
+    picture = QImage(40, 30, QImage.Format.Format_RGB32)
+    picture.fill(0x2244AA)
+    assert picture.save(str(path))
+    return path
+
+
+def _reviewed(folder: Path, job: Job) -> Path:
+    folder.mkdir()
+    capture = Path(shutil.copy(WORN, folder / WORN.name))
+    sidecar = read_sidecar(capture)
+    write_sidecar(sidecar, replace(sidecar.review, job=job))
+    return capture
+
+
+@pytest.mark.parametrize("named", ["{outside}/secret.png", "../secret.png"])
+def test_a_strangers_review_puts_no_picture_of_this_pc_into_a_report(
+    named: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    _photo(tmp_path / "secret.png")
+    name = named.format(outside=tmp_path)
+    capture = _reviewed(tmp_path / "job", Job(photos=(Photo(name, "x"), Photo("own.png", "mine"))))
+    _photo(capture.with_name("own.png"))
+    assert main(["report", str(capture), "-o", str(tmp_path / "a.html")]) == 0
+    said = capsys.readouterr().err
+    assert "secret.png, outside the capture's folder" in said
+    assert said.count("\n") == 1
+    assert (tmp_path / "a.html").read_text(encoding="utf-8").count("data:image/") == 1
+
+
+def test_a_strangers_review_sets_no_capture_of_this_pc_beside_it(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    other = Path(shutil.copy(AFTER, tmp_path / "secret.h5"))
+    capture = _reviewed(tmp_path / "job", Job(other=str(other)))
+    assert main(["report", str(capture), "-o", str(tmp_path / "a.html")]) == 0
+    assert "outside the capture's folder" in capsys.readouterr().err
+    without = (tmp_path / "a.html").read_text(encoding="utf-8")
+    assert main(["report", str(capture), "--compare", str(other), "-o", str(tmp_path / "b.html")]) == 0
+    assert (tmp_path / "b.html").read_text(encoding="utf-8") != without
+
+
+def test_a_drawing_that_calls_itself_a_photo_is_refused(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    # SVG can name other files, and is no photo.
+    capture = _reviewed(tmp_path / "job", Job(photos=(Photo("a.png", "x"),)))
+    capture.with_name("a.png").write_text(
+        '<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"><rect width="9" height="9"/></svg>'
+    )
+    assert main(["report", str(capture), "-o", str(tmp_path / "a.html")]) == 0
+    assert "a.png cannot be read" in capsys.readouterr().err

@@ -18,7 +18,7 @@ from pathlib import Path
 
 from tests.robustness.savings import KINDS, Saving
 
-_LONGEST_S = 0.03  # of waiting for the shot: several savings of any kind fall into it
+_LEAST_S, _SAVINGS = 0.03, 3.0  # of waiting for the shot: several savings of any kind fall into it
 
 
 def shot(saving: Saving, first: int, wait_s: float) -> int:
@@ -47,9 +47,11 @@ def main() -> None:
     with tempfile.TemporaryDirectory() as name:
         folder = Path(name)
         saving = KINDS[kind](folder)
-        version = 0
+        begun_s, version = time.monotonic(), 1
+        saving.save(version)
+        longest_s = max(_LEAST_S, _SAVINGS * (time.monotonic() - begun_s))
         for _ in range(count):
-            confirmed = shot(saving, version + 1, chance.uniform(0.0, _LONGEST_S))
+            confirmed = shot(saving, version + 1, chance.uniform(0.0, longest_s))
             unfinished = list(folder.glob(".*.part"))
             midway += bool(unfinished)
             for part in unfinished:
