@@ -14,7 +14,7 @@ OUTSIDE = [
     "../secret.png",
     "photos/../../secret.png",
     "..",
-    "C:\\Users\\me\\secret.png",
+    "D:\\photos\\secret.png",
     "C:secret.png",
     "\\secret.png",
     "..\\secret.png",
