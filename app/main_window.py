@@ -28,6 +28,7 @@ from app.review.focus import Focus
 from app.review.keeper import ReviewKeeper
 from app.review.page import ReviewPage
 from app.review.playback import SPEEDS
+from app.review.pointer_reader import PointerReader
 from app.review.record_desk import RecordDesk
 from app.session import Session, Tools
 from app.settings import Settings
@@ -70,7 +71,7 @@ class Window(QMainWindow):
         self.actions_by_name = Actions(self)
         self._captures_menu = CapturesMenu(settings, self)
         self.page = ReviewPage(self.actions_by_name, self._captures_menu)
-        self.readout = Readout()
+        self.readout, self.pointer = Readout(), PointerReader(self.jobs, self)
         self.report = ReportPage(self.actions_by_name)
         self.pages = QStackedWidget()
         self.pages.addWidget(self.page)
@@ -218,6 +219,8 @@ class Window(QMainWindow):
         self.session.findings_changed.connect(self._show_enabled)
         self.session.refused.connect(self.settings.forget_capture)
         self.session.problem.connect(self._complain)
+        self.pointer.read.connect(self.readout.show_reading)
+        self.pointer.problem.connect(lambda said: self.problem_bar().show_problem(said))
         self.page.trace.problem.connect(self.page.problem_bar.show_problem)
         self.pages.currentChanged.connect(self._show_enabled)
         for jobs in self.compare.every_jobs:
@@ -354,6 +357,7 @@ class Window(QMainWindow):
         self.page.track.show_whole()
 
     def _copy_reading(self) -> None:
+        self.pointer.settle()
         QGuiApplication.clipboard().setText(self.readout.plain_text())
 
     def _toggle_lanes(self) -> None:

@@ -13,7 +13,6 @@ from analysis.comparison.model import Comparison, Relation
 from analysis.comparison.movement import first_movement_s
 from analysis.comparison.words import TITLES
 from analysis.diagnosis.findings import Band, TrackSurvey
-from analysis.errors import CaptureError
 from analysis.intervals import Interval
 from app.compare.focus import CompareFocus
 from app.compare.known_good import keep_as_known_good, known_good
@@ -27,8 +26,7 @@ from app.drawing.band_item import Stretch
 from app.drawing.numbers import duration, rate_text
 from app.jobs import Jobs
 from app.language import said
-from app.review.readings import read_at
-from app.trouble import sentence
+from app.review.pointer_reader import Pointed
 
 if TYPE_CHECKING:
     from app.main_window import Window
@@ -320,13 +318,9 @@ class CompareDesk(QObject):
         side = self.sides[place]
         if side.record is None:
             return
-        try:
-            reading = read_at(side.record, moment_s, side.survey)
-        except CaptureError as error:
-            self.page.problem_bar.show_problem(sentence(error, self.tr("Reading at the pointer")))
-            return
         pixel_s = self.focus.windows[place].length / max(self.page.traces[place].width(), 1)
-        self._window.readout.show_reading(reading, max(pixel_s, side.record.sample_interval_s))
+        finest_s = max(pixel_s, side.record.sample_interval_s)
+        self._window.pointer.ask(Pointed(side.record, moment_s, side.survey, finest_s))
 
     def _show_linked(self) -> None:
         self._window.actions_by_name["link"].setChecked(self.focus.linked)

@@ -9,13 +9,11 @@ from PySide6.QtCore import QObject, Signal
 
 from analysis.captures.model import Role
 from analysis.diagnosis.findings import TrackSurvey
-from analysis.errors import CaptureError
 from analysis.intervals import Interval
 from app.drawing.band_item import Stretch
 from app.drawing.numbers import duration, rate_text
 from app.drawing.track_items import worst
-from app.review.readings import read_at
-from app.trouble import sentence
+from app.review.pointer_reader import Pointed
 from app.words import record_names
 
 if TYPE_CHECKING:
@@ -245,14 +243,11 @@ class ReviewCircle(QObject):
         window.page.overview.show_moment(moment_s)
         window.page.track.show_arm(window.arm.travel(moment_s))
         if record is None or moment_s is None:
-            return
-        try:
-            reading = read_at(record, moment_s, self._survey)
-        except CaptureError as error:
-            window.page.problem_bar.show_problem(sentence(error, self.tr("Reading at the pointer")))
+            window.pointer.forget()
             return
         pixel_s = focus.window.length / max(window.page.trace.width(), 1)
-        window.readout.show_reading(reading, max(pixel_s, record.sample_interval_s))
+        finest_s = max(pixel_s, record.sample_interval_s)
+        window.pointer.ask(Pointed(record, moment_s, self._survey, finest_s))
 
     def _point_at_place(self, travel_percent: float | None) -> None:
         survey = self._survey
@@ -264,6 +259,7 @@ class ReviewCircle(QObject):
         column = survey.breakup_percent[:, place]
         value = float(worst(survey.breakup_percent[:, place : place + 1])[0])
         count = int(np.isfinite(column).sum())
+        self._window.pointer.forget()
         self._window.readout.show_place(travel_percent, value if count else None, count)
 
 

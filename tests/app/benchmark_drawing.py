@@ -18,7 +18,6 @@ import numpy as np
 from analysis.captures.model import ArraySource, Capture, Channel, Record, Role, Scaling, Step
 from analysis.captures.overview import with_overviews
 from analysis.intervals import Interval
-from app.review.readings import read_at
 from app.views.trace import TraceView
 from app.window import application
 
@@ -89,12 +88,6 @@ def main(millions: int) -> None:
                 f"{share:8.0e} of the record, {name:9}: axes alone {bare_ms:5.2f} ms, with traces "
                 f"{middle:5.2f} ms, ratio {middle / bare_ms:4.2f}, p95 {late_ms:5.2f} ms"
             )
-    took = []
-    for moment_s in np.linspace(0.0, record.duration_s, 500):
-        begun = time.perf_counter()
-        read_at(record, float(moment_s), None)
-        took.append(1e3 * (time.perf_counter() - begun))
-    print(f"reading at the pointer: median {np.median(took):.3f} ms, worst {np.max(took):.3f} ms")
 
 
 if __name__ == "__main__":

@@ -1,4 +1,4 @@
-"""Memory with a long capture and time to the first picture; run by hand, not collected by pytest.
+"""Memory with a long capture, the pointer in it, and time to the first picture; run by hand, not by pytest.
 
 ::
 
@@ -28,6 +28,7 @@ from numpy.typing import NDArray
 from analysis.captures.model import Capture, Channel, Record, Role, Scaling, Step
 
 _TURNS = 7
+_MOMENTS = 500
 _SAMPLE = "W1041-rear-left-height.h5"
 _PLAIN = """
 import PySide6.QtCore, PySide6.QtGui, PySide6.QtWidgets, pyqtgraph, scipy, scipy.signal, h5py
@@ -124,6 +125,34 @@ def show(path: str, examine: bool) -> None:
     window.close()
 
 
+def point(path: str) -> None:
+    """Point at moments all over a file, no two in one chunk of it, and print what that takes the window."""
+    from app.main_window import Window
+    from app.settings import MemoryStore, Settings
+    from app.tools import real_tools
+    from app.window import application
+
+    application()
+    window = Window(real_tools(), Settings(MemoryStore()))
+    window.show()
+    window.open_file(Path(path))
+    wait_for(lambda: window.session.capture is not None)
+    window.stop_work()
+    wait_for(lambda: not window.jobs.busy())
+    record = window.focus.record
+    assert record is not None
+    moments = np.random.default_rng(0).permutation(np.linspace(0.0, 0.999 * record.duration_s, _MOMENTS))
+    held_ms, came_ms = [], []
+    for moment_s in moments:
+        begun, begun_cpu = time.perf_counter(), time.thread_time()
+        window.focus.point(float(moment_s))
+        held_ms.append(1e3 * (time.thread_time() - begun_cpu))
+        window.pointer.settle()
+        came_ms.append(1e3 * (time.perf_counter() - begun))
+    print(np.median(held_ms), np.max(held_ms), np.median(came_ms), np.max(came_ms))
+    window.close()
+
+
 def paint_sample() -> None:
     """As ``wornband`` does with a file: open the window and the sample, until its trace was painted."""
     from app.settings import MemoryStore, Settings
@@ -167,6 +196,12 @@ def main(millions: int) -> None:
         path = Path(folder) / "long.h5"
         write_capture(long_capture(millions), path)
         print(f"file of 3 x {millions} million samples: {path.stat().st_size / 1e6:.0f} MB")
+        _, out = _run("-m", "tests.app.benchmark_window", "--point", str(path))
+        held_ms, most_ms, came_ms, last_ms = (float(word) for word in out.split())
+        print(
+            f"{_MOMENTS} places pointed at: the window is held for {held_ms:.2f} ms of processor (most "
+            f"{most_ms:.2f}), the reading is there after {came_ms:.1f} ms by the clock (most {last_ms:.1f})"
+        )
         for examine, what in ((False, "painted and zoomed"), (True, "examined too")):
             _, out = _run("-m", "tests.app.benchmark_window", "--show", str(path), str(int(examine)))
             empty_mb, above_mb, most_mb = (float(word) for word in out.split())
@@ -179,6 +214,8 @@ def main(millions: int) -> None:
 if __name__ == "__main__":
     if "--show" in sys.argv:
         show(sys.argv[2], sys.argv[3] == "1")
+    elif "--point" in sys.argv:
+        point(sys.argv[2])
     elif "--paint" in sys.argv:
         paint_sample()
     else:

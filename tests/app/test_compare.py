@@ -167,6 +167,7 @@ def test_pointing_at_one_trace_marks_the_same_moment_in_both_and_reads_it(compar
     first, second = compare.compare.focus.moments
     assert first is not None
     assert first == second == pytest.approx(6.0, abs=0.05)
+    compare.pointer.settle()
     assert "% of travel" in compare.readout.plain_text()
 
 

@@ -104,6 +104,7 @@ def test_pointing_at_a_moment_puts_the_arm_on_the_track_and_reads_every_channel(
     hands.point(canvas(review), at_time(review, 2.0))
     qtbot.waitUntil(lambda: abs((review.focus.moment_s or 0.0) - 2.0) < 0.02)
     assert review.page.track.arm_position() == pytest.approx(92.0, abs=0.2)
+    review.pointer.settle()
     for text in ("Signal", "Reference", "Ground", "5.00", " mV", "of travel"):
         assert text in review.readout.text()
 
