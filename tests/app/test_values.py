@@ -6,12 +6,13 @@ import itertools
 
 import numpy as np
 import pytest
+from PySide6.QtGui import QTransform
 
 from analysis.captures.model import Role
 from analysis.diagnosis.findings import ArmPath
 from analysis.intervals import Interval
 from app.drawing import numbers
-from app.drawing.envelope_item import strokes
+from app.drawing.envelope_item import bars, strokes
 from app.drawing.envelopes import columns, extent_v
 from app.drawing.theme import DARK, LIGHT, Palette
 from app.review.arm import moment_of
@@ -114,6 +115,21 @@ def test_strokes_join_without_a_gap() -> None:
     for left, right in itertools.pairwise(lines):
         assert max(left[1], left[3]) >= min(right[1], right[3])
         assert max(right[1], right[3]) >= min(left[1], left[3])
+
+
+@pytest.mark.parametrize("ratio", [1.0, 2.0])
+def test_strokes_fill_every_pixel_column_and_reach_their_extremes(ratio: float) -> None:
+    width_px, rng = 300, np.random.default_rng(2)
+    count = round(width_px * ratio)
+    low_v = rng.uniform(0.0, 2.0, count)
+    high_v = low_v + rng.uniform(0.1, 3.0, count)
+    time_s = (np.arange(count) + 0.5) / count
+    to_screen = QTransform(width_px, 0.0, 0.0, -100.0, 40.0, 520.0)
+    runs = bars(np.column_stack([time_s, low_v, time_s, high_v]), to_screen, ratio)
+    assert runs[:, 0].tolist() == list(range(round(40 * ratio), round((40 + width_px) * ratio)))
+    assert (runs[:, 0] == runs[:, 2]).all()
+    assert np.abs(runs[:, 1] - ratio * (520.0 - 100.0 * high_v)).max() <= 0.5
+    assert np.abs(runs[:, 3] + 1 - ratio * (520.0 - 100.0 * low_v)).max() <= 0.5
 
 
 def test_a_steady_channel_is_not_blown_up() -> None:
