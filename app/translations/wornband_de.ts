@@ -151,11 +151,6 @@
         <translation>wie die Auswertung sagt</translation>
     </message>
     <message>
-        <source>Reading at the pointer</source>
-        <extracomment>app/compare/desk.py</extracomment>
-        <translation>Messwerte am Zeiger</translation>
-    </message>
-    <message>
         <source>Open a second capture to see what differs.</source>
         <extracomment>app/compare/desk.py</extracomment>
         <translation>Öffnen Sie eine zweite Messung, um zu sehen, was sich unterscheidet.</translation>
@@ -1063,6 +1058,14 @@
     </message>
 </context>
 <context>
+    <name>PointerReader</name>
+    <message>
+        <source>Reading at the pointer</source>
+        <extracomment>app/review/pointer_reader.py</extracomment>
+        <translation>Messwerte am Zeiger</translation>
+    </message>
+</context>
+<context>
     <name>ProblemBar</name>
     <message>
         <source>Problem</source>
@@ -1371,14 +1374,6 @@
         <source>The printer cannot be used; save the report as PDF and print that instead.</source>
         <extracomment>app/reporting/desk.py</extracomment>
         <translation>Der Drucker lässt sich nicht nutzen; den Bericht als PDF speichern und dieses drucken.</translation>
-    </message>
-</context>
-<context>
-    <name>ReviewCircle</name>
-    <message>
-        <source>Reading at the pointer</source>
-        <extracomment>app/review/circle.py</extracomment>
-        <translation>Messwerte am Zeiger</translation>
     </message>
 </context>
 <context>
