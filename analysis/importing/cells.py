@@ -18,7 +18,7 @@ _OVER = frozenset(
 )
 _NUMBER = re.compile(
     r"""^[+\-]?(?:\d{1,3}(?:[ '\u2019\u00a0\u202f]\d{3})+(?:[.,]\d*)?   # 1 234,5 and 1'234.5
-        |\d[\d.,]*|[.,]\d+)(?:[eEdD][+\-]?\d{1,3})?$""",
+        |\d(?:[\d.,]*[\d.])?|[.,]\d+)(?:[eEdD][+\-]?\d{1,3})?$""",
     re.VERBOSE,
 )
 _PREFIXED = re.compile(r"^(?P<number>[+\-]?[\d.,]+)\s?(?P<prefix>[mkuµ\u03bc])$")  # 500m stands for 0.5

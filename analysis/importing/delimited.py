@@ -249,14 +249,16 @@ class _Reader:
             cell = cells[place] if place < len(cells) else ""
             value = seconds_of(cell.strip().strip('"')) if dialect.clock[place] else None
             if value is None:
-                value = number_of(cell, dialect.decimal, dialect.thousands)
+                decimal = "." if dialect.pointed and dialect.pointed[place] else dialect.decimal
+                value = number_of(cell, decimal, dialect.thousands)
             if value is None:
                 if place in self._times:  # a summary below the samples, a heading again
                     left.rows += 1
                     return None
                 odd.append(cell)
             values.append(float("nan") if value is None else value)
-        if all(np.isnan(value) for value in values) and (odd or short):
+        told = len(self._used) - sum(map(np.isnan, values))
+        if (not told and (odd or short)) or (short and not cut and 2 * told < len(self._used)):
             left.rows += 1
             return None
         left.cells += len(odd)

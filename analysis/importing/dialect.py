@@ -64,6 +64,8 @@ class Dialect:
         What was decided though it could have been otherwise.
     edges : Edges or None
         Of cells between spaces that stand in line.
+    pointed : tuple of bool
+        Which columns have a decimal point though the others have a comma; empty where none has.
     """
 
     delimiter: str
@@ -78,6 +80,7 @@ class Dialect:
     interval_s: float | None = None
     notes: tuple[str, ...] = ()
     edges: Edges | None = None
+    pointed: tuple[bool, ...] = ()
 
 
 def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
@@ -124,6 +127,7 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
         delimiter, marks[0], marks[1], comment, physical[first], tuple(names), tuple(units), tuple(numeric),
         tuple(clock), stated_interval(lines[:first]), marks[2],
         _edges(tail, width) if delimiter == " " else None,
+        _pointed(tail, delimiter, width, marks[0], marks[1]),
     )  # fmt: skip
 
 
@@ -229,6 +233,21 @@ def _chosen_marks(
     if choices.thousands is not None:
         thousands, notes = choices.thousands, ()
     return decimal, thousands, notes if choices.decimal is None else ()
+
+
+def _pointed(tail: list[str], delimiter: str, width: int, decimal: str, thousands: str) -> tuple[bool, ...]:
+    """Columns whose numbers have a point where the others have a comma, and cannot mean thousands by it."""
+    if decimal != "," or thousands == ".":
+        return ()
+    rows = [cells for line in tail if len(cells := split_line(line, delimiter)) == width]
+    found = tuple(_has_points([cells[place] for cells in rows]) for place in range(width))
+    return found if any(found) else ()
+
+
+def _has_points(cells: list[str]) -> bool:
+    plain_ones = [found for cell in cells if (found := re.fullmatch(r"[+\-]?(\d+)\.(\d+)", cell))]
+    sure = any(len(found[2]) != 3 or found[1] == "0" for found in plain_ones)
+    return sure and not any("," in cell for cell in cells)
 
 
 def _first_row(lines: list[str], rows: list[int], delimiter: str, numeric: list[bool]) -> int:

@@ -9,14 +9,15 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.captures.model import Role
-from analysis.importing.units import TIME, VOLTAGE, unit_of
+from analysis.importing.units import TIME, VOLTAGE, is_other_unit, unit_of
 from analysis.wording import Wording, say
 
 _WORDS = (
     (Role.SECOND_SIGNAL, r"second.?signal|signal.?(?:2|b)\b|sig.?2|sensor.?2|pos.?2|track.?2"),
     (
         Role.REFERENCE,
-        r"\bv?ref(?:erence)?|5 ?v\b|v5|excitation|referenz|versorgung.?sensor|sensor.?(?:versorgung|supply)",
+        r"\bv?ref(?:erence)?|5 ?v\b|v5|excitation|referenz|\bfeed\b"
+        r"|versorgung.?sensor|sensor.?(?:versorgung|supply|feed|plus)",
     ),
     (Role.GROUND, r"\bgnd|ground|earth|masse|sensor.?minus|0 ?v\b|return"),
     (Role.SUPPLY, r"batt|\bbat\b|supply|12 ?v\b|24 ?v\b|u.?bat|bordnetz|versorgung"),
@@ -54,7 +55,9 @@ class Guess:
 def is_time(name: str, unit: str) -> bool:
     """Whether heading or unit say that a column holds times."""
     known = unit_of(unit)
-    return known.quantity == TIME if known is not None else bool(_TIME_WORDS.match(name))
+    if known is not None:
+        return known.quantity == TIME
+    return not is_other_unit(unit) and bool(_TIME_WORDS.match(name))  # "T [°C]" is a temperature
 
 
 def is_counter(name: str, values: NDArray[np.float64]) -> bool:

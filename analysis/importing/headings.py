@@ -9,6 +9,11 @@ from analysis.importing.cells import looks_numeric, plain
 from analysis.importing.choices import SPACED_COMMA
 from analysis.importing.units import RATE, TIME, Unit, split_heading, unit_of
 
+_MOST_ABOVE = 14  # lines above the samples among which names and units are looked for
+_LISTED = re.compile(
+    r"^\W*(?:column|col|channel|ch|spalte|kanal)\.?\s*#?(\d{1,3})\s*[:=;,\t]\s*(\S.*)$", re.IGNORECASE
+)
+_TIME = re.compile(r"\b(?:time|zeit)\b", re.IGNORECASE)
 _MOST_JOINED = 12  # lines of one heading: a cell of a spreadsheet has two or three
 _NAMES_INTERVAL = re.compile(
     r"(?:interval|period|increment|\bdt\b|delta ?t|Δt|abtastintervall|(?:sample|sampling) ?time)",
@@ -84,26 +89,64 @@ def headings(before: list[str], delimiter: str, width: int, comment: str) -> tup
     (list of str, list of str)
         One name and one unit a cell; empty ones where there are none.
     """
-    names, units = [""] * width, [""] * width
-    for line in reversed(before[-12:]):
-        cells = split_line(line.lstrip("#%/!* ") if comment and line.startswith(comment) else line, delimiter)
-        if len(cells) == width + 1 and not cells[-1]:
-            cells.pop()
-        said = [cell for cell in cells if cell]
-        if not said or len(cells) > width or len(cells) < max(width - 1, 1):
-            if said and any(names):
-                break
-            continue
-        cells = padded(cells, width)
-        if not any(units) and sum(unit_of(cell) is not None for cell in said) >= 0.5 * len(said):
-            units = [cell.strip("[](){}<> ") for cell in cells]
-        elif not all(map(looks_numeric, said)):
-            names = cells
-            break
+    listed = _listed_names(before, width)
+    rows = _heading_rows(before, delimiter, width, comment)
+    place = next((place for place, cells in enumerate(rows) if _are_units(cells)), None)
+    units = [""] * width if place is None else [cell.strip("[](){}<> ") for cell in rows[place]]
+    others = [cells for at, cells in enumerate(rows) if at != place]
+    above = [] if place is None else rows[place + 1 : place + 2]
+    names = listed or next(iter(above or others), [""] * width)
     split = [
         split_heading(name) if not unit else (name, unit) for name, unit in zip(names, units, strict=True)
     ]
     return [name for name, _ in split], [unit for _, unit in split]
+
+
+def _heading_rows(before: list[str], delimiter: str, width: int, comment: str) -> list[list[str]]:
+    """Rows of words above the samples, the lowest first, as far as they follow each other."""
+    rows: list[list[str]] = []
+    for line in reversed(before[-_MOST_ABOVE:]):
+        plain_line = line.lstrip("#%/!* ") if comment and line.startswith(comment) else line
+        if not plain_line.strip():
+            continue
+        cells = _heading_cells(plain_line, delimiter, width)
+        if not cells and rows:
+            break
+        said = [cell for cell in cells if cell]
+        if said and 2 * sum(map(looks_numeric, said)) < len(said):
+            rows.append(padded(cells, width))
+    return rows
+
+
+def _heading_cells(line: str, delimiter: str, width: int) -> list[str]:
+    """The cells of a line that may be a heading; none where it has other than the rows have."""
+    cells = split_line(line, delimiter)
+    while len(cells) > width and not cells[-1]:
+        cells.pop()
+    longest = width if delimiter == " " or width == 1 else width + 2  # of columns that are never filled
+    if max(width - 1, 1) <= len(cells) <= longest:
+        return cells
+    ways = [
+        re.split(r"\s{2,}|\t", line.strip()),
+        *(split_line(line, mark) for mark in "\t;,|" if mark in line),
+    ]
+    for other in ways:  # a heading may be written in another manner than the rows
+        cells = [plain(cell) for cell in other]
+        if len(cells) == width > 1 and any(split_heading(cell)[1] or _TIME.search(cell) for cell in cells):
+            return cells
+    return []
+
+
+def _are_units(cells: list[str]) -> bool:
+    said = [cell for cell in cells if cell]
+    return 2 * sum(unit_of(cell) is not None for cell in said) >= len(said)
+
+
+def _listed_names(before: list[str], width: int) -> list[str]:
+    """Names that are listed line by line (``Column 1: Time [ms]``), if there is one for each column."""
+    found = {int(item[1]): item[2].strip() for line in before if (item := _LISTED.match(line))}
+    wanted = range(1, width + 1)
+    return [found[number] for number in wanted] if width > 1 and set(wanted) <= set(found) else []
 
 
 def padded(cells: list[str], width: int) -> list[str]:
@@ -119,16 +162,24 @@ def stated_interval(before: list[str]) -> float | None:
         found = _STATED.search(line, named.end()) if named else None
         if found is None:
             continue
-        try:
-            value = float(found.group(1).replace(",", "."))
-        except ValueError:
-            continue
+        value = _stated_number(found.group(1))
         said = unit_of((found.group(2) or "").strip("[(")) or _named_unit(line)
         by_rate = said.quantity == RATE if said else interval is None
         factor = said.factor if said and said.quantity in (RATE, TIME) else 1.0
         if value > 0.0 and value * factor < 1e12:
             return 1.0 / (value * factor) if by_rate else value * factor
     return None
+
+
+def _stated_number(text: str) -> float:
+    """A number with either decimal mark; with both marks the last one is it. NaN where it is none."""
+    last = max(text.rfind(","), text.rfind("."))
+    if "," in text and "." in text:
+        text = text[:last].replace(",", "").replace(".", "") + "." + text[last + 1 :]
+    try:
+        return float(text.replace(",", "."))
+    except ValueError:
+        return float("nan")
 
 
 def _named_unit(line: str) -> Unit | None:

@@ -30,6 +30,7 @@ _OTHERS = {
     "day": Unit(TIME, 86_400.0), "days": Unit(TIME, 86_400.0), "tage": Unit(TIME, 86_400.0),
     "min": Unit(TIME, 60.0), "minute": Unit(TIME, 60.0), "minutes": Unit(TIME, 60.0),
     "mhz": Unit(RATE, 1e6), "s/s": Unit(RATE, 1.0), "sa/s": Unit(RATE, 1.0), "ks/s": Unit(RATE, 1e3),
+    "ksa/s": Unit(RATE, 1e3), "msa/s": Unit(RATE, 1e6), "ksps": Unit(RATE, 1e3), "sps": Unit(RATE, 1.0),
     "samples/s": Unit(RATE, 1.0), "1/s": Unit(RATE, 1.0), "msec": Unit(TIME, 1e-3), "usec": Unit(TIME, 1e-6),
     "mvolt": Unit(VOLTAGE, 1e-3), "mvolts": Unit(VOLTAGE, 1e-3), "uvolt": Unit(VOLTAGE, 1e-6),
     "vdc": Unit(VOLTAGE, 1.0), "v dc": Unit(VOLTAGE, 1.0), "mvdc": Unit(VOLTAGE, 1e-3),

@@ -26,7 +26,7 @@ class Strange:
     """A table and what it must become.
 
     `says` is what is asked for where it cannot be understood; `wishes` answers it. `signal` and `reference` are
-    given where a cell is missing or over range.
+    given where a cell is missing or over range, `others` where there are more channels.
     """
 
     name: str
@@ -36,10 +36,11 @@ class Strange:
     signal: tuple[float, ...] = SIGNAL_V
     reference: tuple[float, ...] | None = REFERENCE_V
     interval_s: float = 1e-3
+    others: Mapping[Role, tuple[float, ...]] = field(default_factory=dict)
 
     @property
     def expected(self) -> Mapping[Role, NDArray[np.float64]]:
-        found = {Role.SIGNAL: np.array(self.signal)}
+        found = {role: np.array(volts) for role, volts in {Role.SIGNAL: self.signal, **self.others}.items()}
         return found | ({} if self.reference is None else {Role.REFERENCE: np.array(self.reference)})
 
 
@@ -202,4 +203,51 @@ FOURTH = (
     Strange("times in a unit of nobody", ("time [ticks];signal;ref\n" + _rows("{m};{s};{r}")).encode(),
         says="--unit COLUMN=UNIT", wishes=Wishes(units={"1": "ms"})),
     Strange("words beside every number", ("time;signal;ref;state\n" + _rows("{t:.3f};{s};{r};0x1F OK")).encode()),
+)  # fmt: skip
+
+_MILLI = _rows("{m}\t{sm:.0f}\t{rm:.0f}")
+
+FIFTH = (
+    Strange("keys above, a delimiter behind every row", (
+        "Box,3\nSlot,left\nPoints,12\n\nTime,CH1,CH2,\ns,V,V,\n" + _rows("{t:.3f},{s},{r},")).encode()),
+    Strange("increment and origin above", (
+        "X increment;1.000E-03\nX origin;-5.000E-03\nCH1;CH2\n" + _rows("{s};{r}")).encode()),
+    Strange("thousands of samples a second", ("Sample Rate: 1 kSa/s\nPoint,A,B\n" + _rows("{n},{s},{r}")).encode()),
+    Strange("a rate with German marks", ("Abtastrate = 1.000,0 Hz\nSignal;Referenz\n" + _comma(_rows("{s};{r}"))).encode()),
+    Strange("nothing about the time", ("Record length: 12\nTime base: 200 us per part\nno;signal;ref\n" + _rows("{n};{s};{r}")).encode(),
+        says="--sample-interval SECONDS", wishes=Wishes(interval_s=1e-3)),
+    Strange("units after a blank line", ("Time;Signal;Ref\n\nms;mV;mV\n\n" + _MILLI.replace("\t", ";")).encode()),
+    Strange("names with spaces between spaces", ("Time (ms)   Signal A (mV)   Ref B (mV)\n" + _rows("  {m:7.1f}   {sm:13.1f}   {rm:10.1f}")).encode()),
+    Strange("a heading between other marks", ("t [ms], sig [mV], ref [mV]\n" + _MILLI).encode()),
+    Strange("columns listed one by one", ("Column 1: Elapsed [ms]\nColumn 2: Wiper [mV]\nColumn 3: Feed [mV]\n\n" + _MILLI).encode()),
+    Strange("kinds of numbers below the units", ("time\tsignal\tref\nms\tmV\tmV\nint\tfloat\tfloat\n" + _MILLI).encode()),
+    Strange("a point in the times and commas in the volts", ("time;signal;ref\n" + "".join(f"{t:.3f};" + _comma(f"{s};{r}\n") for _, t, s, r in ROWS)).encode()),
+    Strange("a letter before every line", ("H;time;signal;ref\nU;ms;mV;mV\n" + _rows("D;{m};{sm:.0f};{rm:.0f}") + "E;12\n").encode()),
+    Strange("a comma and a tab", ("time,\tsignal,\tref\n" + _rows("{t:.3f},\t{s},\t{r}")).encode()),
+    Strange("milliseconds in a column of their own", ("Zeit;ms;Signal;Ref\n" + "".join(f"09:14:07;{500 + n};{s};{r}\n" for n, _, s, r in ROWS)).encode(),
+        says="name the sample interval", wishes=Wishes(time_column="ms", units={"ms": "ms"})),
+    Strange("how the time is written, as its unit", ("Time;Signal;Ref\nHH:MM:SS.sss;V;V\n" + _rows("00:00:{t:06.3f};{s};{r}")).encode()),
+)  # fmt: skip
+
+SIXTH = (
+    Strange("a title, a date and a heading of capitals", (
+        "RIDE HEIGHT TEST\nRECORDED;04.03.2026 09:14\n\nTIME [S];SENSOR OUT [V];SENSOR FEED [V]\n" + _comma(_rows("{t:.3f};{s:.2f};{r:.3f}"))).encode()),
+    Strange("one wire after the other, with its number", ("Nr.;Zeit/ms;Kanal 1/V;Kanal 2/V\n" + _rows("{n};{m};{s};{r}")).encode()),
+    Strange("a unit in words below", ("Time,Signal,Reference\nmilliseconds,volts,volts\n" + _rows("{m},{s},{r}")).encode()),
+    Strange("a blank cell over the numbers of the rows", (",Time (s),A (V),B (V)\n" + _rows("{n},{t:.3f},{s},{r}")).encode()),
+    Strange("minutes and seconds with a comma", ("Zeit\tSignal\tRef\n" + "".join(_comma(f"00:{t:06.3f}\t{s:.3f}\t{r:.3f}\n") for _, t, s, r in ROWS)).encode()),
+    Strange("a time with its date and zone", ("timestamp,signal,ref\n" + "".join(f"2026-03-04T09:14:07.{500 + n:03d}Z,{s},{r}\n" for n, _, s, r in ROWS)).encode()),
+    Strange("voltages of a battery too", ("t/s;U_sig/V;U_ref/V;U_bat/V\n" + _rows("{t:.3f};{s};{r};12.61")).encode(),
+        others={Role.SUPPLY: (12.61,) * 12}),
+    Strange("two signals", ("time;pedal 1;pedal 2;5V\n" + "".join(f"{t:.3f};{s};{s / 2};{r}\n" for _, t, s, r in ROWS)).encode(),
+        others={Role.SECOND_SIGNAL: tuple(volts / 2 for volts in SIGNAL_V)}),
+    Strange("a temperature beside them", ("time [s];T [°C];signal [V];reference [V]\n" + _rows("{t:.3f};23.5;{s};{r}")).encode("latin-1")),
+    Strange("microvolts and nanoseconds", ("t(ns),sig(uV),ref(uV)\n" + "".join(f"{n * 1000000},{s * 1e6:.0f},{r * 1e6:.0f}\n" for n, _, s, r in ROWS)).encode()),
+    Strange("settings above, each in quotes", ('"Interval","1","ms"\n"Channels","2"\n"","",""\n"Signal","Reference",""\n' + _rows('"{s}","{r}",""')).encode()),
+    Strange("an empty column at the beginning", (";Time;Signal;Ref\n;s;V;V\n" + _rows(";{t:.3f};{s};{r}")).encode()),
+    Strange("a row of dashes below the heading", ("  time   signal    ref\n ------ -------- ------\n" + _rows(" {t:6.3f} {s:8.3f} {r:6.3f}")).encode()),
+    Strange("values that fill the cell with noughts", ("TIME;SIGNAL;REF\n" + _rows("{t:010.6f};{s:+010.6f};{r:+010.6f}")).encode()),
+    Strange("a name for each side", ("time;signal left;reference left\n" + _rows("{t:.3f};{s};{r}")).encode()),
+    Strange("a frequency in the heading of the counter", ("sample (1 kHz);signal;ref\n" + _rows("{n};{s};{r}")).encode(),
+        says="--sample-rate HERTZ", wishes=Wishes(interval_s=1e-3)),
 )  # fmt: skip

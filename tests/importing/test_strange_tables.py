@@ -11,10 +11,12 @@ from analysis.captures.reading import open_capture
 from analysis.errors import ImportingError
 from analysis.importing.bring_in import import_capture
 from analysis.importing.wishes import Wishes
-from tests.importing.strange_tables import FIRST, FOURTH, SECOND, THIRD, Strange
+from tests.importing.strange_tables import FIFTH, FIRST, FOURTH, SECOND, SIXTH, THIRD, Strange
 
 
-@pytest.mark.parametrize("strange", [*FIRST, *SECOND, *THIRD, *FOURTH], ids=lambda item: item.name)
+@pytest.mark.parametrize(
+    "strange", [*FIRST, *SECOND, *THIRD, *FOURTH, *FIFTH, *SIXTH], ids=lambda item: item.name
+)
 def test_a_strange_table_is_right_or_says_what_to_choose(strange: Strange, tmp_path: Path) -> None:
     source = tmp_path / "table.txt"
     source.write_bytes(strange.raw)
@@ -50,7 +52,7 @@ STARTED = {
 
 @pytest.mark.parametrize("name", STARTED)
 def test_a_record_says_when_it_began_and_counts_from_there(name: str, tmp_path: Path) -> None:
-    (strange,) = [item for item in (*FIRST, *SECOND, *THIRD, *FOURTH) if item.name == name]
+    (strange,) = [item for item in EVERY if item.name == name]
     (tmp_path / "table.txt").write_bytes(strange.raw)
     import_capture([tmp_path / "table.txt"], tmp_path / "a.h5")
     with open_capture(tmp_path / "a.h5") as opened:
