@@ -13,10 +13,10 @@ from analysis.importing.bring_in import import_capture
 from analysis.importing.wishes import Wishes
 from tests.importing.strange_tables import FIFTH, FIRST, FOURTH, SECOND, SIXTH, THIRD, Strange
 
+EVERY = [*FIRST, *SECOND, *THIRD, *FOURTH, *FIFTH, *SIXTH]
 
-@pytest.mark.parametrize(
-    "strange", [*FIRST, *SECOND, *THIRD, *FOURTH, *FIFTH, *SIXTH], ids=lambda item: item.name
-)
+
+@pytest.mark.parametrize("strange", EVERY, ids=lambda item: item.name)
 def test_a_strange_table_is_right_or_says_what_to_choose(strange: Strange, tmp_path: Path) -> None:
     source = tmp_path / "table.txt"
     source.write_bytes(strange.raw)
