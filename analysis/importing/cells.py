@@ -29,10 +29,13 @@ _CLOCK = re.compile(
     r"(?:\s*(?P<half>[AaPp])\.?[Mm]\.?)?$"
 )
 _DATED = re.compile(
-    r"^(?P<a>\d{1,4})(?P<mark>[-./])(?P<b>\d{1,2})(?P=mark)(?P<c>\d{1,4}),?[T ]+"
+    r"^(?P<a>\d{1,4})(?P<mark>[-./])(?P<b>\d{1,2}|[A-Za-zä]{3})(?P=mark)(?P<c>\d{1,4}),?[T ]+"
     r"(?P<clock>\d{1,2}:\d\d:\d\d(?:[.,]\d{1,12})?(?:\s*[AaPp]\.?[Mm]\.?)?)\s*(?:Z|[+-]\d\d:?\d\d)?$"
 )
 _SPAN = re.compile(r"^(?P<days>\d{1,5}) days? \+?(?P<clock>[\d:.,]+)$")
+_MONTHS = {name: place for place, name in enumerate(
+    ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"], start=1)
+} | {"mär": 3, "mai": 5, "okt": 10, "dez": 12}  # fmt: skip
 _EPOCH = datetime(2000, 1, 1)
 
 
@@ -115,6 +118,10 @@ def seconds_of(text: str) -> float | None:
 
 def _day(a: str, mark: str, b: str, c: str) -> datetime | None:
     """A date: the year first, or the day; with strokes the month first where that can be."""
+    if b.isalpha():
+        if b.lower() not in _MONTHS:
+            return None
+        b, mark = str(_MONTHS[b.lower()]), "."
     if len(a) == 4:
         year, month, day = int(a), int(b), int(c)
     else:

@@ -90,4 +90,4 @@ def _days_and_hours(letters: NDArray[np.uint8], found: re.Match[bytes]) -> NDArr
 
 
 def _is_dated(first: bytes) -> bool:
-    return re.search(rb"[-./]\d{1,2}[-./]", first) is not None
+    return re.search(rb"[-./](?:\d{1,2}|[A-Za-z]{3})[-./]", first) is not None

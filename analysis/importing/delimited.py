@@ -18,7 +18,7 @@ from analysis.errors import ImportingError
 from analysis.importing.cells import MISSING, number_of, seconds_of
 from analysis.importing.choices import NOTHING_CHOSEN, SPACED_COMMA, TextChoices, checked_choices
 from analysis.importing.clocks import seconds_of_all
-from analysis.importing.dialect import Dialect, understood
+from analysis.importing.dialect import ARROW, Dialect, understood
 from analysis.importing.encoding import MOST_LINE_BYTES, decoded, encoding_of, line_blocks, long_line
 from analysis.importing.guesses import is_time
 from analysis.importing.model import Block, Column, Table, checked_columns
@@ -163,6 +163,8 @@ class _Reader:
             while skip and lines:
                 end = lines.find(b"\n") + 1 or len(lines)
                 lines, skip = lines[end:], skip - 1
+            if self._dialect.arrow:
+                lines = lines.replace(ARROW.encode(), self._dialect.arrow.encode())
             if lines.strip():
                 yield self._block(lines, left, tick, min(done / size, 1.0))
             tick(min(done / size, 1.0))

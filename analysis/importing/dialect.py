@@ -18,6 +18,9 @@ from analysis.wording import say
 DELIMITERS = ("\t", ";", "|", ",", " ")
 """In the order in which they win a tie; the last stands for any run of spaces and tabs."""
 
+ARROW = " -> "
+"""What some programs put between the time of day and the line that came then. Common practice, no source."""
+
 _COMMENTS = ("#", "%", "//", "!", "*")
 _MOST_LINES = 3000
 _TAIL_LINES = 400
@@ -66,6 +69,8 @@ class Dialect:
         Of cells between spaces that stand in line.
     pointed : tuple of bool
         Which columns have a decimal point though the others have a comma; empty where none has.
+    arrow : str
+        What `ARROW` behind the first cell of a line is read as; empty where there is none.
     """
 
     delimiter: str
@@ -81,6 +86,7 @@ class Dialect:
     notes: tuple[str, ...] = ()
     edges: Edges | None = None
     pointed: tuple[bool, ...] = ()
+    arrow: str = ""
 
 
 def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
@@ -100,6 +106,8 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
     """
     refuse_another_kind(text)
     lines, physical = logical(lines_of(text)[:_MOST_LINES])
+    arrow = _arrow(lines)
+    lines = [line.replace(ARROW, arrow, 1) for line in lines] if arrow else lines
     comment = next((mark for mark in _COMMENTS if any(line.startswith(mark) for line in lines)), "")
     rows = [
         place
@@ -117,9 +125,13 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
     refuse_another_layout([split_line(lines[place], delimiter) for place in rows], width)
     marks = _chosen_marks(_marks(tail, delimiter, numeric), choices)
     first = rows[0] if choices.head_lines is not None else _first_row(lines, rows, delimiter, numeric)
+    if choices.head_lines is None:
+        first = _behind_numbers(lines, [place for place in rows if place >= first], delimiter)
     if delimiter == ",":
         refuse_commas_everywhere([split_line(line, ",") for line in lines[:first]], width)
     names, units = headings(lines[:first], delimiter, width, comment)
+    if width > 2 and not names[-1] and all(names[:-1]) and _counts_rows(lines, rows, first, delimiter, width):
+        names, units = ["", *names[:-1]], ["", *units[:-1]]  # the heading leaves out the numbers of the rows
     cells = padded(split_line(lines[first], delimiter), width)
     units = [unit or _own_unit(cell) for unit, cell in zip(units, cells, strict=True)]
     clock = [use and seconds_of(cell) is not None for use, cell in zip(numeric, cells, strict=True)]
@@ -127,8 +139,35 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
         delimiter, marks[0], marks[1], comment, physical[first], tuple(names), tuple(units), tuple(numeric),
         tuple(clock), stated_interval(lines[:first]), marks[2],
         _edges(tail, width) if delimiter == " " else None,
-        _pointed(tail, delimiter, width, marks[0], marks[1]),
+        _pointed(tail, delimiter, width, marks[0], marks[1]), arrow,
     )  # fmt: skip
+
+
+def _arrow(lines: list[str]) -> str:
+    """What the arrow of most lines is to be read as: what stands between the other cells."""
+    having = [line for line in lines if ARROW in line]
+    if len(having) < 2 or 2 * len(having) < len([line for line in lines if line.strip()]):
+        return ""
+    return next((mark for mark in (";", "\t", "|", ",") if mark in having[-1]), " ")
+
+
+def _behind_numbers(lines: list[str], rows: list[int], delimiter: str) -> int:
+    """The first of the rows, or the second where the first counts the columns (1, 2, 3) and numbers none."""
+    cells = split_line(lines[rows[0]], delimiter)
+    counting = [[str(place + start) for place in range(len(cells))] for start in (0, 1)]
+    if len(cells) < 3 or len(rows) < 3 or cells not in counting:
+        return rows[0]
+    below = split_line(lines[rows[1]], delimiter)
+    return rows[0] if all(cell.isdecimal() for cell in below) else rows[1]
+
+
+def _counts_rows(lines: list[str], rows: list[int], first: int, delimiter: str, width: int) -> bool:
+    """Whether the first cells of the rows go 0, 1, 2 or 1, 2, 3, and the last ones are filled."""
+    some = [split_line(lines[place], delimiter) for place in rows if place >= first][:5]
+    counted = [cells[0] for cells in some if len(cells) == width and cells[-1]]
+    return len(counted) > 1 and counted in (
+        [str(place + start) for place in range(len(counted))] for start in (0, 1)
+    )
 
 
 def _edges(tail: list[str], width: int) -> Edges | None:

@@ -118,6 +118,7 @@ def judged(spool: Spool, wishes: Wishes) -> Judged:
         else _seconds(column, look, notes)
         for place, (column, look) in enumerate(zip(columns, looks, strict=True))
     ]
+    factors = _millivolts_together(columns, looks, factors, time_place, notes)
     for name, factor in wishes.factors.items():
         factors[place_of(name, columns)] *= factor
     clocks = clock_places(spool.table)
@@ -285,6 +286,27 @@ def _factor(
         notes.append(say("column {name} has no unit and is read as millivolts", name=column.name))
         return 1e-3
     return 1.0
+
+
+def _millivolts_together(
+    columns: Sequence[Column],
+    looks: Sequence[NDArray[np.float64]],
+    factors: Sequence[float],
+    time_place: int | None,
+    notes: list[str],
+) -> list[float]:
+    """Where one column without a unit reads millivolts, so do the others whose numbers are whole too."""
+    bare = [place for place, column in enumerate(columns) if not column.unit and place != time_place]
+    if not any(factors[place] == 1e-3 for place in bare):
+        return list(factors)
+    found = list(factors)
+    for place in bare:
+        finite = looks[place][np.isfinite(looks[place])]
+        whole = bool(len(finite)) and bool((finite == np.round(finite)).all())
+        if found[place] == 1.0 and whole and not is_counter(columns[place].name, looks[place][:99]):
+            found[place] = 1e-3
+            notes.append(say("column {name} has no unit and is read as millivolts", name=columns[place].name))
+    return found
 
 
 def _guess(column: Column, look: NDArray[np.float64], factor: float, wanted: Role | None) -> Guess:

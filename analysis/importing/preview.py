@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import csv
 import tempfile
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 from itertools import islice
 from pathlib import Path
@@ -19,7 +19,7 @@ from analysis.errors import ImportingError
 from analysis.importing.behaviour import StepGuess, guess_step
 from analysis.importing.choices import ENCODINGS, NOTHING_CHOSEN, TextChoices
 from analysis.importing.delimited import head_of
-from analysis.importing.dialect import DELIMITERS
+from analysis.importing.dialect import ARROW, DELIMITERS
 from analysis.importing.headings import lines_of, split_line
 from analysis.importing.judging import Judged, Need, Problem, judged, place_of
 from analysis.importing.model import Column, Table
@@ -261,7 +261,9 @@ def _lines(table: Table, numbers: NDArray[np.float64]) -> tuple[tuple[tuple[str,
         return tuple(tuple(f"{value:.9g}" for value in row) for row in numbers), 0
     text, _ = head_of(table.path, table.encoding)
     first = max(written.first_line - _MOST_HEAD, 0)
-    shown = islice(lines_of(text), first, written.first_line + FIRST_ROWS)
+    shown: Iterable[str] = islice(lines_of(text), first, written.first_line + FIRST_ROWS)
+    if written.arrow:
+        shown = (line.replace(ARROW, written.arrow, 1) for line in shown)
     return tuple(tuple(_cells(line, written.delimiter)) for line in shown), written.first_line - first
 
 

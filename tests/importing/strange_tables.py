@@ -251,3 +251,29 @@ SIXTH = (
     Strange("a frequency in the heading of the counter", ("sample (1 kHz);signal;ref\n" + _rows("{n};{s};{r}")).encode(),
         says="--sample-rate HERTZ", wishes=Wishes(interval_s=1e-3)),
 )  # fmt: skip
+
+GROUND_V = (0.012, 0.011, 0.013, 0.012, 0.012, 0.011, 0.012, 0.013, 0.012, 0.012, 0.011, 0.012)
+_GROUND = {Role.GROUND: GROUND_V}
+
+SEVENTH = (
+    Strange("row names that the heading leaves out", ('"time" "signal" "ref"\n' + "".join(f'"{n + 1}" {t:.3f} {s} {r}\n' for n, t, s, r in ROWS)).encode()),
+    Strange("row numbers that the heading leaves out", ("time,signal,ref\n" + _rows("{n},{t:.3f},{s},{r}")).encode()),
+    Strange("an arrow behind the clock", "".join(f"09:14:07.{500 + n:03d} -> {s},{r}\n" for n, _, s, r in ROWS).encode()),
+    Strange("a table out of a database", (
+        "  time  | signal |  ref  \n--------+--------+-------\n" + _rows("  {t:.3f} | {s:6.3f} | {r:.3f}") + "(12 rows)\n\n").encode()),
+    Strange("French", ("Temps (s);Capteur (V);Référence (V)\n" + _comma(_rows("{t:.3f};{s:.2f};{r:.3f}"))).encode("latin-1")),
+    Strange("Spanish", ("Tiempo [ms];Sensor [V];Alimentación [V]\n" + _comma(_rows("{m};{s:.2f};{r:.3f}"))).encode()),
+    Strange("a month in letters", ("Date;Signal;Ref\n" + "".join(f"04-Mar-2026 09:14:07.{500 + n:03d};{s};{r}\n" for n, _, s, r in ROWS)).encode()),
+    Strange("a line of a log", _rows("[{t:.3f}] signal={s} ref={r}").encode(), says="no two rows"),
+    Strange("commas and units in the cells", ("Zeit;Signal;Ref\n" + _comma(_rows("{t:.3f} s;{s:.3f} V;{r:.3f} V"))).encode()),
+    Strange("units that touch", ("t;a;b\n" + _rows("{t:.3f}s;{s}V;{r}V")).encode()),
+    Strange("the reference first, names of inputs", ("t (s),A0 (V),A1 (V)\n" + _rows("{t:.3f},{r},{s}")).encode()),
+    Strange("per cent beside volts", ("t [s];position [%];voltage [V];5 V [V]\n" + _rows("{t:.3f};{n};{s};{r}")).encode()),
+    Strange("a speed beside the height", ("t [s];speed [km/h];height [V];ref [V]\n" + _rows("{t:.3f};52.3;{s};{r}")).encode()),
+    Strange("millivolts that nobody says", ("time;signal;ref;gnd\n" + "".join(
+        f"{t:.3f};{s * 1000:.0f};{r * 1000:.0f};{g * 1000:.0f}\n" for (_, t, s, r), g in zip(ROWS, GROUND_V, strict=True))).encode(), others=_GROUND),
+    Strange("three wires and a heading of numbers", ("1;2;3;4\n" + "".join(
+        f"{t:.3f};{s};{r};{g}\n" for (_, t, s, r), g in zip(ROWS, GROUND_V, strict=True))).encode(), others=_GROUND),
+    Strange("times as fractions of a second behind a whole one", ("sec;frac;signal;ref\n" + "".join(f"17;{t:.3f};{s};{r}\n" for _, t, s, r in ROWS)).encode(),
+        says="--time COLUMN|name the sample interval", wishes=Wishes(time_column="frac")),
+)  # fmt: skip

@@ -11,9 +11,9 @@ from analysis.captures.reading import open_capture
 from analysis.errors import ImportingError
 from analysis.importing.bring_in import import_capture
 from analysis.importing.wishes import Wishes
-from tests.importing.strange_tables import FIFTH, FIRST, FOURTH, SECOND, SIXTH, THIRD, Strange
+from tests.importing.strange_tables import FIFTH, FIRST, FOURTH, SECOND, SEVENTH, SIXTH, THIRD, Strange
 
-EVERY = [*FIRST, *SECOND, *THIRD, *FOURTH, *FIFTH, *SIXTH]
+EVERY = [*FIRST, *SECOND, *THIRD, *FOURTH, *FIFTH, *SIXTH, *SEVENTH]
 
 
 @pytest.mark.parametrize("strange", EVERY, ids=lambda item: item.name)
