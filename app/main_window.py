@@ -165,6 +165,7 @@ class Window(QMainWindow):
         self.settings.geometry = self.saveGeometry()
         self.desk.close()
         self.compare.close()
+        self.imports.close()
         self.session.close()
         super().closeEvent(event)
 

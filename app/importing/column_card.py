@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 
 from PySide6.QtCore import QCoreApplication, Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QGridLayout, QVBoxLayout, QWidget
 
 from analysis.captures.model import Role
 from analysis.importing.seen import ColumnSeen
@@ -16,16 +15,17 @@ from app.drawing.numbers import volts
 from app.drawing.theme import LIGHT, Palette
 from app.importing.draft import OUT, TIME
 from app.importing.picture import ColumnPicture
-from app.importing.words import unit_names, use_names
+from app.importing.wire_fields import WireFields
+from app.importing.words import use_names
 from app.language import said
 from app.views.elided_label import ElidedLabel
 from app.views.press_row import text_line
-from app.views.record_form import WordBox, key_name, proposed_words
-from app.views.report_fields import LineField
+from app.views.record_form import WordBox
 
 _STEPPING = (
     Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_PageUp, Qt.Key.Key_PageDown, Qt.Key.Key_Home, Qt.Key.Key_End
 )  # fmt: skip
+_WIRE_PX = 250
 _LEAST_V = 0.5
 """A picture spans this much at least: a steady wire is a line, however its last digit flickers."""
 
@@ -76,44 +76,39 @@ class UseBox(WordBox):
 class ColumnCard(QFrame):
     """A card; it changes nothing, it says what was meant.
 
+    The fields of a wire are made when they are first shown: a file may have hundreds of columns, and a sensor
+    has a handful of wires.
+
     Signals
     -------
-    use_told(use), unit_told(unit), factor_entered(text), probe_told(word), against_told(word)
-        Something else was chosen or entered.
+    told(key, word)
+        Something else was chosen or entered: ``use``, or a key of `WireFields`.
     """
 
-    use_told = Signal(str)
-    unit_told = Signal(str)
-    factor_entered = Signal(str)
-    probe_told = Signal(str)
-    against_told = Signal(str)
+    told = Signal(str, str)
 
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("columnCard")
         self.setAccessibleName(_tr("Column {name}").format(name=name))
-        self._palette, self._use = LIGHT, OUT
+        self._palette, self._use, self._name = LIGHT, OUT, name
+        self._wire: WireFields | None = None
         self.picture, self.name, self.range = ColumnPicture(), ElidedLabel(), ElidedLabel()
         self.name.setStyleSheet("font-weight: 600;")
         self.range.setProperty("quiet", True)
         self.reason = text_line("", quiet=True)
         self.use = UseBox(use_names(), _tr("{name}: used as").format(name=name))
-        self.unit = _box(unit_names(), _tr("{name}: unit"), name)
-        self.probe = _box(proposed_words("probe_point"), _tr("{name}: probe"), name, free=True)
-        self.against = _box(proposed_words("return_point"), _tr("{name}: against"), name, free=True)
-        self.factor = LineField(_tr("{name}: multiplied by").format(name=name))
-        self.factor.setFixedWidth(52)
-        self.factor.setPlaceholderText("1")
-        self.factor.setToolTip(_tr("What every sample is multiplied by: 10 for a probe that divides by ten"))
-        for box, told in (
-            (self.use, self.use_told),
-            (self.unit, self.unit_told),
-            (self.probe, self.probe_told),
-            (self.against, self.against_told),
-        ):
-            box.told.connect(told)
-        self.factor.entered.connect(self.factor_entered)
+        self.use.told.connect(lambda word: self.told.emit("use", word))
         self._lay_out()
+
+    @property
+    def wire(self) -> WireFields:
+        """The fields of a wire, made now if they were not yet."""
+        if self._wire is None:
+            self._wire = WireFields(self._name)
+            self._wire.told.connect(self.told)
+            self._layout.addWidget(self._wire, 0, 3, 2, 1, Qt.AlignmentFlag.AlignTop)
+        return self._wire
 
     def show_facts(self, facts: CardFacts) -> None:
         """Show what holds; may be told the same thing twice."""
@@ -126,17 +121,12 @@ class ColumnCard(QFrame):
         self.picture.show_extremes(seen.minimum, seen.maximum, 0.0 if facts.use == TIME else _LEAST_V)
         self.picture.setAccessibleName(self.range.text())
         self.use.show_word(facts.use)
-        self.unit.show_word(facts.unit)
-        self.factor.show_text(facts.factor)
-        self.probe.show_word(facts.probe)
-        self.against.show_word(facts.against)
-        self.unit.setVisible(facts.use != OUT)
-        wire = facts.use not in (TIME, OUT)
-        self._times.setVisible(wire)
-        for name in self._probe_names:
-            name.setVisible(wire)
-        for field in (self.factor, self.probe, self.against):
-            field.setVisible(wire)
+        if facts.use != OUT:
+            words = (facts.unit, facts.factor, facts.probe, facts.against)
+            self.wire.show_words(*words, wire=facts.use != TIME)
+            self.wire.show()
+        elif self._wire is not None:
+            self._wire.hide()
         self._recolour()
 
     def apply_palette(self, palette: Palette) -> None:
@@ -156,38 +146,21 @@ class ColumnCard(QFrame):
         self.name.setEnabled(self._use != OUT)
 
     def _lay_out(self) -> None:
-        self._times = QLabel("×")
-        self._probe_names = [QLabel(key_name(key)) for key in ("probe_point", "return_point")]
-        for label in (self._times, *self._probe_names):
-            label.setProperty("quiet", True)
-        first, second = QHBoxLayout(), QHBoxLayout()
-        for row, widgets in (
-            (first, (self.use, self.unit, self._times, self.factor)),
-            (second, (self._probe_names[0], self.probe, self._probe_names[1], self.against)),
-        ):
-            row.setSpacing(5)
-            for widget in widgets:
-                row.addWidget(widget, 1 if isinstance(widget, WordBox) else 0)
         words = QVBoxLayout()
         words.setSpacing(0)
         words.addWidget(self.name)
         words.addWidget(self.range)
-        layout = QGridLayout(self)
+        self._layout = layout = QGridLayout(self)
         layout.setContentsMargins(8, 5, 8, 5)
         layout.setHorizontalSpacing(10)
         layout.setVerticalSpacing(3)
         layout.addWidget(self.picture, 0, 0, 2, 1)
         layout.addLayout(words, 0, 1, 2, 1, Qt.AlignmentFlag.AlignTop)
-        layout.addLayout(first, 0, 2)
-        layout.addLayout(second, 1, 2)
-        layout.addWidget(self.reason, 2, 0, 1, 3)
-        layout.setColumnStretch(0, 3)
-        layout.setColumnStretch(1, 3)
-        layout.setColumnStretch(2, 6)
-
-
-def _box(words: Mapping[str, str], name: str, column: str, free: bool = False) -> WordBox:
-    return WordBox(words, name.format(name=column), free)
+        layout.addWidget(self.use, 0, 2, 2, 1, Qt.AlignmentFlag.AlignTop)
+        layout.addWidget(self.reason, 2, 0, 1, 4)
+        for column, share in enumerate((3, 3, 3, 5)):
+            layout.setColumnStretch(column, share)
+        layout.setColumnMinimumWidth(3, _WIRE_PX)
 
 
 def _range(seen: ColumnSeen, is_time: bool, scaled: bool) -> str:

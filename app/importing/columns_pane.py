@@ -4,13 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QCoreApplication, Qt, Signal
-from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtCore import QCoreApplication, Qt, QTimer, Signal
+from PySide6.QtWidgets import QFrame, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from app.drawing.theme import LIGHT, Palette
 from app.importing.column_card import CardFacts, ColumnCard
+from app.importing.draft import OUT
 from app.importing.trouble_line import TroubleLine
 from app.views.pane import Pane
+
+_AT_ONCE = 5  # cards: half a frame's worth of building each (measured), as many as are in sight
+_MOST_UNASKED = 16
+"""Cards that are shown without asking, those of wires always: a data logger may have hundreds of columns."""
 
 
 def _tr(text: str) -> str:
@@ -32,9 +37,20 @@ class ColumnsPane(Pane):
     def __init__(self) -> None:
         super().__init__(_tr("Columns"))
         self.setAccessibleName(_tr("Columns, and what each is used for"))
-        self.trouble = TroubleLine()
+        self.trouble, self.more = TroubleLine(), QPushButton()
         self.cards: dict[str, ColumnCard] = {}
         self._palette = LIGHT
+        self._facts: dict[str, CardFacts] = {}
+        self._every: tuple[str, ...] = ()
+        self._wanted: list[str] = []
+        self._all = False
+        self._sheet: QVBoxLayout | None = None
+        self._builder = QTimer(self)
+        self._builder.setInterval(0)
+        self._builder.timeout.connect(lambda: self._build_on(1))
+        self.more.setAccessibleName(_tr("Show the columns that are not shown yet"))
+        self.more.hide()
+        self.more.clicked.connect(self._show_rest)
         self._scroll = QScrollArea()
         self._scroll.setWidgetResizable(True)
         self._scroll.setFrameShape(QFrame.Shape.NoFrame)
@@ -46,6 +62,7 @@ class ColumnsPane(Pane):
         layout.setSpacing(4)
         layout.addWidget(self.trouble)
         layout.addWidget(self._scroll, 1)
+        layout.addWidget(self.more)
         self.set_content(content)
 
     def show_cards(self, facts: Sequence[CardFacts]) -> None:
@@ -53,10 +70,14 @@ class ColumnsPane(Pane):
         if not facts:
             self.show_empty(_tr("The columns of the file appear here."))
             return
-        if [item.seen.name for item in facts] != list(self.cards):
-            self._build([item.seen.name for item in facts])
-        for item in facts:
-            self.cards[item.seen.name].show_facts(item)
+        self._facts = {item.seen.name: item for item in facts}
+        if tuple(self._facts) != self._every:
+            self._every, self._all = tuple(self._facts), False
+            self._begin()
+        elif not self._all and any(name not in self._wanted for name in self._used()):
+            self._begin()  # a column that was not shown has become a wire
+        for name, card in self.cards.items():
+            card.show_facts(self._facts[name])
         self.show_content()
 
     def apply_palette(self, palette: Palette) -> None:
@@ -65,27 +86,42 @@ class ColumnsPane(Pane):
         for card in self.cards.values():
             card.apply_palette(palette)
 
-    def _build(self, names: list[str]) -> None:
+    def _used(self) -> list[str]:
+        return [name for name, item in self._facts.items() if item.use != OUT]
+
+    def _show_rest(self) -> None:
+        self._all = True
+        self._begin()
+
+    def _begin(self) -> None:
+        """Build the cards that are in sight now, and the others one by one while the window lives."""
+        kept = set(self._used()) | set(self._every[:_MOST_UNASKED])
+        self._wanted = [name for name in self._every if self._all or name in kept]
+        hidden = len(self._every) - len(self._wanted)
+        self.more.setText(_tr("Show {count} more columns").format(count=hidden))
+        self.more.setVisible(hidden > 0)
         self.cards = {}
         sheet = QWidget()
-        column = QVBoxLayout(sheet)
-        column.setContentsMargins(0, 0, 6, 0)
-        column.setSpacing(6)
-        for name in names:
-            card = ColumnCard(name)
-            card.apply_palette(self._palette)
-            for signal, key in (
-                (card.use_told, "use"),
-                (card.unit_told, "unit"),
-                (card.factor_entered, "factor"),
-                (card.probe_told, "probe_point"),
-                (card.against_told, "return_point"),
-            ):
-                signal.connect(lambda word, name=name, key=key: self.told.emit(name, key, word))
-            self.cards[name] = card
-            column.addWidget(card)
-        column.addStretch(1)
+        self._sheet = QVBoxLayout(sheet)
+        self._sheet.setContentsMargins(0, 0, 6, 0)
+        self._sheet.setSpacing(6)
+        self._sheet.addStretch(1)
         old = self._scroll.takeWidget()
         if old is not None:
             old.deleteLater()
         self._scroll.setWidget(sheet)
+        self._build_on(_AT_ONCE)
+        self._builder.start()
+
+    def _build_on(self, count: int) -> None:
+        left = [name for name in self._wanted if name not in self.cards]
+        if not left or self._sheet is None:
+            self._builder.stop()
+            return
+        for name in left[:count]:
+            card = ColumnCard(name)
+            card.apply_palette(self._palette)
+            card.show_facts(self._facts[name])
+            card.told.connect(lambda key, word, name=name: self.told.emit(name, key, word))
+            self.cards[name] = card
+            self._sheet.insertWidget(self._sheet.count() - 1, card)

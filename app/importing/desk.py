@@ -50,6 +50,7 @@ class ImportDesk(QObject):
         self._together_name = ""
         self._wanted = False
         self._place: Place | None = None
+        self._placed_for: object = None
         self._follow()
 
     @property
@@ -61,6 +62,10 @@ class ImportDesk(QObject):
     def at_work(self) -> bool:
         """Whether files are being brought in."""
         return self._window.jobs.running(IMPORTING)
+
+    def close(self) -> None:
+        """Let go of what could be undone: nobody is told any more."""
+        self.page.stack.clear()
 
     # -- files come in ------------------------------------------------------------------------
 
@@ -80,8 +85,7 @@ class ImportDesk(QObject):
             return
         for topic in QUIET:
             self._window.jobs.cancel(topic)
-        self.state, self._place = ImportState(), None
-        self.edits.state = self.state
+        self._begin_anew()
         self._together_name = paths[0].name if len(paths) == 1 and paths[0].is_dir() else ""
         self._wanted = False
         self.page.problem_bar.hide()
@@ -89,6 +93,11 @@ class ImportDesk(QObject):
         self._window.pages.setCurrentWidget(self.page)
         self.show()
         self.add(paths)
+
+    def _begin_anew(self) -> None:
+        self.state, self._place, self._placed_for = ImportState(), None, None
+        self.edits.state = self.state
+        self.page.stack.clear()
 
     def add(self, paths: list[Path]) -> None:
         """Put more files, or those of a folder, behind the others."""
@@ -187,6 +196,9 @@ class ImportDesk(QObject):
         """Find out where the capture would lie; a folder on the network may take its time."""
         paths = [item.path for item in self.state.draft.files]
         name, chosen = self._together_name, self.state.draft.target
+        if (paths[:1], name, chosen) == self._placed_for:
+            return
+        self._placed_for = (paths[:1], name, chosen)
         self._window.jobs.run(
             PLACING,
             self.tr("Looking for a place"),
@@ -219,19 +231,15 @@ class ImportDesk(QObject):
         place = self.state.place
         to = place + by
         if 0 <= to < len(self.state.draft.files):
-            self.state.draft = moved(self.state.draft, place, to)
             self.state.place = to
-            self._find_place()
-            self.show()
+            self.edits.do(self.tr("move a file"), moved(self.state.draft, place, to))
 
     def _remove(self) -> None:
-        self.state.remove()
-        self._find_place()
-        self._go_on()
+        if self.state.file is not None:
+            self.edits.do(self.tr("remove a file"), self.state.without_file())
 
     def _guess_anew(self) -> None:
-        self.state.guess_anew()
-        self._go_on()
+        self.edits.do(self.tr("guess anew"), self.state.guessed_anew())
 
     def _choose_target(self) -> bool:
         proposed = self._place.target if self._place is not None else None
@@ -250,8 +258,7 @@ class ImportDesk(QObject):
 
     def choose_target(self, path: Path) -> None:
         """The capture shall lie there."""
-        self.state.draft = replace(self.state.draft, target=path)
-        self._find_place()
+        self.edits.do(self.tr("choose the place"), replace(self.state.draft, target=path))
 
     # -- bringing in --------------------------------------------------------------------------
 
@@ -291,8 +298,7 @@ class ImportDesk(QObject):
         self.show()
 
     def _brought(self, done: Brought) -> None:
-        self.state, self._place = ImportState(), None
-        self.edits.state = self.state
+        self._begin_anew()
         self._window.show_review()
         self._window.open_file(done.target)
         if done.unkept is not None:
@@ -332,7 +338,9 @@ class ImportDesk(QObject):
         window.jobs.progressed.connect(self._progress)
         window.jobs.ended.connect(self._ended)
         window.pages.currentChanged.connect(self.show)
+        self.edits.changed.connect(self._find_place)
         self.edits.changed.connect(self._go_on)
+        page.stack.indexChanged.connect(window.desk.show_enabled)
         window.actions_by_name["cancel"].triggered.connect(self._say_stopped)
         files.chosen.connect(self._choose_file)
         files.moved.connect(self._move)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
 
 from PySide6.QtCore import QObject, Signal
@@ -11,11 +10,13 @@ from analysis.importing.choices import TextChoices
 from analysis.importing.units import RATE, TIME, VOLTAGE
 from analysis.importing.wishes import Wishes
 from app.importing import draft as drafts
+from app.importing.draft import Draft
+from app.importing.draft_edit import DraftEdit
 from app.importing.entries import count_entered, number_entered, positive_entered
 from app.importing.page import ImportPage
 from app.importing.reading_form import COLUMN, EVERY, FOUND
 from app.importing.reading_form import RATE as BY_RATE
-from app.importing.state import ImportState
+from app.importing.state import Change, ImportState
 
 
 class ImportEdits(QObject):
@@ -39,6 +40,7 @@ class ImportEdits(QObject):
     def __init__(self, state: ImportState, page: ImportPage, parent: QObject) -> None:
         super().__init__(parent)
         self.state = state
+        self.stack = page.stack
         self._page = page
         page.columns.told.connect(self._tell_column)
         page.files.step_told.connect(self._tell_step)
@@ -50,24 +52,44 @@ class ImportEdits(QObject):
         page.reading.full_scale_entered.connect(self._enter_full_scale)
         page.reading.datasets_told.connect(self._tell_datasets)
         page.reading.resample_ticked.connect(
-            lambda on: self._change(lambda _, wishes: replace(wishes, resample=on))
+            lambda on: self._read(lambda _, wishes: replace(wishes, resample=on))
         )
-        page.capture.title_entered.connect(lambda text: self._put(title=text.strip()))
+        page.capture.title_entered.connect(self._enter_title)
         page.capture.fact_entered.connect(self._enter_fact)
-        page.keep_ticked.connect(lambda on: self._put(keep=on))
+        page.keep_ticked.connect(self._tick_keep)
 
     def forget_trouble(self) -> None:
         """Another file is in front: what was wrong with an entry concerns it no more."""
         self.state.troubles.clear()
 
-    def _put(self, **changes: object) -> None:
-        self.state.draft = replace(self.state.draft, **changes)  # type: ignore[arg-type]
+    def do(self, text: str, after: Draft) -> None:
+        """Let another draft hold from now on; this can be undone."""
+        if after != self.state.draft:
+            self.stack.push(DraftEdit(text, self.state.draft, after, self._put))
+        else:
+            self.changed.emit()  # the pane that said so may show something else by now
+
+    def _put(self, draft: Draft) -> None:
+        self.state.draft = draft
+        self.state.place = max(min(self.state.place, len(draft.files) - 1), 0)
+        self.state.troubles.clear()
         self.changed.emit()
 
-    def _change(self, change: Callable[[int, Wishes], Wishes], *, alone: bool = False) -> None:
+    def _change(self, text: str, change: Change, *, alone: bool = False) -> None:
         self.state.troubles.clear()
-        self.state.change(change, alone=alone)
-        self.changed.emit()
+        self.do(text, self.state.changed(change, alone=alone))
+
+    def _read(self, change: Change) -> None:
+        self._change(self.tr("change how it is read"), change)
+
+    def _change_column(self, change: Change) -> None:
+        self._change(self.tr("change a column"), change)
+
+    def _enter_title(self, text: str) -> None:
+        self.do(self.tr("change the title"), replace(self.state.draft, title=text.strip()))
+
+    def _tick_keep(self, on: bool) -> None:
+        self.do(self.tr("keep it for the next file"), replace(self.state.draft, keep=on))
 
     def _refuse(self, where: str, sentence: str) -> None:
         self.state.troubles[where] = sentence
@@ -85,7 +107,7 @@ class ImportEdits(QObject):
         elif key == "factor":
             self._enter_factor(name, word)
         else:
-            self._change(lambda _, wishes: drafts.with_column_word(wishes, key, name, word))
+            self._change_column(lambda _, wishes: drafts.with_column_word(wishes, key, name, word))
 
     def _tell_use(self, name: str, use: str) -> None:
         state = self.state
@@ -103,7 +125,7 @@ class ImportEdits(QObject):
             return drafts.with_use(wishes, state.uses(place), name, use) or wishes
 
         self.state.time_kinds.pop(file.path, None)
-        self._change(change)
+        self._change_column(change)
 
     def _enter_factor(self, name: str, text: str) -> None:
         factor = number_entered(text) if text.strip() else 1.0
@@ -118,20 +140,23 @@ class ImportEdits(QObject):
             kept = {key: value for key, value in wishes.factors.items() if key != name}
             return replace(wishes, factors=kept if factor == 1.0 else {**kept, name: factor})
 
-        self._change(change)
+        self._change_column(change)
 
     # -- record -------------------------------------------------------------------------------
 
     def _tell_step(self, word: str) -> None:
-        self._change(lambda _, wishes: drafts.with_step(wishes, word), alone=True)
+        step = self.tr("change the step")
+        self._change(step, lambda _, wishes: drafts.with_step(wishes, word), alone=True)
 
     def _tell_condition(self, key: str, word: str) -> None:
         self._change(
-            lambda _, wishes: replace(wishes, conditions=drafts.with_word(wishes.conditions, key, word))
+            self.tr("change the conditions"),
+            lambda _, wishes: replace(wishes, conditions=drafts.with_word(wishes.conditions, key, word)),
         )
 
     def _enter_fact(self, key: str, text: str) -> None:
-        self._put(facts=drafts.with_word(self.state.draft.facts, key, text.strip()))
+        facts = drafts.with_word(self.state.draft.facts, key, text.strip())
+        self.do(self.tr("change what is said of the capture"), replace(self.state.draft, facts=facts))
 
     # -- reading ------------------------------------------------------------------------------
 
@@ -147,7 +172,7 @@ class ImportEdits(QObject):
             chosen: TextChoices = replace(wishes.text, **{key: value})  # type: ignore[arg-type]
             return replace(wishes, text=chosen)
 
-        self._change(change)
+        self._read(change)
 
     def _tell_time(self, word: str) -> None:
         file, seen = self.state.file, self.state.seen(self.state.place)
@@ -155,15 +180,15 @@ class ImportEdits(QObject):
             return
         self.state.time_kinds.pop(file.path, None)
         if word == FOUND:
-            self._change(lambda _, wishes: drafts.with_time(wishes))
+            self._read(lambda _, wishes: drafts.with_time(wishes))
         elif word.startswith(COLUMN):
             name = word.removeprefix(COLUMN)
-            self._change(lambda _, wishes: drafts.with_time(wishes, column=name))
+            self._read(lambda _, wishes: drafts.with_time(wishes, column=name))
         else:
             self.state.time_kinds[file.path] = word
             known_s = seen.time.interval_s
             if known_s is not None:
-                self._change(lambda _, wishes: drafts.with_time(wishes, interval_s=known_s))
+                self._read(lambda _, wishes: drafts.with_time(wishes, interval_s=known_s))
             else:
                 self.changed.emit()
             self._page.reading.spacing.setFocus()
@@ -183,15 +208,15 @@ class ImportEdits(QObject):
             self._refuse("time", wrong.format(text=text or "–"))
             return
         interval_s = 1.0 / value if rate else value
-        self._change(lambda _, wishes: drafts.with_time(wishes, interval_s=interval_s))
+        self._read(lambda _, wishes: drafts.with_time(wishes, interval_s=interval_s))
 
     def _tell_datasets(self, names: tuple[str, ...]) -> None:
         """Other columns: what was said of those there were before does not hold for these."""
-        self._change(lambda _, wishes: replace(wishes, datasets=names, channels={}, time_column=None))
+        self._read(lambda _, wishes: replace(wishes, datasets=names, channels={}, time_column=None))
 
     def _enter_full_scale(self, text: str) -> None:
         volts = positive_entered(text, VOLTAGE)
         if volts is None and text.strip():
             self._refuse("scale", self.tr("{text} is no voltage; enter volts, such as 10.").format(text=text))
             return
-        self._change(lambda _, wishes: replace(wishes, full_scale_v=volts))
+        self._read(lambda _, wishes: replace(wishes, full_scale_v=volts))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QCoreApplication, Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QUndoStack
 from PySide6.QtWidgets import (
     QApplication,
     QCheckBox,
@@ -77,6 +77,7 @@ class ImportPage(QWidget):
         self.import_button, self.elsewhere = QPushButton(_tr("Import")), QToolButton()
         self.progress, self.stop = QProgressBar(), button("cancel")
         self.stop.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextOnly)
+        self.stack = QUndoStack(self)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 2, 8, 0)
         layout.setSpacing(_GAP_PX)

@@ -153,17 +153,18 @@ class ImportState:
         self._put(place, replace(file, wishes=wishes, recipe=recipe, follow=False))
         return replace(looked, asked=wishes)
 
-    def remove(self) -> None:
-        """Take the file in front off the list; the next one comes to the front."""
+    def without_file(self) -> Draft:
+        """The draft without the file in front."""
         files = [item for place, item in enumerate(self.draft.files) if place != self.place]
-        self.draft = replace(self.draft, files=tuple(files))
-        self.place = max(min(self.place, len(files) - 1), 0)
+        return replace(self.draft, files=tuple(files))
 
-    def guess_anew(self) -> None:
-        """Forget what recipes said."""
-        for place, file in enumerate(self.draft.files):
-            if file.recipe is not None:
-                self._put(place, replace(file, wishes=Wishes(), recipe=None))
+    def guessed_anew(self) -> Draft:
+        """The draft without what recipes said."""
+        files = [
+            item if item.recipe is None else replace(item, wishes=Wishes(), recipe=None)
+            for item in self.draft.files
+        ]
+        return replace(self.draft, files=tuple(files))
 
     def _put(self, place: int, file: FileDraft) -> None:
         files = list(self.draft.files)
@@ -242,9 +243,9 @@ class ImportState:
         kept = self._guesses.get(self.draft.files[place].path, {})
         return {name: use for name, (use, _) in kept.items()}
 
-    def change(self, change: Change, *, alone: bool = False) -> None:
-        """Decide something about the file in front, and about those alike where that is wanted."""
+    def changed(self, change: Change, *, alone: bool = False) -> Draft:
+        """The draft with something decided about the file in front, and those alike where that is wanted."""
         together = self.all_alike and not alone
         if together:
             self._said.append((self._columns(self.place), change))
-        self.draft = self.draft.with_wishes(self.alike() if together else [self.place], change)
+        return self.draft.with_wishes(self.alike() if together else [self.place], change)

@@ -7,13 +7,14 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject, QPoint
-from PySide6.QtGui import QGuiApplication
+from PySide6.QtGui import QGuiApplication, QUndoStack
 from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
 from analysis.captures.replacing import replaced_at_the_end
 from analysis.errors import WornbandError
 from analysis.reports.sheet import csv_text, tabbed_text
 from analysis.review.model import PointMarker
+from app.importing.page import ImportPage
 from app.review.decision_desk import DecisionDesk
 from app.review.file import ReviewFile
 from app.review.keeper import ReviewKeeper
@@ -83,8 +84,8 @@ class ReviewDesk(QObject):
     def _handlers(self) -> dict[str, Callable[[], object]]:
         keeper, markers, decisions = self.keeper, self.markers, self.decisions
         return {
-            "undo": keeper.stack.undo,
-            "redo": keeper.stack.redo,
+            "undo": lambda: self._stack().undo(),
+            "redo": lambda: self._stack().redo(),
             "mark": markers.mark,
             "mark_span": markers.mark_span,
             "mark_travel": markers.mark_travel,
@@ -143,7 +144,7 @@ class ReviewDesk(QObject):
 
     def _show_enabled(self) -> None:
         """Offer only what can be done now, and say what would be undone."""
-        stack, window, chosen = self.keeper.stack, self._window, self.markers.chosen
+        stack, window, chosen = self._stack(), self._window, self.markers.chosen
         some, band = bool(self.keeper.review.markers), self.decisions.band
         said = self.decisions.decisions()[band] if band is not None else None
         record = window.focus.record is not None
@@ -165,6 +166,15 @@ class ReviewDesk(QObject):
             window.actions_by_name[name].setEnabled(possible and (in_review or everywhere))
         self._say(("undo", self.tr("Undo"), stack.undoText()), ("redo", self.tr("Redo"), stack.redoText()))
         window.page.track_tools(window.focus.band is not None)
+
+    def show_enabled(self) -> None:
+        """Another edit can be undone, or none: offer what can be done now."""
+        self._show_enabled()
+
+    def _stack(self) -> QUndoStack:
+        """Edits that can be undone: those of the review, or of what is about to be imported."""
+        page = self._window.pages.currentWidget()
+        return page.stack if isinstance(page, ImportPage) else self.keeper.stack
 
     def _say(self, *texts: tuple[str, str, str]) -> None:
         for name, plain, what in texts:

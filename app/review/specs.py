@@ -47,7 +47,7 @@ MARKER_SPECS = (
 )
 
 DECISION_SPECS = (
-    ("undo", "Review", "Undo", "Undo the last edit of the review", "Ctrl+Z"),
+    ("undo", "Review", "Undo", "Undo the last edit", "Ctrl+Z"),
     ("redo", "Review", "Redo", "Do again what was undone", "Ctrl+Shift+Z Ctrl+Y"),
     ("accept", "Review", "Accept", "Accept the chosen band as it was found", "A"),
     ("adjust", "Review", "Adjust", "Give the chosen band other edges", "E"),

@@ -775,6 +775,21 @@
         <translation>Ein Ort wird gesucht</translation>
     </message>
     <message>
+        <source>move a file</source>
+        <extracomment>app/importing/desk.py</extracomment>
+        <translation>Datei verschieben</translation>
+    </message>
+    <message>
+        <source>remove a file</source>
+        <extracomment>app/importing/desk.py</extracomment>
+        <translation>Datei entfernen</translation>
+    </message>
+    <message>
+        <source>guess anew</source>
+        <extracomment>app/importing/desk.py</extracomment>
+        <translation>Neu vermuten</translation>
+    </message>
+    <message>
         <source>Save the capture as</source>
         <extracomment>app/importing/desk.py</extracomment>
         <translation>Messung speichern unter</translation>
@@ -783,6 +798,11 @@
         <source>Captures ({patterns})</source>
         <extracomment>app/importing/desk.py</extracomment>
         <translation>Messungen ({patterns})</translation>
+    </message>
+    <message>
+        <source>choose the place</source>
+        <extracomment>app/importing/desk.py</extracomment>
+        <translation>Ort wählen</translation>
     </message>
     <message>
         <source>Importing {name}</source>
@@ -808,6 +828,26 @@
 <context>
     <name>ImportEdits</name>
     <message>
+        <source>change how it is read</source>
+        <extracomment>app/importing/edits.py</extracomment>
+        <translation>Lesart ändern</translation>
+    </message>
+    <message>
+        <source>change a column</source>
+        <extracomment>app/importing/edits.py</extracomment>
+        <translation>Spalte ändern</translation>
+    </message>
+    <message>
+        <source>change the title</source>
+        <extracomment>app/importing/edits.py</extracomment>
+        <translation>Titel ändern</translation>
+    </message>
+    <message>
+        <source>keep it for the next file</source>
+        <extracomment>app/importing/edits.py</extracomment>
+        <translation>Merken für die nächste Datei</translation>
+    </message>
+    <message>
         <source>Say at the right how far the rows lie apart instead.</source>
         <extracomment>app/importing/edits.py</extracomment>
         <translation>Geben Sie stattdessen rechts an, wie weit die Zeilen auseinanderliegen.</translation>
@@ -821,6 +861,21 @@
         <source>{text} is no number to multiply by; enter one such as 10 or 0.5.</source>
         <extracomment>app/importing/edits.py</extracomment>
         <translation>{text} ist kein Faktor; geben Sie einen ein, etwa 10 oder 0,5.</translation>
+    </message>
+    <message>
+        <source>change the step</source>
+        <extracomment>app/importing/edits.py</extracomment>
+        <translation>Schritt ändern</translation>
+    </message>
+    <message>
+        <source>change the conditions</source>
+        <extracomment>app/importing/edits.py</extracomment>
+        <translation>Bedingungen ändern</translation>
+    </message>
+    <message>
+        <source>change what is said of the capture</source>
+        <extracomment>app/importing/edits.py</extracomment>
+        <translation>Angaben zur Messung ändern</translation>
     </message>
     <message>
         <source>{text} is no count of lines.</source>
@@ -2643,9 +2698,9 @@
         <translation>Rückgängig</translation>
     </message>
     <message>
-        <source>Undo the last edit of the review</source>
+        <source>Undo the last edit</source>
         <extracomment>app/review/specs.py</extracomment>
-        <translation>Die letzte Änderung der Auswertung rückgängig machen</translation>
+        <translation>Die letzte Änderung zurücknehmen</translation>
     </message>
     <message>
         <source>Redo</source>
@@ -8697,31 +8752,6 @@
         <translation>{name}: Verwendung</translation>
     </message>
     <message>
-        <source>{name}: unit</source>
-        <extracomment>app/importing/column_card.py</extracomment>
-        <translation>{name}: Einheit</translation>
-    </message>
-    <message>
-        <source>{name}: probe</source>
-        <extracomment>app/importing/column_card.py</extracomment>
-        <translation>{name}: Messort</translation>
-    </message>
-    <message>
-        <source>{name}: against</source>
-        <extracomment>app/importing/column_card.py</extracomment>
-        <translation>{name}: gegen</translation>
-    </message>
-    <message>
-        <source>{name}: multiplied by</source>
-        <extracomment>app/importing/column_card.py</extracomment>
-        <translation>{name}: Faktor</translation>
-    </message>
-    <message>
-        <source>What every sample is multiplied by: 10 for a probe that divides by ten</source>
-        <extracomment>app/importing/column_card.py</extracomment>
-        <translation>Womit jeder Messwert malgenommen wird: 10 bei einem Tastkopf, der durch zehn teilt</translation>
-    </message>
-    <message>
         <source>no finite sample</source>
         <extracomment>app/importing/column_card.py</extracomment>
         <translation>kein brauchbarer Messwert</translation>
@@ -8735,6 +8765,31 @@
         <source>{count} over range</source>
         <extracomment>app/importing/column_card.py</extracomment>
         <translation>{count} außerhalb des Messbereichs</translation>
+    </message>
+    <message>
+        <source>{name}: unit</source>
+        <extracomment>app/importing/wire_fields.py</extracomment>
+        <translation>{name}: Einheit</translation>
+    </message>
+    <message>
+        <source>{name}: probe</source>
+        <extracomment>app/importing/wire_fields.py</extracomment>
+        <translation>{name}: Messort</translation>
+    </message>
+    <message>
+        <source>{name}: against</source>
+        <extracomment>app/importing/wire_fields.py</extracomment>
+        <translation>{name}: gegen</translation>
+    </message>
+    <message>
+        <source>{name}: multiplied by</source>
+        <extracomment>app/importing/wire_fields.py</extracomment>
+        <translation>{name}: Faktor</translation>
+    </message>
+    <message>
+        <source>What every sample is multiplied by: 10 for a probe that divides by ten</source>
+        <extracomment>app/importing/wire_fields.py</extracomment>
+        <translation>Womit jeder Messwert malgenommen wird: 10 bei einem Tastkopf, der durch zehn teilt</translation>
     </message>
 </context>
 <context>
@@ -8753,6 +8808,11 @@
         <source>The columns of the file appear here.</source>
         <extracomment>app/importing/columns_pane.py</extracomment>
         <translation>Hier erscheinen die Spalten der Datei.</translation>
+    </message>
+    <message>
+        <source>Show {count} more columns</source>
+        <extracomment>app/importing/columns_pane.py</extracomment>
+        <translation>{count} weitere Spalten zeigen</translation>
     </message>
 </context>
 <context>

@@ -105,7 +105,7 @@ def test_of_two_columns_of_times_one_is_chosen(qtbot: QtBot, window: Window, tmp
     assert "several columns could be the time" in page.reading.trouble.sentence.lower()
     assert page.reading.trouble.sentence.endswith("choose where the time comes from.")
     choose(page.columns.cards["time"].use, "time")
-    choose(page.columns.cards["time"].unit, "ms")
+    choose(page.columns.cards["time"].wire.unit, "ms")
     wait_for_looks(qtbot, window)
     assert page.reading.trouble.sentence == ""
     assert page.reading.time.currentData() == COLUMN + "time"

@@ -74,9 +74,9 @@ def test_unit_factor_probe_and_conditions_go_into_the_capture(
     wait_for_looks(qtbot, window)
     page = window.imports.page
     card = page.columns.cards["signal"]
-    choose(card.unit, "mV")
-    enter(card.factor, "10")
-    choose(card.probe, "sensor end")
+    choose(card.wire.unit, "mV")
+    enter(card.wire.factor, "10")
+    choose(card.wire.probe, "sensor end")
     choose(page.files.conditions["ignition"], "on")
     choose(page.files.step, "road")
     enter(page.capture.title, "Nordwind, rear left")
@@ -122,9 +122,9 @@ def test_what_is_changed_holds_for_all_files_with_the_same_columns_unless_untick
     page = window.imports.page
     assert page.files.together.isVisible()
     assert page.files.together.isChecked()
-    choose(page.columns.cards["signal"].unit, "mV")
+    choose(page.columns.cards["signal"].wire.unit, "mV")
     QTest.mouseClick(page.files.together, Qt.MouseButton.LeftButton)
-    choose(page.columns.cards["ref"].unit, "mV")
+    choose(page.columns.cards["ref"].wire.unit, "mV")
     wait_for_looks(qtbot, window, files=3)
     units = [dict(item.wishes.units) for item in window.imports.state.draft.files]
     assert units == [{"signal": "mV", "ref": "mV"}, {"signal": "mV"}, {"signal": "mV"}]
@@ -227,3 +227,51 @@ def test_the_place_is_asked_for_where_nothing_can_be_saved_beside_the_file(
     qtbot.waitUntil(lambda: "choose another place" in page.target_trouble.sentence, timeout=10_000)
     window.actions_by_name["bring_in"].trigger()
     assert imported(qtbot, window).path == elsewhere / "mine.h5"
+
+
+def test_what_was_said_can_be_undone_and_done_again(qtbot: QtBot, window: Window, tmp_path: Path) -> None:
+    paths = [plain_table(tmp_path / f"{n}.csv", swept(), "Time,signal,ref") for n in (1, 2)]
+    drop_all(window, paths)
+    wait_for_looks(qtbot, window, files=2)
+    page = window.imports.page
+    undo = window.actions_by_name["undo"]
+    assert not undo.isEnabled()
+    choose(page.columns.cards["ref"].use, "supply")
+    wait_for_looks(qtbot, window, files=2)
+    assert undo.text() == "Undo: change a column"
+    QTest.mouseClick(page.files.remove, Qt.MouseButton.LeftButton)
+    wait_for_looks(qtbot, window)
+    for _ in range(2):
+        undo.trigger()  # on no screen the list that was open keeps the keys
+    wait_for_looks(qtbot, window, files=2)
+    assert [item.path for item in window.imports.state.draft.files] == paths
+    assert page.columns.cards["ref"].use.currentData() == "reference"
+    assert not undo.isEnabled()
+    window.actions_by_name["redo"].trigger()
+    wait_for_looks(qtbot, window, files=2)
+    assert page.columns.cards["ref"].use.currentData() == "supply"
+    window.show_review()
+    assert not undo.isEnabled()
+
+
+def test_of_hundreds_of_columns_the_wires_and_the_first_are_shown_and_the_rest_on_request(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    wires = swept(1.0)
+    count = 120
+    heads = ",".join(["Time", *(f"t{n} (degC)" for n in range(count)), "signal"])
+    lines = [
+        ",".join([f"{time:.4f}", *["21.5"] * count, f"{volt:.4f}"])
+        for time, volt in zip(wires["time"][:400], wires["signal"][:400], strict=True)
+    ]
+    path = tmp_path / "a.csv"
+    path.write_text("\n".join([heads, *lines]), encoding="utf-8")
+    drop(window, path)
+    wait_for_looks(qtbot, window)
+    pane = window.imports.page.columns
+    qtbot.waitUntil(lambda: "signal" in pane.cards, timeout=10_000)
+    assert len(pane.cards) < 20
+    assert pane.more.text() == f"Show {count + 2 - len(pane.cards)} more columns"
+    QTest.mouseClick(pane.more, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: len(pane.cards) == count + 2, timeout=30_000)
+    assert not pane.more.isVisible()
