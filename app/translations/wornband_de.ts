@@ -8805,6 +8805,11 @@
         <translation>Spalten und wofür jede verwendet wird</translation>
     </message>
     <message>
+        <source>Show the columns that are not shown yet</source>
+        <extracomment>app/importing/columns_pane.py</extracomment>
+        <translation>Die noch nicht gezeigten Spalten zeigen</translation>
+    </message>
+    <message>
         <source>The columns of the file appear here.</source>
         <extracomment>app/importing/columns_pane.py</extracomment>
         <translation>Hier erscheinen die Spalten der Datei.</translation>
