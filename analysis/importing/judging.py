@@ -173,6 +173,15 @@ def _no_unit(name: str) -> Problem:
     )
 
 
+def unbelievable(interval_s: float) -> Problem:
+    """What is said where the rows would lie nanoseconds or hours apart."""
+    return Problem(
+        Need.TIME_UNIT,
+        say("its rows would lie {interval_s:.3g} s apart", interval_s=interval_s),
+        say("say the unit of its times with --unit COLUMN=UNIT, or the sample interval"),
+    )
+
+
 def _no_role(names: list[str]) -> Problem:
     return Problem(
         Need.ROLES,

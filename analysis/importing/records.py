@@ -12,12 +12,12 @@ from analysis.captures.model import ArraySource, Channel, Record, Role, SampleSo
 from analysis.errors import ImportingError
 from analysis.importing.behaviour import StepGuess, guess_step
 from analysis.importing.going_on import GoingOn, going_on
-from analysis.importing.judging import look_at, place_of
+from analysis.importing.judging import look_at, place_of, unbelievable
 from analysis.importing.model import clock_places
 from analysis.importing.moments import moment_of
 from analysis.importing.plan import Plan, PlannedChannel
 from analysis.importing.spool import Spool, SpooledColumn
-from analysis.importing.time_base import TimeBase, time_base
+from analysis.importing.time_base import TimeBase, is_believable, time_base
 from analysis.importing.wishes import EVERY_CHANNEL, Wishes
 from analysis.progress import Tick
 from analysis.wording import plural, say
@@ -121,6 +121,8 @@ def _pieces(spool: Spool, plan: Plan, size: int, notes: list[str], tick: Tick) -
     times, restarts = going_on(spool.columns[plan.time_place], plan.time_factor)
     notes += [restarts] if restarts else []
     base = time_base(times, plan.time_factor, tick)
+    if not is_believable(base.interval_s):
+        raise unbelievable(base.interval_s).error()
     if base.even and base.off_intervals > 0.01:
         notes.append(
             say(

@@ -77,6 +77,15 @@ def time_base(source: SampleSource, factor: float, tick: Tick = ignore) -> TimeB
     return TimeBase(first, interval, off, even, np.empty(0, dtype=np.int64))
 
 
+def is_believable(interval_s: float) -> bool:
+    """Whether a recorder that watches the wires of a sensor may take its samples so far apart.
+
+    Outside of 10 ns to a minute the times were read in a wrong unit. Ours; the fastest recorders there are
+    take a sample every few nanoseconds, for some microseconds, and no sensor of a vehicle needs that.
+    """
+    return 1e-8 <= interval_s <= 60.0
+
+
 def _steps(source: SampleSource, factor: float) -> Iterator[tuple[int, NDArray[np.float64]]]:
     for start in range(0, len(source) - 1, _AT_ONCE):
         times = source.read(start, min(start + _AT_ONCE + 1, len(source))).astype(np.float64)

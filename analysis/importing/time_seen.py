@@ -8,10 +8,10 @@ import numpy as np
 
 from analysis.errors import ImportingError
 from analysis.importing.going_on import GoingOn, going_on
-from analysis.importing.judging import Judged, Need, Problem
+from analysis.importing.judging import Judged, Need, Problem, unbelievable
 from analysis.importing.seen import TimeSeen, TimeSource
 from analysis.importing.spool import Spool, SpooledColumn
-from analysis.importing.time_base import TimeBase, time_base
+from analysis.importing.time_base import TimeBase, is_believable, time_base
 from analysis.importing.wishes import Wishes
 from analysis.wording import plural, say
 
@@ -79,6 +79,8 @@ def time_seen(spool: Spool, seen: Judged, wishes: Wishes) -> tuple[TimeSeen, tup
         say("its times are not evenly spaced"),
         say("add --resample to interpolate onto even times, or name the sample interval"),
     )
+    if not is_believable(base.interval_s):
+        return found, (unbelievable(base.interval_s),)
     return found, () if even or wishes.resample else (uneven,)
 
 

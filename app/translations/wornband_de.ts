@@ -5836,6 +5836,16 @@
         <translation>sie mit --unit SPALTE=EINHEIT angeben: s, ms, us oder min</translation>
     </message>
     <message>
+        <source>its rows would lie {interval_s:.3g} s apart</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>ihre Zeilen lägen {interval_s:.3g} s auseinander</translation>
+    </message>
+    <message>
+        <source>say the unit of its times with --unit COLUMN=UNIT, or the sample interval</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>die Einheit ihrer Zeiten mit --unit SPALTE=EINHEIT angeben oder den Abstand der Messwerte</translation>
+    </message>
+    <message>
         <source>no column looks like a wire of the sensor; there are: {names}</source>
         <extracomment>analysis/importing/judging.py</extracomment>
         <translation>keine Spalte sieht nach einer Leitung des Sensors aus; es gibt: {names}</translation>

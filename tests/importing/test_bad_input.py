@@ -39,6 +39,10 @@ BAD: dict[str, tuple[Callable[[Path], object], str]] = {
     "no time": (lambda p: p.write_text("signal\n1.5\n2.25\n1.75\n"), "--sample-interval"),
     "two times": (lambda p: p.write_text("time,time b,signal\n" + ROWS), "--time COLUMN"),
     "backwards": (lambda p: p.write_text("time,signal\n0,1\n1,2\n2,3\n1,2\n2,1\n"), "backwards at row 4"),
+    "times in days": (lambda p: p.write_text("time,signal\n0,1\n86400,2\n172800,1\n"), "--unit COLUMN=UNIT"),
+    "times in a wrong unit": (
+        lambda p: p.write_text("time [ns],signal\n0,1\n1,2\n2,1\n"), "would lie 1e-09 s apart"
+    ),
     "uneven": (lambda p: p.write_text("time,signal\n0,1\n1,2\n1.3,3\n2.9,2\n4,1\n"), "not evenly spaced"),
     "a million columns": (lambda p: p.write_text((",".join("1" * 1_000_000) + "\n") * 2), "longer than"),
     "many columns": (lambda p: p.write_text((",".join("1" * 3000) + "\n") * 5), "columns"),
