@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QWidget
 from app.compare.specs import COMPARE_SPECS
 from app.drawing import icons
 from app.drawing.theme import Palette
+from app.exporting.specs import EXPORT_SPECS
 from app.importing.specs import IMPORT_SPECS
 from app.reporting.specs import REPORT_SPECS
 from app.review.specs import RECORD_SPECS, REVIEW_SPECS
@@ -57,6 +58,7 @@ def _spec(
 MENUS = (
     "Capture",
     "Report",
+    "Export",
     "View",
     "Step",
     "Arm",
@@ -74,6 +76,7 @@ SPECS = (
     _spec("copy", "Capture", "Copy the reading", "Copy the reading at the pointer as text", "Ctrl+C"),
     _spec("quit", "Capture", "Quit", "Close the window", "Ctrl+Q"),
     *(_spec(*item) for item in REPORT_SPECS),
+    *(_spec(*item) for item in EXPORT_SPECS),
     _spec("whole", "View", "Whole record", "Show the whole record and the whole track", "Home 0", "whole"),
     _spec("zoom_in", "View", "Zoom in", "Show less time, in more detail", "+ = Ctrl++", "zoom_in"),
     _spec("zoom_out", "View", "Zoom out", "Show more time", "- Ctrl+-", "zoom_out"),

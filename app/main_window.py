@@ -16,6 +16,7 @@ from app.compare.focus import CompareFocus
 from app.compare.specs import COMPARE_SPECS
 from app.drawing import icons
 from app.drawing.theme import palette_for, style_sheet
+from app.exporting.desk import ExportDesk
 from app.importing.desk import ImportDesk
 from app.jobs import Jobs
 from app.language_menu import LanguageMenu
@@ -89,6 +90,7 @@ class Window(QMainWindow):
         for page in (self.compare.page, self.imports.page):
             self.pages.addWidget(page)
         self.why = WhyCircle(self)
+        self.exports = ExportDesk(self)
         self._connect()
         self.setAcceptDrops(True)
         self.resize(1366, 768)

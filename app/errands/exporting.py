@@ -1,4 +1,4 @@
-"""``wornband export``: samples or findings of a capture for other programs."""
+"""``wornband export``: samples, findings or a picture of a capture for other programs."""
 
 from __future__ import annotations
 
@@ -8,16 +8,18 @@ from typing import TextIO
 
 from analysis.captures.reading import open_capture
 from analysis.captures.replacing import replaced_at_the_end
-from analysis.diagnosis.serialise import json_line
 from analysis.errors import ExportingError, WornbandError
-from analysis.exporting.findings_table import findings_csv
+from analysis.exporting.findings_file import export_findings, require_findings_target
 from analysis.exporting.samples import export_samples
 from analysis.intervals import Interval
 from analysis.progress import Tick
+from analysis.reports.trace_picture import trace_drawing
+from analysis.reports.track_picture import track_drawing
 from analysis.wording import say
 from app.errands.analysing import examined, object_of
 from app.errands.importing import stoppable
 from app.printable import error_line, printable
+from app.reporting.svg import svg_file
 
 
 def export_file(call: argparse.Namespace, *, out: TextIO, err: TextIO) -> int:
@@ -28,7 +30,9 @@ def export_file(call: argparse.Namespace, *, out: TextIO, err: TextIO) -> int:
     target = Path(call.output)
     try:
         with stoppable(err, call.file) as tick:
-            if call.findings or target.suffix.lower() == ".json":
+            if call.picture:
+                written = [_export_picture(call.file, call.picture, target, tick)]
+            elif call.findings or target.suffix.lower() == ".json":
                 written = [_export_findings(call.file, target, tick)]
             else:
                 span = Interval(*call.span) if call.span else None
@@ -45,16 +49,34 @@ def export_file(call: argparse.Namespace, *, out: TextIO, err: TextIO) -> int:
 
 
 def _export_findings(file: str, target: Path, tick: Tick) -> Path:
-    if target.suffix.lower() not in (".json", ".csv"):
+    require_findings_target(target)
+    with examined(file, None, tick) as one:
+        return export_findings(object_of(one, file), target)
+
+
+def _export_picture(file: str, kind: str, target: Path, tick: Tick) -> Path:
+    """Draw what the report draws, as a file of its own."""
+    ending = target.suffix.lower()
+    if ending not in (".svg", ".png"):
         raise ExportingError(
-            say("findings cannot be written as {ending}", ending=target.suffix or target.name),
-            say("choose .json or .csv"),
+            say("a picture cannot be written as {ending}", ending=target.suffix or target.name),
+            say("choose .png or .svg"),
         )
     if target.exists():
         raise ExportingError(say("a file of that name exists already"), say("choose another name"))
     with examined(file, None, tick) as one:
-        found = object_of(one, file)
-    text = json_line(found) + "\n" if target.suffix.lower() == ".json" else findings_csv(found)
+        if kind == "trace":
+            drawing = trace_drawing(one.capture, one.findings)
+        else:
+            drawing = track_drawing(one.findings, title=one.capture.title)
+    if drawing is None:
+        raise ExportingError(say("there is nothing to draw"), say("choose a capture with a sweep or a fault"))
+    if ending == ".png":
+        from app.reporting.png import png  # Qt is loaded for this alone
+
+        data = png(drawing)
+    else:
+        data = svg_file(drawing).encode("utf-8")
     with replaced_at_the_end(target, ExportingError) as temporary:
-        temporary.write_text(text, encoding="utf-8", newline="")
+        temporary.write_bytes(data)
     return target

@@ -97,15 +97,23 @@ def _add_export(errands: Errands) -> None:
         errands,
         "export",
         summary="write a record of a capture, or its findings, for other programs",
-        about="Write samples as CSV, Parquet, MAT, NPZ or a capture, or findings as JSON or CSV.",
+        about="Write samples as CSV, Parquet, MAT, NPZ or a capture, findings as JSON or CSV, or a picture.",
     )
     out.add_argument("file", metavar="FILE", help="a capture")
     out.add_argument(
-        "-o", "--output", required=True, metavar="OUT", help="OUT.csv, .parquet, .mat, .npz, .h5 or .json"
+        "-o",
+        "--output",
+        required=True,
+        metavar="OUT",
+        help="OUT.csv, .parquet, .mat, .npz, .h5 or .json; with --picture .svg or .png",
     )
     out.add_argument("--record", metavar="NAME", help="one record; all of them unless given")
     out.add_argument("--span", nargs=2, type=float, metavar=("FROM", "TO"), help="seconds of each record")
-    out.add_argument("--findings", action="store_true", help="what was found, instead of the samples")
+    instead = out.add_mutually_exclusive_group()
+    instead.add_argument("--findings", action="store_true", help="what was found, instead of the samples")
+    instead.add_argument(
+        "--picture", choices=("trace", "track"), help="the report's picture of it, instead of the samples"
+    )
 
 
 def _pair(text: str) -> tuple[str, str]:

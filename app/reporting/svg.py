@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from html import escape
 
 from analysis.reports.drawing import Box, Drawing, Label, Mark, Stroke
+
+_NO_XML = re.compile("[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
+"""What no XML file may hold, escaped or not (XML 1.0, section 2.2)."""
 
 _FONT = "system-ui, 'Segoe UI', 'DejaVu Sans', sans-serif"
 
@@ -17,6 +21,16 @@ def svg(drawing: Drawing) -> str:
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {drawing.width:g} {drawing.height:g}"'
         f' role="img" aria-label="{said}" font-family="{_FONT}">{marks}</svg>'
     )
+
+
+def svg_file(drawing: Drawing) -> str:
+    """The drawing as a file of its own, which every reader of XML takes."""
+    return '<?xml version="1.0" encoding="UTF-8"?>\n' + without_control_marks(svg(drawing)) + "\n"
+
+
+def without_control_marks(text: str) -> str:
+    """The text with a replacement character for whatever XML cannot hold."""
+    return _NO_XML.sub("\ufffd", text)
 
 
 def _mark(mark: Mark) -> str:

@@ -509,6 +509,39 @@
     </message>
 </context>
 <context>
+    <name>ExportDesk</name>
+    <message>
+        <source>Export samples</source>
+        <extracomment>app/exporting/desk.py</extracomment>
+        <translation>Messwerte exportieren</translation>
+    </message>
+    <message>
+        <source>Export the findings</source>
+        <extracomment>app/exporting/desk.py</extracomment>
+        <translation>Befunde exportieren</translation>
+    </message>
+    <message>
+        <source>Exporting {name}</source>
+        <extracomment>app/exporting/desk.py</extracomment>
+        <translation>{name} wird exportiert</translation>
+    </message>
+    <message>
+        <source>Save a picture</source>
+        <extracomment>app/exporting/desk.py</extracomment>
+        <translation>Bild speichern</translation>
+    </message>
+    <message>
+        <source>Saved as {name}.</source>
+        <extracomment>app/exporting/desk.py</extracomment>
+        <translation>Gespeichert als {name}.</translation>
+    </message>
+    <message>
+        <source>Stopped; nothing was written.</source>
+        <extracomment>app/exporting/desk.py</extracomment>
+        <translation>Abgebrochen; es wurde nichts geschrieben.</translation>
+    </message>
+</context>
+<context>
     <name>ExposurePicture</name>
     <message>
         <source>Band and wheel travel at each height</source>
@@ -2443,6 +2476,101 @@
         <translation>Die offene Messung als die bekannt gute für Sensoren dieses Teils behalten</translation>
     </message>
     <message>
+        <source>Export</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Export</translation>
+    </message>
+    <message>
+        <source>Samples of the record…</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Messwerte der Aufzeichnung…</translation>
+    </message>
+    <message>
+        <source>Save all samples of the shown record for other programs</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Alle Messwerte der gezeigten Aufzeichnung für andere Programme speichern</translation>
+    </message>
+    <message>
+        <source>Samples of what is shown…</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Messwerte des gezeigten Ausschnitts…</translation>
+    </message>
+    <message>
+        <source>Save the samples of the stretch of time that is shown</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Die Messwerte des gezeigten Zeitausschnitts speichern</translation>
+    </message>
+    <message>
+        <source>Samples of the marked span…</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Messwerte der markierten Spanne…</translation>
+    </message>
+    <message>
+        <source>Save the samples of the chosen span marker</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Die Messwerte der gewählten Zeitspanne speichern</translation>
+    </message>
+    <message>
+        <source>Findings…</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Befunde…</translation>
+    </message>
+    <message>
+        <source>Save verdict, bands, checks and evidence as JSON or CSV</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Urteil, Bänder, Prüfungen und Belege als JSON oder CSV speichern</translation>
+    </message>
+    <message>
+        <source>Picture of Trace…</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Bild des Verlaufs…</translation>
+    </message>
+    <message>
+        <source>Save Trace as a picture</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Den Verlauf als Bild speichern</translation>
+    </message>
+    <message>
+        <source>Picture of Sensor track…</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Bild der Sensorbahn…</translation>
+    </message>
+    <message>
+        <source>Save Sensor track as a picture</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Die Sensorbahn als Bild speichern</translation>
+    </message>
+    <message>
+        <source>Picture of Overview…</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Bild der Übersicht…</translation>
+    </message>
+    <message>
+        <source>Save Overview as a picture</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Die Übersicht als Bild speichern</translation>
+    </message>
+    <message>
+        <source>Picture of why it comes and goes…</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Bild, warum es kommt und geht…</translation>
+    </message>
+    <message>
+        <source>Save the band and the movement of the wheel as a picture</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Das Band und die Bewegung des Rads als Bild speichern</translation>
+    </message>
+    <message>
+        <source>Pictures on white</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Bilder auf Weiß</translation>
+    </message>
+    <message>
+        <source>Save pictures on white paper, for printing, whatever colours the window has</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Bilder auf weißem Papier speichern, zum Drucken, gleich welche Farben das Fenster hat</translation>
+    </message>
+    <message>
         <source>Import…</source>
         <extracomment>app/importing/specs.py</extracomment>
         <translation>Importieren…</translation>
@@ -3147,7 +3275,7 @@
     </message>
     <message>
         <source>choose another name</source>
-        <extracomment>analysis/captures/replacing.py, analysis/captures/writing.py, analysis/exporting/samples.py, analysis/importing/bring_in.py, app/errands/exporting.py</extracomment>
+        <extracomment>analysis/captures/replacing.py, analysis/captures/writing.py, analysis/exporting/findings_file.py, analysis/exporting/samples.py, analysis/importing/bring_in.py, app/errands/exporting.py, app/exporting/pictures.py</extracomment>
         <translation>einen anderen Namen wählen</translation>
     </message>
     <message>
@@ -3432,7 +3560,7 @@
     </message>
     <message>
         <source>a file of that name exists already</source>
-        <extracomment>analysis/captures/writing.py, analysis/exporting/samples.py, analysis/importing/bring_in.py, app/errands/exporting.py</extracomment>
+        <extracomment>analysis/captures/writing.py, analysis/exporting/findings_file.py, analysis/exporting/samples.py, analysis/importing/bring_in.py, app/errands/exporting.py, app/exporting/pictures.py</extracomment>
         <translation>eine Datei dieses Namens besteht schon</translation>
     </message>
     <message>
@@ -5101,8 +5229,18 @@
         <translation>{low:.0f}–{high:.0f} % des Wegs, {count} Überfahrten</translation>
     </message>
     <message>
+        <source>findings cannot be written as {ending}</source>
+        <extracomment>analysis/exporting/findings_file.py</extracomment>
+        <translation>Befunde können nicht als {ending} geschrieben werden</translation>
+    </message>
+    <message>
+        <source>choose .json or .csv</source>
+        <extracomment>analysis/exporting/findings_file.py</extracomment>
+        <translation>.json oder .csv wählen</translation>
+    </message>
+    <message>
         <source>samples cannot be written as {ending}</source>
-        <extracomment>analysis/exporting/samples.py</extracomment>
+        <extracomment>analysis/exporting/samples.py, app/exporting/desk.py</extracomment>
         <translation>Messwerte können nicht als {ending} geschrieben werden</translation>
     </message>
     <message>
@@ -8391,14 +8529,39 @@
         <translation>Die Auswertung daneben wird nicht verwendet: {problem}.</translation>
     </message>
     <message>
-        <source>findings cannot be written as {ending}</source>
-        <extracomment>app/errands/exporting.py</extracomment>
-        <translation>Befunde können nicht als {ending} geschrieben werden</translation>
+        <source>a picture cannot be written as {ending}</source>
+        <extracomment>app/errands/exporting.py, app/exporting/pictures.py</extracomment>
+        <translation>ein Bild kann nicht als {ending} geschrieben werden</translation>
     </message>
     <message>
-        <source>choose .json or .csv</source>
+        <source>choose .png or .svg</source>
+        <extracomment>app/errands/exporting.py, app/exporting/pictures.py</extracomment>
+        <translation>wählen Sie .png oder .svg</translation>
+    </message>
+    <message>
+        <source>there is nothing to draw</source>
         <extracomment>app/errands/exporting.py</extracomment>
-        <translation>.json oder .csv wählen</translation>
+        <translation>es gibt nichts zu zeichnen</translation>
+    </message>
+    <message>
+        <source>choose a capture with a sweep or a fault</source>
+        <extracomment>app/errands/exporting.py</extracomment>
+        <translation>wählen Sie eine Aufnahme mit einer Durchfahrt oder einem Fehler</translation>
+    </message>
+    <message>
+        <source>choose .csv, .parquet, .mat or .npz</source>
+        <extracomment>app/exporting/desk.py</extracomment>
+        <translation>wählen Sie .csv, .parquet, .mat oder .npz</translation>
+    </message>
+    <message>
+        <source>the picture could not be made</source>
+        <extracomment>app/exporting/pictures.py, app/reporting/png.py</extracomment>
+        <translation>das Bild konnte nicht erzeugt werden</translation>
+    </message>
+    <message>
+        <source>choose .svg instead</source>
+        <extracomment>app/exporting/pictures.py, app/reporting/png.py</extracomment>
+        <translation>wählen Sie stattdessen .svg</translation>
     </message>
     <message>
         <source>{low:.3g}–{high:.3g} of full scale</source>

@@ -102,6 +102,11 @@ class TraceView(Pane):
         return self._stretches
 
     @property
+    def plots(self) -> QWidget:
+        """The drawing alone, without title and tools."""
+        return self._plots
+
+    @property
     def canvas(self) -> QWidget:
         """The widget that gets the mouse."""
         return self._plots.sheet

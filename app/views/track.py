@@ -196,6 +196,11 @@ class TrackView(Pane):
         return self._plots.sheet_point(self._box, travel_percent, breakup_percent)
 
     @property
+    def plots(self) -> QWidget:
+        """The drawing alone, without title and tools."""
+        return self._plots
+
+    @property
     def canvas(self) -> QWidget:
         """The widget that gets the mouse."""
         return self._plots.sheet

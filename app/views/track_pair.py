@@ -70,6 +70,11 @@ class TrackPairView(Pane):
         return self._span
 
     @property
+    def plots(self) -> QWidget:
+        """The drawing alone, without title and tools."""
+        return self._plots
+
+    @property
     def canvas(self) -> QWidget:
         """The widget that gets the mouse."""
         return self._plots.sheet

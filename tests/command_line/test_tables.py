@@ -4,16 +4,21 @@ from __future__ import annotations
 
 import io
 import json
+from dataclasses import replace
 from pathlib import Path
+from xml.etree import ElementTree
 
 import numpy as np
 import pytest
 
 from analysis.captures.model import Role, Step
 from analysis.captures.reading import open_capture
+from analysis.captures.writing import write_capture
 from analysis.importing.recipe import load_recipe
 from app.command_line import main
 from app.errands.watching import watch_folder
+
+_SAMPLE = Path(__file__).parents[2] / "sample_captures" / "W1041-rear-left-height.h5"
 
 
 def _sweep(path: Path, heading: str = "time,a,b") -> Path:
@@ -230,3 +235,26 @@ def test_a_step_is_guessed_unless_it_is_to_be_left_open(
     assert ("step           sweep: the signal moves over" in capsys.readouterr().out) is (step is None)
     with open_capture(tmp_path / "a.h5") as opened:
         assert opened.capture.records[0].step is (Step.SWEEP if step is None else None)
+
+
+@pytest.mark.parametrize("picture", ["trace", "track"])
+def test_a_picture_is_drawn_as_text_that_is_no_markup_and_as_pixels(
+    picture: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    with open_capture(_SAMPLE) as opened:
+        titled = replace(opened.capture, title="</text><script/> & \x07")
+        write_capture(titled, tmp_path / "a.h5")
+    for ending in ("svg", "png"):
+        call = ["export", str(tmp_path / "a.h5"), "--picture", picture, "-o", str(tmp_path / f"o.{ending}")]
+        assert main(call) == 0
+    root = ElementTree.fromstring((tmp_path / "o.svg").read_bytes())
+    assert not [item for item in root.iter() if "script" in item.tag]
+    words = " ".join("".join(item.itertext()) for item in root.iter() if item.tag.endswith("}text"))
+    assert ("</text><script/>" in words) is (picture == "track")
+    assert (tmp_path / "o.png").read_bytes().startswith(b"\x89PNG")
+    assert main([*call[:-1], str(tmp_path / "o.svg")]) == 1
+    assert main([*call[:-1], str(tmp_path / "o.pdf")]) == 1
+    said = capsys.readouterr().err
+    assert "exists already" in said
+    assert "choose .png or .svg" in said
+    assert {item.name for item in tmp_path.iterdir()} == {"a.h5", "o.svg", "o.png"}

@@ -1,0 +1,1 @@
+"""What leaves the window for other programs: samples, findings, pictures."""
