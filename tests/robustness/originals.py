@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-import shutil
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import h5py
@@ -12,7 +12,9 @@ import pyarrow as pa
 from pyarrow import feather, parquet
 from scipy import io
 
-from analysis.captures.model import Role
+from analysis.captures.memory import make_channel, make_record
+from analysis.captures.model import Record, Role
+from analysis.captures.reading import open_capture
 from analysis.captures.writing import write_capture
 from analysis.diagnosis.profiles import built_in_ids, built_in_text
 from analysis.intervals import Interval
@@ -97,11 +99,24 @@ def profiles(folder: Path) -> Iterator[Path]:
         yield path
 
 
-def visits(folder: Path) -> list[Path]:
-    """Copies of two samples, in a folder of their own that reviews and reports can be written to."""
+def visits(folder: Path, every: int = 5) -> list[Path]:
+    """Two samples with every fifth of their values: whole visits that are examined quickly."""
     names = ("W1041-rear-left-height.h5", "W1041-rear-left-height-new-sensor.h5")
     samples = {path.name: path for path in sample_captures()}
-    return [Path(shutil.copy(samples[name], folder / name)) for name in names]
+    for name in names:
+        with open_capture(samples[name]) as opened:
+            records = [_thinned(item, every) for item in opened.capture.records]
+            write_capture(replace(opened.capture, records=tuple(records)), folder / name)
+    return [folder / name for name in names]
+
+
+def _thinned(record: Record, every: int) -> Record:
+    channels = []
+    for item in record.channels:
+        values = item.source.read(0, len(item))[::every]
+        channels.append(make_channel(item.role, values, item.scaling, attributes=item.attributes))
+    interval_s = record.sample_interval_s * every
+    return make_record(record.name, interval_s, channels, step=record.step, attributes=record.attributes)
 
 
 def tables(folder: Path) -> list[Path]:
