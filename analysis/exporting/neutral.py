@@ -2,7 +2,15 @@
 
 from __future__ import annotations
 
-_STARTS = ("=", "+", "-", "@", "\t", "\r", "\n")  # OWASP, "CSV Injection"
+_STARTS = ("=", "+", "-", "@", "\uff1d", "\uff0b", "\uff0d", "\uff20")  # OWASP, "CSV Injection"
+_WHITE = ("\t", "\r", "\n")  # the same: a cell that begins so
+_UNSEEN = "".join(map(chr, range(33))) + "\x7f\x85\u00a0\u200b\u2028\u2029\ufeff"
+"""Control characters and blanks, line ends that `str.splitlines` knows among them."""
+
+
+def starts_a_formula(text: str) -> bool:
+    """Whether a spreadsheet could take a cell for a formula, whatever white space it drops before it."""
+    return text.lstrip(_UNSEEN).startswith(_STARTS) or text.lstrip(" ").startswith(_WHITE)
 
 
 def neutral(text: str) -> str:
@@ -10,5 +18,5 @@ def neutral(text: str) -> str:
 
     Line ends become spaces, so that a cell stays on its line.
     """
-    said = f"'{text}" if text.lstrip(" \u00a0\ufeff").startswith(_STARTS) else text
-    return " ".join(said.splitlines()) if len(said.splitlines()) > 1 else said
+    line = " ".join(text.splitlines())
+    return f"'{line}" if starts_a_formula(text) else line

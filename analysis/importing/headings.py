@@ -31,7 +31,12 @@ def split_line(line: str, delimiter: str) -> list[str]:
             return line.split()
     if '"' not in line or delimiter == SPACED_COMMA:
         return [plain(cell) for cell in line.split(delimiter)]
-    return [plain(cell) for cell in next(csv.reader([line], delimiter=delimiter, skipinitialspace=True), [])]
+    # To `csv` a carriage return within a line is an error, and so is a cell longer than its limit.
+    reader = csv.reader([line.replace("\r", " ")], delimiter=delimiter, skipinitialspace=True)
+    try:
+        return [plain(cell) for cell in next(reader, [])]
+    except csv.Error:
+        return [plain(cell) for cell in line.split(delimiter)]
 
 
 def lines_of(text: str) -> list[str]:

@@ -6,15 +6,14 @@ import csv
 import io
 from collections.abc import Iterable, Sequence
 
-_STARTS_A_FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n")
-"""What makes a spreadsheet take a cell for a formula (OWASP, "CSV Injection")."""
+from analysis.exporting.neutral import starts_a_formula
 
 Cell = str | float | int | None
 
 
 def neutral(text: str) -> str:
     """A text that no spreadsheet takes for a formula: an apostrophe before whatever would start one."""
-    return "'" + text if text.lstrip(" ").startswith(_STARTS_A_FORMULA) else text
+    return f"'{text}" if starts_a_formula(text) else text
 
 
 def csv_text(rows: Iterable[Sequence[Cell]]) -> str:

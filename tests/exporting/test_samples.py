@@ -169,7 +169,7 @@ def test_nothing_is_overwritten_and_an_unknown_ending_is_refused(tmp_path: Path)
     assert [item.name for item in tmp_path.iterdir()] == ["a.csv"]
 
 
-@pytest.mark.parametrize("start", ["=", "+", "-", "@", "\t", " ="])
+@pytest.mark.parametrize("start", ["=", "+", "-", "@", "\t", " =", "\x0c=", "\u2028=", "\x00=", "\uff1d"])
 def test_a_cell_that_a_spreadsheet_would_run_is_neutralised(start: str) -> None:
     assert neutral(f"{start}SUM(A1)").startswith("'")
     assert neutral("plain, with = inside") == "plain, with = inside"

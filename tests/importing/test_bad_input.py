@@ -15,6 +15,7 @@ from analysis.captures.model import Role
 from analysis.captures.reading import open_capture
 from analysis.errors import Cancelled, ImportingError, WornbandError
 from analysis.importing.bring_in import import_capture
+from analysis.importing.headings import split_line
 from analysis.importing.opening import open_table
 from analysis.importing.wishes import Wishes
 
@@ -182,3 +183,13 @@ def test_uneven_stretches_between_gaps_are_resampled_one_by_one_when_asked(tmp_p
             np.testing.assert_allclose(
                 record.channels[0].volts(), 0.5 + (record.time_s() % 100.0) / 2.0
             )  # a straight line stays one
+
+
+@pytest.mark.parametrize(
+    "line",
+    ['"a\rb";1.0', f'"{"x" * 200_000}";1.0', '"a" \r;"b"'],
+    ids=["a carriage return", "a cell that is too long", "a carriage return after quotes"],
+)
+def test_a_line_that_pythons_csv_refuses_is_split_all_the_same(line: str) -> None:
+    """The fuzzer that is led by coverage found the first."""
+    assert len(split_line(line, ";")) == 2

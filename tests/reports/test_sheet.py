@@ -10,12 +10,16 @@ from hypothesis import strategies as st
 from analysis.reports.sheet import csv_text, neutral, tabbed_text
 
 
-@pytest.mark.parametrize("start", ["=", "+", "-", "@", "\t", "\r"])
+@pytest.mark.parametrize("start", ["=", "+", "-", "@", "\t", "\r", "\x0c=", "\u2028=", "\x00=", "\uff1d"])
 def test_no_cell_starts_what_a_spreadsheet_takes_for_a_formula(start: str) -> None:
     """The characters are those of OWASP, "CSV Injection"."""
     assert neutral(f"{start}1+1") == f"'{start}1+1"
     assert neutral(f"  {start}1+1").startswith("'")
     assert neutral(f"a{start}1") == f"a{start}1"
+
+
+def test_no_pasted_cell_starts_a_formula_once_its_white_space_is_gone() -> None:
+    assert tabbed_text([("\x0c=1+1", "\u2028-2")]) == "' =1+1\t' -2\n"
 
 
 def test_numbers_stay_numbers_and_what_is_not_known_stays_empty() -> None:

@@ -10,8 +10,9 @@ import argparse
 import sys
 from dataclasses import astuple
 
-from tests.robustness import every_call, small_disk
+from tests.robustness import every_call, fuzz, small_disk
 from tests.robustness.kills import run_kills
+from tests.robustness.parsers import PARSERS
 from tests.robustness.savings import KINDS
 from tests.robustness.soak import run_soak
 from tests.robustness.trials import LIMIT_MB, LIMIT_S, run_trials
@@ -24,9 +25,14 @@ COUNTS = {  # short, long
     "table": (40, 5000),
     "review": (150, 5000),
     "profile": (150, 5000),
+    "recipe": (150, 5000),
+    "settings": (100, 5000),
+    "photo": (100, 5000),
+    "stored report": (40, 2000),
 }
 KILLS = {kind: (10, {"review": 400, "capture": 300, "report": 300}.get(kind, 100)) for kind in KINDS}
 ROUNDS = (8, 500)
+FUZZED = (1500, 60_000)
 
 
 def damaged_files(long: bool, only: str, seed: int) -> list[str]:
@@ -97,6 +103,24 @@ def full_disks(only: str) -> list[str]:
     return bad
 
 
+def fuzzed_parsers(long: bool, only: str, seed: int) -> list[str]:
+    """Print the table of the parsers under a fuzzer that is led by coverage; what it found."""
+    reason = fuzz.why_not()
+    if reason:
+        print(f"\nNo fuzzer that is led by coverage: {reason}.")
+        return []
+    bad = []
+    print("\n| fuzzed parser | inputs | branches reached | inputs kept | found | s |")
+    print("| --- | ---: | ---: | ---: | ---: | ---: |")
+    for name in PARSERS:
+        if only in f"fuzz {name}":
+            found = fuzz.run_fuzz(name, FUZZED[long], seed)
+            cells = (name, found.runs, found.branches, found.kept, int(bool(found.trouble)))
+            print("|", " | ".join(map(str, cells)), f"| {found.seconds:.0f} |", flush=True)
+            bad += [f"{name}: {found.trouble}"] if found.trouble else []
+    return bad
+
+
 def long_use(long: bool, only: str) -> list[str]:
     """Print what long use costs; what must not be."""
     if only not in "soak":
@@ -116,6 +140,7 @@ def main() -> int:
     bad = damaged_files(wanted.long, wanted.only, wanted.seed)
     bad += killed_savings(wanted.long, wanted.only, wanted.seed)
     bad += calls_disturbed(wanted.only) + full_disks(wanted.only)
+    bad += fuzzed_parsers(wanted.long, wanted.only, wanted.seed)
     bad += long_use(wanted.long, wanted.only)
     print("\n".join(bad), file=sys.stderr)
     return 1 if bad else 0

@@ -85,7 +85,7 @@ def _all(content: bytearray, sign: bytes) -> list[int]:
     return found
 
 
-_WORDS = (
+WORDS = (
     b"null", b"true", b"-1", b"1e999", b"NaN", b"Infinity", b'""', b"[]", b"{}", b'"\\ud800"', b"9" * 400,
     b"9" * 5000, b"1e15", b"-0.0", b"[" * 3000, b'{"a":' * 3000, b"inf", b"nan", b"=", b"\n", b"\x00",
     b"\xff", b'"', b"'''", b"#", b".", b"1979-05-27T07:32:00Z", b"0x7fffffffffffffff", b"5.0", b"100.0",
@@ -100,7 +100,7 @@ def word_hit(content: bytearray, chance: random.Random) -> bytearray:
     for _ in range(chance.randint(1, 3)):
         first = chance.randrange(len(marks) - 1)
         start, stop = marks[first] + 1, marks[min(first + chance.randint(1, 3), len(marks) - 1)]
-        content[start:stop] = chance.choice(_WORDS)
+        content[start:stop] = chance.choice(WORDS)
     return content
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
@@ -10,6 +11,7 @@ import h5py
 import numpy as np
 import pyarrow as pa
 from pyarrow import feather, parquet
+from PySide6.QtGui import QImage
 from scipy import io
 
 from analysis.captures.memory import make_channel, make_record
@@ -18,10 +20,14 @@ from analysis.captures.reading import open_capture
 from analysis.captures.writing import write_capture
 from analysis.diagnosis.profiles import built_in_ids, built_in_text
 from analysis.intervals import Interval
+from analysis.reports.pages import Workshop
 from analysis.review.job import Job, Photo
 from analysis.review.model import Choice, Decision, PointMarker, Review, SpanMarker, TravelSpan
 from analysis.review.stored import review_text
+from app.reporting.making import Wanted, make_report
 from app.resources import sample_captures
+from app.settings import Settings
+from app.settings_file import SettingsFile
 from tests.captures.examples import small_capture, write_plain
 
 
@@ -88,6 +94,64 @@ def review(path: Path) -> Path:
     )
     path.write_text(review_text(whole), encoding="utf-8")
     return path
+
+
+def recipes(folder: Path) -> list[Path]:
+    """A recipe with everything that one can hold."""
+    held = {
+        "schema": "wornband-recipe/1",
+        "kept": "2026-01-02T03:04:05+00:00",
+        "shape": {"kind": "text", "columns": ["t", "U"], "units": ["s", "V"], "delimiter": ";"},
+        "time_column": "t",
+        "sample_interval_s": 0.001,
+        "channels": {"U": "signal"},
+        "units": {"U": "mV"},
+        "factors": {"U": 2.0},
+        "full_scale_v": 5.0,
+        "step": "sweep",
+        "resample": True,
+        "text": {"delimiter": ";", "decimal": ",", "thousands": ".", "head_lines": 2, "encoding": "cp1252"},
+        "probe_points": {"U": "sensor end"},
+        "return_points": {"U": "sensor ground"},
+        "conditions": {},
+        "attributes": {"vehicle": "Larkspur 3"},
+    }
+    path = folder / "a.json"
+    path.write_text(json.dumps(held), encoding="utf-8")
+    return [path]
+
+
+def settings(folder: Path) -> list[Path]:
+    """Settings with everything that they can hold."""
+    path = folder / "settings.json"
+    made = Settings(SettingsFile(path))
+    made.workshop = Workshop("Invented Garage", ("Some Street 1", "Some Town"), "logo.png")
+    made.remember_capture(Path("a.h5"))
+    made.known_good = {"sensor": "a.h5"}
+    made.paper, made.language, made.colours, made.lanes = "letter", "de", "dark", False
+    made.choose_files(Path("job").absolute(), ["a.png"])
+    return [path]
+
+
+def photos(folder: Path) -> list[Path]:
+    """A small picture in every form that a camera or a scanner writes."""
+    picture = QImage(48, 32, QImage.Format.Format_RGB32)
+    picture.fill(0x2244AA)
+    found = [folder / f"a.{ending}" for ending in ("png", "jpg", "bmp")]
+    for path in found:
+        if not picture.save(str(path)):
+            raise RuntimeError(f"Qt cannot write {path.suffix}")
+    return found
+
+
+def reports(folder: Path) -> list[Path]:
+    """A report as HTML and as PDF."""
+    capture = folder.parent / "subject.h5"
+    write_capture(small_capture(3000), capture, replace=True)
+    found = [folder / "a.html", folder / "a.pdf"]
+    for path in found:
+        make_report(str(capture), path, Wanted(today="2026-01-01"))
+    return found
 
 
 def profiles(folder: Path) -> Iterator[Path]:

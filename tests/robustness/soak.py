@@ -68,10 +68,10 @@ class Wear:
         (early_mb, late_mb), handles, threads = self.memory_mb, self.handles, self.threads
         slope, low, high = self.kb_a_round
         return (
-            f"{self.rounds} rounds of open, zoom, mark, undo, compare, report, close: memory {early_mb:.0f} MB"
-            f" after the warm rounds, {late_mb:.0f} MB at the end ({slope:+.1f} KB a round, 95 %: {low:+.1f} to"
-            f" {high:+.1f}), open files {handles[0]}, then {handles[1]}, threads {threads[0]}, then"
-            f" {threads[1]}."
+            f"{self.rounds} rounds of open, zoom, mark, undo, compare, report, close: memory {early_mb:.0f}"
+            f" MB after the warm rounds, {late_mb:.0f} MB at the end ({slope:+.1f} KB a round, 95 %:"
+            f" {low:+.1f} to {high:+.1f}), open files {handles[0]}, then {handles[1]}, threads {threads[0]},"
+            f" then {threads[1]}."
         )
 
 

@@ -15,7 +15,12 @@ from analysis.diagnosis.examine import examine
 from analysis.diagnosis.profiles import load_profile
 from analysis.errors import ReviewError
 from analysis.importing.bring_in import import_capture
+from analysis.importing.recipe import load_recipe
 from analysis.review.sidecar import read_sidecar, write_aside
+from app.reporting.fingerprints import report_fingerprint
+from app.reporting.images import load_image
+from app.settings import Settings
+from app.settings_file import SettingsFile
 from tests.robustness import originals
 from tests.robustness.mutations import BINARY, TEXT, Damage
 
@@ -76,6 +81,30 @@ def import_table(path: Path) -> None:
     import_capture([path], path.with_name("brought-in.h5"), replace_target=True)
 
 
+def read_recipe(path: Path) -> None:
+    """Read a recipe for tables."""
+    load_recipe(path)
+
+
+def read_settings(path: Path) -> None:
+    """Read the settings, and change one of them."""
+    settings = Settings(SettingsFile(path))
+    settings.paper = "a4" if settings.paper == "letter" else "letter"
+    if Settings(SettingsFile(path)).paper != settings.paper:
+        raise ValueError("a change was lost")
+    path.with_suffix(".damaged.json").unlink(missing_ok=True)
+
+
+def read_photo(path: Path) -> None:
+    """Bring a photo into a report."""
+    load_image(path)
+
+
+def read_report(path: Path) -> None:
+    """Take the fingerprint out of a stored report."""
+    report_fingerprint(str(path))
+
+
 def misbehave(path: Path) -> None:
     """What a test of the watch itself asks for; it is no file of the program's."""
     eval(os.environ["ROBUSTNESS_USE"], {"os": os, "path": path})
@@ -91,5 +120,9 @@ TASKS = {
     "review": Task(lambda f: [originals.review(f / "a.json")], TEXT, read_review),
     "profile": Task(lambda f: list(originals.profiles(f)), TEXT, read_profile),
     "table": Task(lambda f: originals.tables(f), BINARY + TEXT, import_table),
+    "recipe": Task(originals.recipes, TEXT, read_recipe),
+    "settings": Task(originals.settings, TEXT, read_settings),
+    "photo": Task(originals.photos, BINARY, read_photo),
+    "stored report": Task(originals.reports, BINARY + TEXT, read_report),
     "watched": Task(lambda f: [originals.review(f / "a.json")], TEXT, misbehave),
 }
