@@ -130,6 +130,11 @@ class EnvelopeItem(Drawing):
         self._drawn = None
         self.recolour(colour)
 
+    @property
+    def colour(self) -> QColor:
+        """What it is drawn in."""
+        return self._pen.color()
+
     def recolour(self, colour: QColor) -> None:
         """Draw in another colour."""
         self._pen = QPen(colour, 1.0)

@@ -425,14 +425,19 @@
         <translation>Überfahrten und Ereignisse</translation>
     </message>
     <message>
-        <source>Crossings</source>
+        <source>Events, crossings</source>
         <extracomment>app/views/events.py</extracomment>
-        <translation>Überfahrten</translation>
+        <translation>Ereignisse, Überfahrten</translation>
     </message>
     <message>
         <source>Events</source>
         <extracomment>app/views/events.py</extracomment>
         <translation>Ereignisse</translation>
+    </message>
+    <message>
+        <source>Crossings</source>
+        <extracomment>app/views/events.py</extracomment>
+        <translation>Überfahrten</translation>
     </message>
     <message>
         <source>No break-up and no event to step to.</source>

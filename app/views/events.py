@@ -44,8 +44,11 @@ class EventsView(Pane):
         self._filling = True
         self._model.clear()
         self._rows = []
-        crossings = any(item.band is not None for item in passages)
-        self._title.setText(self.tr("Crossings") if crossings or not passages else self.tr("Events"))
+        kinds = {item.band is not None for item in passages}
+        if len(kinds) > 1:
+            self._title.setText(self.tr("Events, crossings"))
+        else:
+            self._title.setText(self.tr("Events") if kinds == {False} else self.tr("Crossings"))
         names = record_names(capture) if capture is not None else {}
         before = ""
         for index, passage in enumerate(passages):
