@@ -38,14 +38,15 @@ def pixels(widget: QWidget) -> np.ndarray:
     """Red, green and blue of a widget's picture, shape (height, width, 3)."""
     image = widget.grab().toImage().convertToFormat(QImage.Format.Format_RGB888)
     rows = np.frombuffer(image.constBits(), np.uint8).reshape(image.height(), image.bytesPerLine())
-    seen: np.ndarray = rows[:, : 3 * image.width()].reshape(image.height(), image.width(), 3)
-    return seen.astype(np.int64)
+    seen = rows[:, : 3 * image.width()].reshape(image.height(), image.width(), 3)
+    return np.asarray(seen, dtype=np.int64)
 
 
 def shows(picture: np.ndarray, colour: str | QColor, within: int = 12) -> np.ndarray:
     """Where a picture shows a colour, shape (height, width)."""
     wanted = QColor(colour)
-    return np.abs(picture - (wanted.red(), wanted.green(), wanted.blue())).max(axis=2) <= within
+    away = np.abs(picture - np.array([wanted.red(), wanted.green(), wanted.blue()])).max(axis=2)
+    return np.asarray(away <= within)
 
 
 def is_grey(colour: QColor) -> bool:
