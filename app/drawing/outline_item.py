@@ -43,8 +43,7 @@ class OutlineItem(SurveyItem):
             faint = QColor(self._colour)
             faint.setAlphaF(0.16)
             painter.setPen(cosmetic(faint, 1, Qt.PenStyle.SolidLine))
-            for path in self._faint:
-                painter.drawPath(path)
+            painter.drawPath(self._faint)
             painter.setPen(cosmetic(self._colour, 2, self._style))
             painter.drawPath(self._worst)
         finally:

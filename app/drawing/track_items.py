@@ -11,31 +11,33 @@ from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 from analysis.diagnosis.findings import TrackSurvey
-from app.drawing.canvas import Drawing
+from app.drawing.canvas import Drawing, path_of
+
+MOST_FAINT = 300
+"""Crossings drawn one by one; of more, as many spread evenly: the picture would be no other, and slower."""
 
 
 def stairs(edges: NDArray[np.float64], heights: NDArray[np.float64]) -> QPainterPath:
-    """A stepped outline over bins; bins without a value leave a gap.
+    """Stepped outlines over bins; bins without a value leave a gap.
 
     Parameters
     ----------
     edges : ndarray, shape (n_bins + 1,)
-    heights : ndarray, shape (n_bins,)
+    heights : ndarray, shape (n_bins,) or (n_outlines, n_bins)
         NaN where a bin was not visited.
+
+    Returns
+    -------
+    QPainterPath
+        All outlines in one.
     """
-    path = QPainterPath()
-    joined = False
-    for left, right, height in zip(edges[:-1], edges[1:], heights, strict=True):
-        if not np.isfinite(height):
-            joined = False
-            continue
-        if joined:
-            path.lineTo(left, height)
-        else:
-            path.moveTo(left, height)
-        path.lineTo(right, height)
-        joined = True
-    return path
+    rows = np.atleast_2d(heights)
+    row, place = np.nonzero(np.isfinite(rows))
+    x, y = np.empty(2 * row.size), np.repeat(rows[row, place], 2)
+    x[::2], x[1::2] = edges[place], edges[place + 1]
+    joined = np.ones(x.size, dtype=np.int32)  # a bin's left end to its right end, and then to the next bin's
+    joined[1:-1:2] = (np.diff(row) == 0) & (np.diff(place) == 1)
+    return path_of(x, y, joined)
 
 
 class SurveyItem(Drawing):
@@ -44,20 +46,20 @@ class SurveyItem(Drawing):
     def __init__(self) -> None:
         super().__init__()
         self._extent = QRectF()
-        self._faint: list[QPainterPath] = []
-        self._worst = QPainterPath()
+        self._faint, self._worst = QPainterPath(), QPainterPath()
 
     def boundingRect(self) -> QRectF:
         """All bins, up to the worst break-up."""
         return self._extent
 
-    def _outline(self, survey: TrackSurvey | None, most_faint: int | None = None) -> None:
-        """Prepare the outlines of a survey, of the last so many crossings one by one; or nothing."""
+    def _outline(self, survey: TrackSurvey | None, most_faint: int = MOST_FAINT) -> None:
+        """Prepare the outlines of a survey, of so many crossings one by one; or nothing."""
         self.prepareGeometryChange()
-        self._faint, self._worst, self._extent = [], QPainterPath(), QRectF()
+        self._faint, self._worst, self._extent = QPainterPath(), QPainterPath(), QRectF()
         if survey is not None:
             edges, rows = survey.edges_percent, survey.breakup_percent
-            self._faint = [stairs(edges, row) for row in rows[-(most_faint or len(rows)) :]]
+            spread = np.linspace(0, max(len(rows) - 1, 0), min(len(rows), most_faint)).round().astype(int)
+            self._faint = stairs(edges, rows[spread])
             self._worst = stairs(edges, worst(rows))
             top = float(np.nanmax(rows)) if np.isfinite(rows).any() else 1.0
             self._extent = QRectF(float(edges[0]), 0.0, float(edges[-1] - edges[0]), top)
@@ -70,17 +72,20 @@ class BreakupItem(SurveyItem):
     def __init__(self) -> None:
         super().__init__()
         self._floor_percent = 0.0
-        self._chosen: int | None = None
+        self._survey: TrackSurvey | None = None
+        self._chosen: QPainterPath | None = None
         self._ink, self._bold, self._choice = QColor("grey"), QColor("black"), QColor("blue")
 
     def show_survey(self, survey: TrackSurvey) -> None:
         """Prepare the outlines of a survey."""
-        self._floor_percent, self._chosen = survey.floor_percent, None
+        self._survey, self._floor_percent, self._chosen = survey, survey.floor_percent, None
         self._outline(survey)
 
     def single_out(self, crossing: int | None) -> None:
         """Draw one crossing on top of the others, or none."""
-        self._chosen = crossing
+        self._chosen = None
+        if self._survey is not None and crossing is not None and crossing < len(self._survey.breakup_percent):
+            self._chosen = stairs(self._survey.edges_percent, self._survey.breakup_percent[crossing])
         self.update()
 
     def recolour(self, ink: QColor, bold: QColor, choice: QColor) -> None:
@@ -98,15 +103,14 @@ class BreakupItem(SurveyItem):
             faint = QColor(self._ink)
             faint.setAlphaF(0.3 if self._chosen is None else 0.16)
             painter.setPen(cosmetic(faint, 1))
-            for path in self._faint:
-                painter.drawPath(path)
+            painter.drawPath(self._faint)
             bold = QColor(self._bold)
             bold.setAlphaF(1.0 if self._chosen is None else 0.35)
             painter.setPen(cosmetic(bold, 2))
             painter.drawPath(self._worst)
-            if self._chosen is not None and self._chosen < len(self._faint):
+            if self._chosen is not None:
                 painter.setPen(cosmetic(self._choice, 2))
-                painter.drawPath(self._faint[self._chosen])
+                painter.drawPath(self._chosen)
             # The track itself, for the arm to ride on.
             painter.setPen(cosmetic(faint, 4))
             painter.drawLine(QPointF(self._extent.left(), 0.0), QPointF(self._extent.right(), 0.0))

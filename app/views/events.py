@@ -34,6 +34,7 @@ class EventsView(Pane):
         self._filling = False
         self._rows: list[int] = []
         self.list = RowList(self.tr("Crossings and events"))
+        self.list.setUniformItemSizes(True)  # thousands of crossings would be measured one by one
         self._model = self.list.rows
         self.list.selectionModel().currentChanged.connect(self._picked)
         self.set_content(self.list)
@@ -50,12 +51,12 @@ class EventsView(Pane):
         else:
             self._title.setText(self.tr("Events") if kinds == {False} else self.tr("Crossings"))
         names = record_names(capture) if capture is not None else {}
-        before = ""
+        before, most = "", _worst(passages)
         for index, passage in enumerate(passages):
             if passage.record != before:
                 before = passage.record
                 self._append_heading(names.get(before, before))
-            row = _row(passage, worst=index == _worst(passages))
+            row = _row(passage, worst=index == most)
             item = QStandardItem(row.title)
             item.setData(row, ROW_ROLE)
             item.setData(index)

@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import time
 from dataclasses import replace
 from pathlib import Path
 
@@ -13,6 +14,7 @@ from pytestqt.qtbot import QtBot
 from analysis.captures.model import Role
 from app.drawing.track_items import stairs, worst
 from app.main_window import Window
+from app.review.focus import passages
 from app.views.press_row import PressRow
 from tests.app import hands
 from tests.app.conftest import Bench
@@ -123,3 +125,24 @@ def test_one_crossing_is_said_to_be_one(qtbot: QtBot, bench: Bench, window: Wind
     assert "1 of 1 crossing breaks up" in card
     window.readout.show_place(45.0, 12.0, 1)
     assert window.readout.plain_text().endswith("crossed once")
+
+
+def test_thousands_of_crossings_are_drawn_and_listed_without_holding_the_window_up(
+    qtbot: QtBot, bench: Bench, window: Window
+) -> None:
+    found, times = worn_findings(), 250
+    survey, band = found.surveys[0], found.bands[0]
+    many = replace(
+        survey,
+        crossings=survey.crossings * times,
+        breakup_percent=np.tile(survey.breakup_percent, (times, 1)),
+    )
+    lots = replace(band, crossings=band.crossings * times, passes=12 * times, noisy_passes=12 * times)
+    with qtbot.waitSignal(window.session.findings_changed):
+        window.open_file(Path("worn.h5"))
+    begun_s = time.process_time()
+    window.page.track.show_findings(replace(found, surveys=(many,), bands=(lots,)), many)
+    window.page.events.show_passages(passages(replace(found, bands=(lots,))), window.session.capture, True)
+    window.page.track.grab()
+    # Limit of the manners, in processor time of this process, three times over for whoever else is at work.
+    assert time.process_time() - begun_s < 3 * 0.2
