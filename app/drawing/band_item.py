@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRectF, Qt
+import numpy as np
+from numpy.typing import NDArray
+from PySide6.QtCore import QLineF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPen, QTransform
 from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
 
@@ -12,6 +14,7 @@ from analysis.intervals import Interval
 from app.drawing.over_all import OverAll
 
 _JOIN_PX = 4.0
+_LEAST_HATCHED_PX = 5.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +37,36 @@ class Stretch:
     strong: bool = False
     label: str = ""
     hatched: bool = True
+
+
+def runs_px(
+    spans: NDArray[np.float64], at: QTransform, view: QRectF, *, least_px: float, apart: bool
+) -> list[tuple[float, float]]:
+    """What is in view, in device pixels; what would run into each other as one, unless it is kept apart.
+
+    Parameters
+    ----------
+    spans : ndarray, shape (n_spans, 2)
+        Beginnings, in rising order, and ends.
+    at : QTransform
+        To the device.
+    view : QRectF
+        In device pixels.
+    least_px : float
+        None is narrower.
+    apart : bool
+        Join none.
+    """
+    ends = spans * at.m11() + at.dx()
+    middle, half = ends.mean(axis=1), 0.5 * np.maximum(ends[:, 1] - ends[:, 0], least_px)
+    left, right = middle - half, middle + half
+    seen = (right >= view.left()) & (left <= view.right())
+    left, right = left[seen], right[seen]
+    if not apart and left.size:
+        reach = np.maximum.accumulate(right)
+        first = np.flatnonzero(np.concatenate([[True], left[1:] - reach[:-1] > _JOIN_PX]))
+        left, right = left[first], reach[np.append(first[1:], left.size) - 1]
+    return list(zip(left.tolist(), right.tolist(), strict=True))
 
 
 class BandItem(OverAll):
@@ -62,12 +95,23 @@ class BandItem(OverAll):
         self._labels = labels
         self._least_px = least_px
         self._stretches: tuple[Stretch, ...] = ()
+        self._kinds: dict[tuple[bool, bool], NDArray[np.float64]] = {}
+        self._apart = False
 
     def show_stretches(self, stretches: tuple[Stretch, ...]) -> None:
         """Shade these from now on."""
-        if stretches != self._stretches:
-            self._stretches = stretches
-            self.update()
+        if stretches == self._stretches:
+            return
+        self._stretches = stretches
+        kinds: dict[tuple[bool, bool], list[Stretch]] = {}
+        for item in sorted(stretches, key=lambda item: item.span.start):
+            kinds.setdefault((item.strong, item.hatched), []).append(item)
+        self._kinds = {
+            kind: np.array([[item.span.start, item.span.stop] for item in items])
+            for kind, items in sorted(kinds.items())  # the strong ones over the others
+        }
+        self._apart = any(item.label for item in stretches)
+        self.update()
 
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
@@ -79,51 +123,43 @@ class BandItem(OverAll):
         try:
             painter.setWorldTransform(QTransform())
             painter.setClipRect(view)
-            row_end_px: list[float] = []
-            for stretch, box in self._boxes(to_device, view):
-                if not self._labels:
-                    self._shade(painter, stretch, box)
-                elif stretch.label:
-                    self._write(painter, stretch, box, view, row_end_px)
+            if self._labels:
+                self._write_all(painter, to_device, view)
+                return
+            for (strong, hatched), spans in self._kinds.items():
+                runs = runs_px(spans, to_device, view, least_px=self._least_px, apart=self._apart)
+                boxes = [QRectF(left, view.top(), right - left, view.height()) for left, right in runs]
+                self._shade(painter, boxes, strong, hatched)
         finally:
             painter.restore()
 
-    def _boxes(self, to_device: QTransform, view: QRectF) -> list[tuple[Stretch, QRectF]]:
-        """What is in view, in device pixels; stretches that would run into each other are drawn as one."""
-        boxes: list[tuple[Stretch, QRectF]] = []
+    def _shade(self, painter: QPainter, boxes: list[QRectF], strong: bool, hatched: bool) -> None:
+        """Fill, hatching and edges of boxes of one kind, each in one call for all of them."""
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(self._tinted(0.2 if strong else 0.12))
+        painter.drawRects(boxes)
+        wide = [box for box in boxes if hatched and box.width() >= _LEAST_HATCHED_PX]
+        if wide:
+            painter.setBrush(QBrush(self._tinted(0.38 if strong else 0.26), self._hatch))
+            painter.drawRects(wide)
+        painter.setPen(QPen(self._tinted(0.95 if strong else 0.4), 1))
+        edges = ((box.left(), box.right()) for box in boxes)
+        top, bottom = (boxes[0].top(), boxes[0].bottom()) if boxes else (0.0, 0.0)
+        painter.drawLines([QLineF(x, top, x, bottom) for pair in edges for x in pair])
+
+    def _tinted(self, share: float) -> QColor:
+        colour = QColor(self._colour)
+        colour.setAlphaF(share)
+        return colour
+
+    def _write_all(self, painter: QPainter, to_device: QTransform, view: QRectF) -> None:
+        row_end_px: list[float] = []
         for stretch in self._stretches:
-            box = self._device_box(stretch, to_device, view)
-            if box.right() < view.left() or box.left() > view.right():
-                continue
-            if boxes and not stretch.label:
-                last, before = boxes[-1]
-                if last.strong == stretch.strong and abs(box.left() - before.right()) <= _JOIN_PX:
-                    before.setRight(max(box.right(), before.right()))
-                    continue
-            boxes.append((stretch, box))
-        return boxes
-
-    def _device_box(self, stretch: Stretch, to_device: QTransform, view: QRectF) -> QRectF:
-        left = to_device.map(QPointF(stretch.span.start, 0.0)).x()
-        right = to_device.map(QPointF(stretch.span.stop, 0.0)).x()
-        if right - left < self._least_px:
-            middle = 0.5 * (left + right)
-            left, right = middle - 0.5 * self._least_px, middle + 0.5 * self._least_px
-        return QRectF(left, view.top(), right - left, view.height())
-
-    def _shade(self, painter: QPainter, stretch: Stretch, box: QRectF) -> None:
-        fill = QColor(self._colour)
-        fill.setAlphaF(0.2 if stretch.strong else 0.12)
-        painter.fillRect(box, fill)
-        if stretch.hatched and box.width() >= 5:
-            hatch = QColor(self._colour)
-            hatch.setAlphaF(0.38 if stretch.strong else 0.26)
-            painter.fillRect(box, QBrush(hatch, self._hatch))
-        edge = QColor(self._colour)
-        edge.setAlphaF(0.95 if stretch.strong else 0.4)
-        painter.setPen(QPen(edge, 1))
-        painter.drawLine(box.topLeft(), box.bottomLeft())
-        painter.drawLine(box.topRight(), box.bottomRight())
+            span = np.array([[stretch.span.start, stretch.span.stop]])
+            for left, right in runs_px(span, to_device, view, least_px=self._least_px, apart=True):
+                if stretch.label:
+                    box = QRectF(left, view.top(), right - left, view.height())
+                    self._write(painter, stretch, box, view, row_end_px)
 
     def _write(
         self, painter: QPainter, stretch: Stretch, box: QRectF, view: QRectF, row_end_px: list[float]

@@ -6,12 +6,14 @@ import itertools
 
 import numpy as np
 import pytest
+from PySide6.QtCore import QRectF
 from PySide6.QtGui import QTransform
 
 from analysis.captures.model import Role
 from analysis.diagnosis.findings import ArmPath
 from analysis.intervals import Interval
 from app.drawing import numbers
+from app.drawing.band_item import runs_px
 from app.drawing.envelope_item import bars, strokes
 from app.drawing.envelopes import columns, extent_v
 from app.drawing.theme import DARK, LIGHT, Palette
@@ -130,6 +132,15 @@ def test_strokes_fill_every_pixel_column_and_reach_their_extremes(ratio: float) 
     assert (runs[:, 0] == runs[:, 2]).all()
     assert np.abs(runs[:, 1] - ratio * (520.0 - 100.0 * high_v)).max() <= 0.5
     assert np.abs(runs[:, 3] + 1 - ratio * (520.0 - 100.0 * low_v)).max() <= 0.5
+
+
+def test_stretches_that_would_run_into_each_other_are_one_unless_they_are_kept_apart() -> None:
+    to_screen, view = QTransform(10.0, 0.0, 0.0, 1.0, 0.0, 0.0), QRectF(0.0, 0.0, 1000.0, 100.0)
+    spans = np.array([[1.0, 2.0], [2.2, 3.0], [2.3, 2.4], [50.0, 50.0], [200.0, 300.0]])
+    joined = runs_px(spans, to_screen, view, least_px=3.0, apart=False)
+    assert joined == [(10.0, 30.0), (498.5, 501.5)]
+    assert len(runs_px(spans, to_screen, view, least_px=3.0, apart=True)) == 4
+    assert runs_px(spans[:0], to_screen, view, least_px=3.0, apart=False) == []
 
 
 def test_a_steady_channel_is_not_blown_up() -> None:
