@@ -42,6 +42,7 @@ class ReviewCircle(QObject):
         super().__init__(window)
         self._window = window
         self._survey: TrackSurvey | None = None
+        self._pointed_band: int | None = None
         self._follow_session()
         self._follow_focus()
         self._follow_hand()
@@ -206,8 +207,9 @@ class ReviewCircle(QObject):
     def _show_stretches(self) -> None:
         """Shade every passage of the shown record; the singled-out one, or the chosen band's, strongly."""
         focus = self._window.focus
+        band = self._pointed_band if focus.band is None else focus.band
         stretches = tuple(
-            Stretch(item.time, strong=_is_strong(focus.band, focus.passage, item.band, index))
+            Stretch(item.time, strong=_is_strong(band, focus.passage, item.band, index))
             for index, item in enumerate(focus.passages)
             if focus.record is not None and item.record == focus.record.name and item.noisy
         )
@@ -249,7 +251,18 @@ class ReviewCircle(QObject):
         finest_s = max(pixel_s, record.sample_interval_s)
         window.pointer.ask(Pointed(record, moment_s, self._survey, finest_s))
 
+    def _point_at_band(self, travel_percent: float | None) -> None:
+        """Light up every crossing of the band under the pointer, as long as none is chosen."""
+        findings, survey, pointed = self._window.session.findings, self._survey, None
+        if travel_percent is not None and findings is not None and survey is not None:
+            own = (i for i, band in enumerate(findings.bands) if band.track is survey.role)
+            pointed = next((i for i in own if findings.bands[i].travel.contains(travel_percent)), None)
+        if pointed != self._pointed_band:
+            self._pointed_band = pointed
+            self._show_stretches()
+
     def _point_at_place(self, travel_percent: float | None) -> None:
+        self._point_at_band(travel_percent)
         survey = self._survey
         if travel_percent is None or survey is None or self._window.arm.running:
             return

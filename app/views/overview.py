@@ -100,6 +100,11 @@ class OverviewView(QAbstractSlider):
         self._say_window()
         self.update()
 
+    @property
+    def stretches(self) -> tuple[Stretch, ...]:
+        """What is shaded."""
+        return self._stretches
+
     def show_stretches(self, stretches: tuple[Stretch, ...]) -> None:
         """Mark these stretches of time."""
         self._stretches = stretches

@@ -112,6 +112,18 @@ def test_the_worst_of_all_crossings_is_their_largest_and_unknown_where_none_was(
     assert np.isnan(worst(np.empty((0, 3)))).all()
 
 
+def test_pointing_at_a_band_lights_up_every_crossing_of_it_while_it_is_pointed_at(
+    qtbot: QtBot, review: Window
+) -> None:
+    hands.point(review.page.track.canvas, at_travel(review, BAND.centre))
+    trace, overview = review.page.trace, review.page.overview
+    qtbot.waitUntil(lambda: [item.strong for item in trace.stretches] == [True] * 6)
+    assert [item.strong for item in overview.stretches] == [True] * 6
+    assert review.focus.band is None
+    hands.point(review.page.track.canvas, at_travel(review, 70.0))
+    qtbot.waitUntil(lambda: not any(item.strong for item in review.page.trace.stretches))
+
+
 def test_one_crossing_is_said_to_be_one(qtbot: QtBot, bench: Bench, window: Window) -> None:
     found = worn_findings()
     survey, band = found.surveys[0], found.bands[0]
