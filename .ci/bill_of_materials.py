@@ -48,7 +48,11 @@ def _licence(package: Distribution) -> list[dict[str, Any]]:
     ]
     stated = (about.get("License") or "").splitlines()
     name = "; ".join(classifiers) or (stated[0] if stated else "")
-    return [{"license": {"name": name}}] if name else []
+    if not name:
+        raise ValueError(
+            f"{package.name} states no licence: find out which, before it is delivered with ours"
+        )
+    return [{"license": {"name": name}}]
 
 
 def bill() -> dict[str, Any]:

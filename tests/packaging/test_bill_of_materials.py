@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import importlib.util
 import json
 import re
 import tomllib
+from importlib.metadata import Distribution
 from pathlib import Path
 from typing import Any
 
@@ -48,3 +50,30 @@ def test_every_part_states_a_licence(bill: dict[str, Any]) -> None:
         (licence,) = item["licenses"]
         assert licence.get("expression") or licence["license"]["name"], item["name"]
         assert item["purl"] == f"pkg:pypi/{key(item['name'])}@{item['version']}"
+
+
+@pytest.fixture
+def maker(monkeypatch: pytest.MonkeyPatch) -> Any:
+    spec = importlib.util.spec_from_file_location("bill_of_materials", ROOT / ".ci/bill_of_materials.py")
+    assert spec is not None
+    assert spec.loader is not None
+    module = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(module)
+    return module
+
+
+def test_every_part_that_is_installed_with_the_program_is_in_the_bill(
+    maker: Any, bill: dict[str, Any]
+) -> None:
+    installed = {key(item["name"]) for item in maker.bill()["components"]}
+    assert installed == {key(item["name"]) for item in bill["components"]}
+
+
+def test_a_part_that_states_no_licence_cannot_be_entered(maker: Any, tmp_path: Path) -> None:
+    folder = tmp_path / "nameless-1.0.dist-info"
+    folder.mkdir()
+    (folder / "METADATA").write_text("Metadata-Version: 2.1\nName: nameless\nVersion: 1.0\n")
+    with pytest.raises(ValueError, match="nameless states no licence"):
+        maker._licence(Distribution.at(folder))
+    (folder / "METADATA").write_text("Metadata-Version: 2.1\nName: nameless\nVersion: 1.0\nLicense: MIT\n")
+    assert maker._licence(Distribution.at(folder)) == [{"license": {"name": "MIT"}}]
