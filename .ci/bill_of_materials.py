@@ -49,9 +49,7 @@ def _licence(package: Distribution) -> list[dict[str, Any]]:
     stated = (about.get("License") or "").splitlines()
     name = "; ".join(classifiers) or (stated[0] if stated else "")
     if not name:
-        raise ValueError(
-            f"{package.name} states no licence: find out which, before it is delivered with ours"
-        )
+        raise ValueError(f"{package.name} states no licence: find out which before it is entered")
     return [{"license": {"name": name}}]
 
 

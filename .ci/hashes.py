@@ -1,7 +1,7 @@
 """Writes the hashes of the files that the versions of ``constraints.txt`` are installed from here.
 
-Run as ``.venv/bin/python .ci/hashes.py`` after pinning. The list holds for the platform and the version of Python
-that it was made on, and says so in its name; nothing is installed.
+Run as ``.venv/bin/python .ci/hashes.py`` after pinning. The list holds for the platform and the version of
+Python that it was made on, and says so in its name; nothing is installed.
 """
 
 from __future__ import annotations
@@ -11,13 +11,14 @@ import subprocess
 import sys
 import sysconfig
 from pathlib import Path
+from typing import Any
 
 HERE = Path(__file__).resolve().parent
 PLATFORM = sysconfig.get_platform().replace("-", "_")
 TARGET = HERE / f"hashes-{PLATFORM}-cp{sys.version_info.major}{sys.version_info.minor}.txt"
 
 
-def hashed(report: dict) -> list[str]:
+def hashed(report: dict[str, Any]) -> list[str]:
     """A line for each file of a report of pip's, in the order of the names."""
     lines = {}
     for item in report["install"]:
@@ -34,7 +35,8 @@ def main() -> None:
         *("--only-binary", ":all:", "--report", "-", "-r", str(HERE / "constraints.txt")),
     ]
     done = subprocess.run(command, capture_output=True, text=True, check=True)
-    head = f"# Files for {PLATFORM}, Python {sys.version_info.major}.{sys.version_info.minor}; made by hashes.py."
+    version = f"{sys.version_info.major}.{sys.version_info.minor}"
+    head = f"# Files for {PLATFORM}, Python {version}; made by hashes.py."
     TARGET.write_text("\n".join([head, *hashed(json.loads(done.stdout)), ""]), encoding="ascii")
 
 
