@@ -27,7 +27,7 @@ def test_no_damaged_file_crashes_hangs_swells_or_ends_in_a_traceback(kind: str) 
     found = run_trials(kind, COUNTS[kind][0])
     assert found.bad == []
     assert found.count == COUNTS[kind][0]
-    assert found.refused > 0
+    assert found.refused > 0 or kind == "settings"  # which count as none where they are damaged
 
 
 @linux
