@@ -33,7 +33,7 @@ class ReviewFile(QObject):
     Signals
     -------
     problem(sentence)
-        The review cannot be read, or the capture is open elsewhere too.
+        The review cannot be read, the capture is open elsewhere too, or was changed or taken away meanwhile.
     """
 
     problem = Signal(str)
@@ -44,6 +44,8 @@ class ReviewFile(QObject):
         super().__init__(parent)
         self._keeper, self._jobs, self._read = keeper, jobs, read
         self._lock: QLockFile | None = None
+        self._capture: Path | None = None
+        self._seen: tuple[int, ...] | None = None
         self._watcher = QFileSystemWatcher(self)
         self._watcher.directoryChanged.connect(self._look)
         self._watcher.fileChanged.connect(self._look)
@@ -55,6 +57,7 @@ class ReviewFile(QObject):
         read = self._read
         if path is None or read is None:
             return
+        self._capture, self._seen = path, _signs(path)
         doing = self.tr("Reading the review of {name}").format(name=path.name)
         self._keeper.waiting = True
         self._jobs.run(
@@ -69,6 +72,7 @@ class ReviewFile(QObject):
         """Save at once and let the file go; safe to call twice."""
         self._jobs.cancel(REVIEWING)
         self._keeper.take(None)
+        self._capture = self._seen = None
         watched = [*self._watcher.files(), *self._watcher.directories()]
         if watched:
             self._watcher.removePaths(watched)
@@ -103,11 +107,33 @@ class ReviewFile(QObject):
             )
 
     def _watch(self) -> None:
-        path = self._keeper.path
-        if path is not None:
-            present = [str(item) for item in (path.parent, path) if item.exists()]
+        path, capture = self._keeper.path, self._capture
+        if path is not None and capture is not None:
+            present = [str(item) for item in (path.parent, path, capture) if item.exists()]
             self._watcher.addPaths([item for item in present if item not in self._watcher.files()])
 
     def _look(self) -> None:
         self._watch()
+        self._look_at_capture()
         self._keeper.look()
+
+    def _look_at_capture(self) -> None:
+        """Say once that the capture is another one by now: the window still reads what it opened."""
+        if self._capture is None or self._seen is None or _signs(self._capture) == self._seen:
+            return
+        self._seen = None
+        self.problem.emit(
+            self.tr(
+                "{name} was changed or taken away since it was opened. What is shown is what was opened; open"
+                " it again to see it as it is now."
+            ).format(name=self._capture.name)
+        )
+
+
+def _signs(path: Path) -> tuple[int, ...] | None:
+    """What tells a file from the one that takes its place; None where there is none."""
+    try:
+        found = path.stat()
+    except OSError:
+        return None
+    return found.st_dev, found.st_ino, found.st_size, found.st_mtime_ns

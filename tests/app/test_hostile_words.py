@@ -23,6 +23,8 @@ from app.main_window import Window
 from app.resources import sample_captures
 from app.settings import MemoryStore, Settings
 from app.tools import real_tools
+from tests.app import hands
+from tests.importing_page.hands import wait_for_looks
 
 HOSTILE = "<b>loud</b><img src='x.png'> & <a href='y'>here</a>"
 SAMPLE = next(path for path in sample_captures() if path.name == "W1041-rear-left-height.h5")
@@ -110,6 +112,20 @@ def test_no_word_of_a_file_is_read_as_markup(qtbot: QtBot, capture: Path) -> Non
     window.report_desk.close()
     with qtbot.waitSignal(window.session.problem, timeout=20_000):
         window.open_file(capture.with_name(f"{capture.stem}-gone.h5"))
+    assert read_as_markup(window) == []
+    window.close()
+
+
+def test_no_heading_of_a_table_is_read_as_markup(qtbot: QtBot, tmp_path: Path) -> None:
+    table = tmp_path / "<b>loud\N{FRACTION SLASH}b>.csv"
+    rows = "".join(f"{at / 1000:.3f},{2.5 + at / 1000:.4f},0.01\n" for at in range(200))
+    table.write_text(f"{HOSTILE} (s),{HOSTILE} (V),{HOSTILE} ground (V)\n{rows}", encoding="utf-8")
+    window = Window(real_tools(), Settings(MemoryStore()))
+    window.imports.recipes = tmp_path / "recipes"
+    qtbot.addWidget(window)
+    window.show()
+    hands.drop(window, table)
+    wait_for_looks(qtbot, window)
     assert read_as_markup(window) == []
     window.close()
 

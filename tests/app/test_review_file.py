@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 import os
+import subprocess
+import sys
 import threading
 from collections.abc import Callable, Iterator
 from functools import partial
 from pathlib import Path
 
+import numpy as np
 import pytest
+from numpy.typing import NDArray
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QFileDialog, QToolButton
@@ -24,7 +28,7 @@ from analysis.review.sidecar import Sidecar, read_sidecar, write_sidecar
 from app.main_window import Window
 from app.session import Tools
 from app.settings import MemoryStore, Settings
-from tests.app.fakes import worn_capture, worn_findings
+from tests.app.fakes import sound_capture, worn_capture, worn_findings
 
 LONG = "c" * 215
 """A name with which the review can be looked for, but not written: that of its temporary file is too long."""
@@ -70,6 +74,12 @@ def opened(qtbot: QtBot, window: Window, path: Path) -> Window:
     return window
 
 
+def channel_volts(window: Window) -> NDArray[np.float64]:
+    capture = window.session.capture
+    assert capture is not None
+    return capture.records[0].channels[0].volts()
+
+
 def labels(window: Window) -> list[str]:
     return [row.label for row in window.page.markers.rows]
 
@@ -102,6 +112,35 @@ def test_markers_and_decisions_are_in_the_file_within_two_seconds_and_come_back(
     assert decision.choice is Choice.ACCEPTED
     assert not again.actions_by_name["undo"].isEnabled()
     assert file_sha256(path) == before
+
+
+@pytest.mark.parametrize("what", ["taken away", "replaced", "written to"])
+def test_a_capture_that_changes_while_it_is_open_is_told_once_and_no_marker_is_lost(
+    what: str, qtbot: QtBot, make: Make, path: Path, tmp_path: Path
+) -> None:
+    window = opened(qtbot, make(), path)
+    told: list[str] = []
+    window.desk.file.problem.connect(told.append)
+    before = channel_volts(window)
+    if what == "taken away":
+        path.rename(tmp_path / "elsewhere.h5")
+    elif what == "replaced":
+        write_capture(sound_capture(0.0), path, replace=True)
+    else:
+        with path.open("ab") as file:
+            file.write(b"more")
+    qtbot.waitUntil(lambda: bool(told))
+    assert "worn.h5 was changed or taken away" in told[0]
+    assert (channel_volts(window) == before).all()
+    window.desk.markers.mark_moment(3.0)
+    qtbot.waitUntil(lambda: not window.desk.keeper.unsaved)
+    assert layout.review_path(path).exists()
+    assert len(told) == 1
+    window.close()
+    if what == "replaced":  # the markers are not taken for those of the capture that lies there now
+        again = read_sidecar(path)
+        assert "made from another one" in again.trouble
+        assert again.review.markers == ()
 
 
 def test_what_was_edited_just_before_closing_is_saved(qtbot: QtBot, make: Make, path: Path) -> None:
@@ -216,6 +255,35 @@ def _cannot_write(window: Window, qtbot: QtBot, path: Path) -> None:
     window.desk.keeper.save()
     assert "cannot be saved beside the capture" in window.page.problem_bar.text
     assert not layout.review_path(path).exists()
+
+
+_HOLDER = """
+import hashlib, sys, time
+from pathlib import Path
+from PySide6.QtCore import QDir, QLockFile
+name = hashlib.sha256(str(Path(sys.argv[1]).resolve()).encode()).hexdigest()[:24]
+lock = QLockFile(QDir.temp().filePath(f"wornband-{name}.lock"))
+print(lock.tryLock(0), flush=True)
+time.sleep(600)
+"""
+
+
+def test_a_window_that_was_killed_leaves_no_lock_that_anybody_hears_of(
+    qtbot: QtBot, make: Make, path: Path
+) -> None:
+    held = subprocess.Popen([sys.executable, "-c", _HOLDER, str(path)], stdout=subprocess.PIPE, text=True)
+    assert held.stdout is not None
+    assert held.stdout.readline() == "True\n"
+    window = make()
+    told: list[str] = []
+    window.desk.file.problem.connect(told.append)
+    opened(qtbot, window, path)
+    assert "open in another window" in told[0]
+    held.kill()
+    held.communicate()
+    told.clear()
+    opened(qtbot, window, path)
+    assert told == []
 
 
 def test_where_the_folder_takes_no_file_the_review_is_kept_on_this_pc_and_found_again(

@@ -258,3 +258,19 @@ def test_a_picture_is_drawn_as_text_that_is_no_markup_and_as_pixels(
     assert "exists already" in said
     assert "choose .png or .svg" in said
     assert {item.name for item in tmp_path.iterdir()} == {"a.h5", "o.svg", "o.png"}
+
+
+def test_headings_and_names_of_a_table_act_on_no_terminal(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    odd = "\x1b[2Jmoved \u202egnorw\u202c \x07"
+    rows = "".join(f"{at / 1000:.3f},{2.5 + at / 1000:.4f},x\n" for at in range(200))
+    source = tmp_path / f"{odd}.csv"
+    source.write_text(f"Time (s),{odd} (V),{odd}\n{rows}", encoding="utf-8")
+    assert main(["import", str(source), "-o", str(tmp_path / "a.h5"), "--channel", f"{odd}=signal"]) in (0, 1)
+    assert main(["import", str(source), "-o", str(tmp_path / "b.h5"), "--channel", "gone=signal"]) == 1
+    main(["analyse", str(tmp_path / "a.h5")])
+    said = capsys.readouterr()
+    text = said.out + said.err
+    assert "moved" in text
+    assert not [letter for letter in text if letter in "\x1b\x07\u202e\u202c\r"]
