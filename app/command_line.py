@@ -130,8 +130,8 @@ def _add_review(errand: argparse.ArgumentParser) -> None:
     errand.add_argument(
         "--review",
         action=argparse.BooleanOptionalAction,
-        help="take steps, roles, probe points and conditions as the review beside a capture says; text does"
-        " unless told otherwise, JSON does not",
+        help="take steps, roles, probe points, conditions, heights and rules as the review beside a capture"
+        " says; text does unless told otherwise, JSON does not",
     )
 
 

@@ -86,11 +86,14 @@ class Replay:
         What it read.
     rules : tuple of RuleReplay
         One for each rule that could be tried; a comparison without another signal is left out.
+    modelled : bool
+        Whether the signal that was compared with is a stand-in, and was not recorded.
     """
 
     record: str
     readings: Readings
     rules: tuple[RuleReplay, ...]
+    modelled: bool = False
 
     @property
     def first(self) -> tuple[RuleKind, float] | None:
@@ -153,7 +156,7 @@ def replay(
     signal_v = _volts(channel, picked, tick)
     expected_v = _expected(unit.comparison_rule, picked, time_s, other, stand_in_v)
     readings = Readings(time_s, signal_v, expected_v)
-    return Replay(record.name, readings, rules_on(readings, unit))
+    return Replay(record.name, readings, rules_on(readings, unit), other is None and expected_v is not None)
 
 
 def rules_on(readings: Readings, unit: ControlUnit) -> tuple[RuleReplay, ...]:

@@ -11,9 +11,53 @@ import numpy as np
 
 from analysis.captures.model import Record, Role
 from analysis.control_unit.debounce import Floats
+from analysis.control_unit.replay import Replay, replay
+from analysis.control_unit.rules import ControlUnit
 from analysis.diagnosis.findings import Findings
+from analysis.diagnosis.profile_model import SensorProfile
+from analysis.progress import Tick, ignore
 
 _SUPPLY_V = 5.0
+
+
+def replay_record(
+    record: Record,
+    findings: Findings | None,
+    profile: SensorProfile,
+    unit: ControlUnit,
+    tick: Tick = ignore,
+) -> Replay | None:
+    """Run a record through a control unit, compared with its second track or with a stand-in.
+
+    Parameters
+    ----------
+    record : Record
+        Of the capture that `findings` speak of.
+    findings : Findings or None
+        For the stand-in; without them a sensor with one track is compared with nothing.
+    profile : SensorProfile
+        Says whether the sensor has a second track.
+    unit : ControlUnit
+        Whose rules.
+    tick : Tick
+        Progress.
+
+    Returns
+    -------
+    Replay or None
+        None for a record without a signal.
+
+    Raises
+    ------
+    ControlUnitError, CaptureError
+        As `analysis.control_unit.replay.replay`.
+    """
+    channel = record.channel(Role.SIGNAL)
+    if channel is None:
+        return None
+    other = record.channel(Role.SECOND_SIGNAL) if profile.second_track is not None else None
+    stand_in = sound_sensor_v(findings, record, Role.SIGNAL) if findings is not None else None
+    return replay(record, channel, unit, other=other, stand_in_v=stand_in, tick=tick)
 
 
 def sound_sensor_v(findings: Findings, record: Record, role: Role) -> tuple[Floats, Floats] | None:

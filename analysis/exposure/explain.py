@@ -13,7 +13,7 @@ from analysis.errors import VehicleError
 from analysis.exposure.contact import BandContact, measure_contact
 from analysis.exposure.from_record import RoadRecord, road_records
 from analysis.exposure.picture import Exposure, picture
-from analysis.exposure.words import band_place, caveats, road_summary, rules_words, what_would
+from analysis.exposure.words import band_place, caveats, road_summary, rules_words, tested_place, what_would
 from analysis.reports.verdicts import is_watched
 from analysis.vehicle.heights import VehicleHeights
 from analysis.vehicle.road import ROADS, Road
@@ -41,6 +41,8 @@ class Explanation:
         One for each road.
     records : tuple of RoadRecord
         What road records show, where there are any.
+    tested : str
+        Which heights the captured travel reached.
     """
 
     band: Band
@@ -48,13 +50,19 @@ class Explanation:
     contact: BandContact
     exposures: tuple[Exposure, ...]
     records: tuple[RoadRecord, ...]
+    tested: str = ""
 
     @property
     def sentences(self) -> tuple[str, ...]:
         """The paragraph for a report: the band, each road, the rules, what was recorded, what it rests on."""
         first = self.exposures[0]
         roads = [road_summary(item) for item in self.exposures]
-        told = (band_place(first), *roads, rules_words(first.unit), what_would(self.exposures))
+        told = (
+            joined([band_place(first), self.tested]),
+            *roads,
+            rules_words(first.unit),
+            what_would(self.exposures),
+        )
         return tuple(
             item for item in (*told, *(one.words for one in self.records), caveats(self.exposures)) if item
         )
@@ -115,7 +123,7 @@ def explain(
     contact = measure_contact(capture, findings, band, reads)
     exposures = tuple(picture(known, band.travel, contact, reads, road, minutes=minutes) for road in roads)
     records = road_records(capture, findings, band, known)
-    return Explanation(band, known, contact, exposures, records)
+    return Explanation(band, known, contact, exposures, records, tested_place(findings.coverage, known))
 
 
 def likeliest_band(findings: Findings) -> Band | None:

@@ -26,7 +26,7 @@ from analysis.intervals import Interval
 from analysis.vehicle.drive import RATE_HZ, unit_drive
 from analysis.vehicle.heights import Rest, VehicleHeights
 from analysis.vehicle.quarter_car import GOLDEN_CAR, QuarterCar
-from analysis.vehicle.road import Road
+from analysis.vehicle.road import MINUTES, Road
 from analysis.wording import say
 
 LEFT_OUT = say(
@@ -36,8 +36,6 @@ LEFT_OUT = say(
 """What the model does not know."""
 
 _CLASS_FACTOR = math.sqrt(2.0)  # in amplitude: a class of ISO 8608 reaches from half its mean to twice it
-MINUTES = Interval(1.0, 600.0)
-"""Drives that are offered: a minute to ten hours."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -267,8 +265,10 @@ class _Maker:
         return tuple(made)
 
 
-def hold_that_sets_s(exposure: Exposure, kind: RuleKind, *, chance: float = 0.5) -> float | None:
-    """The longest continuous time before the code sets with which a rule would still store one.
+def hold_that_sets(
+    exposure: Exposure, kind: RuleKind, *, chance: float = 0.5
+) -> tuple[float, RestExposure] | None:
+    """The longest continuous time before the code sets with which a rule would still store one, and where.
 
     Parameters
     ----------
@@ -281,16 +281,16 @@ def hold_that_sets_s(exposure: Exposure, kind: RuleKind, *, chance: float = 0.5)
 
     Returns
     -------
-    float or None
-        Seconds, a whole number of readings; None where not even a single broken reading would do, or the
-        rule is not there.
+    tuple of (float, RestExposure), or None
+        Seconds, a whole number of readings, and the rest height; None where not even a single broken reading
+        would do, or the rule is not there.
     """
     if kind not in dict(exposure.unit.rules):
         return None
     tick_s = exposure.unit.tick_s
-    held = [_longest_run(exposure, item, kind, -math.log1p(-chance)) for item in exposure.rests]
-    found = [needed for needed in held if needed > 0]
-    return (max(found) - 1) * tick_s if found else None
+    held = [(_longest_run(exposure, item, kind, -math.log1p(-chance)), item) for item in exposure.rests]
+    needed, where = max(held, key=lambda each: each[0])
+    return ((needed - 1) * tick_s, where) if needed > 0 else None
 
 
 def _longest_run(exposure: Exposure, item: RestExposure, kind: RuleKind, wanted: float) -> int:

@@ -7,9 +7,11 @@ from collections.abc import Sequence
 
 from analysis.control_unit.debounce import ContinuousTimer, Debounce
 from analysis.control_unit.rules import ComparisonRule, ControlUnit, RangeRule, RateRule, RuleKind
+from analysis.diagnosis.findings import CoverageSpan
 from analysis.exposure.amounts import range_words, share_words, span_words, visits_words
-from analysis.exposure.picture import LEFT_OUT, Exposure, RestExposure, hold_that_sets_s
-from analysis.vehicle.heights import RestKind
+from analysis.exposure.picture import LEFT_OUT, Exposure, RestExposure, hold_that_sets
+from analysis.intervals import Interval
+from analysis.vehicle.heights import RestKind, VehicleHeights
 from analysis.vehicle.words import span_words as heights_span
 from analysis.wording import Wording, joined, say
 
@@ -71,6 +73,22 @@ def band_place(exposure: Exposure) -> str:
     return say("The band is {where}.", where=heights_span(exposure.band_mm))
 
 
+def tested_place(coverage: Sequence[CoverageSpan], heights: VehicleHeights) -> str:
+    """Which heights the captured travel reached, and which rest heights it did not; empty for no travel."""
+    if not coverage:
+        return ""
+    spans = sorted(heights.span_mm(item.travel) for item in coverage)
+    low_mm, high_mm = min(item.start for item in spans), max(item.stop for item in spans)
+    tested = say("Tested was {where}.", where=heights_span(Interval(low_mm, high_mm)))
+    missed = [
+        item.kind
+        for item in heights.every
+        if not any(span.travel.contains(heights.travel_percent(item.height_mm)) for span in coverage)
+    ]
+    names = joined([say("{name}", name=REST_TITLES[kind]) for kind in missed], ", ")
+    return joined([tested, say("Not tested: {names}.", names=names) if missed else ""])
+
+
 def road_summary(exposure: Exposure) -> str:
     """One road in short: how much of the time each height is in the band, and whether a code would set."""
     come, never = _split(exposure)
@@ -108,7 +126,7 @@ def rest_details(exposure: Exposure, item: RestExposure) -> str:
                 _chance(exposure, item) if inside else "",
             ]
         )
-    if not _comes(item):
+    if not comes(item):
         return say("At {height} the band is not visited.", height=_height(item))
     return joined([_visit(item), _chance(exposure, item)])
 
@@ -120,21 +138,23 @@ def what_would(exposures: Sequence[Exposure]) -> str:
     contact = exposures[0].contact.of(RuleKind.RANGE)
     if contact.share <= 0.0:
         return say("In the band the reading never left the limits.")
-    held = [(hold_that_sets_s(one, RuleKind.RANGE), one) for one in exposures]
+    found = [(*held, one) for one in exposures if (held := hold_that_sets(one, RuleKind.RANGE)) is not None]
     broken = say(
         "In the band the reading is out of limits {share} of the time, {run} at a stretch",
         share=share_words(contact.share),
         run=span_words(contact.mean_run_s),
     )
-    found = [(hold_s, one) for hold_s, one in held if hold_s is not None]
     if not found:
         return say("{broken}: too seldom for any such rule.", broken=broken)
-    hold_s, one = max(found, key=lambda item: item[0])
+    hold_s, item, one = max(found, key=lambda each: each[0])
+    where = say("at {height}", height=_height(item))
+    if not item.rest.standing:
+        where = say("{where} on a {road}", where=where, road=one.road.words)
     return say(
-        "{broken}: a code would be more likely than not with a time of {hold} or less, on a {road}.",
+        "{broken}: a code would be more likely than not with a time of {hold} or less, {where}.",
         broken=broken,
+        where=where,
         hold=span_words(hold_s) if hold_s > 0.0 else say("a single reading"),
-        road=one.road.words,
     )
 
 
@@ -145,12 +165,13 @@ def rules_words(unit: ControlUnit) -> str:
 
 def _split(exposure: Exposure) -> tuple[list[RestExposure], list[RestExposure]]:
     """Heights that are in the band at times, most of it first, and driven heights that never are."""
-    come = [item for item in exposure.rests if _comes(item)]
-    never = [item for item in exposure.rests if not _comes(item) and not item.rest.standing]
+    come = [item for item in exposure.rests if comes(item)]
+    never = [item for item in exposure.rests if not comes(item) and not item.rest.standing]
     return sorted(come, key=lambda item: -item.visits.share), never
 
 
-def _comes(item: RestExposure) -> bool:
+def comes(item: RestExposure) -> bool:
+    """Whether the band is visited at a height, or stood in."""
     return item.visits.share > 0.5 or item.per_km >= SELDOM_KM
 
 

@@ -17,6 +17,7 @@ from analysis.diagnosis.findings import Band
 from analysis.intervals import Interval
 from analysis.review.job import Job
 from analysis.review.records import Edits
+from analysis.review.vehicle import Vehicle
 
 Kept: TypeAlias = Mapping[str, Any]
 """Keys that another version wrote and that this one does not know: kept, and written again."""
@@ -153,6 +154,8 @@ class Review:
         What the report prints beside the findings.
     records : tuple of RecordEdit
         What is said of records and spans of them: steps, roles, probe points, conditions.
+    vehicle : Vehicle
+        What is entered of the vehicle: heights, road, the control unit's rules, the road test.
     """
 
     capture_id: str = ""
@@ -165,6 +168,7 @@ class Review:
     kept_of_capture: Kept = field(default_factory=dict)
     job: Job = field(default_factory=Job)
     records: Edits = ()
+    vehicle: Vehicle = field(default_factory=Vehicle)
 
     def marker(self, marker_id: str) -> Marker | None:
         """The marker of that id, or None."""

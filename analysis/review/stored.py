@@ -10,9 +10,11 @@
      "decisions": [{"track", "choice", "reason", "adjusted_percent": [start, stop],
                     "found": {"start_percent", "stop_percent", "confidence", "analysis_version"}}],
      "job": {...},
-     "records": [...]}
+     "records": [...],
+     "vehicle": {...}}
 
-The last two are optional; `analysis.review.job` and `analysis.review.records` say what they hold.
+The last three are optional; `analysis.review.job`, `analysis.review.records` and
+`analysis.review.vehicle_stored` say what they hold.
 
 Keys and kinds of markers that are not known here are kept and written again. Another number behind the
 stroke is another schema, and is refused.
@@ -32,10 +34,11 @@ from analysis.intervals import Interval
 from analysis.review.job import job_object, parse_job
 from analysis.review.model import Choice, Decision, Kept, Marker, PointMarker, Review, SpanMarker, TravelSpan
 from analysis.review.records import parse_records, records_objects
+from analysis.review.taken import DAMAGED, Taken
+from analysis.review.vehicle_stored import parse_vehicle, vehicle_object
 from analysis.wording import say
 
 SCHEMA = "wornband-review/1"
-_DAMAGED = say("begin a new review; the file is kept aside")
 
 
 class NewerReviewError(ReviewError):
@@ -48,6 +51,7 @@ def review_text(review: Review) -> str:
     if review.content_sha256:
         claims["content_sha256"] = review.content_sha256
     job, records = job_object(review.job), records_objects(review.records)
+    vehicle = vehicle_object(review.vehicle)
     stored = {
         **review.kept,
         "schema": SCHEMA,
@@ -56,6 +60,7 @@ def review_text(review: Review) -> str:
         "decisions": [_decision_object(item) for item in review.decisions],
         **({"job": job} if job else {}),
         **({"records": records} if records else {}),
+        **({"vehicle": vehicle} if vehicle else {}),
     }
     return json.dumps(stored, allow_nan=False, indent=1) + "\n"
 
@@ -73,19 +78,19 @@ def parse_review(text: str) -> Review:
     try:
         stored = json.loads(text, parse_constant=_no_number, parse_float=_finite)
     except RecursionError as error:
-        raise ReviewError(say("the review is nested too deeply"), _DAMAGED) from error
+        raise ReviewError(say("the review is nested too deeply"), DAMAGED) from error
     except json.JSONDecodeError as error:
         raise ReviewError(
-            say("the review is damaged at line {lineno}", lineno=error.lineno), _DAMAGED
+            say("the review is damaged at line {lineno}", lineno=error.lineno), DAMAGED
         ) from error
     except ValueError as error:
-        raise ReviewError(say("the review holds a number that is none"), _DAMAGED) from error
-    top = _Object(stored, say("the review"))
+        raise ReviewError(say("the review holds a number that is none"), DAMAGED) from error
+    top = Taken(stored, say("the review"))
     _check_schema(top.text("schema"))
-    capture = _Object(top.take("capture"), say("the capture of the review"))
+    capture = Taken(top.take("capture"), say("the capture of the review"))
     known, unknown = _markers(top.list("markers"))
     decisions = tuple(
-        _decision(_Object(item, say("decision {number}", number=number)))
+        _decision(Taken(item, say("decision {number}", number=number)))
         for number, item in enumerate(top.list("decisions"), 1)
     )
     return Review(
@@ -97,72 +102,10 @@ def parse_review(text: str) -> Review:
         unknown_markers=unknown,
         job=parse_job(top.optional("job")),
         records=parse_records(top.optional("records")),
+        vehicle=parse_vehicle(top.optional("vehicle")),
         kept=top.rest(),
         kept_of_capture=capture.rest(),
     )
-
-
-class _Object:
-    """A JSON object that is emptied key by key; what is left at the end is unknown, and kept."""
-
-    def __init__(self, stored: object, where: str) -> None:
-        if not isinstance(stored, dict):
-            raise ReviewError(say("{where} is no object", where=where), _DAMAGED)
-        self._left: dict[str, Any] = dict(stored)
-        self._where = where
-
-    def take(self, key: str) -> Any:
-        """A value that must be there."""
-        if key not in self._left:
-            raise ReviewError(say("{where} lacks {key!r}", where=self._where, key=key), _DAMAGED)
-        return self._left.pop(key)
-
-    def optional(self, key: str) -> Any:
-        """A value, or None where it is absent."""
-        return self._left.pop(key, None)
-
-    def text(self, key: str, default: str | None = None) -> str:
-        """A text; the default where it is absent and there is one."""
-        if default is not None and key not in self._left:
-            return default
-        value = self.take(key)
-        if not isinstance(value, str):
-            self.refuse(key, say("a text"))
-        return value
-
-    def number(self, key: str) -> float:
-        """A finite number."""
-        return self.as_number(key, self.take(key))
-
-    def as_number(self, key: str, value: object) -> float:
-        """A value as a finite number."""
-        if isinstance(value, bool) or not isinstance(value, int | float) or abs(value) > 1e15:
-            self.refuse(key, say("a number"))
-        return float(value)
-
-    def interval(self, first: str, last: str) -> Interval:
-        """Two numbers in order."""
-        start, stop = self.number(first), self.number(last)
-        if start > stop:
-            self.refuse(last, say("at or after {first!r}", first=first))
-        return Interval(start, stop)
-
-    def list(self, key: str) -> list[Any]:
-        """A list; empty where it is absent."""
-        value = self._left.pop(key, [])
-        if not isinstance(value, list):
-            self.refuse(key, say("a list"))
-        return value
-
-    def rest(self) -> Kept:
-        """What nobody took."""
-        return self._left
-
-    def refuse(self, key: str, wanted: str) -> NoReturn:
-        """Say that a key holds something else than it must."""
-        raise ReviewError(
-            say("{key!r} of {where} is not {wanted}", key=key, where=self._where, wanted=wanted), _DAMAGED
-        )
 
 
 def _no_number(text: str) -> NoReturn:
@@ -179,7 +122,7 @@ def _finite(text: str) -> float:
 def _check_schema(schema: str) -> None:
     name, _, version = schema.partition("/")
     if name != SCHEMA.partition("/")[0] or not re.fullmatch(r"[0-9]{1,6}", version):
-        raise ReviewError(say("the file is no review of Wornband's"), _DAMAGED)
+        raise ReviewError(say("the file is no review of Wornband's"), DAMAGED)
     if schema != SCHEMA:
         raise NewerReviewError(
             say("the review was written by a later version (schema {version})", version=version),
@@ -191,7 +134,7 @@ def _markers(stored: list[Any]) -> tuple[tuple[Marker, ...], tuple[Kept, ...]]:
     known: list[Marker] = []
     unknown: list[Kept] = []
     for number, item in enumerate(stored, 1):
-        taken = _Object(item, say("marker {number}", number=number))
+        taken = Taken(item, say("marker {number}", number=number))
         read = _KINDS.get(taken.text("kind"))
         if read is None:
             unknown.append(item)
@@ -203,42 +146,42 @@ def _markers(stored: list[Any]) -> tuple[tuple[Marker, ...], tuple[Kept, ...]]:
     return tuple(known), tuple(unknown)
 
 
-def _point(item: _Object) -> PointMarker:
+def _point(item: Taken) -> PointMarker:
     return PointMarker(
         item.text("id"), item.text("record"), item.number("time_s"), *_words(item), kept=item.rest()
     )
 
 
-def _span(item: _Object) -> SpanMarker:
+def _span(item: Taken) -> SpanMarker:
     time = item.interval("start_s", "stop_s")
     return SpanMarker(item.text("id"), item.text("record"), time, *_words(item), kept=item.rest())
 
 
-def _travel(item: _Object) -> TravelSpan:
+def _travel(item: Taken) -> TravelSpan:
     travel = item.interval("start_percent", "stop_percent")
     return TravelSpan(item.text("id"), _role(item), travel, *_words(item), kept=item.rest())
 
 
-_KINDS: dict[str, Callable[[_Object], Marker]] = {"point": _point, "span": _span, "travel": _travel}
+_KINDS: dict[str, Callable[[Taken], Marker]] = {"point": _point, "span": _span, "travel": _travel}
 
 
-def _words(item: _Object) -> tuple[str, str]:
+def _words(item: Taken) -> tuple[str, str]:
     return item.text("label", ""), item.text("note", "")
 
 
-def _role(item: _Object) -> Role:
+def _role(item: Taken) -> Role:
     word = item.text("track")
     if word not in (Role.SIGNAL, Role.SECOND_SIGNAL):
         item.refuse("track", say("a track"))
     return Role(word)
 
 
-def _decision(item: _Object) -> Decision:
+def _decision(item: Taken) -> Decision:
     word = item.text("choice")
     if word not in tuple(Choice):
         item.refuse("choice", say("a decision"))
     choice = Choice(word)
-    found = _Object(item.take("found"), say("what was found"))
+    found = Taken(item.take("found"), say("what was found"))
     edges = item.list("adjusted_percent")
     adjusted = None
     if choice is Choice.ADJUSTED:

@@ -23,6 +23,10 @@ SPEEDS_KM_H = Interval(5.0, 250.0)
 """Below, the model's time is no longer the drive's; above, nobody drives."""
 
 
+MINUTES = Interval(1.0, 600.0)
+"""Drives that are offered: a minute to ten hours."""
+
+
 class RoadClass(StrEnum):
     """Classes of ISO 8608, from very good to impassable."""
 

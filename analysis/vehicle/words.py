@@ -5,6 +5,9 @@ from __future__ import annotations
 from analysis.intervals import Interval
 from analysis.wording import Wording, say
 
+ENTERED = say("entered by the technician")
+"""Source of figures that nobody published: whoever works here measured or chose them."""
+
 
 def span_words(span_mm: Interval) -> Wording:
     """A stretch of heights: ``"7 to 20 mm of wheel travel below the normal height"``."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any
 
 import pyqtgraph as pg
@@ -12,6 +13,7 @@ from app.language import window_language
 LEFT_AXIS_PX = 46
 _BOTTOM_AXIS_PX = 20
 _LEAST_FIGURE_PX = 14.0
+_BARE_AXIS_PX = 3
 
 
 class QuietAxis(pg.AxisItem):
@@ -29,6 +31,8 @@ class QuietAxis(pg.AxisItem):
         pg.AxisItem.__init__(self, orientation, maxTickLength=-4)
         self._base: pg.AxisItem = self
         self._unit = unit
+        self._turned: Callable[[float], float] | None = None
+        self._turned_unit = ""
         pg.AxisItem.enableAutoSIPrefix(self, False)
         font = QFont()
         font.setPointSizeF(8.0)
@@ -51,7 +55,23 @@ class QuietAxis(pg.AxisItem):
         """Leave the figures out, as for a lane that shares its time with the one below."""
         self._base.setStyle(showValues=False)
         if self.orientation == "bottom":
-            self._base.setHeight(3)
+            self._base.setHeight(_BARE_AXIS_PX)
+
+    def turned(self, value_of: Callable[[float], float] | None, unit: str = "") -> None:
+        """Write what a place is worth in another quantity, in whole units; None takes the figures away again.
+
+        The ticks stay where those of the plot above stand.
+        """
+        self._turned, self._turned_unit = value_of, unit
+        self._base.setStyle(showValues=value_of is not None)
+        self._base.setHeight(_BOTTOM_AXIS_PX if value_of is not None else _BARE_AXIS_PX)
+        self._base.picture = None
+        self._base.update()
+
+    @property
+    def is_turned(self) -> bool:
+        """Whether it says another quantity than its own."""
+        return self._turned is not None
 
     def tickValues(self, low: float, high: float, size: float) -> list[Any]:  # noqa: N802
         """Where the ticks stand; every other figure alone where they would touch each other in a low lane."""
@@ -66,5 +86,8 @@ class QuietAxis(pg.AxisItem):
     def tickStrings(self, values: Any, scale: float, spacing: float) -> list[str]:  # noqa: N802
         """Plain figures with a true minus sign, and the decimal mark of the window's language."""
         strings: list[str] = super().tickStrings(values, scale, spacing)
+        if self._turned is not None:
+            turned = (self._turned(float(value) * scale) for value in values)
+            return [f"{round(item)}".replace("-", "\N{MINUS SIGN}") + self._turned_unit for item in turned]
         mark = window_language().decimal_mark
         return [text.replace("-", "\N{MINUS SIGN}").replace(".", mark) + self._unit for text in strings]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 
+from analysis.intervals import Interval
 from analysis.reports.quantities import NO_VALUE, number
 from analysis.wording import say
 from app.language import said
@@ -30,6 +31,14 @@ def depth(value_v: float) -> str:
 def percent(value: float, digits: int = 1) -> str:
     """Per cent with one digit after the point; a dash where there is no value."""
     return _with_unit(value, digits, "%") if math.isfinite(value) else NO_VALUE
+
+
+def millimetres(place_mm: float | Interval) -> str:
+    """A height, or a stretch of them, from the normal height: ``"−20 to −7 mm"``."""
+    if isinstance(place_mm, Interval):
+        low, high = number(place_mm.start, 0), number(place_mm.stop, 0)
+        return said(say("{low} to {high} mm", low=low, high=high))
+    return _with_unit(place_mm, 0, "mm") if math.isfinite(place_mm) else NO_VALUE
 
 
 def seconds(value_s: float, resolution_s: float = 1e-3) -> str:

@@ -18,12 +18,13 @@ from analysis.diagnosis.findings import Findings
 from analysis.diagnosis.profiles import load_profile, profile_for
 from analysis.diagnosis.serialise import JsonObject, error_object, findings_object, json_line
 from analysis.errors import Cancelled, WornbandError
-from analysis.exposure.explain import Explanation, explain
+from analysis.exposure.explain import Explanation
 from analysis.exposure.serialise import exposure_object
 from analysis.progress import Tick, ignore, part
 from analysis.reports.cautions import cautions
 from analysis.reports.document import Report, Section
 from analysis.reports.findings_report import findings_report
+from analysis.review.explained import explain_reviewed
 from analysis.review.records import divided, edited
 from app.errands.beside import ALONE, Beside, words_beside
 from app.errands.interrupts import Interrupts
@@ -111,7 +112,7 @@ class Request:
 def examined(
     path: str, profile: str | None = None, tick: Tick = ignore, beside: Beside = ALONE
 ) -> Iterator[Examined]:
-    """Open a capture, examine it with what a review says of its records, and keep it open.
+    """Open a capture, examine it with what a review says of its records and vehicle, and keep it open.
 
     Parameters
     ----------
@@ -122,7 +123,7 @@ def examined(
     tick : Tick
         Progress.
     beside : Beside
-        What is said of its records; the capture alone unless given.
+        What is said of its records and vehicle; the capture alone unless given.
 
     Raises
     ------
@@ -138,7 +139,7 @@ def examined(
         whole = opened.completed(part(tick, 0.0, 0.2))
         capture = edited(whole.capture, beside.edits)
         findings = examine(divided(capture, beside.edits), profile=profile, tick=part(tick, 0.2, 0.98))
-        explanation = explain(capture, findings, profile_for(capture, profile))
+        explanation = explain_reviewed(capture, findings, profile_for(capture, profile), beside.vehicle)
         tick(1.0)
         yield Examined(capture, findings, (*whole.assumptions, *beside.told), explanation)
 

@@ -1,14 +1,15 @@
-"""What the review beside a capture says of its records, for the errands that print."""
+"""What the review beside a capture says of its records and its vehicle, for the errands that print."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 
 from analysis.captures import layout
 from analysis.progress import Tick, ignore
 from analysis.review.records import Edits, edits_told
 from analysis.review.sidecar import read_sidecar
+from analysis.review.vehicle import Vehicle
 from analysis.wording import say
 
 
@@ -22,10 +23,13 @@ class Beside:
         Steps, roles, probe points and conditions of records; empty where it says nothing of them.
     told : tuple of str
         A line that says so, or why the review cannot be used; empty where there is nothing to say.
+    vehicle : Vehicle
+        Heights, road and rules that were entered.
     """
 
     edits: Edits = ()
     told: tuple[str, ...] = ()
+    vehicle: Vehicle = field(default_factory=Vehicle)
 
 
 ALONE = Beside()
@@ -54,4 +58,5 @@ def words_beside(path: str, tick: Tick = ignore) -> Beside:
     if sidecar.trouble:
         why = say("The review beside it is not used: {problem}.", problem=sidecar.trouble)
         return Beside(told=(why,))
-    return Beside(sidecar.review.records, edits_told(sidecar.review.records))
+    review = sidecar.review
+    return Beside(review.records, edits_told(review.records), review.vehicle)

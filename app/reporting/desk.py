@@ -10,10 +10,12 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QTimer
 from PySide6.QtWidgets import QFileDialog
 
+from analysis.diagnosis.profiles import profile_for
 from analysis.errors import WornbandError
 from analysis.progress import Tick
 from analysis.reports.customer_page import program_words
 from analysis.reports.subject import Subject
+from analysis.review.explained import explain_reviewed
 from analysis.review.job import FACTS, Job, Photo
 from analysis.review.records import edits_told
 from analysis.wording import Language
@@ -156,7 +158,7 @@ class ReportDesk(QObject):
         self._window.jobs.run(
             MAKING,
             self.tr("Making the report"),
-            lambda tick: materials_of(subject, folder, wanted, tick),
+            lambda tick: materials_of(_explained(subject), folder, wanted, tick),
             self._take,
             self._complain,
         )
@@ -268,7 +270,7 @@ class ReportDesk(QObject):
             return
 
         def work(tick: Tick) -> Path:
-            store(materials_of(subject, folder, wanted, tick), target, wanted.paper)
+            store(materials_of(_explained(subject), folder, wanted, tick), target, wanted.paper)
             return target
 
         self._window.jobs.run("save_report", self.tr("Saving the report"), work, self._saved, self._complain)
@@ -293,6 +295,13 @@ def _entries(subject: Subject, language: Language) -> Entries:
     facts = {key: subject.fact(key) for key in FACTS}
     words = {key: language.say(text) for key, text in program_words(subject).items()}
     return Entries(job, facts, words, Path(job.other).name if job.other else "")
+
+
+def _explained(subject: Subject) -> Subject:
+    """The subject with why it comes and goes, by what its review says of the vehicle."""
+    profile = profile_for(subject.capture)
+    found = explain_reviewed(subject.capture, subject.findings, profile, subject.review.vehicle)
+    return subject if found is None else replace(subject, why=found.sentences)
 
 
 def _kept_name(path: Path, folder: Path) -> str:

@@ -141,7 +141,7 @@ def _foreign(name: str) -> str:
 def subject_of(path: str, tick: Tick = ignore) -> Iterator[Subject]:
     """A capture examined, with its review, open until the context ends; raises as `make_report`."""
     review = read_sidecar(Path(path)).review
-    beside = Beside(review.records, edits_told(review.records))
+    beside = Beside(review.records, edits_told(review.records), review.vehicle)
     with examined(path, tick=tick, beside=beside) as one:
         yield Subject(one.capture, one.findings, one.assumptions, review, one.why)
 

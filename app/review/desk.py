@@ -190,7 +190,8 @@ class ReviewDesk(QObject):
     def _rows(self) -> list[tuple[str | float | int | None, ...]]:
         markers, capture = self.keeper.review.markers, self._window.session.capture
         readings = {item.marker_id: self.markers.reader.reading(item) for item in markers}
-        return rows(markers, readings, record_names(capture) if capture is not None else {})
+        names = record_names(capture) if capture is not None else {}
+        return rows(markers, readings, names, self.markers.places)
 
     def _save_csv(self) -> None:
         chosen = self._ask_path(self.tr("Save the markers"), ".markers.csv", self.tr("CSV (*.csv)"))

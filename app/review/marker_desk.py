@@ -23,6 +23,7 @@ from analysis.review.model import (
     without,
 )
 from analysis.review.readings import TravelReadings
+from analysis.vehicle.heights import VehicleHeights
 from app.drawing.mark_item import Mark
 from app.review.decision_desk import DecisionDesk
 from app.review.keeper import ReviewKeeper
@@ -36,7 +37,8 @@ from app.review.marker_edits import (
     with_place,
 )
 from app.review.marker_reader import MarkerReader
-from app.review.marker_words import NOTHING, brief, grid, kind_name, where
+from app.review.marker_words import NOTHING, Grid, brief, grid, kind_name, where
+from app.review.wheel_places import WheelPlaces
 from app.views.marker_tables import MarkerRow
 from app.words import record_names
 
@@ -80,6 +82,7 @@ class MarkerDesk(QObject):
         self.reader = MarkerReader(window.jobs, self)
         self._chosen: str | None = None
         self._begun: _Begun | None = None
+        self._heights: VehicleHeights | None = None
         self._follow_views()
 
     @property
@@ -91,6 +94,18 @@ class MarkerDesk(QObject):
     def begun(self) -> bool:
         """Whether a span has begun that has no end yet."""
         return self._begun is not None
+
+    @property
+    def places(self) -> WheelPlaces:
+        """Where markers are in millimetres of wheel travel, as far as heights are known."""
+        session = self._window.session
+        return WheelPlaces(session.capture, session.findings, self._heights)
+
+    def show_heights(self, heights: VehicleHeights | None) -> None:
+        """Say places in millimetres of wheel travel too, where heights are known."""
+        if heights != self._heights:
+            self._heights = heights
+            self.show()
 
     # -- placing -----------------------------------------------------------------------------
 
@@ -243,7 +258,7 @@ class MarkerDesk(QObject):
         names = record_names(capture) if capture is not None else {}
         rows = tuple(self._row(item, names) for item in markers)
         chosen = self.chosen
-        readings = grid(self.reader.reading(chosen)) if chosen is not None else NOTHING
+        readings = self._grid(chosen) if chosen is not None else NOTHING
         self._window.page.markers.show_markers(rows, self._chosen, readings)
         self._window.page.fit_markers()
         self.show_marks()
@@ -303,9 +318,14 @@ class MarkerDesk(QObject):
         else:
             self.show_marks()
 
+    def _grid(self, marker: Marker) -> Grid:
+        read, places = self.reader.reading(marker), self.places
+        return grid(read, places.travel_percent(marker, read), places.height_mm(marker, read))
+
     def _row(self, marker: Marker, names: dict[str, str]) -> MarkerRow:
-        reads = brief(marker, self.reader.reading(marker))
-        kind, place = kind_name(marker), where(marker, names)
+        read = self.reader.reading(marker)
+        reads = brief(marker, read)
+        kind, place = kind_name(marker), where(marker, names, self.places.height_mm(marker, read))
         icon = _ICONS[type(marker)]
         return MarkerRow(marker.marker_id, icon, kind, marker.label, place, reads, marker.note)
 

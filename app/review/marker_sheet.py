@@ -8,10 +8,11 @@ from PySide6.QtCore import QCoreApplication
 
 from analysis.intervals import Interval
 from analysis.reports.sheet import Cell
-from analysis.review.model import Marker, TravelSpan, place_of
+from analysis.review.model import Marker, Place, TravelSpan, place_of
 from analysis.review.readings import MarkerReadings, PointReading, SpanReadings, TravelReadings
 from analysis.signals.measurement import Reading, SpanReading
 from app.review.marker_words import kind_name
+from app.review.wheel_places import NOWHERE, WheelPlaces
 from app.words import channel_name, role_name
 
 _FIGURES = ("mean_v", "rms_v", "minimum_v", "maximum_v", "peak_to_peak_v", "noise_v")
@@ -47,11 +48,17 @@ def heads() -> tuple[str, ...]:
         _tr("Worst / % of the applied voltage"),
         _tr("Confidence"),
         _tr("Note"),
+        _tr("Travel / %"),
+        _tr("Height from / mm"),
+        _tr("Height to / mm"),
     )
 
 
 def rows(
-    markers: Sequence[Marker], readings: Mapping[str, MarkerReadings | None], records: Mapping[str, str]
+    markers: Sequence[Marker],
+    readings: Mapping[str, MarkerReadings | None],
+    records: Mapping[str, str],
+    places: WheelPlaces = NOWHERE,
 ) -> list[tuple[Cell, ...]]:
     """Heads, then a row for each marker and channel; what is not known is an empty cell.
 
@@ -62,10 +69,14 @@ def rows(
         By the id of the marker; one that is not there yet leaves its cells empty.
     records : mapping of str to str
         What people call each record.
+    places : WheelPlaces
+        Where the arm and the wheel were.
     """
     every: list[tuple[Cell, ...]] = [heads()]
     for marker in markers:
-        every.extend(_rows_of(marker, readings.get(marker.marker_id), records))
+        read = readings.get(marker.marker_id)
+        ends = _ends(places.travel_percent(marker, read), places.height_mm(marker, read))
+        every.extend((*row, *ends) for row in _rows_of(marker, read, records))
     return every
 
 
@@ -88,6 +99,14 @@ def _rows_of(
         shown = (band.passes, band.noisy_passes, band.output_smoothness_percent, band.confidence)
         return [(*front, role_name(band.track), None, *_figures([]), *shown, marker.note)]
     return [(*front, None, None, *_figures([]), *nothing, marker.note)]
+
+
+def _ends(travel_percent: Place | None, height_mm: Place | None) -> tuple[Cell, ...]:
+    """Travel of a point (a stretch begins and ends with its own), and height or both ends of it."""
+    travel = travel_percent if isinstance(travel_percent, float) else None
+    if isinstance(height_mm, Interval):
+        return travel, height_mm.start, height_mm.stop
+    return travel, height_mm, None
 
 
 def _front(marker: Marker, records: Mapping[str, str]) -> tuple[Cell, ...]:

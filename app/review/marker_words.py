@@ -13,7 +13,7 @@ from analysis.captures.model import Channel
 from analysis.diagnosis.findings import Band
 from analysis.reports.confidence import grade_words, in_words
 from analysis.reports.quantities import NO_VALUE, number, volts
-from analysis.review.model import Marker, PointMarker, SpanMarker
+from analysis.review.model import Marker, Place, PointMarker, SpanMarker
 from analysis.review.readings import (
     MOST_SAMPLES,
     MarkerReadings,
@@ -23,7 +23,7 @@ from analysis.review.readings import (
 )
 from analysis.signals.measurement import Reading, SpanReading
 from analysis.wording import plural
-from app.drawing.numbers import duration, percent, seconds
+from app.drawing.numbers import duration, millimetres, percent, seconds
 from app.drawing.numbers import volts as level
 from app.language import said
 from app.review.readings import in_role_order
@@ -67,8 +67,22 @@ def kind_name(marker: Marker) -> str:
     return _tr("Span") if isinstance(marker, SpanMarker) else _tr("Travel")
 
 
-def where(marker: Marker, records: Mapping[str, str]) -> str:
-    """Where it is: record and time, or travel; `records` gives what people call each record."""
+def where(marker: Marker, records: Mapping[str, str], height_mm: Place | None = None) -> str:
+    """Where it is: record and time, or travel; and in mm of wheel travel, where that is known.
+
+    Parameters
+    ----------
+    marker : Marker
+    records : mapping of str to str
+        What people call each record.
+    height_mm : float, Interval or None
+        From the normal height.
+    """
+    place = _where(marker, records)
+    return place if height_mm is None else f"{place} · {millimetres(height_mm)}"
+
+
+def _where(marker: Marker, records: Mapping[str, str]) -> str:
     if isinstance(marker, PointMarker):
         return f"{records.get(marker.record, marker.record)} · {seconds(marker.time_s, 1e-3)}"
     if isinstance(marker, SpanMarker):
@@ -90,8 +104,25 @@ def brief(marker: Marker, readings: MarkerReadings | None) -> str:
     return NO_VALUE
 
 
-def grid(readings: MarkerReadings | None) -> Grid:
-    """Everything that a marker reads."""
+def grid(
+    readings: MarkerReadings | None, travel_percent: Place | None = None, height_mm: Place | None = None
+) -> Grid:
+    """Everything that a marker reads, with where the arm and the wheel were."""
+    made, place = _grid(readings), _place_rows(travel_percent, height_mm)
+    if not made.columns or not place:
+        return made
+    cells = tuple((head, (text, *("" for _ in made.columns[1:]))) for head, text in place)
+    remark = _tr("Height: mm of wheel travel from the normal height") if height_mm is not None else ""
+    return Grid(made.columns, (*made.rows, *cells), "; ".join(filter(None, (made.remark, remark))))
+
+
+def _place_rows(travel_percent: Place | None, height_mm: Place | None) -> list[tuple[str, str]]:
+    """Travel of a point (that of a stretch is what it is called by), and height of both."""
+    rows = [(_tr("Travel"), percent(travel_percent))] if isinstance(travel_percent, float) else []
+    return [*rows, (_tr("Height"), millimetres(height_mm))] if height_mm is not None else rows
+
+
+def _grid(readings: MarkerReadings | None) -> Grid:
     if isinstance(readings, PointReading):
         return _point_grid(readings)
     if isinstance(readings, SpanReadings):

@@ -243,6 +243,11 @@
         <translation>Diese Aufzeichnung hat kein Signal, das ein Steuergerät beurteilen könnte.</translation>
     </message>
     <message>
+        <source>The other side was not recorded here. What a sound sensor would read that moves as this one does stands in for it.</source>
+        <extracomment>app/why/strip.py</extracomment>
+        <translation>Die andere Seite wurde hier nicht aufgezeichnet. An ihrer Stelle steht, was ein heiler Sensor läse, der sich bewegt wie dieser.</translation>
+    </message>
+    <message>
         <source>no code would have been stored in this record</source>
         <extracomment>app/why/strip.py</extracomment>
         <translation>in dieser Aufzeichnung wäre kein Code gespeichert worden</translation>
@@ -256,6 +261,11 @@
         <source>; it sees that the sides disagree, not which is wrong, and names both corners</source>
         <extracomment>app/why/strip.py</extracomment>
         <translation>; es sieht, dass die Seiten nicht übereinstimmen, nicht welche falsch ist, und nennt beide Ecken</translation>
+    </message>
+    <message>
+        <source> (other side modelled)</source>
+        <extracomment>app/why/strip.py</extracomment>
+        <translation> (andere Seite gerechnet)</translation>
     </message>
 </context>
 <context>
@@ -579,6 +589,11 @@
         <translation>steht außerhalb</translation>
     </message>
     <message>
+        <source>not visited</source>
+        <extracomment>app/why/picture.py</extracomment>
+        <translation>nicht erreicht</translation>
+    </message>
+    <message>
         <source>stands in it</source>
         <extracomment>app/why/picture.py</extracomment>
         <translation>steht darin</translation>
@@ -735,11 +750,6 @@
         <source>Heights are counted from the normal one, up positive. Compress the suspension only by the maker's method, on stands rated for the vehicle.</source>
         <extracomment>app/why/heights_form.py</extracomment>
         <translation>Höhen zählen von der Normalhöhe aus, nach oben positiv. Die Federung nur nach der Methode des Herstellers zusammendrücken, auf Böcken, die für das Fahrzeug zugelassen sind.</translation>
-    </message>
-    <message>
-        <source>entered by the technician</source>
-        <extracomment>app/why/heights_form.py</extracomment>
-        <translation>vom Techniker eingetragen</translation>
     </message>
     <message>
         <source>Heights</source>
@@ -1232,11 +1242,6 @@
         <translation>Messwerte am Zeiger</translation>
     </message>
     <message>
-        <source>{travel} of travel</source>
-        <extracomment>app/views/readout.py</extracomment>
-        <translation>{travel} des Wegs</translation>
-    </message>
-    <message>
         <source>not visited</source>
         <extracomment>app/views/readout.py</extracomment>
         <translation>nicht befahren</translation>
@@ -1245,6 +1250,16 @@
         <source>worst break-up {worst}</source>
         <extracomment>app/views/readout.py</extracomment>
         <translation>größter Aussetzer {worst}</translation>
+    </message>
+    <message>
+        <source>{travel} of travel</source>
+        <extracomment>app/views/readout.py</extracomment>
+        <translation>{travel} des Wegs</translation>
+    </message>
+    <message>
+        <source>{height} from normal height</source>
+        <extracomment>app/views/readout.py</extracomment>
+        <translation>{height} ab Normalhöhe</translation>
     </message>
 </context>
 <context>
@@ -1774,6 +1789,11 @@
 {count}×</translation>
     </message>
     <message>
+        <source> mm</source>
+        <extracomment>app/views/track.py</extracomment>
+        <translation> mm</translation>
+    </message>
+    <message>
         <source>Break-up over travel</source>
         <extracomment>app/views/track.py</extracomment>
         <translation>Aussetzer über dem Weg</translation>
@@ -1901,11 +1921,6 @@
         <extracomment>app/why/unit_form.py</extracomment>
         <translation>Wessen Zahlen: {sources}</translation>
     </message>
-    <message>
-        <source>entered by the technician</source>
-        <extracomment>app/why/unit_form.py</extracomment>
-        <translation>vom Techniker eingetragen</translation>
-    </message>
 </context>
 <context>
     <name>WhyCircle</name>
@@ -1923,6 +1938,26 @@
         <source>Why it comes and goes</source>
         <extracomment>app/why/circle.py</extracomment>
         <translation>Warum es kommt und geht</translation>
+    </message>
+    <message>
+        <source>change the heights</source>
+        <extracomment>app/why/circle.py</extracomment>
+        <translation>die Höhen ändern</translation>
+    </message>
+    <message>
+        <source>change the control unit's rules</source>
+        <extracomment>app/why/circle.py</extracomment>
+        <translation>die Regeln des Steuergeräts ändern</translation>
+    </message>
+    <message>
+        <source>change the road test</source>
+        <extracomment>app/why/circle.py</extracomment>
+        <translation>die Probefahrt ändern</translation>
+    </message>
+    <message>
+        <source>change the drive</source>
+        <extracomment>app/why/circle.py</extracomment>
+        <translation>die Fahrt ändern</translation>
     </message>
     <message>
         <source>No band was found in this capture, so there is nothing to explain.</source>
@@ -2004,6 +2039,11 @@
 </context>
 <context>
     <name>_Sheet</name>
+    <message>
+        <source>comparison with the other side, modelled as sound, not recorded</source>
+        <extracomment>app/why/strip.py</extracomment>
+        <translation>Vergleich mit der anderen Seite, als heil gerechnet, nicht aufgezeichnet</translation>
+    </message>
     <message>
         <source> and more</source>
         <extracomment>app/why/strip.py</extracomment>
@@ -2985,12 +3025,12 @@
     <name>analysis</name>
     <message>
         <source>a text</source>
-        <extracomment>analysis/captures/described.py, analysis/review/stored.py</extracomment>
+        <extracomment>analysis/captures/described.py, analysis/review/taken.py</extracomment>
         <translation>ein Text</translation>
     </message>
     <message>
         <source>a number</source>
-        <extracomment>analysis/captures/described.py, analysis/diagnosis/profile_table.py, analysis/review/stored.py</extracomment>
+        <extracomment>analysis/captures/described.py, analysis/diagnosis/profile_table.py, analysis/review/taken.py</extracomment>
         <translation>eine Zahl</translation>
     </message>
     <message>
@@ -5489,6 +5529,16 @@
         <translation>Die Zone liegt {where}.</translation>
     </message>
     <message>
+        <source>Tested was {where}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Geprüft wurde: {where}.</translation>
+    </message>
+    <message>
+        <source>Not tested: {names}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Nicht geprüft: {names}.</translation>
+    </message>
+    <message>
         <source>{share} of the time at {height}</source>
         <extracomment>analysis/exposure/words.py</extracomment>
         <translation>{share} der Zeit bei {height}</translation>
@@ -5549,9 +5599,19 @@
         <translation>{broken}: zu selten für jede solche Regel.</translation>
     </message>
     <message>
-        <source>{broken}: a code would be more likely than not with a time of {hold} or less, on a {road}.</source>
+        <source>at {height}</source>
         <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>{broken}: Ein Code wäre wahrscheinlicher als keiner bei einer Zeit von {hold} oder weniger, auf der Strecke „{road}“.</translation>
+        <translation>bei {height}</translation>
+    </message>
+    <message>
+        <source>{where} on a {road}</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{where}, auf der Strecke „{road}“</translation>
+    </message>
+    <message>
+        <source>{broken}: a code would be more likely than not with a time of {hold} or less, {where}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>{broken}: Ein Code wäre wahrscheinlicher als keiner bei einer Zeit von {hold} oder weniger, {where}.</translation>
     </message>
     <message>
         <source>a single reading</source>
@@ -8095,7 +8155,7 @@
     </message>
     <message>
         <source>begin a new review; the file is kept aside</source>
-        <extracomment>analysis/review/records.py, analysis/review/stored.py</extracomment>
+        <extracomment>analysis/review/records.py, analysis/review/taken.py</extracomment>
         <translation>eine neue Auswertung beginnen; die Datei wird aufgehoben</translation>
     </message>
     <message>
@@ -8214,31 +8274,6 @@
         <translation>Entscheidung {number}</translation>
     </message>
     <message>
-        <source>{where} is no object</source>
-        <extracomment>analysis/review/stored.py</extracomment>
-        <translation>{where} ist kein Objekt</translation>
-    </message>
-    <message>
-        <source>{where} lacks {key!r}</source>
-        <extracomment>analysis/review/stored.py</extracomment>
-        <translation>{where}: {key!r} fehlt</translation>
-    </message>
-    <message>
-        <source>at or after {first!r}</source>
-        <extracomment>analysis/review/stored.py</extracomment>
-        <translation>gleich oder nach {first!r}</translation>
-    </message>
-    <message>
-        <source>a list</source>
-        <extracomment>analysis/review/stored.py</extracomment>
-        <translation>eine Liste</translation>
-    </message>
-    <message>
-        <source>{key!r} of {where} is not {wanted}</source>
-        <extracomment>analysis/review/stored.py</extracomment>
-        <translation>{where}: {key!r} ist nicht {wanted}</translation>
-    </message>
-    <message>
         <source>the file is no review of Wornband's</source>
         <extracomment>analysis/review/stored.py</extracomment>
         <translation>die Datei ist keine Auswertung von Wornband</translation>
@@ -8287,6 +8322,116 @@
         <source>two edges in order</source>
         <extracomment>analysis/review/stored.py</extracomment>
         <translation>zwei Ränder in Reihenfolge</translation>
+    </message>
+    <message>
+        <source>{where} is no object</source>
+        <extracomment>analysis/review/taken.py</extracomment>
+        <translation>{where} ist kein Objekt</translation>
+    </message>
+    <message>
+        <source>{where} lacks {key!r}</source>
+        <extracomment>analysis/review/taken.py</extracomment>
+        <translation>{where}: {key!r} fehlt</translation>
+    </message>
+    <message>
+        <source>at or after {first!r}</source>
+        <extracomment>analysis/review/taken.py</extracomment>
+        <translation>gleich oder nach {first!r}</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <extracomment>analysis/review/taken.py</extracomment>
+        <translation>eine Liste</translation>
+    </message>
+    <message>
+        <source>{key!r} of {where} is not {wanted}</source>
+        <extracomment>analysis/review/taken.py</extracomment>
+        <translation>{where}: {key!r} ist nicht {wanted}</translation>
+    </message>
+    <message>
+        <source>the vehicle of the review</source>
+        <extracomment>analysis/review/vehicle_stored.py</extracomment>
+        <translation>das Fahrzeug der Auswertung</translation>
+    </message>
+    <message>
+        <source>the vehicle of the review makes no sense: {problem}</source>
+        <extracomment>analysis/review/vehicle_stored.py</extracomment>
+        <translation>das Fahrzeug der Auswertung ergibt keinen Sinn: {problem}</translation>
+    </message>
+    <message>
+        <source>the heights of the review</source>
+        <extracomment>analysis/review/vehicle_stored.py</extracomment>
+        <translation>die Höhen der Auswertung</translation>
+    </message>
+    <message>
+        <source>the rest heights of the review</source>
+        <extracomment>analysis/review/vehicle_stored.py</extracomment>
+        <translation>die Ruhehöhen der Auswertung</translation>
+    </message>
+    <message>
+        <source>rising or falling</source>
+        <extracomment>analysis/review/vehicle_stored.py</extracomment>
+        <translation>rising oder falling</translation>
+    </message>
+    <message>
+        <source>two points</source>
+        <extracomment>analysis/review/vehicle_stored.py</extracomment>
+        <translation>zwei Punkte</translation>
+    </message>
+    <message>
+        <source>travel and height</source>
+        <extracomment>analysis/review/vehicle_stored.py</extracomment>
+        <translation>Weg und Höhe</translation>
+    </message>
+    <message>
+        <source>the road of the review</source>
+        <extracomment>analysis/review/vehicle_stored.py</extracomment>
+        <translation>die Straße der Auswertung</translation>
+    </message>
+    <message>
+        <source>a road class</source>
+        <extracomment>analysis/review/vehicle_stored.py</extracomment>
+        <translation>eine Straßenklasse</translation>
+    </message>
+    <message>
+        <source>the length of a drive</source>
+        <extracomment>analysis/review/vehicle_stored.py</extracomment>
+        <translation>die Dauer einer Fahrt</translation>
+    </message>
+    <message>
+        <source>the road test of the review</source>
+        <extracomment>analysis/review/vehicle_stored.py</extracomment>
+        <translation>die Probefahrt der Auswertung</translation>
+    </message>
+    <message>
+        <source>the rules of the review</source>
+        <extracomment>analysis/review/vehicle_stored.py</extracomment>
+        <translation>die Regeln der Auswertung</translation>
+    </message>
+    <message>
+        <source>the range of the review</source>
+        <extracomment>analysis/review/vehicle_stored.py</extracomment>
+        <translation>der Bereich der Auswertung</translation>
+    </message>
+    <message>
+        <source>at or above {first!r}</source>
+        <extracomment>analysis/review/vehicle_stored.py</extracomment>
+        <translation>gleich oder über {first!r}</translation>
+    </message>
+    <message>
+        <source>the rate of change of the review</source>
+        <extracomment>analysis/review/vehicle_stored.py</extracomment>
+        <translation>die Änderungsgeschwindigkeit der Auswertung</translation>
+    </message>
+    <message>
+        <source>the comparison of the review</source>
+        <extracomment>analysis/review/vehicle_stored.py</extracomment>
+        <translation>der Vergleich der Auswertung</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <extracomment>analysis/review/vehicle_stored.py</extracomment>
+        <translation>eine ganze Zahl</translation>
     </message>
     <message>
         <source>the true position was not measured beside the output</source>
@@ -8519,6 +8664,11 @@
         <translation>eine davon wählen: {letters}</translation>
     </message>
     <message>
+        <source>entered by the technician</source>
+        <extracomment>analysis/vehicle/words.py</extracomment>
+        <translation>vom Techniker eingegeben</translation>
+    </message>
+    <message>
         <source>{near:.0f} to {far:.0f} mm of wheel travel below the normal height</source>
         <extracomment>analysis/vehicle/words.py</extracomment>
         <translation>{near:.0f} bis {far:.0f} mm Radweg unter der Normalhöhe</translation>
@@ -8532,6 +8682,11 @@
         <source>from {far:.0f} mm of wheel travel below the normal height to {near:.0f} mm above it</source>
         <extracomment>analysis/vehicle/words.py</extracomment>
         <translation>von {far:.0f} mm Radweg unter der Normalhöhe bis {near:.0f} mm darüber</translation>
+    </message>
+    <message>
+        <source>{low} to {high} mm</source>
+        <extracomment>app/drawing/numbers.py</extracomment>
+        <translation>{low} bis {high} mm</translation>
     </message>
     <message>
         <source>The review beside it is not used: {problem}.</source>
@@ -9508,6 +9663,21 @@
         <translation>Notiz</translation>
     </message>
     <message>
+        <source>Travel / %</source>
+        <extracomment>app/review/marker_sheet.py</extracomment>
+        <translation>Weg / %</translation>
+    </message>
+    <message>
+        <source>Height from / mm</source>
+        <extracomment>app/review/marker_sheet.py</extracomment>
+        <translation>Höhe von / mm</translation>
+    </message>
+    <message>
+        <source>Height to / mm</source>
+        <extracomment>app/review/marker_sheet.py</extracomment>
+        <translation>Höhe bis / mm</translation>
+    </message>
+    <message>
         <source>Point</source>
         <extracomment>app/review/marker_words.py</extracomment>
         <translation>Punkt</translation>
@@ -9521,6 +9691,16 @@
         <source>Travel</source>
         <extracomment>app/review/marker_words.py</extracomment>
         <translation>Weg</translation>
+    </message>
+    <message>
+        <source>Height: mm of wheel travel from the normal height</source>
+        <extracomment>app/review/marker_words.py</extracomment>
+        <translation>Höhe: mm Radweg ab der Normalhöhe</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <extracomment>app/review/marker_words.py</extracomment>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>not known</source>

@@ -8,8 +8,9 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QTextDocumentFragment
 from PySide6.QtWidgets import QLabel, QWidget
 
+from analysis.vehicle.heights import VehicleHeights
 from analysis.wording import plural
-from app.drawing.numbers import percent, seconds, volts
+from app.drawing.numbers import millimetres, percent, seconds, volts
 from app.drawing.theme import LIGHT, Palette
 from app.language import said
 from app.review.readings import Reading
@@ -26,15 +27,14 @@ class Readout(QLabel):
         self.setContentsMargins(12, 0, 0, 2)
         self._palette = LIGHT
         self._reading: tuple[Reading, float] | None = None
+        self._heights: VehicleHeights | None = None
 
     def show_reading(self, reading: Reading, resolution_s: float) -> None:
         """Show what was read at a moment; `resolution_s` is what one pixel is worth."""
         self._reading = (reading, resolution_s)
         parts = [f"<b>{seconds(reading.time_s, resolution_s)}</b>"]
         if reading.travel_percent is not None:
-            parts.append(
-                self.tr("{travel} of travel").format(travel=f"<b>{percent(reading.travel_percent)}</b>")
-            )
+            parts += self._place(reading.travel_percent)
         for channel, value_v in reading.volts:
             colour = self._palette.role(channel.role).name()
             name = escape(channel_name(channel))
@@ -44,13 +44,26 @@ class Readout(QLabel):
     def show_place(self, travel_percent: float, breakup_percent: float | None, crossings: int) -> None:
         """Show what is known of a place on the track."""
         self._reading = None
-        parts = [self.tr("{travel} of travel").format(travel=f"<b>{percent(travel_percent)}</b>")]
+        parts = self._place(travel_percent)
         if breakup_percent is None:
             parts.append(self.tr("not visited"))
         else:
             parts.append(self.tr("worst break-up {worst}").format(worst=f"<b>{percent(breakup_percent)}</b>"))
             parts.append(said(plural("crossed once", "crossed {count} times", count=crossings)))
         self.setText("&nbsp;&nbsp;&nbsp;".join(parts))
+
+    def show_heights(self, heights: VehicleHeights | None) -> None:
+        """Say where the wheel is too, where heights are known."""
+        self._heights = heights
+        if self._reading is not None:
+            self.show_reading(*self._reading)
+
+    def _place(self, travel_percent: float) -> list[str]:
+        parts = [self.tr("{travel} of travel").format(travel=f"<b>{percent(travel_percent)}</b>")]
+        if self._heights is None:
+            return parts
+        height = millimetres(float(self._heights.height_mm(travel_percent)))
+        return [*parts, self.tr("{height} from normal height").format(height=f"<b>{height}</b>")]
 
     def plain_text(self) -> str:
         """What is shown, as plain text."""

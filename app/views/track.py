@@ -13,6 +13,7 @@ from analysis.reports.confidence import in_words
 from analysis.reports.quantities import crossings as crossings_words
 from analysis.reports.quantities import travel
 from analysis.review.model import Choice, Decision
+from analysis.vehicle.heights import VehicleHeights
 from app.drawing.axes import QuietAxis
 from app.drawing.band_item import BandItem, Stretch
 from app.drawing.canvas import Canvas, UprightLine
@@ -27,6 +28,7 @@ from app.views.pane import Pane
 from app.words import role_name
 
 _LEAST_SPAN_PERCENT = 1.0
+_COUNTS_PX, _SCALE_PX = 34, 17
 _LEAST_TOP_PERCENT = 4.0  # a sound track should look flat: its break-up is a few tenths of a per cent
 
 
@@ -136,6 +138,18 @@ class TrackView(Pane):
         super().resizeEvent(event)
         self._show_y()
 
+    def show_heights(self, heights: VehicleHeights | None) -> None:
+        """Write mm of wheel travel under the travel tested too, where heights are known."""
+        if heights is None:
+            self._axes[3].turned(None)
+        else:
+            self._axes[3].turned(lambda travel: float(heights.height_mm(travel)), self.tr(" mm"))
+        self._plots.fix_row(1, _COUNTS_PX if heights is None else _COUNTS_PX + _SCALE_PX)
+
+    def height_scale(self, travel_percent: list[float]) -> list[str]:
+        """What the scale of heights says at places of travel; empty where heights are not known."""
+        return self._axes[3].tickStrings(travel_percent, 1.0, 1.0) if self._axes[3].is_turned else []
+
     def show_span(self, span: Interval) -> None:
         """Show this stretch of travel, inside 0 to 100 % or as far as the survey reaches."""
         low, high = 0.0, 100.0
@@ -220,7 +234,7 @@ class TrackView(Pane):
         font = self._count_name.font()
         font.setPointSizeF(7.5)
         self._count_name.setFont(font)
-        self._plots.fix_row(1, 34)
+        self._plots.fix_row(1, _COUNTS_PX)
         self._lines, self._counts, self._arm = BreakupItem(), CountItem(), ArmItem()
         self._band_item, self._band_labels, self._drag = BandItem(), BandItem(labels=True), BandItem()
         self._band_labels.setZValue(45)

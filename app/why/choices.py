@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 
 from analysis.captures.model import Capture
 from analysis.control_unit.debounce import ContinuousTimer, Debounce, UpDownCounter
@@ -14,7 +14,16 @@ from analysis.exposure.contact import BandContact, measure_contact
 from analysis.exposure.explain import MINUTES, unit_for
 from analysis.exposure.from_record import RoadRecord, road_records
 from analysis.exposure.picture import Exposure, RestExposure, picture
-from analysis.exposure.words import band_place, caveats, rest_details, road_summary, rules_words, what_would
+from analysis.exposure.words import (
+    band_place,
+    caveats,
+    rest_details,
+    road_summary,
+    rules_words,
+    tested_place,
+    what_would,
+)
+from analysis.review.vehicle import RoadTest, Vehicle
 from analysis.vehicle.heights import RestKind, VehicleHeights
 from analysis.vehicle.road import ROADS, Road
 from analysis.wording import joined, say
@@ -36,6 +45,8 @@ class Choices:
         The rules.
     rest : RestKind
         The height that is looked at.
+    test : RoadTest
+        The road test after the repair.
     """
 
     heights: VehicleHeights | None
@@ -43,6 +54,7 @@ class Choices:
     minutes: float
     unit: ControlUnit
     rest: RestKind = RestKind.NORMAL
+    test: RoadTest = field(default_factory=RoadTest)
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,11 +69,14 @@ class Shown:
         The picture.
     records : tuple of RoadRecord
         What road records show.
+    tested : str
+        Which heights the captured travel reached.
     """
 
     choices: Choices
     exposure: Exposure
     records: tuple[RoadRecord, ...]
+    tested: str = ""
 
     @property
     def rest(self) -> RestExposure:
@@ -76,7 +91,7 @@ class Shown:
         return tuple(
             text
             for text in (
-                joined([band_place(exposure), rest_details(exposure, self.rest)]),
+                joined([band_place(exposure), self.tested, rest_details(exposure, self.rest)]),
                 road_summary(exposure),
                 joined([rules_words(exposure.unit), what_would([exposure])]),
                 *(item.words for item in self.records),
@@ -89,6 +104,30 @@ class Shown:
 def first_choices(profile: SensorProfile) -> Choices:
     """What is shown before anything was chosen: the profile's heights and rules, a motorway."""
     return Choices(profile.heights, ROADS[0], MINUTES, unit_for(profile), RestKind.LOADED)
+
+
+def with_entered(choices: Choices, vehicle: Vehicle) -> Choices:
+    """The choices with what the review says of the vehicle in place of the profile's."""
+    return replace(
+        choices,
+        heights=vehicle.heights or choices.heights,
+        road=vehicle.road or choices.road,
+        minutes=vehicle.minutes if vehicle.minutes is not None else choices.minutes,
+        unit=vehicle.unit or choices.unit,
+        test=vehicle.test or choices.test,
+    )
+
+
+def entered(vehicle: Vehicle, before: Choices, after: Choices) -> Vehicle:
+    """What the review says of the vehicle from now on: whatever was changed joins what was entered before."""
+    return replace(
+        vehicle,
+        heights=after.heights if after.heights != before.heights else vehicle.heights,
+        road=after.road if after.road != before.road else vehicle.road,
+        minutes=after.minutes if after.minutes != before.minutes else vehicle.minutes,
+        unit=after.unit if after.unit != before.unit else vehicle.unit,
+        test=after.test if after.test != before.test else vehicle.test,
+    )
 
 
 def shown(
@@ -123,9 +162,10 @@ def shown(
             say("it is not known how travel becomes millimetres, nor where the vehicle rests"),
             say("enter it under Heights"),
         )
-    contact = measure_contact(capture, findings, band, choices.unit)
+    contact = contact or measure_contact(capture, findings, band, choices.unit)
     made = picture(choices.heights, band.travel, contact, choices.unit, choices.road, minutes=choices.minutes)
-    return Shown(choices, made, road_records(capture, findings, band, choices.heights))
+    records = road_records(capture, findings, band, choices.heights)
+    return Shown(choices, made, records, tested_place(findings.coverage, choices.heights))
 
 
 def debounce_of(counts: bool, hold_s: float, up: int, down: int, limit: int) -> Debounce:

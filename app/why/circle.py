@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 
-from analysis.captures.model import Capture, Record, Role
-from analysis.control_unit.replay import Replay, replay
+from analysis.captures.model import Capture, Record
+from analysis.control_unit.replay import Replay
 from analysis.control_unit.rules import ControlUnit
-from analysis.control_unit.stand_in import sound_sensor_v
+from analysis.control_unit.stand_in import replay_record
 from analysis.diagnosis.findings import Band, Findings
 from analysis.diagnosis.profiles import profile_for
 from analysis.errors import ProfileError, WornbandError
@@ -19,7 +20,7 @@ from analysis.exposure.explain import likeliest_band
 from analysis.progress import Tick
 from app.drawing.theme import palette_for
 from app.trouble import sentence
-from app.why.choices import Choices, first_choices, shown
+from app.why.choices import Choices, entered, first_choices, shown, with_entered
 from app.why.window import WhyWindow
 
 if TYPE_CHECKING:
@@ -29,7 +30,7 @@ REPLAYING = "replay"
 
 
 class WhyCircle(QObject):
-    """Knows what was chosen for the open capture; shows what follows.
+    """Knows what is chosen for the open capture, by its profile and its review; shows what follows.
 
     Parameters
     ----------
@@ -40,12 +41,15 @@ class WhyCircle(QObject):
     def __init__(self, window: Window) -> None:
         super().__init__(window)
         self._window = window
+        self._keeper = window.keeper
+        self._first: Choices | None = None
         self._choices: Choices | None = None
         self._band: int | None = None
         self._measured: tuple[ControlUnit, int, BandContact] | None = None
         self.why: WhyWindow | None = None
         window.session.capture_changed.connect(self._forget)
         window.session.findings_changed.connect(self._learn)
+        window.keeper.changed.connect(self._follow_review)
         window.focus.record_changed.connect(self.replay_record)
         window.focus.window_changed.connect(self._show_window)
         window.page.evidence.why_wanted.connect(self.open)
@@ -104,38 +108,83 @@ class WhyCircle(QObject):
         )
 
     def _forget(self) -> None:
-        self._choices, self._band, self._measured = None, None, None
+        self._first = self._choices = None
+        self._band, self._measured = None, None
         self._window.jobs.cancel(REPLAYING)
         self._window.page.control_unit.show_replay(None)
-        self._window.page.evidence.show_heights(None)
+        self._tell_heights()
         if self.why is not None:
             self.why.show_result(None, self.tr("The capture is being examined."))
 
     def _learn(self) -> None:
-        """Begin with what the profile says."""
+        """Begin with what the profile says, and what the review says in its place."""
         capture = self._window.session.capture
         if capture is None or self._window.session.findings is None:
             return
-        if self._choices is None:
+        if self._first is None or self._choices is None:
             try:
-                self._choices = first_choices(profile_for(capture))
+                self._first = first_choices(profile_for(capture))
             except ProfileError as error:
                 self._window.page.problem_bar.show_problem(sentence(error, self.tr("Why it comes and goes")))
                 return
+            self._choices = with_entered(self._first, self._keeper.review.vehicle)
         self._measured = None
-        self._window.page.evidence.show_heights(self._choices.heights)
+        self._tell_heights()
         self.replay_record()
         if self.why is not None:
             self.why.show_choices(self._choices)
             self._show()
 
     def _take(self, choices: Choices) -> None:
-        before, self._choices = self._choices, choices
+        """What was chosen goes into the review, and comes back from there; the height looked at does not."""
+        before = self._choices
+        if before is None:
+            return
+        self._choices = replace(before, rest=choices.rest)
+        review = self._keeper.review
+        vehicle = entered(review.vehicle, before, choices)
+        if vehicle != review.vehicle:
+            self._keeper.change(self._done(before, choices), replace(review, vehicle=vehicle))
+        elif choices.rest is not before.rest:
+            self._show()
+        if self._choices != choices and self.why is not None:  # it was refused: show what holds
+            self.why.show_choices(self._choices)
+
+    def _done(self, before: Choices, after: Choices) -> str:
+        """What was done, for the menu."""
+        if before.heights != after.heights:
+            return self.tr("change the heights")
+        if before.unit != after.unit:
+            return self.tr("change the control unit's rules")
+        if before.test != after.test:
+            return self.tr("change the road test")
+        return self.tr("change the drive")
+
+    def _follow_review(self) -> None:
+        """Show what the review says of the vehicle by now, also after it was undone."""
+        before = self._choices
+        if self._first is None or before is None:
+            return
+        first = replace(self._first, rest=before.rest)
+        choices = with_entered(first, self._keeper.review.vehicle)
+        if choices == before:
+            return
+        self._choices = choices
+        if self.why is not None:
+            self.why.show_choices(choices)
         self._show()
-        if before is None or before.unit != choices.unit:
+        if before.unit != choices.unit:
             self.replay_record()
-        if before is None or before.heights != choices.heights:
-            self._window.page.evidence.show_heights(choices.heights)
+        if before.heights != choices.heights:
+            self._tell_heights()
+
+    def _tell_heights(self) -> None:
+        heights = self._choices.heights if self._choices is not None else None
+        window = self._window
+        window.page.evidence.show_heights(heights)
+        window.page.track.show_heights(heights)
+        window.readout.show_heights(heights)
+        window.desk.markers.show_heights(heights)
 
     def _show(self) -> None:
         """Work it out and show it; it takes a few milliseconds."""
@@ -187,11 +236,4 @@ class WhyCircle(QObject):
 def _replayed(
     capture: Capture, findings: Findings | None, record: Record, unit: ControlUnit, tick: Tick
 ) -> Replay | None:
-    channel = record.channel(Role.SIGNAL)
-    if channel is None:
-        return None
-    second = record.channel(Role.SECOND_SIGNAL)
-    paired = profile_for(capture).second_track is not None
-    stand_in = sound_sensor_v(findings, record, Role.SIGNAL) if findings is not None else None
-    other = second if paired else None
-    return replay(record, channel, unit, other=other, stand_in_v=stand_in, tick=tick)
+    return replay_record(record, findings, profile_for(capture), unit, tick)

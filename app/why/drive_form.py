@@ -7,10 +7,9 @@ from dataclasses import replace
 from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QWidget
 
-from analysis.exposure.picture import MINUTES
 from analysis.exposure.words import REST_TITLES
 from analysis.vehicle.heights import RestKind
-from analysis.vehicle.road import CLASS_WORDS, ROADS, SPEEDS_KM_H, Road, RoadClass
+from analysis.vehicle.road import CLASS_WORDS, MINUTES, ROADS, SPEEDS_KM_H, Road, RoadClass
 from app.language import said
 from app.why.choices import Choices
 from app.why.fields import choice_field, form_of, number_field, quiet_text

@@ -9,6 +9,7 @@ from analysis.errors import VehicleError
 from analysis.exposure.words import REST_TITLES
 from analysis.vehicle.geometry import Arm, Geometry, TwoPoints, Up
 from analysis.vehicle.heights import Rest, RestKind, VehicleHeights
+from analysis.vehicle.words import ENTERED
 from app.language import said
 from app.trouble import sentence
 from app.why.choices import Choices
@@ -157,7 +158,7 @@ class HeightsForm(QWidget):
                 tuple(
                     Rest(kind, box.value()) for kind, (check, box) in self.rests.items() if check.isChecked()
                 ),
-                self.tr("entered by the technician"),
+                ENTERED,
             )
         except VehicleError as error:
             self.refused.emit(sentence(error, self.tr("Heights")))

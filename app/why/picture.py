@@ -21,7 +21,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from analysis.exposure.amounts import share_words
 from analysis.exposure.picture import Exposure, RestExposure
-from analysis.exposure.words import REST_TITLES
+from analysis.exposure.words import REST_TITLES, comes
 from analysis.intervals import Interval
 from analysis.vehicle.heights import RestKind
 from app.drawing.theme import LIGHT, Palette
@@ -279,6 +279,8 @@ class ExposurePicture(QWidget):
     def _numbers(self, item: RestExposure) -> str:
         if item.rest.standing and item.visits.share == 0.0:
             return self.tr("stands outside")
+        if not comes(item):
+            return self.tr("not visited")
         where = self.tr("stands in it") if item.rest.standing else said(share_words(item.visits.share))
         if item.chance <= 0.0:
             return f"{where}\n" + self.tr("no code")

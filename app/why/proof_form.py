@@ -2,19 +2,30 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QLabel, QWidget
 
 from analysis.errors import VehicleError
 from analysis.exposure.proof import proof
+from analysis.review.vehicle import RoadTest
 from app.language import said
 from app.trouble import sentence
+from app.why.choices import Choices
 from app.why.fields import form_of, number_field, quiet_text
 
 
 class ProofForm(QWidget):
-    """How often it came before, and how far to drive without it."""
+    """How often it came before, and how far to drive without it.
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    Signals
+    -------
+    changed(RoadTest)
+        Something else was entered.
+    """
+
+    changed = Signal(object)
+
+    def __init__(self, choices: Choices, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         km = self.tr(" km")
         self.faults = number_field(self.tr("Faults before the repair"), 1.0, 1.0, 1000.0, "")
@@ -38,13 +49,30 @@ class ProofForm(QWidget):
                 )
             )
         )
+        self.show_choices(choices)
         for box in (self.faults, self.before, self.driven):
-            box.valueChanged.connect(self._show)
-        self._show()
+            box.valueChanged.connect(self._take)
 
-    def _show(self) -> None:
+    def show_choices(self, choices: Choices) -> None:
+        """Show what is entered, and what follows; tells nobody."""
+        test = choices.test
+        for box, value in (
+            (self.faults, test.faults),
+            (self.before, test.before_km),
+            (self.driven, test.driven_km),
+        ):
+            with QSignalBlocker(box):
+                box.setValue(value)
+        self._tell(test)
+
+    def _take(self) -> None:
+        test = RoadTest(round(self.faults.value()), self.before.value(), self.driven.value())
+        self._tell(test)
+        self.changed.emit(test)
+
+    def _tell(self, test: RoadTest) -> None:
         try:
-            found = proof(round(self.faults.value()), self.before.value(), driven_km=(self.driven.value(),))
+            found = proof(test.faults, test.before_km, driven_km=(test.driven_km,))
         except VehicleError as error:
             self.words.setText(sentence(error, self.tr("Road test")))
             return

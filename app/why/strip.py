@@ -16,6 +16,7 @@ from analysis.exposure.words import RULE_NAMES
 from analysis.intervals import Interval
 from app.drawing.axes import LEFT_AXIS_PX
 from app.drawing.numbers import seconds
+from app.drawing.plain import plain_tip
 from app.drawing.theme import LIGHT, Palette
 from app.language import said
 from app.views.pane import Pane
@@ -56,6 +57,7 @@ class ControlUnitStrip(Pane):
             self.show_empty(self.tr("This record holds no signal that a control unit could judge."))
             return
         self.set_note(self._told(replay))
+        self.sheet.setToolTip(plain_tip(self._compared(replay)))
         self.show_content()
 
     def show_window(self, window: Interval) -> None:
@@ -65,6 +67,15 @@ class ControlUnitStrip(Pane):
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
         self.sheet.apply_palette(palette)
+
+    def _compared(self, replay: Replay) -> str:
+        """What the comparison was with, where that was not recorded."""
+        if not replay.modelled:
+            return ""
+        return self.tr(
+            "The other side was not recorded here. What a sound sensor would read that moves as this"
+            " one does stands in for it."
+        )
 
     def _told(self, replay: Replay) -> str:
         first = replay.first
@@ -76,6 +87,8 @@ class ControlUnitStrip(Pane):
         )
         if kind is RuleKind.COMPARISON:
             told += self.tr("; it sees that the sides disagree, not which is wrong, and names both corners")
+            if replay.modelled:
+                told += self.tr(" (other side modelled)")
         return told
 
 
@@ -196,11 +209,17 @@ class _Sheet(QWidget):
         painter.setPen(QColor(palette.quiet))
         place = QRectF(box.left() + 2, box.top(), box.width() - 4, 13)
         painter.drawText(
-            place, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, self._told(row.rule)
+            place, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, self.told(row.rule)
         )
 
-    def _told(self, rule: RuleReplay) -> str:
-        name = said(RULE_NAMES[rule.kind])
+    def _name(self, rule: RuleReplay) -> str:
+        if rule.kind is RuleKind.COMPARISON and self.replay is not None and self.replay.modelled:
+            return self.tr("comparison with the other side, modelled as sound, not recorded")
+        return said(RULE_NAMES[rule.kind])
+
+    def told(self, rule: RuleReplay) -> str:
+        """What is written on a rule's row."""
+        name = self._name(rule)
         if rule.stored_s:
             times = ", ".join(seconds(item, 0.01) for item in rule.stored_s[:3])
             more = self.tr(" and more") if len(rule.stored_s) > 3 else ""

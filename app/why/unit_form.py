@@ -18,6 +18,7 @@ from analysis.control_unit.rules import (
     RateRule,
 )
 from analysis.intervals import Interval
+from analysis.vehicle.words import ENTERED
 from app.language import said
 from app.why.choices import Choices, debounce_of
 from app.why.fields import choice_field, form_of, number_field, quiet_text
@@ -153,14 +154,11 @@ class UnitForm(QWidget):
             self._range(unit.range_rule) if self.range_on.isChecked() else None,
             self._rate(unit.rate_rule) if self.rate_on.isChecked() else None,
             self._sides(unit.comparison_rule) if self.sides_on.isChecked() else None,
-            unit.tick_source if abs(self.tick.value() - 1e3 * unit.tick_s) < 0.5 else self._entered(),
+            unit.tick_source if abs(self.tick.value() - 1e3 * unit.tick_s) < 0.5 else ENTERED,
         )
         self._choices = replace(self._choices, unit=made)
         self._show_enabled()
         self.changed.emit(self._choices)
-
-    def _entered(self) -> str:
-        return self.tr("entered by the technician")
 
     def _range(self, before: RangeRule | None) -> RangeRule:
         low, high = self.low.value(), max(self.high.value(), self.low.value())
@@ -171,7 +169,7 @@ class UnitForm(QWidget):
             round(self.down.value()),
             round(self.limit.value()),
         )
-        made = RangeRule(Interval(low, high), debounce, self._entered())
+        made = RangeRule(Interval(low, high), debounce, ENTERED)
         if before is not None and (before.limits_v, before.debounce) == (made.limits_v, made.debounce):
             return before
         return replace(made, source=HOLD_SOURCE) if before is None and made.limits_v == _RANGE_V else made
@@ -180,13 +178,13 @@ class UnitForm(QWidget):
         base = before or SIDES
         debounce = ContinuousTimer(self.sides_hold.value() / 1e3)
         made = replace(base, tolerance_v=self.sides.value(), debounce=debounce)
-        return base if made == base else replace(made, source=self._entered())
+        return base if made == base else replace(made, source=ENTERED)
 
     def _rate(self, before: RateRule | None) -> RateRule:
         base = before or RATE
         debounce = ContinuousTimer(self.rate_hold.value() / 1e3)
         made = replace(base, limit_v_per_s=self.rate.value(), debounce=debounce)
-        return base if made == base else replace(made, source=self._entered())
+        return base if made == base else replace(made, source=ENTERED)
 
 
 def _held_ms(rule: ComparisonRule | RateRule) -> float:

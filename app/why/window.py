@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from analysis.exposure.picture import LEFT_OUT
+from analysis.review.vehicle import RoadTest
 from analysis.vehicle.heights import RestKind, VehicleHeights
 from app.drawing.theme import Palette
 from app.language import said
@@ -48,7 +49,7 @@ class WhyWindow(QDialog):
         self._choices = choices
         self.picture, self.problem_bar = ExposurePicture(), ProblemBar()
         self.drive, self.unit = DriveForm(choices), UnitForm(choices)
-        self.heights, self.proof = HeightsForm(choices), ProofForm()
+        self.heights, self.proof = HeightsForm(choices), ProofForm(choices)
         self.words = QLabel()
         self.words.setWordWrap(True)
         self.words.setTextFormat(Qt.TextFormat.PlainText)
@@ -68,11 +69,12 @@ class WhyWindow(QDialog):
         self.heights.changed.connect(self._take_heights)
         self.heights.refused.connect(self.problem_bar.show_problem)
         self.picture.rest_chosen.connect(self._take_rest)
+        self.proof.changed.connect(self._take_test)
 
     def show_choices(self, choices: Choices) -> None:
         """Show what is chosen; tells nobody."""
         self._choices = choices
-        for form in (self.drive, self.unit, self.heights):
+        for form in (self.drive, self.unit, self.heights, self.proof):
             form.show_choices(choices)
 
     def show_result(self, result: Shown | None, instead: str = "") -> None:
@@ -144,18 +146,25 @@ class WhyWindow(QDialog):
             mine = replace(mine, road=choices.road, minutes=choices.minutes, rest=choices.rest)
         else:
             mine = replace(mine, unit=choices.unit)
-        self._choices = mine
-        self.chosen.emit(mine)
+        self._offer(mine)
 
     def _take_heights(self, heights: VehicleHeights) -> None:
-        self._choices = replace(self._choices, heights=heights)
-        self.drive.show_choices(self._choices)
-        self.chosen.emit(self._choices)
+        mine = replace(self._choices, heights=heights)
+        self.drive.show_choices(mine)
+        self._offer(mine)
 
     def _take_rest(self, kind: RestKind) -> None:
-        self._choices = replace(self._choices, rest=kind)
-        self.drive.show_choices(self._choices)
-        self.chosen.emit(self._choices)
+        mine = replace(self._choices, rest=kind)
+        self.drive.show_choices(mine)
+        self._offer(mine)
+
+    def _take_test(self, test: RoadTest) -> None:
+        self._offer(replace(self._choices, test=test))
+
+    def _offer(self, choices: Choices) -> None:
+        """Say what was chosen; what comes of it is shown by whoever was told."""
+        self._choices = choices
+        self.chosen.emit(choices)
 
 
 def _frame(*content: QWidget) -> QFrame:

@@ -15,13 +15,14 @@ import pytest
 from numpy.typing import NDArray
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QFileDialog, QToolButton
+from PySide6.QtWidgets import QFileDialog, QLabel, QToolButton
 from pytestqt.qtbot import QtBot
 
 from analysis.captures import layout
 from analysis.captures.fingerprint import file_sha256
 from analysis.captures.reading import OpenCapture, open_capture
 from analysis.captures.writing import write_capture
+from analysis.control_unit.debounce import ContinuousTimer
 from analysis.progress import Tick
 from analysis.review.model import Choice, PointMarker, with_marker
 from analysis.review.sidecar import Sidecar, read_sidecar, write_sidecar
@@ -371,3 +372,29 @@ def test_the_markers_are_saved_as_csv_where_it_is_asked(
     monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(missing), ""))
     window.actions_by_name["save_csv"].trigger()
     assert "no such folder" in window.page.problem_bar.text
+
+
+def test_heights_road_and_rules_that_were_entered_are_there_again_the_next_time(
+    qtbot: QtBot, make: Make, path: Path
+) -> None:
+    first = opened(qtbot, make(), path)
+    first.actions_by_name["why"].trigger()
+    why = first.why.why
+    assert why is not None
+    why.heights.normal.setValue(51.0)
+    why.drive.speed.setValue(75.0)
+    why.unit.hold.setValue(120.0)
+    why.proof.before.setValue(40.0)
+    first.close()
+    second = opened(qtbot, make(), path)
+    choices = second.why.choices
+    assert choices is not None
+    assert choices.heights is not None
+    assert choices.heights.normal_percent == 51.0
+    assert choices.road.speed_km_h == 75.0
+    assert choices.unit.range_rule is not None
+    assert choices.unit.range_rule.debounce == ContinuousTimer(0.12)
+    assert choices.test.before_km == 40.0
+    assert "mm of wheel travel" in " ".join(
+        item.text() for item in second.page.evidence.findChildren(QLabel) if item.text()
+    )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time
 from dataclasses import replace
 from functools import partial
 from pathlib import Path
@@ -13,6 +14,7 @@ from PySide6.QtWidgets import QToolButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from analysis.control_unit.rules import RuleKind
+from analysis.review.model import Review
 from analysis.vehicle.geometry import TwoPoints
 from analysis.vehicle.heights import RestKind
 from analysis.vehicle.road import RoadClass
@@ -215,3 +217,58 @@ def test_another_capture_begins_with_its_own_profile(qtbot: QtBot, review: Windo
     assert choices.heights is None
     assert choices.road.speed_km_h == 110.0
     assert why.words.text() == ""
+
+
+def test_what_was_chosen_can_be_undone_and_done_again(review: Window, qtbot: QtBot) -> None:
+    why = _opened(review, qtbot)
+    before = _read(why)
+    why.drive.road.setCurrentIndex(why.drive.road.findData(RoadClass.D))
+    why.heights.normal.setValue(48.0)
+    after = _read(why)
+    undo, redo = review.actions_by_name["undo"], review.actions_by_name["redo"]
+    undo.trigger()
+    assert why.heights.normal.value() == 52.5
+    undo.trigger()
+    assert _read(why) == before
+    assert why.drive.road.currentData() == RoadClass.A
+    assert review.keeper.review == Review()
+    redo.trigger()
+    redo.trigger()
+    assert _read(why) == after
+
+
+def test_the_height_that_is_looked_at_is_no_step_to_undo(review: Window, qtbot: QtBot) -> None:
+    why = _opened(review, qtbot)
+    why.drive.rest.setCurrentIndex(why.drive.rest.findData(RestKind.CORNER))
+    assert not review.keeper.stack.canUndo()
+    why.proof.driven.setValue(5.0)
+    review.actions_by_name["undo"].trigger()
+    assert why.proof.driven.value() == 0.0
+    assert why.drive.rest.currentData() == RestKind.CORNER
+
+
+def test_the_strip_says_that_the_other_side_is_modelled(review: Window, qtbot: QtBot) -> None:
+    review.actions_by_name["control_unit"].trigger()
+    review.focus.show_record("005")
+    strip = review.page.control_unit
+    qtbot.waitUntil(lambda: strip.sheet.replay is not None and strip.sheet.replay.record == "005")
+    replay = strip.sheet.replay
+    assert replay is not None
+    assert replay.modelled
+    told = {rule.kind: strip.sheet.told(rule) for rule in replay.rules}
+    assert "modelled as sound, not recorded" in told[RuleKind.COMPARISON]
+    assert "modelled" not in told[RuleKind.RANGE]
+    assert "sound sensor" in strip.sheet.toolTip()
+
+
+def test_changing_anything_is_shown_in_less_than_a_fifth_of_a_second(review: Window, qtbot: QtBot) -> None:
+    """The middle of several, in processor time, so that a busy machine does not fail it."""
+    why = _opened(review, qtbot)
+    taken_s = []
+    for speed in (50.0, 60.0, 70.0, 80.0, 90.0):
+        begun_s, before = time.process_time(), _read(why)
+        why.drive.speed.setValue(speed)
+        why.picture.grab()
+        taken_s.append(time.process_time() - begun_s)
+        assert _read(why) != before
+    assert sorted(taken_s)[2] < 0.2

@@ -12,7 +12,7 @@ from analysis.control_unit.debounce import ContinuousTimer, UpDownCounter
 from analysis.control_unit.rules import ControlUnit, RangeRule, RuleKind
 from analysis.errors import VehicleError
 from analysis.exposure.contact import BandContact, Contact
-from analysis.exposure.picture import LEFT_OUT, Exposure, hold_that_sets_s, picture
+from analysis.exposure.picture import LEFT_OUT, Exposure, hold_that_sets, picture
 from analysis.exposure.words import caveats, rest_details, road_summary, what_would
 from analysis.intervals import Interval
 from analysis.vehicle.geometry import TwoPoints, Up
@@ -125,13 +125,15 @@ def test_the_rule_that_would_set_a_code_does_and_a_more_patient_one_does_not() -
     weak = Contact(RuleKind.RANGE, 0.2, 0.03, 5.0)
     contact = BandContact((weak,), (weak,), 12, ())
     made = picture(HEIGHTS, BAND, contact, UNIT, SMOOTH)
-    hold_s = hold_that_sets_s(made, RuleKind.RANGE)
-    assert hold_s is not None
+    found = hold_that_sets(made, RuleKind.RANGE)
+    assert found is not None
+    hold_s, where = found
+    assert where in made.rests
     for held, expected in ((hold_s, True), (hold_s + UNIT.tick_s, False)):
         unit = replace(UNIT, range_rule=replace(RANGE, debounce=ContinuousTimer(held)))
         again = picture(HEIGHTS, BAND, contact, unit, SMOOTH)
         assert (max(item.chance for item in again.rests) >= 0.5) is expected
-    assert hold_that_sets_s(made, RuleKind.RATE) is None
+    assert hold_that_sets(made, RuleKind.RATE) is None
 
 
 def test_changing_road_height_or_rules_changes_the_words() -> None:

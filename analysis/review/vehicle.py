@@ -1,0 +1,71 @@
+"""What the technician enters of the vehicle: heights, road, the control unit's rules, the road test.
+
+Everything is optional, and what is not entered is the profile's. `analysis.review.vehicle_stored` reads and
+writes it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Any
+
+from analysis.control_unit.rules import ControlUnit
+from analysis.exposure.proof import proof
+from analysis.vehicle.heights import VehicleHeights
+from analysis.vehicle.road import Road
+
+
+@dataclass(frozen=True, slots=True)
+class RoadTest:
+    """The road test after a repair, as it was entered.
+
+    Parameters
+    ----------
+    faults : int
+        That came before the repair.
+    before_km : float
+        Over which distance.
+    driven_km : float
+        Driven without a fault since.
+
+    Raises
+    ------
+    VehicleError
+        Where no road test can be like that.
+    """
+
+    faults: int = 1
+    before_km: float = 6.0
+    driven_km: float = 0.0
+
+    def __post_init__(self) -> None:
+        proof(self.faults, self.before_km, driven_km=(self.driven_km,))
+
+
+@dataclass(frozen=True, slots=True)
+class Vehicle:
+    """What was entered; None for what is the profile's, or as it is at the start.
+
+    Parameters
+    ----------
+    heights : VehicleHeights or None
+        Travel as millimetres, and where the vehicle rests.
+    road : Road or None
+        Class and speed.
+    minutes : float or None
+        Length of the drive.
+    unit : ControlUnit or None
+        Its rules.
+    test : RoadTest or None
+        The road test.
+    kept : mapping
+        Unknown keys of the file, at every depth.
+    """
+
+    heights: VehicleHeights | None = None
+    road: Road | None = None
+    minutes: float | None = None
+    unit: ControlUnit | None = None
+    test: RoadTest | None = None
+    kept: Mapping[str, Any] = field(default_factory=dict)

@@ -1,0 +1,59 @@
+"""Where markers are in millimetres of wheel travel, where heights are known."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from analysis.captures.model import Capture
+from analysis.diagnosis.findings import Findings
+from analysis.intervals import Interval
+from analysis.review.model import Marker, Place, PointMarker, TravelSpan
+from analysis.review.readings import MarkerReadings, PointReading
+from analysis.vehicle.heights import VehicleHeights
+from app.review.readings import travel_at
+
+
+@dataclass(frozen=True, slots=True)
+class WheelPlaces:
+    """Travel and height of markers of one capture.
+
+    Parameters
+    ----------
+    capture : Capture or None
+        Whose records they are of.
+    findings : Findings or None
+        For the arm's paths.
+    heights : VehicleHeights or None
+        Travel as height.
+    """
+
+    capture: Capture | None = None
+    findings: Findings | None = None
+    heights: VehicleHeights | None = None
+
+    def travel_percent(self, marker: Marker, readings: MarkerReadings | None) -> Place | None:
+        """Travel of a stretch, or of the arm at a point; None for a span of time, or where nobody knows."""
+        if isinstance(marker, TravelSpan):
+            return marker.travel
+        if not isinstance(marker, PointMarker) or self.capture is None:
+            return None
+        record = next((item for item in self.capture.records if item.name == marker.record), None)
+        if record is None or not isinstance(readings, PointReading):
+            return None
+        surveys = self.findings.surveys if self.findings is not None else ()
+        survey = next((item for item in surveys if item.path(record.name) is not None), None)
+        values = tuple((channel, one.value) for channel, one in readings.channels if one is not None)
+        return travel_at(record, readings.time_s, survey, values)
+
+    def height_mm(self, marker: Marker, readings: MarkerReadings | None) -> Place | None:
+        """The same in mm from the normal height, up positive; None where heights are not known either."""
+        travel = self.travel_percent(marker, readings)
+        if self.heights is None or travel is None:
+            return None
+        if isinstance(travel, Interval):
+            return self.heights.span_mm(travel)
+        return float(self.heights.height_mm(travel))
+
+
+NOWHERE = WheelPlaces()
+"""Where nothing is known."""
