@@ -142,6 +142,7 @@ class ImportPage(QWidget):
         fields: dict[Need, QWidget] = {
             Need.TABLE: reading.marks["delimiter"],
             Need.TIME_COLUMN: reading.time,
+            Need.TIME_UNIT: reading.time,
             Need.INTERVAL: reading.time,
             Need.RESAMPLE: reading.resample,
             Need.FULL_SCALE: reading.full_scale,

@@ -26,7 +26,7 @@ FOUND, EVERY, RATE, COLUMN = "found", "every", "rate", "column:"
 _OPEN = "?"  # in a box of marks, where the empty word means "none"
 _DELIMITERS, _DECIMALS = ("\t", ";", ",", "|", " "), (".", ",")
 _THOUSANDS = ("", ",", ".", " ", "'")
-_OF_TIME = (Need.TIME_COLUMN, Need.INTERVAL, Need.RESAMPLE)
+_OF_TIME = (Need.TIME_COLUMN, Need.TIME_UNIT, Need.INTERVAL, Need.RESAMPLE)
 
 
 def _tr(text: str) -> str:

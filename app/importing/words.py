@@ -97,6 +97,7 @@ def _actions() -> dict[Need, str]:
     return {
         Need.TABLE: _tr("say at the right how it is written, or remove the file"),
         Need.TIME_COLUMN: _tr("choose where the time comes from"),
+        Need.TIME_UNIT: _tr("say the unit of its times, or how far the rows lie apart"),
         Need.INTERVAL: _tr("say how far the rows lie apart"),
         Need.RESAMPLE: _tr("let them be interpolated, or say how far the rows lie apart"),
         Need.FULL_SCALE: _tr("say it here"),

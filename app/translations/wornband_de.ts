@@ -9540,6 +9540,11 @@
         <translation>wählen Sie, woher die Zeit kommt</translation>
     </message>
     <message>
+        <source>say the unit of its times, or how far the rows lie apart</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>die Einheit ihrer Zeiten angeben oder wie weit die Zeilen auseinanderliegen</translation>
+    </message>
+    <message>
         <source>say how far the rows lie apart</source>
         <extracomment>app/importing/words.py</extracomment>
         <translation>geben Sie an, wie weit die Zeilen auseinanderliegen</translation>

@@ -168,3 +168,17 @@ def test_data_sets_of_another_layout_are_chosen_by_tick_and_fit_the_next_file(
     wait_for_looks(qtbot, window)
     assert set(page.columns.cards) == {"raw/reference", "raw/signal"}
     assert page.last_time.startswith("As last time")
+
+
+def test_times_in_a_unit_of_nobody_are_asked_for_where_the_time_is_said(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    source = tmp_path / "ticks.csv"
+    source.write_text("time [ticks],signal\n" + "".join(f"{n},{1 + n % 3}.25\n" for n in range(60)))
+    drop(window, source)
+    wait_for_looks(qtbot, window)
+    page = window.imports.page
+    assert "unit of the times" in page.reading.trouble.sentence
+    window.actions_by_name["bring_in"].trigger()
+    assert window.session.capture is None
+    assert page.reading.time.hasFocus()
