@@ -1124,7 +1124,7 @@
     <message>
         <source>worst seen</source>
         <extracomment>app/views/numbers_table.py</extracomment>
-        <translation>schlechtester</translation>
+        <translation>Extremwert</translation>
     </message>
     <message>
         <source>yes</source>
@@ -8847,6 +8847,16 @@
         <source>{start_s:.2f}–{stop_s:.2f} s</source>
         <extracomment>app/views/record_form.py, app/views/records.py, app/views/split_strip.py</extracomment>
         <translation>{start_s:.2f}–{stop_s:.2f} s</translation>
+    </message>
+    <message>
+        <source>nothing wrong in its {count} span</source>
+        <extracomment>app/views/records.py</extracomment>
+        <translation>nichts Auffälliges in {count} Spanne</translation>
+    </message>
+    <message>
+        <source>nothing wrong in its {count} spans</source>
+        <extracomment>app/views/records.py</extracomment>
+        <translation>nichts Auffälliges in {count} Spannen</translation>
     </message>
     <message>
         <source>it is not known how travel becomes millimetres, nor where the vehicle rests</source>

@@ -12,7 +12,7 @@ from analysis.captures.model import Capture, Record, Role, Step
 from analysis.diagnosis.findings import Findings, Part, RecordOutcome, Result
 from analysis.intervals import Interval
 from analysis.review.records import Edits, RecordEdit, divided, spans_of
-from analysis.wording import say
+from analysis.wording import plural, say
 from app.drawing.numbers import duration
 from app.drawing.plain import plain_tip
 from app.drawing.row_delegate import ROW_ROLE, Row, RowList
@@ -95,8 +95,9 @@ class RecordsView(Pane):
         names = record_names(capture)
         rows: list[tuple[int, list[QStandardItem]]] = []
         for record in capture.records:
-            own = _item(_row(names[record.name], record, outcomes.get(record.name)), record.name)
             spans = [_span_item(item) for item in spans_of(edits, record.name)]
+            row = _row(names[record.name], record, outcomes.get(record.name), len(spans))
+            own = _item(row, record.name)
             rows.append((order.get(record.step, len(order)) if record.step else len(order), [own, *spans]))
         parts = findings.parts if findings is not None else ()
         missing = missing_steps(divided(capture, edits), parts)
@@ -176,9 +177,14 @@ def missing_steps(capture: Capture, parts: Sequence[Part] = ()) -> list[Step]:
     return [step for step in _PLAN if step not in taken and stand_ins.get(step) not in watched]
 
 
-def _row(name: str, record: Record, outcome: RecordOutcome | None) -> Row:
+def _row(name: str, record: Record, outcome: RecordOutcome | None, spans: int) -> Row:
     mark, tone = _MARKS[outcome.result] if outcome is not None else ("missing", "faint")
     detail = said(outcome.text) if outcome is not None else record.label
+    if spans and outcome is not None and outcome.result is Result.PASS:
+        # The outcome's line is that of one of them.
+        detail = said(
+            plural("nothing wrong in its {count} span", "nothing wrong in its {count} spans", count=spans)
+        )
     return Row(name, detail, duration(record.duration_s), mark, tone)
 
 
