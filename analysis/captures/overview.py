@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from typing import Any
 
 import h5py
@@ -78,12 +79,12 @@ def envelope(channel: Channel, start: int, stop: int, columns: int) -> Envelope:
     if count == 0:
         nothing = np.empty(0)
         return Envelope(np.array([start], dtype=np.int64), nothing, nothing)
-    edges = start + np.arange(count + 1, dtype=np.int64) * (stop - start) // count
+    edges = _edges(start, stop, count)
     level = _level_for(channel, (stop - start) / count)
     if level is None:
         low, high = _extremes_of_samples(channel, edges)
     else:
-        low, high = _extremes_of_blocks(level, edges)
+        low, high = _extremes_of_blocks(level, *_blocks(start, stop, count, level.block))
     return _in_volts(channel.scaling, edges, low, high)
 
 
@@ -95,13 +96,32 @@ def _level_for(channel: Channel, samples_a_column: float) -> OverviewLevel | Non
     return max(fine, key=lambda item: item.block, default=None)
 
 
-def _extremes_of_blocks(level: OverviewLevel, edges: NDArray[np.int64]) -> tuple[NDArray[Any], NDArray[Any]]:
-    block = edges // level.block
-    pairs = np.empty(2 * (len(edges) - 1), dtype=np.int64)
-    pairs[::2] = block[:-1]
-    pairs[1::2] = block[1:] + (block[1:] * level.block != edges[1:])  # rounded up
-    low, high = level.minimum[pairs[0] : pairs[-1]], level.maximum[pairs[0] : pairs[-1]]
-    pairs -= pairs[0]
+@lru_cache(maxsize=8)
+def _edges(start: int, stop: int, count: int) -> NDArray[np.int64]:
+    """Where columns begin and the last one ends: alike for the channels of one record, so worked out once."""
+    edges = start + np.arange(count + 1, dtype=np.int64) * (stop - start) // count
+    edges.setflags(write=False)
+    return edges
+
+
+@lru_cache(maxsize=8)
+def _blocks(start: int, stop: int, count: int, block: int) -> tuple[int, int, NDArray[np.int64]]:
+    """First block of a stretch and the one after its last; the same of each column, from the first on."""
+    edges = _edges(start, stop, count)
+    place = edges // block
+    pairs = np.empty(2 * count, dtype=np.int64)
+    pairs[::2] = place[:-1]
+    pairs[1::2] = place[1:] + (place[1:] * block != edges[1:])  # rounded up
+    first, after = int(pairs[0]), int(pairs[-1])
+    pairs -= first
+    pairs.setflags(write=False)
+    return first, after, pairs
+
+
+def _extremes_of_blocks(
+    level: OverviewLevel, first: int, after: int, pairs: NDArray[np.int64]
+) -> tuple[NDArray[Any], NDArray[Any]]:
+    low, high = level.minimum[first:after], level.maximum[first:after]
     # The last column ends with the array, where `reduceat` allows no index; it needs none either.
     return np.fmin.reduceat(low, pairs[:-1])[::2], np.fmax.reduceat(high, pairs[:-1])[::2]
 

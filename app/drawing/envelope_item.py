@@ -60,14 +60,12 @@ def strokes(
 def _lines(*ends: NDArray[np.float64]) -> NDArray[np.float64]:
     """Four arrays as the rows of one, those left out that hold a missing value.
 
-    Column by column: numpy's broadcasts along rows of four take a tenth of a frame longer (measured).
+    Each stays in one piece: numpy's broadcasts along rows of four take a tenth of a frame longer (measured).
     """
-    lines = np.empty((ends[0].size, len(ends)))
+    lines = np.empty((len(ends), ends[0].size))
     for place, end in enumerate(ends):
-        lines[:, place] = end
-    if np.isfinite(lines.sum()):
-        return lines
-    return np.ascontiguousarray(lines[np.isfinite(lines).all(axis=1)])
+        lines[place] = end
+    return lines.T if np.isfinite(lines.sum()) else lines[:, np.isfinite(lines).all(axis=0)].T
 
 
 def bars(lines: NDArray[np.float64], at: QTransform, ratio: float) -> NDArray[np.int32]:
@@ -86,7 +84,7 @@ def bars(lines: NDArray[np.float64], at: QTransform, ratio: float) -> NDArray[np
 
 def _on_device(lines: NDArray[np.float64], at: QTransform) -> NDArray[np.float64]:
     """The same lines in device pixels, under a transform that neither turns nor shears."""
-    device = np.empty_like(lines)
+    device = np.empty(lines.shape)
     for place, (scale, shift) in enumerate(((at.m11(), at.dx()), (at.m22(), at.dy())) * 2):
         column = device[:, place]
         np.multiply(lines[:, place], scale, out=column)
@@ -116,6 +114,7 @@ class EnvelopeItem(Drawing):
         self._lines: NDArray[np.float64] = np.empty((0, 4))
         self._dots = False
         self._upright = False
+        self._ratio = 1.0
         self._pen = QPen()
 
     def show_channel(
@@ -145,12 +144,8 @@ class EnvelopeItem(Drawing):
         """The record's duration by the channel's range."""
         return self._extent
 
-    def viewRangeChanged(self) -> None:
-        """Called by pyqtgraph when x or y moved: the strokes are stale, the old ones are not painted."""
-        self.prepare()
-
     def viewTransformChanged(self) -> None:  # noqa: N802 - pyqtgraph's own name
-        """Called by pyqtgraph when the plot was resized."""
+        """Called by pyqtgraph once a frame, before it is painted, where the view or its size is another."""
         self.prepare()
 
     def prepare(self) -> None:
@@ -160,11 +155,11 @@ class EnvelopeItem(Drawing):
             return
         time, volts = view.shown()
         width_px, height_px = view.size_px()
-        wanted = (time.start, time.stop, round(width_px), round(height_px))
+        ratio = self._ratio = self.pixel_ratio()
+        wanted = (time.start, time.stop, round(width_px), round(height_px * ratio))
         if wanted == self._drawn:
             return
         self._drawn = wanted
-        ratio = self.pixel_ratio()
         thick_v = _LEAST_STROKE_PX * volts.length / height_px
         first = int(np.floor((time.start - self._first_sample_s) / self._interval_s)) - 1
         last = int(np.ceil((time.stop - self._first_sample_s) / self._interval_s)) + 2
@@ -198,7 +193,7 @@ class EnvelopeItem(Drawing):
             painter.restore()
 
     def _paint_bars(self, painter: QPainter) -> None:
-        at, ratio = painter.worldTransform(), self.pixel_ratio()
+        at, ratio = painter.worldTransform(), self._ratio
         runs = bars(self._lines, at, ratio)
         painter.setWorldTransform(QTransform.fromScale(1.0 / ratio, 1.0 / ratio))
         painter.setPen(Qt.PenStyle.NoPen)

@@ -28,7 +28,7 @@ from app.review.saving import Saved, saved
 from app.trouble import as_sentence, sentence
 
 SAVING = "save_review"
-_SAVE_AFTER_MS = 1000
+_SAVE_AFTER_MS = 600
 _FILLED_IN = 1
 
 

@@ -52,10 +52,13 @@ def first_start(qtbot: QtBot, tmp_path: Path) -> Iterator[Window]:
     window = Window(real_tools(), Settings(MemoryStore()))
     qtbot.addWidget(window)
     window.setMinimumSize(1366, 768)
-    window.show()
+    with qtbot.waitActive(window):
+        window.show()
+        window.activateWindow()
     window.page.hint_bar.show()
     with qtbot.waitSignal(window.session.findings_changed, timeout=20_000):
         window.open_file(tmp_path / sample.name)
+    qtbot.waitUntil(lambda: window.keeper.path is not None and not window.keeper.waiting)
     yield window
     window.close()
 

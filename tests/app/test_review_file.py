@@ -58,7 +58,9 @@ def make(qtbot: QtBot, tmp_path: Path) -> Iterator[Make]:
         tools = Tools(open_file, worn_findings, read)
         window = Window(tools, Settings(MemoryStore()))
         qtbot.addWidget(window)
-        window.show()
+        with qtbot.waitActive(window):  # keys go to the window in front
+            window.show()
+            window.activateWindow()
         made.append(window)
         return window
 
