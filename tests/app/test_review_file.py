@@ -20,7 +20,7 @@ from pytestqt.qtbot import QtBot
 
 from analysis.captures import layout
 from analysis.captures.fingerprint import file_sha256
-from analysis.captures.reading import OpenCapture, open_capture
+from analysis.captures.reading import open_capture
 from analysis.captures.writing import write_capture
 from analysis.control_unit.debounce import ContinuousTimer
 from analysis.progress import Tick
@@ -50,12 +50,9 @@ def make(qtbot: QtBot, tmp_path: Path) -> Iterator[Make]:
     """Makes windows that read and write real files, as many as a test wants."""
     made: list[Window] = []
 
-    def open_file(path: Path, tick: Tick) -> OpenCapture:
-        return open_capture(path)
-
     def new() -> Window:
         read = partial(read_sidecar, spare_folder=tmp_path / "own")
-        tools = Tools(open_file, worn_findings, read)
+        tools = Tools(lambda path, _tick: open_capture(path), worn_findings, read)
         window = Window(tools, Settings(MemoryStore()))
         qtbot.addWidget(window)
         with qtbot.waitActive(window):  # keys go to the window in front
