@@ -58,11 +58,13 @@ def simulate_travel(
     noise = _root(taken_up) @ rng.standard_normal((4, count))
     if count:
         noise[:, 0] = _root(stationary) @ rng.standard_normal(4)
-    travel = np.zeros(count)
+    driven, denominator = np.zeros(count), np.ones(1)
     for place in range(4):
         numerator, denominator = ss2tf(transition, np.eye(4), np.eye(4)[:1], np.zeros((1, 4)), input=place)
         # The state takes up the random part of a step at the step's end: advanced by one sample.
-        travel += lfilter(numerator[0][1:], denominator, noise[place])
+        for lag, weight in enumerate(numerator[0][1:]):
+            driven[lag:] += weight * noise[place, : count - lag]
+    travel = lfilter([1.0], denominator, driven)  # one denominator for all four: filtered once
     return np.asarray(travel / np.sqrt(stationary[0, 0]), dtype=np.float64)
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -15,10 +16,20 @@ from pytestqt.qtbot import QtBot
 
 from app.drawing.theme import DARK, LIGHT
 from app.main_window import Window
+from tests.app.conftest import Bench
+from tests.app.fakes import worn_capture
 from tests.app.hands import import_worn
 
 SIZES = ((1366, 768), (1920, 1080))
-SCREENS = ("review", "record", "compare", "report", "import", "keys")
+SCREENS = ("review", "record", "compare", "report", "import", "keys", "why")
+
+
+@pytest.fixture
+def bench() -> Bench:
+    """The worn capture, of a car whose heights are known."""
+    capture = worn_capture()
+    profile = {"profile": "halvorsen-tern-rear-left"}
+    return Bench(capture=replace(capture, attributes={**capture.attributes, **profile}))
 
 
 def enter(qtbot: QtBot, window: Window, screen: str, folder: Path) -> QWidget:
@@ -29,6 +40,12 @@ def enter(qtbot: QtBot, window: Window, screen: str, folder: Path) -> QWidget:
     elif screen == "keys":
         QTest.keyClick(window, Qt.Key.Key_F1)
         return window.findChildren(QDialog)[-1]
+    elif screen == "why":
+        window.actions_by_name["why"].trigger()
+        why = window.why.why
+        assert why is not None
+        why.resize(window.size())
+        return why
     elif screen == "import":
         import_worn(qtbot, window, folder)
     elif screen != "review":
