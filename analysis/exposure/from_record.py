@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -103,7 +102,7 @@ def road_records(
         if record.step is not Step.ROAD or path is None or path.time_s.size < 2:
             continue
         duration_s = float(path.time_s[-1] - path.time_s[0])
-        speed_km_h = _speed(record.attributes.get(SPEED_KEY))
+        speed_km_h = stated(record.attributes.get(SPEED_KEY))
         within = (path.travel_percent >= band.travel.start) & (path.travel_percent < band.travel.stop)
         mean_mm, rms_mm = _movement(path, heights)
         found.append(
@@ -113,7 +112,7 @@ def road_records(
                 duration_s,
                 float(within.mean()),
                 int(run_lengths(within).size),
-                _events(findings, record.name, band),
+                events_in(findings, record.name, band),
                 mean_mm,
                 rms_mm,
                 speed_km_h * duration_s / 3_600.0,
@@ -122,27 +121,8 @@ def road_records(
     return tuple(found)
 
 
-def driven_in(records: Sequence[RoadRecord], *, speed_km_h: float | None = None) -> tuple[float, ...]:
-    """Kilometres of each record without a disturbance in the band, to count a proof off.
-
-    Parameters
-    ----------
-    records : sequence of RoadRecord
-        Of `road_records`, after the repair.
-    speed_km_h : float or None
-        How fast was driven where a record does not say; None leaves such a record out.
-    """
-    lengths = []
-    for item in records:
-        km = item.driven_km
-        if not math.isfinite(km) and speed_km_h is not None:
-            km = speed_km_h * item.duration_s / 3_600.0
-        if item.events == 0 and math.isfinite(km):
-            lengths.append(km)
-    return tuple(lengths)
-
-
-def _speed(said: str | float | None) -> float:
+def stated(said: str | float | None) -> float:
+    """A number that a record states, as text or number; NaN where it states none."""
     try:
         return float(said) if said is not None else math.nan
     except ValueError:
@@ -156,6 +136,7 @@ def _movement(path: ArmPath, heights: VehicleHeights | None) -> tuple[float, flo
     return float(np.mean(height_mm)), float(np.std(height_mm))
 
 
-def _events(findings: Findings, record: str, band: Band) -> int:
+def events_in(findings: Findings, record: str, band: Band) -> int:
+    """Disturbances of `FAULT_V` or more in a band, over one record."""
     own = [item for item in findings.events if item.record == record and abs(item.depth_v) >= FAULT_V]
     return sum(item.travel_percent is not None and band.travel.contains(item.travel_percent) for item in own)

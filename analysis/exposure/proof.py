@@ -90,7 +90,7 @@ def proof(
     before_km : float
         Over which distance.
     driven_km : sequence of float
-        Drives without a fault since, as `driven_in` counts them off road records.
+        Drives without a fault since, as `analysis.exposure.road_test` counts them off road records.
     confidence : float
         That is asked for, between 0 and 1.
 

@@ -1224,6 +1224,21 @@
         <translation>&amp;Seither gefahren</translation>
     </message>
     <message>
+        <source>&amp;Count road records…</source>
+        <extracomment>app/why/proof_form.py</extracomment>
+        <translation>Fahrt-Aufzeichnungen &amp;zählen …</translation>
+    </message>
+    <message>
+        <source>Choose captures after the repair: their road records without a fault fill this in</source>
+        <extracomment>app/why/proof_form.py</extracomment>
+        <translation>Messungen nach der Reparatur wählen: deren Fahrt-Aufzeichnungen ohne Fehler füllen das Feld</translation>
+    </message>
+    <message>
+        <source>Road records that were counted</source>
+        <extracomment>app/why/proof_form.py</extracomment>
+        <translation>Gezählte Fahrt-Aufzeichnungen</translation>
+    </message>
+    <message>
         <source>Taken that faults come at random over the distance. Drive at the same height, load and surface as before.</source>
         <extracomment>app/why/proof_form.py</extracomment>
         <translation>Angenommen ist, dass Fehler zufällig über die Strecke kommen. Mit gleicher Höhe, Last und Fahrbahn fahren wie zuvor.</translation>
@@ -1963,6 +1978,26 @@
         <source>No band was found in this capture, so there is nothing to explain.</source>
         <extracomment>app/why/circle.py</extracomment>
         <translation>In dieser Messung wurde keine Zone gefunden; es gibt nichts zu erklären.</translation>
+    </message>
+    <message>
+        <source>Captures ({patterns});;All files (*)</source>
+        <extracomment>app/why/circle.py</extracomment>
+        <translation>Messungen ({patterns});;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Captures after the repair</source>
+        <extracomment>app/why/circle.py</extracomment>
+        <translation>Messungen nach der Reparatur</translation>
+    </message>
+    <message>
+        <source>Counting road records</source>
+        <extracomment>app/why/circle.py</extracomment>
+        <translation>Zählen der Fahrt-Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>{capture}: {record}</source>
+        <extracomment>app/why/circle.py</extracomment>
+        <translation>{capture}: {record}</translation>
     </message>
 </context>
 <context>
@@ -5449,6 +5484,66 @@
         <translation>eine Fahrt hat eine negative Länge</translation>
     </message>
     <message>
+        <source>Record {record} ({label})</source>
+        <extracomment>analysis/exposure/road_test.py</extracomment>
+        <translation>Aufzeichnung {record} ({label})</translation>
+    </message>
+    <message>
+        <source>{name}: does not count, {why}</source>
+        <extracomment>analysis/exposure/road_test.py</extracomment>
+        <translation>{name}: zählt nicht, {why}</translation>
+    </message>
+    <message>
+        <source>{name}: {km:.2f} km, {how}</source>
+        <extracomment>analysis/exposure/road_test.py</extracomment>
+        <translation>{name}: {km:.2f} km, {how}</translation>
+    </message>
+    <message>
+        <source>as the record states</source>
+        <extracomment>analysis/exposure/road_test.py</extracomment>
+        <translation>wie die Aufzeichnung angibt</translation>
+    </message>
+    <message>
+        <source>{time_s:.0f} s at {speed:g} km/h, as the record states</source>
+        <extracomment>analysis/exposure/road_test.py</extracomment>
+        <translation>{time_s:.0f} s mit {speed:g} km/h, wie die Aufzeichnung angibt</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <extracomment>analysis/exposure/road_test.py</extracomment>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>{time_s:.0f} s at {speed:g} km/h, as chosen: the record states no speed</source>
+        <extracomment>analysis/exposure/road_test.py</extracomment>
+        <translation>{time_s:.0f} s mit {speed:g} km/h, wie gewählt: Die Aufzeichnung gibt keine Geschwindigkeit an</translation>
+    </message>
+    <message>
+        <source>the control unit cannot judge it: {problem}</source>
+        <extracomment>analysis/exposure/road_test.py</extracomment>
+        <translation>das Steuergerät kann sie nicht beurteilen: {problem}</translation>
+    </message>
+    <message>
+        <source>it holds no signal</source>
+        <extracomment>analysis/exposure/road_test.py</extracomment>
+        <translation>sie enthält kein Signal</translation>
+    </message>
+    <message>
+        <source>a code would have been stored at {time_s:.1f} s</source>
+        <extracomment>analysis/exposure/road_test.py</extracomment>
+        <translation>bei {time_s:.1f} s wäre ein Code gespeichert worden</translation>
+    </message>
+    <message>
+        <source>the signal was disturbed in the band, {events:d} times</source>
+        <extracomment>analysis/exposure/road_test.py</extracomment>
+        <translation>das Signal war in der Zone gestört, {events:d}-mal</translation>
+    </message>
+    <message>
+        <source>it states no distance or speed, and the engine was off</source>
+        <extracomment>analysis/exposure/road_test.py</extracomment>
+        <translation>sie gibt weder Strecke noch Geschwindigkeit an, und der Motor war aus</translation>
+    </message>
+    <message>
         <source>range</source>
         <extracomment>analysis/exposure/words.py</extracomment>
         <translation>Bereich</translation>
@@ -8867,6 +8962,11 @@
         <source>enter it under Heights</source>
         <extracomment>app/why/choices.py</extracomment>
         <translation>unter Höhen eintragen</translation>
+    </message>
+    <message>
+        <source>no record was taken on a road</source>
+        <extracomment>app/why/circle.py</extracomment>
+        <translation>keine Aufzeichnung einer Fahrt</translation>
     </message>
     <message>
         <source>Three-wire position sensor, 5 V</source>

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from functools import partial
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
+from PySide6.QtWidgets import QFileDialog
 
 from analysis.captures.model import Capture, Record
 from analysis.control_unit.replay import Replay
@@ -17,16 +20,22 @@ from analysis.diagnosis.profiles import profile_for
 from analysis.errors import ProfileError, WornbandError
 from analysis.exposure.contact import BandContact
 from analysis.exposure.explain import likeliest_band
+from analysis.exposure.road_test import total_km
 from analysis.progress import Tick
+from analysis.wording import say
 from app.drawing.theme import palette_for
+from app.language import said
 from app.trouble import sentence
 from app.why.choices import Choices, entered, first_choices, shown, with_entered
+from app.why.counting import Counted, count_in
 from app.why.window import WhyWindow
 
 if TYPE_CHECKING:
     from app.main_window import Window
 
-REPLAYING = "replay"
+REPLAYING, COUNTING = "replay", "count_road_records"
+
+_NO_ROAD = say("no record was taken on a road")
 
 
 class WhyCircle(QObject):
@@ -73,6 +82,7 @@ class WhyCircle(QObject):
         if self.why is None:
             self.why = WhyWindow(self._choices, self._window)
             self.why.chosen.connect(self._take)
+            self.why.proof.count_wanted.connect(self._ask_for_records)
         self.why.show_choices(self._choices)
         self.apply_palette()
         self._show()
@@ -110,10 +120,12 @@ class WhyCircle(QObject):
     def _forget(self) -> None:
         self._first = self._choices = None
         self._band, self._measured = None, None
-        self._window.jobs.cancel(REPLAYING)
+        for topic in (REPLAYING, COUNTING):
+            self._window.jobs.cancel(topic)
         self._window.page.control_unit.show_replay(None)
         self._tell_heights()
         if self.why is not None:
+            self.why.proof.show_counted(())
             self.why.show_result(None, self.tr("The capture is being examined."))
 
     def _learn(self) -> None:
@@ -220,6 +232,51 @@ class WhyCircle(QObject):
         if self._measured is not None and self._measured[:2] == (unit, place):
             return self._measured[2]
         return None
+
+    # -- the road test -----------------------------------------------------------------------
+
+    def _ask_for_records(self) -> None:
+        capture = self._window.session.capture
+        folder = str(capture.path.parent) if capture is not None and capture.path is not None else ""
+        kinds = self.tr("Captures ({patterns});;All files (*)").format(patterns="*.h5 *.hdf5 *.nc")
+        title = self.tr("Captures after the repair")
+        chosen, _ = QFileDialog.getOpenFileNames(self.why, title, folder, kinds)
+        self.count_records([Path(name) for name in chosen])
+
+    def count_records(self, paths: Sequence[Path]) -> None:
+        """Count the road records of captures off, in the background; what is driven is then filled in."""
+        choices, findings = self._choices, self._window.session.findings
+        if not paths or choices is None or findings is None:
+            return
+        place = self._band_place(findings)
+        band = findings.bands[place] if place is not None else None
+        doing = self.tr("Counting road records")
+        self._window.jobs.run(
+            COUNTING,
+            doing,
+            partial(count_in, self._window.tools, tuple(paths), choices, band),
+            self._take_counted,
+            partial(self._refuse_counting, doing),
+        )
+
+    def _take_counted(self, found: Counted) -> None:
+        if self.why is None or self._choices is None:
+            return
+        driven_km = round(sum(total_km(records) for _, records in found), 2)
+        test = replace(self._choices.test, driven_km=driven_km)
+        self._take(replace(self._choices, test=test))
+        self.why.show_choices(self._choices)
+        self.why.proof.show_counted(
+            [
+                self.tr("{capture}: {record}").format(capture=name, record=said(line))
+                for name, records in found
+                for line in ([one.words for one in records] or [_NO_ROAD])
+            ]
+        )
+
+    def _refuse_counting(self, doing: str, error: Exception) -> None:
+        if self.why is not None:
+            self.why.problem_bar.show_problem(sentence(error, doing))
 
     def _show_window(self) -> None:
         self._window.page.control_unit.show_window(self._window.focus.window)

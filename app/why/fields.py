@@ -30,7 +30,7 @@ def choice_field(name: str, choices: list[tuple[str, object]]) -> QComboBox:
     box.setAccessibleName(name)
     box.setToolTip(name)
     box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-    box.setMinimumContentsLength(12)
+    box.setMinimumContentsLength(17)
     return box
 
 

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import QSignalBlocker, Signal
-from PySide6.QtWidgets import QLabel, QWidget
+from PySide6.QtWidgets import QLabel, QPushButton, QWidget
 
 from analysis.errors import VehicleError
 from analysis.exposure.proof import proof
@@ -21,9 +23,12 @@ class ProofForm(QWidget):
     -------
     changed(RoadTest)
         Something else was entered.
+    count_wanted()
+        Road records are to be counted off.
     """
 
     changed = Signal(object)
+    count_wanted = Signal()
 
     def __init__(self, choices: Choices, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -40,7 +45,17 @@ class ProofForm(QWidget):
         form.addRow(self.tr("&Faults before"), self.faults)
         form.addRow(self.tr("&in"), self.before)
         form.addRow(self.tr("&Driven since"), self.driven)
+        self.count = QPushButton(self.tr("&Count road records…"))
+        self.count.setToolTip(
+            self.tr("Choose captures after the repair: their road records without a fault fill this in")
+        )
+        self.counted = quiet_text()
+        self.counted.setAccessibleName(self.tr("Road records that were counted"))
+        self.counted.hide()
+        form.addRow(self.count)
+        form.addRow(self.counted)
         form.addRow(self.words)
+        self.count.clicked.connect(self.count_wanted)
         form.addRow(
             quiet_text(
                 self.tr(
@@ -64,6 +79,11 @@ class ProofForm(QWidget):
             with QSignalBlocker(box):
                 box.setValue(value)
         self._tell(test)
+
+    def show_counted(self, lines: Sequence[str]) -> None:
+        """Show which road records were counted, and which were not and why; nothing for none."""
+        self.counted.setText("\n".join(lines))
+        self.counted.setVisible(bool(lines))
 
     def _take(self) -> None:
         test = RoadTest(round(self.faults.value()), self.before.value(), self.driven.value())

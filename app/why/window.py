@@ -149,6 +149,7 @@ class WhyWindow(QDialog):
         self._offer(mine)
 
     def _take_heights(self, heights: VehicleHeights) -> None:
+        self.problem_bar.hide()  # what was refused before is gone, also where these are the heights that hold
         mine = replace(self._choices, heights=heights)
         self.drive.show_choices(mine)
         self._offer(mine)

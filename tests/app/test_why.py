@@ -13,8 +13,10 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QToolButton, QWidget
 from pytestqt.qtbot import QtBot
 
+from analysis.captures.model import Capture, Step
 from analysis.control_unit.rules import RuleKind
 from analysis.review.model import Review
+from analysis.review.vehicle import RoadTest
 from analysis.vehicle.geometry import TwoPoints
 from analysis.vehicle.heights import RestKind
 from analysis.vehicle.road import RoadClass
@@ -272,3 +274,70 @@ def test_changing_anything_is_shown_in_less_than_a_fifth_of_a_second(review: Win
         taken_s.append(time.process_time() - begun_s)
         assert _read(why) != before
     assert sorted(taken_s)[2] < 0.2
+
+
+def road(capture: Capture, label: str, **words: str | float) -> Capture:
+    """The capture with its last record taken for a road record, with these words on it."""
+    *others, last = capture.records
+    driven = replace(last, step=Step.ROAD, label=label, attributes={**last.attributes, **words})
+    return replace(capture, records=(*others, driven))
+
+
+def test_road_records_of_captures_after_the_repair_fill_in_what_was_driven(
+    review: Window, qtbot: QtBot, bench: Bench
+) -> None:
+    why = _opened(review, qtbot)
+    bench.others["after.h5"] = road(bench.capture, "round the block", distance_km=7.5)
+    bench.others["bounced.h5"] = road(bench.capture, "bounced", engine="off")
+    bench.findings = lambda capture, _tick: replace(worn_findings(capture), bands=(), events=())
+    review.why.count_records([Path("after.h5"), Path("bounced.h5"), Path("worn.h5")])
+    qtbot.waitUntil(lambda: why.proof.driven.value() == 7.5)
+    told = why.proof.counted.text()
+    assert "after.h5: Record" in told
+    assert "7.50 km, as the record states" in told
+    assert "bounced.h5: Record" in told
+    assert "does not count" in told
+    assert "worn.h5: no record was taken on a road" in told
+    assert "Driven so far without a fault: 7.5 km" in why.proof.words.text()
+    why.proof.driven.setValue(8.0)  # what was counted can be typed over, and undone
+    assert review.keeper.review.vehicle.test == RoadTest(1, 6.0, 8.0)
+    review.actions_by_name["undo"].trigger()
+    assert why.proof.driven.value() == 7.5
+
+
+def test_a_capture_that_cannot_be_counted_gets_a_sentence(review: Window, qtbot: QtBot, bench: Bench) -> None:
+    why = _opened(review, qtbot)
+    bench.refuse.add("broken.h5")
+    review.why.count_records([Path("broken.h5")])
+    qtbot.waitUntil(why.problem_bar.isVisible)
+    assert "Broken.h5 is not a capture" in why.problem_bar.text
+    assert why.proof.driven.value() == 0.0
+
+
+def test_heights_that_make_no_sense_each_get_a_sentence(review: Window, qtbot: QtBot) -> None:
+    why = _opened(review, qtbot)
+    form, bar = why.heights, why.problem_bar
+    form.way.setCurrentIndex(0)
+    cases = (
+        (form.second_mm, -60.0, "coincide"),
+        (form.second_mm, -200.0, "run backwards"),
+        (form.second, 10.0, "run backwards"),
+        (form.normal, 0.0, "lies outside the travel"),
+    )
+    for field, value, words in cases:
+        before, kept = field.value(), review.why.choices
+        field.setValue(value)
+        assert bar.isVisible(), words
+        assert words in bar.text
+        assert review.why.choices == kept
+        field.setValue(before)
+        assert not bar.isVisible()
+
+
+def test_what_no_road_and_no_drive_can_be_cannot_be_entered(review: Window, qtbot: QtBot) -> None:
+    why = _opened(review, qtbot)
+    for field, value in ((why.drive.speed, 900.0), (why.drive.speed, 0.0), (why.drive.minutes, 0.0)):
+        field.setValue(value)
+        assert field.minimum() <= field.value() <= field.maximum()
+        assert not why.problem_bar.isVisible()
+    assert {why.drive.road.itemData(place) for place in range(why.drive.road.count())} == set(RoadClass)
