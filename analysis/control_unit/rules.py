@@ -10,7 +10,7 @@ from analysis.control_unit.debounce import ContinuousTimer, Debounce
 from analysis.diagnosis.profile_model import SensorProfile
 from analysis.errors import ControlUnitError
 from analysis.intervals import Interval
-from analysis.wording import say
+from analysis.wording import joined, say
 
 SENSIBLE_TICKS_S = Interval(0.0005, 2.0)
 """A control unit reads no faster and no slower than this (our own bounds)."""
@@ -151,14 +151,16 @@ class ControlUnit:
 
 
 READING_EVERY_S = 0.050
-READING_SOURCE = "Saab 9-7X 2009, DTC 002: read at 50 ms intervals"
+READING_SOURCE = say("Saab 9-7X 2009, DTC 002: read at 50 ms intervals")
 HOLD_S = 0.5
-HOLD_SOURCE = "HUMMER H2 2009, DTC C0625 or C0630: for more than 500 ms"
-SIDES_SOURCE = "HUMMER H2 2009, DTC C0625 or C0630, without figures; 1 V and 2 s: common practice, no source"
+HOLD_SOURCE = say("HUMMER H2 2009, DTC C0625 or C0630: for more than 500 ms")
+SIDES_SOURCE = say(
+    "HUMMER H2 2009, DTC C0625 or C0630, without figures; 1 V and 2 s: common practice, no source"
+)
 SIDES = ComparisonRule(1.0, ContinuousTimer(2.0), SIDES_SOURCE)
 """Side against side, where the other side's signal reads the same way."""
 
-RATE = RateRule(40.0, ContinuousTimer(0.2), "common practice, no source")
+RATE = RateRule(40.0, ContinuousTimer(0.2), say("common practice, no source"))
 """A rate rule to start from; a control unit has it only where somebody says so: no published one was found.
 
 40 V/s is 2 V from one reading to the next: more than a wheel does on any road that is driven for pleasure.
@@ -189,7 +191,7 @@ def _range_rule(profile: SensorProfile) -> RangeRule | None:
         track = profile.tracks.get(Role.SIGNAL)
         if track is None:
             return None
-        return RangeRule(track.valid_v, ContinuousTimer(HOLD_S), f"{track.source}; {HOLD_SOURCE}")
+        return RangeRule(track.valid_v, ContinuousTimer(HOLD_S), joined([track.source, HOLD_SOURCE], "; "))
     lower = limit.lower if limit.lower is not None else float("-inf")
     upper = limit.upper if limit.upper is not None else float("inf")
     hold_s, source = (limit.hold_s, limit.source) if limit.hold_s > 0.0 else (HOLD_S, HOLD_SOURCE)

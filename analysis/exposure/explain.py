@@ -13,7 +13,15 @@ from analysis.errors import VehicleError
 from analysis.exposure.contact import BandContact, measure_contact
 from analysis.exposure.from_record import RoadRecord, road_records
 from analysis.exposure.picture import Exposure, picture
-from analysis.exposure.words import band_place, caveats, road_summary, rules_words, tested_place, what_would
+from analysis.exposure.words import (
+    band_place,
+    caveats,
+    customer_words,
+    road_summary,
+    rules_words,
+    tested_place,
+    what_would,
+)
 from analysis.reports.verdicts import is_watched
 from analysis.vehicle.heights import VehicleHeights
 from analysis.vehicle.road import ROADS, Road
@@ -66,6 +74,11 @@ class Explanation:
         return tuple(
             item for item in (*told, *(one.words for one in self.records), caveats(self.exposures)) if item
         )
+
+    @property
+    def brief(self) -> str:
+        """The same for the customer, in a few sentences."""
+        return customer_words(self.exposures)
 
     @property
     def paragraph(self) -> str:

@@ -89,6 +89,35 @@ def tested_place(coverage: Sequence[CoverageSpan], heights: VehicleHeights) -> s
     return joined([tested, say("Not tested: {names}.", names=names) if missed else ""])
 
 
+def customer_words(exposures: Sequence[Exposure]) -> str:
+    """In two or three sentences for the customer: where the place lies, when it is visited, when hardly."""
+    driven = [(item, one) for one in exposures for item in one.rests if not item.rest.standing]
+    most, most_on = max(driven, key=lambda each: each[0].visits.share)
+    others = [each for each in driven if each[0].rest.kind is RestKind.NORMAL and each[0] is not most]
+    least, least_on = min(others or driven, key=lambda each: each[0].visits.share)
+    where = say("The bad place lies {where}.", where=heights_span(exposures[0].band_mm))
+    model = say(
+        "This is calculated for a middling car, not measured on this one; the evidence page says what it"
+        " rests on, and how sure it is."
+    )
+    if not comes(most):
+        never = say("By calculation no height that the car drives at takes the sensor there.")
+        return joined([where, never, model])
+    there = say(
+        "By calculation the sensor works there {most} of the time at {high} on a {road}, and {least} of it at"
+        " {low} {there}.",
+        most=share_words(most.visits.share),
+        high=_height(most),
+        road=most_on.road.words,
+        least=share_words(least.visits.share),
+        low=_height(least),
+        there=say("there") if least_on is most_on else say("on a {road}", road=least_on.road.words),
+    )
+    apart = least.visits.share < 0.5 * most.visits.share
+    so = say("So the complaint can come and go with load and road.") if apart else ""
+    return joined([where, there, so, model])
+
+
 def road_summary(exposure: Exposure) -> str:
     """One road in short: how much of the time each height is in the band, and whether a code would set."""
     come, never = _split(exposure)

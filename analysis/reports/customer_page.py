@@ -180,10 +180,19 @@ def _undecided(subject: Subject) -> Findings:
     return replace(subject.findings, verdict=verdict)
 
 
+def _why(subject: Subject) -> Iterator[Block]:
+    """Why it comes and goes; nothing where nobody accepts that there is a bad place."""
+    if subject.why_brief and not subject.dismissed:
+        yield Heading(say("Why it comes and goes"))
+        yield Paragraph(subject.why_brief)
+
+
 def _consequences(subject: Subject) -> Iterator[Block]:
     for key, title, text in _parts(subject):
         yield Heading(title)
         yield paragraph(subject, key, text)
+        if key == "meaning":
+            yield from _why(subject)
 
 
 def _notes(subject: Subject) -> Iterator[Block]:

@@ -31,6 +31,8 @@ class Subject:
         What the technician added; an empty one by default.
     why : tuple of str
         Why it comes and goes, where that is known.
+    why_brief : str
+        The same for the customer, in a few sentences.
     """
 
     capture: Capture
@@ -38,6 +40,7 @@ class Subject:
     assumptions: tuple[str, ...] = ()
     review: Review = field(default_factory=Review)
     why: tuple[str, ...] = ()
+    why_brief: str = ""
 
     def fact(self, key: str) -> str:
         """A job fact, as entered or as the capture says."""

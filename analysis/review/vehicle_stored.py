@@ -25,7 +25,16 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from analysis.control_unit.debounce import ContinuousTimer, Debounce, UpDownCounter
-from analysis.control_unit.rules import ComparisonRule, ControlUnit, RangeRule, RateRule
+from analysis.control_unit.rules import (
+    HOLD_SOURCE,
+    RATE,
+    READING_SOURCE,
+    SIDES_SOURCE,
+    ComparisonRule,
+    ControlUnit,
+    RangeRule,
+    RateRule,
+)
 from analysis.errors import ControlUnitError, ReviewError, VehicleError
 from analysis.intervals import Interval
 from analysis.review.taken import DAMAGED, Taken
@@ -165,10 +174,13 @@ def _point(item: Taken, stored: object) -> tuple[float, float]:
     return item.as_number("points", stored[0]), item.as_number("points", stored[1])
 
 
+_OWN_WORDS = {str(word): word for word in (ENTERED, READING_SOURCE, HOLD_SOURCE, SIDES_SOURCE, RATE.source)}
+
+
 def _source(item: Taken) -> str:
-    """Whose figures they are; our own word for the technician's, so that it can be said in any language."""
+    """Whose figures they are; in our own words where they are ours, so that any language can say them."""
     text = item.text("source", "")
-    return ENTERED if text == ENTERED else text
+    return _OWN_WORDS.get(text, text)
 
 
 # -- the drive -----------------------------------------------------------------------------------

@@ -62,6 +62,11 @@ class Examined:
         """The explanation in words; empty where there is none."""
         return self.explanation.sentences if self.explanation is not None else ()
 
+    @property
+    def why_brief(self) -> str:
+        """The same for the customer; empty where there is none."""
+        return self.explanation.brief if self.explanation is not None else ""
+
 
 @dataclass(frozen=True, slots=True)
 class Answer:

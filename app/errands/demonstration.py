@@ -128,8 +128,8 @@ def _make(folder: Path, progress: ProgressLine) -> Made:
         object_ = object_of(one, str(capture_path))
         texts[1].write_text(_indented(object_), encoding="utf-8")
         picture, page = folder / "review.png", folder / "report.html"
-        picture_error = draw_apart(capture_path, one.findings, picture, one.why)
-        subject = Subject(one.capture, one.findings, one.assumptions, why=one.why)
+        picture_error = draw_apart(capture_path, one.findings, picture, one.why, one.why_brief)
+        subject = Subject(one.capture, one.findings, one.assumptions, why=one.why, why_brief=one.why_brief)
         store(gather(pages_of(subject, None, Wanted()), folder), page, "a4")
     pictures = (
         ()
@@ -164,7 +164,9 @@ def _full_text(report: Report, capture: Capture, path: str) -> str:
     return "\n".join([report_text(report, path), "", *section_lines(cautions_section(capture)), ""])
 
 
-def draw_apart(capture_path: Path, findings: Findings, picture: Path, why: tuple[str, ...] = ()) -> str:
+def draw_apart(
+    capture_path: Path, findings: Findings, picture: Path, why: tuple[str, ...] = (), brief: str = ""
+) -> str:
     """Draw the review and print the report without a screen, in a process of its own.
 
     A process has one Qt, with a screen or without; and Qt ends its process where a system library is
@@ -178,7 +180,7 @@ def draw_apart(capture_path: Path, findings: Findings, picture: Path, why: tuple
     picture.unlink(missing_ok=True)
     context = multiprocessing.get_context("spawn")
     near, far = context.Pipe(duplex=False)
-    child = context.Process(target=_draw, args=(capture_path, findings, picture, why, far))
+    child = context.Process(target=_draw, args=(capture_path, findings, picture, why, brief, far))
     child.start()
     far.close()
     child.join(_PICTURE_S)
@@ -197,7 +199,7 @@ def draw_apart(capture_path: Path, findings: Findings, picture: Path, why: tuple
 
 
 def _draw(
-    capture_path: Path, findings: Findings, picture: Path, why: tuple[str, ...], answers: object
+    capture_path: Path, findings: Findings, picture: Path, why: tuple[str, ...], brief: str, answers: object
 ) -> None:
     """Run in the other process: draw, and answer with a sentence where that fails."""
     from analysis.captures.reading import open_capture
@@ -211,7 +213,9 @@ def _draw(
         with open_capture(capture_path) as opened:
             whole = opened.completed()
             review_picture(whole.capture, findings, picture)
-            pages = pages_of(Subject(whole.capture, findings, whole.assumptions, why=why), None, Wanted())
+            pages = pages_of(
+                Subject(whole.capture, findings, whole.assumptions, why=why, why_brief=brief), None, Wanted()
+            )
             store(gather(pages, picture.parent), picture.with_name(PRINTED), "a4")
     except (WornbandError, OSError) as error:
         answers.send(str(error))  # type: ignore[attr-defined]

@@ -301,7 +301,7 @@ def _explained(subject: Subject) -> Subject:
     """The subject with why it comes and goes, by what its review says of the vehicle."""
     profile = profile_for(subject.capture)
     found = explain_reviewed(subject.capture, subject.findings, profile, subject.review.vehicle)
-    return subject if found is None else replace(subject, why=found.sentences)
+    return subject if found is None else replace(subject, why=found.sentences, why_brief=found.brief)
 
 
 def _kept_name(path: Path, folder: Path) -> str:

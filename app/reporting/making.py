@@ -143,7 +143,7 @@ def subject_of(path: str, tick: Tick = ignore) -> Iterator[Subject]:
     review = read_sidecar(Path(path)).review
     beside = Beside(review.records, edits_told(review.records), review.vehicle)
     with examined(path, tick=tick, beside=beside) as one:
-        yield Subject(one.capture, one.findings, one.assumptions, review, one.why)
+        yield Subject(one.capture, one.findings, one.assumptions, review, one.why, one.why_brief)
 
 
 @contextmanager

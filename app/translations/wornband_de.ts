@@ -4079,6 +4079,26 @@
         <translation>die Zeit zwischen zwei Ablesungen eingeben</translation>
     </message>
     <message>
+        <source>Saab 9-7X 2009, DTC 002: read at 50 ms intervals</source>
+        <extracomment>analysis/control_unit/rules.py</extracomment>
+        <translation>Saab 9-7X 2009, DTC 002: Ablesung alle 50 ms</translation>
+    </message>
+    <message>
+        <source>HUMMER H2 2009, DTC C0625 or C0630: for more than 500 ms</source>
+        <extracomment>analysis/control_unit/rules.py</extracomment>
+        <translation>HUMMER H2 2009, DTC C0625 oder C0630: länger als 500 ms</translation>
+    </message>
+    <message>
+        <source>HUMMER H2 2009, DTC C0625 or C0630, without figures; 1 V and 2 s: common practice, no source</source>
+        <extracomment>analysis/control_unit/rules.py</extracomment>
+        <translation>HUMMER H2 2009, DTC C0625 oder C0630, ohne Zahlen; 1 V und 2 s: allgemeine Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <extracomment>analysis/control_unit/rules.py, analysis/diagnosis/checks.py</extracomment>
+        <translation>übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
         <source>Probe the signal at both ends at once and wiggle the harness section by section; look at the sensor's pins.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
         <translation>Das Signal an beiden Enden zugleich messen und den Kabelbaum Abschnitt für Abschnitt bewegen; die Steckkontakte des Sensors ansehen.</translation>
@@ -4162,11 +4182,6 @@
         <source>this program</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
         <translation>dieses Programm</translation>
-    </message>
-    <message>
-        <source>common practice, no source</source>
-        <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation>übliche Praxis, ohne Quelle</translation>
     </message>
     <message>
         <source>Sensor ground, unplugged</source>
@@ -4910,7 +4925,7 @@
     </message>
     <message>
         <source>there</source>
-        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
+        <extracomment>analysis/diagnosis/profile_schema.py, analysis/exposure/words.py</extracomment>
         <translation>vorhanden</translation>
     </message>
     <message>
@@ -5632,6 +5647,36 @@
         <source>Not tested: {names}.</source>
         <extracomment>analysis/exposure/words.py</extracomment>
         <translation>Nicht geprüft: {names}.</translation>
+    </message>
+    <message>
+        <source>The bad place lies {where}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Die schlechte Stelle liegt {where}.</translation>
+    </message>
+    <message>
+        <source>This is calculated for a middling car, not measured on this one; the evidence page says what it rests on, and how sure it is.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Das ist für ein mittleres Auto gerechnet, nicht an diesem gemessen; worauf es beruht und wie sicher es ist, steht auf der Seite der Nachweise.</translation>
+    </message>
+    <message>
+        <source>By calculation no height that the car drives at takes the sensor there.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Nach der Rechnung kommt der Sensor bei keiner Höhe, in der das Auto fährt, dorthin.</translation>
+    </message>
+    <message>
+        <source>By calculation the sensor works there {most} of the time at {high} on a {road}, and {least} of it at {low} {there}.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Nach der Rechnung arbeitet der Sensor bei {high} auf der Strecke „{road}“ {most} der Zeit dort, bei {low} {there} {least}.</translation>
+    </message>
+    <message>
+        <source>on a {road}</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>auf der Strecke „{road}“</translation>
+    </message>
+    <message>
+        <source>So the complaint can come and go with load and road.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Darum kann die Beanstandung mit Ladung und Straße kommen und gehen.</translation>
     </message>
     <message>
         <source>{share} of the time at {height}</source>
@@ -7169,6 +7214,11 @@
         <translation>Was das nicht umfasst</translation>
     </message>
     <message>
+        <source>Why it comes and goes</source>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Warum es kommt und geht</translation>
+    </message>
+    <message>
         <source>Notes of the technician</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
         <translation>Anmerkungen der Werkstatt</translation>
@@ -7792,11 +7842,6 @@
         <source>Recorder calibrated</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
         <translation>Rekorder kalibriert</translation>
-    </message>
-    <message>
-        <source>Why it comes and goes</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation>Warum es kommt und geht</translation>
     </message>
     <message>
         <source>What this does not say</source>

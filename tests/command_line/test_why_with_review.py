@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from pypdf import PdfReader
 
 from analysis.captures import layout
 from analysis.reports.pages import Workshop
@@ -93,3 +94,31 @@ def test_a_review_of_another_capture_lends_no_heights(
     told["capture"] = {"capture_id": "other", "sha256": "0" * 64}
     beside.write_text(json.dumps(told), encoding="utf-8")
     assert exposure_of(capture, capsys)["heights_source"] != "entered by the technician"
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+@pytest.mark.parametrize("paper", ["a4", "letter"])
+def test_page_one_tells_the_customer_why_it_comes_and_goes_and_stays_one_sheet(
+    capture: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, language: str, paper: str
+) -> None:
+    monkeypatch.setattr("app.errands.reporting._kept", lambda folder: (Workshop(), frozenset()))
+    target = tmp_path / "r.pdf"
+    call = ["report", str(capture), "-o", str(target), "--language", language, "--paper", paper]
+    assert main(call) == 0
+    first, second = (" ".join(page.extract_text().split()) for page in PdfReader(target).pages[:2])
+    why, calculated, last = {
+        "en": (
+            "Why it comes and goes",
+            "calculated for a middling car, not measured",
+            "What that does not include",
+        ),
+        "de": (
+            "Warum es kommt und geht",
+            "für ein mittleres Auto gerechnet, nicht an diesem",
+            "Was das nicht umfasst",
+        ),
+    }[language]
+    assert why in first
+    assert calculated in first
+    assert last in first
+    assert last not in second

@@ -102,3 +102,13 @@ def test_a_single_track_is_compared_with_the_other_side_and_a_double_one_with_it
     assert double is not None
     assert single.tolerance_v == 1.0
     assert double.source != single.source
+
+
+def test_the_customer_reads_when_it_comes_and_that_it_is_calculated(worn: Explanation) -> None:
+    driven = [item for one in worn.exposures for item in one.rests if not item.rest.standing]
+    most = max(item.visits.share for item in driven)
+    assert f"{100.0 * most:.0f} % of the time at loaded height (13 mm down)" in worn.brief
+    assert "less than 1 % of it at normal height" in worn.brief
+    assert "come and go with load and road" in worn.brief
+    assert "calculated for a middling car, not measured on this one" in worn.brief
+    assert worn.brief.count(". ") == 3
