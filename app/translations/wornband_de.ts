@@ -3389,6 +3389,16 @@
         <translation>sie importieren oder {format_key} auf {format} setzen</translation>
     </message>
     <message>
+        <source>the file claims {count:,} samples, which no recording packs into its size</source>
+        <extracomment>analysis/captures/stored.py</extracomment>
+        <translation>die Datei gibt {count:,} Abtastwerte an, was keine Aufzeichnung so klein packt</translation>
+    </message>
+    <message>
+        <source>copy it from the recorder again</source>
+        <extracomment>analysis/captures/stored.py, analysis/captures/strict.py, analysis/captures/variable_text.py, analysis/importing/opening.py, analysis/importing/wav.py</extracomment>
+        <translation>sie noch einmal vom Rekorder kopieren</translation>
+    </message>
+    <message>
         <source>the file does not state its {version_key}</source>
         <extracomment>analysis/captures/stored.py</extracomment>
         <translation>die Datei nennt ihr {version_key} nicht</translation>
@@ -3427,11 +3437,6 @@
         <source>{where} cannot be read, the file is damaged there</source>
         <extracomment>analysis/captures/strict.py</extracomment>
         <translation>{where} lässt sich nicht lesen, die Datei ist dort beschädigt</translation>
-    </message>
-    <message>
-        <source>copy it from the recorder again</source>
-        <extracomment>analysis/captures/strict.py, analysis/captures/variable_text.py, analysis/importing/opening.py, analysis/importing/wav.py</extracomment>
-        <translation>sie noch einmal vom Rekorder kopieren</translation>
     </message>
     <message>
         <source>you have no right to read the file</source>

@@ -5,6 +5,7 @@ from __future__ import annotations
 import os
 import subprocess
 import sys
+import zlib
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any
@@ -13,7 +14,8 @@ import h5py
 import numpy as np
 import pytest
 
-from analysis.captures.model import Role
+from analysis.captures.memory import make_capture, make_record
+from analysis.captures.model import Role, Scaling
 from analysis.captures.reading import open_capture
 from analysis.captures.writing import write_capture
 from analysis.errors import CaptureError, NewerFormatError
@@ -289,3 +291,32 @@ def test_samples_cannot_be_read_after_closing_and_closing_twice_is_fine(tmp_path
     assert opened.capture.records[0].name == "001"
     with pytest.raises(CaptureError, match="closed"):
         opened.capture.records[0].channels[0].volts()
+
+
+@pytest.mark.parametrize("channels", [1, 8])
+def test_a_small_file_that_unpacks_to_days_of_zeros_is_refused(channels: int, tmp_path: Path) -> None:
+    """Half a megabyte of these took 2.8 GB and a minute and a half to examine."""
+    path = write_plain(tmp_path / "a.h5")
+    block = 1 << 20
+    packed = zlib.compress(np.zeros(block, np.int16).tobytes(), 9)
+    with h5py.File(path, "a") as file:
+        group = file["records/001"]
+        words = dict(group["sensor"].attrs)
+        del group["sensor"]
+        for number in range(channels):
+            made = group.create_dataset(
+                f"sensor {number}", (64 * block // channels,), "i2", chunks=(block,), compression="gzip"
+            )
+            for start in range(0, len(made), block):
+                made.id.write_direct_chunk((start,), packed)
+            made.attrs.update(words)
+    assert path.stat().st_size < 200_000
+    assert "which no recording packs into its size" in str(refusal(path))
+
+
+def test_a_long_quiet_recording_is_no_bomb(tmp_path: Path) -> None:
+    quiet = np.random.default_rng(1).random(40_000_000) < 0.03  # a count up, three times in a hundred
+    record = make_record("001", 1e-3, {Role.SIGNAL: (quiet.astype(np.int16), Scaling(scale_factor=0.01))})
+    write_capture(make_capture([record]), tmp_path / "a.h5")
+    with open_capture(tmp_path / "a.h5") as opened:
+        assert len(opened.capture.records[0]) == 40_000_000

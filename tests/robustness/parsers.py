@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import csv
+import io
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
@@ -75,7 +77,8 @@ def _cells(data: bytes, folder: Path) -> None:
     for parse in (split_heading, unit_of, is_other_unit, number_of, seconds_of):
         parse(text)
     number_of(text, ",", ".")
-    for cell in (neutral(text), tabbed_text([(text,)]), csv_text([(text,)]).lstrip('"')):
+    (row,) = csv.reader(io.StringIO(csv_text([("", text)]), newline=""))
+    for cell in (neutral(text), tabbed_text([(text,)]), row[1]):
         if cell.strip("\0 \ufeff\u200b").strip().startswith(("=", "+", "-", "@")):
             raise AssertionError("a spreadsheet would take this for a formula")
     if len(neutral(text).splitlines()) > 1:
