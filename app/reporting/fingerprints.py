@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import io
 import re
+import struct
+import zlib
 from html.parser import HTMLParser
 from pathlib import Path
 
@@ -17,6 +19,12 @@ PDF_KEY = "/WornbandSha256"
 
 HTML_NAME = "wornband-sha256"
 """The same of an HTML file."""
+
+_DAMAGED = (
+    *(PyPdfError, ValueError, LookupError, TypeError, AttributeError, RecursionError, NotImplementedError),
+    *(ArithmeticError, AssertionError, zlib.error, struct.error),
+)
+"""What pypdf raises over a damaged file, its own errors and those of whatever it stumbles over."""
 
 _MOST_BYTES = 256 * 1024 * 1024
 _WHOLE = re.compile(r"[0-9a-f]{64}")
@@ -71,7 +79,7 @@ def _pdf(data: bytes) -> tuple[str, str]:
         metadata = reader.metadata
         carried = str(metadata.get(PDF_KEY, "")) if metadata is not None else ""
         return carried, "".join(page.extract_text() for page in reader.pages)
-    except (PyPdfError, ValueError, KeyError, TypeError, AttributeError, RecursionError) as error:
+    except _DAMAGED as error:
         raise FingerprintError(
             "the report is damaged", "type the fingerprint that is printed on it"
         ) from error
