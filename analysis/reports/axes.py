@@ -14,6 +14,7 @@ from analysis.reports.drawing import PALE, Label, Mark, Stroke, line
 from analysis.reports.quantities import number
 
 _STEPS = (1.0, 2.0, 5.0)
+_LEAST_GAP = 60.0  # between two numbers below a picture, in its units: the widest have five digits
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +93,7 @@ class Axes:
 
     def _ticks_across(self, numbers: bool) -> list[Mark]:
         marks: list[Mark] = []
-        values = ticks(self.across, 10)
+        values = ticks(self.across, min(10, max(2, round(self.width / _LEAST_GAP))))
         digits = digits_of(values)
         for value in values:
             x = self.x(value)

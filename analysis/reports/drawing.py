@@ -8,6 +8,9 @@ from typing import TypeAlias
 import numpy as np
 from numpy.typing import NDArray
 
+WIDTH = 900.0
+"""Of a picture over the whole width of a sheet."""
+
 INK, QUIET, PALE = "#22262b", "#6b6f76", "#c9ccd1"
 BAND_COLOUR = "#D55E00"
 """Vermillion of Okabe & Ito (2008); hatched too, for a black-and-white printer."""

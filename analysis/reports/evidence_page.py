@@ -2,27 +2,36 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 
-from analysis.captures.known_words import known_word
-from analysis.captures.model import Channel, Record, Role, Step
 from analysis.diagnosis.findings import Findings, Result, State, VerdictCode
 from analysis.reports.cautions import cautions
-from analysis.reports.checks import check_title, state_name
+from analysis.reports.checks import check_title
 from analysis.reports.comparison_report import comparison_report
-from analysis.reports.confidence import Grade, grade, in_words, odds
-from analysis.reports.customer_page import program_words
+from analysis.reports.confidence import Grade, grade, odds
 from analysis.reports.customer_words import capped_grade
 from analysis.reports.document import Section, Table
 from analysis.reports.fault_codes import code_meaning, fault_codes
 from analysis.reports.findings_report import findings_report
-from analysis.reports.pages import Block, Facts, Grid, Heading, Items, Page, Paragraph, Style
-from analysis.reports.quantities import names, travel
-from analysis.reports.report_pictures import other_picture
+from analysis.reports.how_measured import how_measured
+from analysis.reports.pages import (
+    Block,
+    Columns,
+    Facts,
+    Grid,
+    Heading,
+    Items,
+    Page,
+    Paragraph,
+    Picture,
+    Style,
+)
+from analysis.reports.quantities import names
+from analysis.reports.report_pictures import COLUMN_WIDTH, other_picture
 from analysis.reports.subject import Beside, Subject
+from analysis.reports.technicians_part import what_was_said
 from analysis.reports.verdicts import headline, not_claimed, verdict_name
-from analysis.review.model import Choice, Decision
-from analysis.wording import Template, Wording, joined, say
+from analysis.wording import joined, say
 
 _FACTS = (
     ("vehicle", say("Vehicle")),
@@ -37,22 +46,12 @@ _FACTS = (
     ("part_number", say("Part number")),
     ("earlier_repairs", say("Earlier repairs")),
 )
-_RECORDER = (
-    ("recorder", say("Recorder")),
-    ("recorder_serial", say("Serial number")),
-    ("recorder_calibrated", say("Calibrated")),
-)
 PROVES = say(
     "A fingerprint proves that the file is unchanged since the fingerprint was taken. It does not prove who"
     " took it, nor that the capture was true."
 )
 """What the hashes prove, and what they do not."""
 
-_CHOICES = {
-    Choice.ACCEPTED: say("accepted by the technician"),
-    Choice.ADJUSTED: say("edges adjusted by the technician"),
-    Choice.DISMISSED: say("dismissed by the technician"),
-}
 GRADES = {
     Grade.VERY_LIKELY: say("very likely"),
     Grade.LIKELY: say("likely"),
@@ -62,31 +61,10 @@ GRADES = {
 }
 _WIDTHS = {
     "Bands": (1.5, 1.0, 1.3, 0.9, 1.7, 1.2, 0.9, 0.8),
-    "Checks": (0.9, 1.9, 1.8, 1.7, 2.6, 0.7),
+    "Checks": (0.7, 1.8, 1.5, 1.7, 3.6, 0.5),
     "Chain of evidence": (0.9, 5.0, 1.3),
 }
-_ROLES = {
-    Role.SIGNAL: say("signal"),
-    Role.SECOND_SIGNAL: say("second signal"),
-    Role.REFERENCE: say("reference"),
-    Role.GROUND: say("ground"),
-    Role.SUPPLY: say("supply"),
-}
-_STEPS = {
-    Step.ZERO: say("zero"),
-    Step.CHECK: say("check"),
-    Step.GROUND: say("ground"),
-    Step.REFERENCE: say("reference"),
-    Step.WIGGLE: say("wiggle"),
-    Step.SWEEP: say("sweep"),
-    Step.HOLD: say("hold"),
-    Step.ROAD: say("road"),
-    Step.TAP: say("tap"),
-    Step.HEAT: say("heat"),
-    Step.COLD: say("cold"),
-    Step.WET: say("wet"),
-    Step.UNPLUGGED: say("unplugged"),
-}
+_STATE_HEADS = {State.PROVED: say("Proved"), State.REFUTED: say("Not as it should be")}
 _WHOSE = say(
     "A limit that names a maker and a model is that maker's published service figure. Where it is another"
     " model than this car, it stands in for this car's own, which was not at hand."
@@ -100,27 +78,49 @@ def evidence_page(subject: Subject, beside: Beside | None = None) -> Page:
         subject.findings, subject.capture, assumptions=subject.assumptions, why=subject.why
     )
     by_title = {section.title: section for section in report.sections}
+    picture = other_picture(subject, beside)
+    wide, narrow = _by_width(picture)
+    shown = (
+        *narrow,
+        *_section(by_title.get("Travel tested")),
+        *_evidence(subject),
+        *_section(by_title.get("Why it comes and goes")),
+    )
+    told = (
+        *_section(by_title.get("What to do next")),
+        *what_was_said(subject),
+        *_section(by_title.get("Taken as given")),
+        *_fingerprints(subject),
+        Heading(say("For whoever measures this again")),
+        Items(cautions(" ".join([subject.capture.text("profile"), subject.capture.text("sensor")]))),
+    )
+    compared = tuple(_comparison(subject, beside))
     blocks = (
         Paragraph(capped_headline(subject.findings), Style.LEAD),
         *(Paragraph(text) for text in report.lead),
         Paragraph(not_claimed(subject.findings.verdict.code), Style.SMALL),
         *_the_car(subject),
-        *_how_measured(subject),
+        *_in_columns(how_measured(subject)),
         *_section(by_title.get("Checks")),
         *((Paragraph(_WHOSE, Style.SMALL),) if subject.findings.checks else ()),
         *_failed_yet_sound(subject.findings),
-        *_bands(subject, beside, by_title),
-        *_evidence(subject),
-        *_section(by_title.get("Why it comes and goes")),
-        *_comparison(subject, beside),
-        *_section(by_title.get("What to do next")),
-        *_changes(subject),
-        *_section(by_title.get("Taken as given")),
-        *_fingerprints(subject, beside),
-        Heading(say("For whoever measures this again")),
-        Items(cautions(" ".join([subject.capture.text("profile"), subject.capture.text("sensor")]))),
+        *_section(by_title.get("Bands")),
+        *wide,
+        *((Columns(shown), *compared, Columns(told)) if compared else (Columns((*shown, *told)),)),
     )
     return Page(say("Evidence"), blocks)
+
+
+def _in_columns(blocks: Iterator[Block]) -> tuple[Block, ...]:
+    made = tuple(blocks)
+    return (Columns(made),) if made else ()
+
+
+def _by_width(picture: Picture | None) -> tuple[tuple[Picture, ...], tuple[Picture, ...]]:
+    """The picture as one that needs the whole width, or as one for a column."""
+    if picture is None:
+        return (), ()
+    return ((picture,), ()) if picture.drawing.width > COLUMN_WIDTH else ((), (picture,))
 
 
 def capped_headline(findings: Findings) -> str:
@@ -182,115 +182,15 @@ def _the_car(subject: Subject) -> Iterator[Block]:
         yield Paragraph(say("Fault codes: {codes}", codes=", ".join(codes)), Style.SMALL)
 
 
-def _how_measured(subject: Subject) -> Iterator[Block]:
-    capture = subject.capture
-    yield Heading(say("How it was measured"))
-    rows = [(name, capture.text(key).strip()) for key, name in _RECORDER]
-    states = {_state(item) for item in capture.records}
-    if len(states) == 1 and "" not in states:
-        rows.append((say("State of the car"), states.pop()))
-    load = subject.fact("load")
-    if load:
-        rows.append((say("Load"), load))
-    known = tuple((name, value) for name, value in rows if value)
-    if known:
-        yield Facts(known)
-    wires = tuple(dict.fromkeys(_wire(channel) for item in capture.records for channel in item.channels))
-    if wires:
-        heads = (
-            say("Wire"),
-            say("Plug and pin"),
-            say("Probed at"),
-            say("Against"),
-            say("Accuracy"),
-        )
-        yield Grid(Table(heads, wires), (1.6, 1.6, 1.5, 1.5, 2.2))
-    if capture.records:
-        outcomes = {item.record: item.text for item in subject.findings.record_outcomes}
-        yield _records(capture.records, outcomes)
-
-
-def _wire(channel: Channel) -> tuple[str, ...]:
-    def said(key: str) -> str:
-        return str(channel.attributes.get(key, "")).strip()
-
-    role = _ROLES.get(channel.role, channel.name) if channel.role is not None else channel.name
-    pin = " ".join(part for part in (said("connector"), said("pin")) if part)
-    colour = said("wire_colour")
-    return (
-        joined([role, colour], ", "),
-        pin or "–",
-        known_word(said("probe_point")) or "–",
-        known_word(said("return_point")) or "–",
-        _accuracy(channel),
-    )
-
-
-def _accuracy(channel: Channel) -> str:
-    if channel.gain_error is None or channel.offset_error_v is None:
-        return say("not stated; assumed")
-    return say(
-        "±({gain_percent:g} % + {offset_mv:g} mV), stated",
-        gain_percent=round(100.0 * channel.gain_error, 6),
-        offset_mv=round(1e3 * channel.offset_error_v, 6),
-    )
-
-
-def _records(records: Sequence[Record], outcomes: Mapping[str, str]) -> Grid:
-    """What was done in each record, and what it showed; the car's state where it changed."""
-    rows = [_record(item, outcomes.get(item.name, "–")) for item in records]
-    heads = (say("Record"), say("What was done"), say("State of the car"), say("What it showed"))
-    if len({row[2] for row in rows}) == 1:
-        rows = [(row[0], row[1], row[3]) for row in rows]
-        return Grid(Table((heads[0], heads[1], heads[3]), tuple(rows)), (0.8, 4.4, 4.0))
-    return Grid(Table(heads, tuple(rows)), (0.8, 2.8, 3.2, 2.6))
-
-
-def _record(record: Record, outcome: str) -> tuple[str, ...]:
-    step = _STEPS.get(record.step, "") if record.step is not None else ""
-    label = record.label.strip()
-    repeated = record.step is not None and label.lower().startswith(record.step.value)
-    done = label if repeated else joined([step, label], ": ")
-    return (record.name, done or "–", _state(record) or "–", outcome)
-
-
-def _state(record: Record) -> str:
-    plugged = record.attributes.get("plugged")
-    parts: list[Wording] = []
-    if plugged is not None:
-        parts.append(say("plugged in") if str(plugged) in ("1", "1.0") else say("unplugged"))
-    for key, template in _STATES.items():
-        given = record.attributes.get(key, "")
-        value = f"{given:g}" if isinstance(given, float) else str(given).strip()
-        if value:
-            parts.append(template(value=known_word(value)))
-    return joined(parts, ", ")
-
-
-_STATES = {
-    "ignition": Template("ignition {value}"),
-    "engine": Template("engine {value}"),
-    "loads": Template("load: {value}"),
-    "temperature": Template("{value} °C"),
-}
-
-
-def _bands(subject: Subject, beside: Beside | None, by_title: dict[str, Section]) -> Iterator[Block]:
-    yield from _section(by_title.get("Bands"))
-    made = other_picture(subject, beside)
-    if made is not None:
-        yield made
-    yield from _section(by_title.get("Travel tested"))
-
-
 def _evidence(subject: Subject) -> Iterator[Block]:
-    shown = [item for item in subject.findings.evidence if item.state is not State.NOT_SHOWN]
-    missing = [item for item in subject.findings.evidence if item.state is State.NOT_SHOWN]
-    if shown:
+    evidence = subject.findings.evidence
+    missing = [item for item in evidence if item.state is State.NOT_SHOWN]
+    if len(missing) < len(evidence):
         yield Heading(say("What was shown or ruled out, and by which record"))
-        heads = (say("State"), say("Statement"), say("Records"))
-        rows = tuple((state_name(item.state), item.text, names(item.records)) for item in shown)
-        yield Grid(Table(heads, rows), (0.9, 5.2, 1.2))
+    for state in (State.PROVED, State.REFUTED):
+        rows = tuple((item.text, names(item.records)) for item in evidence if item.state is state)
+        if rows:
+            yield Grid(Table((_STATE_HEADS[state], say("Records")), rows), (5.2, 1.3))
     if missing:
         yield Heading(say("What was not tested, or not shown"))
         yield Items(tuple(item.text for item in missing))
@@ -314,37 +214,7 @@ def _comparison(subject: Subject, beside: Beside | None) -> Iterator[Block]:
             yield from _section(section)
 
 
-def _changes(subject: Subject) -> Iterator[Block]:
-    """What the technician said of the findings and of the words, beside what the program said."""
-    items = [_decision(item) for item in subject.review.decisions]
-    own = subject.review.job.words
-    for key, text in program_words(subject).items():
-        if key in own:
-            items.append(
-                say("Words of page one changed by the technician. The program's were: {text}", text=text)
-            )
-    for marker in subject.review.markers:
-        words = ": ".join(part for part in (marker.label, marker.note) if part)
-        if words:
-            items.append(say("Marker of the technician: {words}", words=words))
-    if items:
-        yield Heading(say("What the technician said"))
-        yield Items(tuple(items))
-
-
-def _decision(decision: Decision) -> str:
-    text = say(
-        "Band at {place}, {sure}: {choice}",
-        place=travel(decision.found),
-        sure=in_words(decision.confidence),
-        choice=_CHOICES[decision.choice],
-    )
-    if decision.adjusted is not None:
-        return say("{first}, to {place}.", first=text, place=travel(decision.adjusted))
-    return say("{first} ({reason}).", first=text, reason=decision.reason) if decision.reason else text
-
-
-def _fingerprints(subject: Subject, beside: Beside | None) -> Iterator[Block]:
+def _fingerprints(subject: Subject) -> Iterator[Block]:
     findings = subject.findings
     rows: Sequence[tuple[str, str]] = (
         (say("SHA-256 of the file"), findings.sha256),

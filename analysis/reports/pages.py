@@ -111,7 +111,16 @@ class Signatures:
     labels: tuple[str, ...]
 
 
-Block: TypeAlias = Heading | Paragraph | Facts | Items | Boxes | Grid | Picture | Photos | Signatures
+@dataclass(frozen=True, slots=True)
+class Columns:
+    """Blocks that run down a left column and go on in a right one, where there is room for two."""
+
+    blocks: tuple[Block, ...]
+
+
+Block: TypeAlias = (
+    Heading | Paragraph | Facts | Items | Boxes | Grid | Picture | Photos | Signatures | Columns
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -156,8 +165,9 @@ class Pages:
     pages : tuple of Page
     footer : str
         At the foot of every sheet: which capture it speaks of.
-    sheet : str
-        ``"Sheet {page} of {pages}"`` in the report's language, filled in by whoever lays it out.
+    sheet, continued : str
+        ``"Sheet {page} of {pages}"`` and ``"{title}, continued"`` in the report's language, filled in by
+        whoever lays it out.
     fingerprint : str
         SHA-256 of the capture's file; empty where there is none.
     """
@@ -168,6 +178,7 @@ class Pages:
     pages: tuple[Page, ...]
     footer: str
     sheet: str
+    continued: str
     fingerprint: str = ""
 
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from analysis.diagnosis.findings import VerdictCode
 from analysis.reports import track_picture
+from analysis.reports.drawing import WIDTH
 from analysis.reports.pages import Picture
 from analysis.reports.subject import Beside, Subject
 from analysis.reports.trace_picture import IN_TIME, WIRES, clearest_moment, trace_drawing
@@ -15,6 +16,9 @@ from analysis.wording import say
 TRACK, TRACE = "track", "trace"
 PICTURES = (TRACK, TRACE)
 """Codes of the pictures that can be chosen."""
+
+COLUMN_WIDTH = 470.0
+"""Width of a picture that stands in a column: its letters are then as high as on a whole sheet."""
 
 NONE = "none"
 """Stands for no picture at all, where the technician wants none."""
@@ -48,18 +52,18 @@ def chosen_pictures(subject: Subject, beside: Beside | None) -> Iterator[Picture
 
 
 def other_picture(subject: Subject, beside: Beside | None) -> Picture | None:
-    """The picture for page two: the first that page one does not show."""
+    """The picture for page two: the first that page one does not show, for a column where it fits one."""
     if subject.findings.verdict.code is VerdictCode.MEASUREMENT_PROBLEM:
         return None  # a picture of what is no measurement would be held against the sensor
     shown = {made.code for made in chosen_pictures(subject, beside)}
     for code in PICTURES:
-        made = picture(subject, code, beside, alone=beside is None) if code not in shown else None
+        made = picture(subject, code, beside, column=True) if code not in shown else None
         if made is not None:
             return made
     return None
 
 
-def picture(subject: Subject, code: str, beside: Beside | None, *, alone: bool = False) -> Picture | None:
+def picture(subject: Subject, code: str, beside: Beside | None, *, column: bool = False) -> Picture | None:
     """One picture by its code; None where it cannot be made.
 
     Parameters
@@ -70,12 +74,13 @@ def picture(subject: Subject, code: str, beside: Beside | None, *, alone: bool =
         One of `PICTURES`; others give None.
     beside : Beside or None
         For the track.
-    alone : bool
-        The track without anything beside it.
+    column : bool
+        For a column of page two: the track without a modelled one. With another capture beside it the track
+        keeps its whole width.
     """
     if code == TRACK:
-        return _track(subject, beside, alone)
-    return _trace(subject) if code == TRACE else None
+        return _track(subject, beside, column and beside is None)
+    return _trace(subject, column) if code == TRACE else None
 
 
 def _track(subject: Subject, beside: Beside | None, alone: bool) -> Picture | None:
@@ -86,7 +91,11 @@ def _track(subject: Subject, beside: Beside | None, alone: bool) -> Picture | No
     else:
         below = track_picture.Beside(beside.title(subject), beside.findings)
     drawing = track_picture.track_drawing(
-        subject.findings, title=say("This sensor"), beside=below, panel_height=128.0 if below else 150.0
+        subject.findings,
+        title=say("This sensor"),
+        beside=below,
+        panel_height=128.0,
+        width=COLUMN_WIDTH if alone else WIDTH,
     )
     if drawing is None:
         return None
@@ -105,8 +114,9 @@ def _track(subject: Subject, beside: Beside | None, alone: bool) -> Picture | No
     return Picture(TRACK, drawing, parts)
 
 
-def _trace(subject: Subject) -> Picture | None:
-    drawing = trace_drawing(subject.capture, subject.findings)
+def _trace(subject: Subject, column: bool) -> Picture | None:
+    width, height = (COLUMN_WIDTH, 150.0) if column else (WIDTH, 225.0)
+    drawing = trace_drawing(subject.capture, subject.findings, height=height, width=width)
     moment = clearest_moment(subject.findings)
     if drawing is None or moment is None:
         return None

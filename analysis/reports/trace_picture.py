@@ -11,12 +11,15 @@ from analysis.captures.model import Capture, Channel, Record, Role
 from analysis.diagnosis.findings import Band, Event, Findings, VerdictCode
 from analysis.intervals import Interval
 from analysis.reports.axes import Axes
-from analysis.reports.drawing import INK, Drawing, Label, Mark, Stroke, hatched, line
+from analysis.reports.drawing import INK, WIDTH, Drawing, Label, Mark, Stroke, hatched, line
 from analysis.reports.verdicts import is_watched
 from analysis.signals.facts import ArmPath
 from analysis.wording import say
 
-_WIDTH, _LEFT, _RIGHT, _TOP, _FOOT = 900.0, 66.0, 12.0, 26.0, 46.0
+_LEFT, _RIGHT, _TOP, _FOOT = 66.0, 12.0, 26.0, 46.0
+_LEGEND_WIDTH, _ROW = 560.0, 17.0
+"""Width that both words of the legend take beside each other, and height of a row of it."""
+
 _COLUMNS = 820
 _LEAST_S = 0.05
 _MODEL_BLUE = "#0072B2"  # blue of Okabe & Ito (2008); dashed too
@@ -70,11 +73,22 @@ def clearest_moment(findings: Findings) -> Moment | None:
     return None
 
 
-def trace_drawing(capture: Capture, findings: Findings, *, height: float = 225.0) -> Drawing | None:
+def trace_drawing(
+    capture: Capture, findings: Findings, *, height: float = 225.0, width: float = WIDTH
+) -> Drawing | None:
     """The signal through its clearest moment; None where there is none or its samples are gone.
 
     The measured course is a solid line (every extreme of it is drawn); the course that a sensor without a
     fault would have given for the same movement of the arm is a dashed one, modelled from the arm's path.
+
+    Parameters
+    ----------
+    capture : Capture
+        Open.
+    findings : Findings
+        Of that capture.
+    height, width : float
+        Height of the frame and width of the picture, in its units.
 
     Raises
     ------
@@ -93,7 +107,8 @@ def trace_drawing(capture: Capture, findings: Findings, *, height: float = 225.0
     model = _modelled(findings, moment, span)
     limits = _limits(findings, moment.role)
     shown = np.concatenate([voltage_v, limits, model[1] if model is not None else limits])
-    axes = Axes(_LEFT, _TOP, _WIDTH - _LEFT - _RIGHT, height, span, _volts_span(shown))
+    top = _TOP if width - _LEFT - _RIGHT >= _LEGEND_WIDTH else _TOP + _ROW
+    axes = Axes(_LEFT, top, width - _LEFT - _RIGHT, height, span, _volts_span(shown))
     marks: list[Mark] = []
     if moment.band is not None:
         left, right = axes.x(moment.time.start), axes.x(moment.time.stop)
@@ -111,7 +126,7 @@ def trace_drawing(capture: Capture, findings: Findings, *, height: float = 225.0
         marks += _legend(axes, say("a good sensor for the same movement, modelled"))
     else:
         marks += _legend(axes, say("what is allowed") if len(limits) else "")
-    return Drawing(_WIDTH, axes.base + _FOOT, tuple(marks), _description(moment, span))
+    return Drawing(width, axes.base + _FOOT, tuple(marks), _description(moment, span))
 
 
 def _around(time: Interval, record: Record) -> Interval:
@@ -197,13 +212,16 @@ def _unbroken(
 
 
 def _legend(axes: Axes, dashed: str) -> list[Mark]:
-    y = axes.top - 10
+    """What the lines are: side by side, or one below the other where the picture is narrow."""
+    narrow = axes.width < _LEGEND_WIDTH
+    y = axes.top - 10 - (_ROW if narrow else 0.0)
     marks: list[Mark] = [
         Stroke((line((axes.left, y - 4), (axes.left + 34, y - 4)),), INK, 1.6),
         Label(axes.left + 40, y, say("measured"), size=12.0),
     ]
     if dashed:
-        x = axes.left + 190
+        x = axes.left + (0.0 if narrow else 190.0)
+        y += _ROW if narrow else 0.0
         marks.append(Stroke((line((x, y - 4), (x + 34, y - 4)),), _MODEL_BLUE, 2.4, 1.0, (9.0, 5.0)))
         marks.append(Label(x + 40, y, dashed, size=12.0))
     return marks

@@ -12,12 +12,23 @@ from analysis.captures.model import Role
 from analysis.diagnosis.findings import Band, Findings
 from analysis.intervals import Interval
 from analysis.reports.axes import Axes, nice_above
-from analysis.reports.drawing import INK, PALE, QUIET, Box, Drawing, Label, Mark, Stroke, hatched, line
+from analysis.reports.drawing import (
+    INK,
+    PALE,
+    QUIET,
+    WIDTH,
+    Box,
+    Drawing,
+    Label,
+    Mark,
+    Stroke,
+    hatched,
+    line,
+)
 from analysis.reports.verdicts import is_watched
 from analysis.signals.facts import TrackSurvey
 from analysis.wording import say
 
-_WIDTH = 900.0
 _LEFT, _RIGHT, _TITLE, _FOOT = 66.0, 12.0, 24.0, 46.0
 _WHOLE_TRAVEL = Interval(0.0, 100.0)
 _TRAVEL = say("travel, %")
@@ -50,7 +61,12 @@ def shown_survey(findings: Findings) -> TrackSurvey | None:
 
 
 def track_drawing(
-    findings: Findings, *, title: str = "", beside: Beside | None = None, panel_height: float = 150.0
+    findings: Findings,
+    *,
+    title: str = "",
+    beside: Beside | None = None,
+    panel_height: float = 150.0,
+    width: float = WIDTH,
 ) -> Drawing | None:
     """Break-up along the travel; None where nothing was swept.
 
@@ -65,26 +81,26 @@ def track_drawing(
         Above it; empty for none.
     beside : Beside or None
         What stands below it; None for nothing.
-    panel_height : float
-        Of each sensor, in the picture's units (its width is 900).
+    panel_height, width : float
+        Height of each sensor and width of the picture, in its units.
     """
     survey = shown_survey(findings)
     if survey is None:
         return None
     other = _other(beside, survey.role)
     scale = _scale([survey, *([other] if other is not None else [])])
-    first = _axes(_TITLE, panel_height, scale)
+    first = _axes(_TITLE, panel_height, scale, width)
     marks: list[Mark] = [*_panel(first, survey, findings.bands, title, beside is None)]
     height = first.base + _FOOT
     if beside is not None:
-        second = _axes(first.base + _TITLE + 14, panel_height, scale)
+        second = _axes(first.base + _TITLE + 14, panel_height, scale, width)
         if other is None:
             marks += _modelled(second, survey, beside.title)
         else:
             bands = beside.findings.bands if beside.findings is not None else ()
             marks += _panel(second, other, bands, beside.title, True)
         height = second.base + _FOOT
-    return Drawing(_WIDTH, height, tuple(marks), _description(findings, beside))
+    return Drawing(width, height, tuple(marks), _description(findings, beside))
 
 
 def _other(beside: Beside | None, role: Role) -> TrackSurvey | None:
@@ -108,8 +124,8 @@ def _scale(surveys: Sequence[TrackSurvey]) -> Interval:
     return Interval(0.0, nice_above(highest))
 
 
-def _axes(top: float, height: float, scale: Interval) -> Axes:
-    return Axes(_LEFT, top, _WIDTH - _LEFT - _RIGHT, height, _WHOLE_TRAVEL, scale)
+def _axes(top: float, height: float, scale: Interval, width: float) -> Axes:
+    return Axes(_LEFT, top, width - _LEFT - _RIGHT, height, _WHOLE_TRAVEL, scale)
 
 
 def _panel(axes: Axes, survey: TrackSurvey, bands: Sequence[Band], title: str, numbers: bool) -> list[Mark]:

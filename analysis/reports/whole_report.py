@@ -11,6 +11,7 @@ from analysis.reports.subject import Beside, Subject
 from analysis.wording import ENGLISH, Language, Template, say
 
 _SHEET = Template("Sheet {page} of {pages}")
+_CONTINUED = Template("{title}, continued")
 
 
 def whole_report(
@@ -53,6 +54,7 @@ def whole_report(
         pages=(customer_page(subject, beside), evidence_page(subject, beside)),
         footer=_footer(subject, today),
         sheet=language.messages.get(_SHEET.text, _SHEET.text),
+        continued=language.messages.get(_CONTINUED.text, _CONTINUED.text),
         fingerprint=findings.sha256,
     )
     said = spoken(made, language.say)

@@ -103,7 +103,7 @@ class Flow:
     def __init__(self, metrics: Metrics) -> None:
         self.metrics = metrics
         self.sheets: list[list[Placed]] = [[]]
-        self.y = metrics.top
+        self.begin = self.y = metrics.top
 
     @property
     def room(self) -> float:
@@ -113,7 +113,7 @@ class Flow:
     @property
     def fresh(self) -> bool:
         """Whether nothing stands on this sheet yet."""
-        return self.y <= self.metrics.top
+        return self.y <= self.begin
 
     def add(self, *items: Placed) -> None:
         """Put something on this sheet where it says."""
@@ -122,7 +122,11 @@ class Flow:
     def break_sheet(self) -> None:
         """Go on at the top of a new sheet."""
         self.sheets.append([])
-        self.y = self.metrics.top
+        self.begin = self.y = self.top_of(len(self.sheets) - 1)
+
+    def top_of(self, sheet: int) -> float:
+        """Where a sheet, counted from nought, begins."""
+        return self.metrics.top
 
     def gap(self, height: float) -> None:
         """Leave some room, but none at the top of a sheet."""
@@ -131,7 +135,8 @@ class Flow:
 
     def need(self, height: float) -> None:
         """Go to a new sheet where so much does not fit here; what fits on none begins here."""
-        if height > self.room and not self.fresh and height <= self.metrics.bottom - self.metrics.top:
+        there = self.metrics.bottom - self.top_of(len(self.sheets))
+        if height > self.room and not self.fresh and height <= there:
             self.break_sheet()
 
     def text(self, text: str, size: float, *, bold: bool = False, keep: bool = False) -> None:

@@ -11,6 +11,7 @@ from typing import Any
 from analysis.reports.pages import (
     Block,
     Boxes,
+    Columns,
     Facts,
     Grid,
     Heading,
@@ -172,6 +173,11 @@ def _signatures(block: Signatures, _: Materials) -> str:
     return f'<p class="sign">{"".join(f"<span>{_words(label)}</span>" for label in block.labels)}</p>'
 
 
+def _columns(block: Columns, materials: Materials) -> str:
+    """One below the other: a screen is scrolled, and a narrow one has no room for two."""
+    return "\n".join(_block(item, materials) for item in block.blocks)
+
+
 _MAKERS: dict[type, Callable[[Any, Materials], str]] = {
     Heading: _heading,
     Paragraph: _paragraph,
@@ -182,4 +188,5 @@ _MAKERS: dict[type, Callable[[Any, Materials], str]] = {
     Picture: _picture,
     Photos: _photos,
     Signatures: _signatures,
+    Columns: _columns,
 }

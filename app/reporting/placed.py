@@ -5,7 +5,7 @@ Places are in `UNITS_A_MM` of a millimetre, from the sheet's upper left corner.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TypeAlias
 
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -132,6 +132,13 @@ class Drawn:
 
 
 Placed: TypeAlias = Line | Rule | Frame | Shown | Drawn
+
+
+def moved(item: Placed, across: float) -> Placed:
+    """The same item further to the right."""
+    if isinstance(item, Rule):
+        return replace(item, x=item.x + across, to_x=item.to_x + across)
+    return replace(item, x=item.x + across)
 
 
 @dataclass(frozen=True, slots=True)

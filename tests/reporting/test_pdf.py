@@ -16,8 +16,9 @@ from analysis.reports.subject import Subject
 from analysis.reports.whole_report import whole_report
 from analysis.review.job import Job, Photo
 from analysis.review.model import Review
+from app.reporting.blocks import shared_widths
 from app.reporting.languages import report_language
-from app.reporting.layout import Paper, _shared, lay_out
+from app.reporting.layout import Paper, lay_out
 from app.reporting.materials import gather
 from app.reporting.pdf import report_pdf
 from app.reporting.placed import UNITS_A_MM, Line
@@ -130,11 +131,11 @@ def test_the_report_speaks_german_and_says_so() -> None:
 
 
 def test_no_word_of_a_heads_row_is_broken() -> None:
-    assert _shared(100.0, (1.0, 1.0), (30.0, 20.0)) == [50.0, 50.0]
-    wide = _shared(100.0, (1.0, 9.0), (30.0, 20.0))
+    assert shared_widths(100.0, (1.0, 1.0), (30.0, 20.0)) == [50.0, 50.0]
+    wide = shared_widths(100.0, (1.0, 9.0), (30.0, 20.0))
     assert wide == pytest.approx([30.0, 70.0])
-    assert sum(_shared(100.0, (1.0, 5.0, 4.0), (30.0, 20.0, 39.0))) == pytest.approx(100.0)
-    assert _shared(100.0, (1.0, 1.0), (80.0, 40.0)) == [50.0, 50.0]
+    assert sum(shared_widths(100.0, (1.0, 5.0, 4.0), (30.0, 20.0, 39.0))) == pytest.approx(100.0)
+    assert shared_widths(100.0, (1.0, 1.0), (80.0, 40.0)) == [50.0, 50.0]
 
 
 def test_page_one_is_one_sheet_and_the_evidence_begins_on_the_next() -> None:

@@ -1,0 +1,363 @@
+"""Every block of a report, placed down the sheets."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from itertools import zip_longest
+from typing import Any
+
+from PySide6.QtGui import QImage
+
+from analysis.reports.pages import (
+    Block,
+    Boxes,
+    Columns,
+    Facts,
+    Grid,
+    Heading,
+    Items,
+    Paragraph,
+    Photos,
+    Picture,
+    Signatures,
+    Style,
+)
+from app.reporting.flow import INK_RULE, PALE_RULE, Flow, Metrics, Text, laid_out
+from app.reporting.images import Image
+from app.reporting.materials import Materials
+from app.reporting.placed import Drawn, Frame, Placed, Rule, Shown, moved, report_font
+
+_KEPT_LETTERS = 600
+"""A paragraph that is no longer than this stays on one sheet."""
+
+_GUTTER_MM = 6.0
+_TALLER = 1.02
+"""By how much columns grow until they hold everything."""
+
+
+@dataclass(frozen=True, slots=True)
+class Sizes:
+    """Sizes of letters in points, and how many pairs of a name and a value stand on a line at most."""
+
+    body: float
+    small: float
+    lead: float
+    heading: float
+    title: float
+    item: float
+    name: float
+    value: float
+    pairs: int
+
+
+class Blocks(Flow):
+    """A flow that knows every block.
+
+    Parameters
+    ----------
+    metrics : Metrics
+        Of the sheets.
+    sizes : Sizes
+        Of the letters.
+    materials : Materials
+        For the photos and the logo.
+    """
+
+    def __init__(self, metrics: Metrics, sizes: Sizes, materials: Materials) -> None:
+        super().__init__(metrics)
+        self._sizes, self._materials = sizes, materials
+        self._makers: dict[type, Callable[[Any], None]] = {
+            Heading: self._heading,
+            Paragraph: self._paragraph,
+            Facts: self._facts,
+            Items: self._items,
+            Boxes: self._boxes,
+            Grid: self._grid,
+            Picture: self._picture,
+            Photos: self._photos,
+            Signatures: self._signatures,
+            Columns: self._columns,
+        }
+
+    def blocks(self, blocks: Sequence[Block]) -> None:
+        """Place blocks, one below the other."""
+        for block, after in zip_longest(blocks, blocks[1:]):
+            self.block(block, after)
+
+    def block(self, block: Block, after: Block | None) -> None:
+        """Place a block; a heading stays with the first lines of what follows it."""
+        if isinstance(block, Heading):
+            self.need(self.metrics.mm(10.0) + self._first_lines(after))
+        self._makers[type(block)](block)
+
+    def _first_lines(self, block: Block | None) -> float:
+        """Height that a heading wants below it."""
+        if isinstance(block, Picture):
+            return Drawn(block.drawing, 0.0, 0.0, self.metrics.body).height
+        return self.metrics.mm(40.0 if isinstance(block, Photos) else 9.0)
+
+    def _heading(self, block: Heading) -> None:
+        self.gap(self.metrics.mm(2.2))
+        self.text(block.text, self._sizes.heading, bold=True, keep=True)
+
+    def _paragraph(self, block: Paragraph) -> None:
+        metrics = self.metrics
+        if block.style is Style.LEAD:
+            self._lead(block.text)
+            return
+        self.gap(metrics.mm(0.5))
+        size = self._sizes.small if block.style is Style.SMALL else self._sizes.body
+        self.text(block.text, size, keep=len(block.text) < _KEPT_LETTERS)
+
+    def _lead(self, text: str) -> None:
+        """A framed sentence; one that is longer than a sheet goes without its frame."""
+        metrics, inset = self.metrics, self.metrics.mm(2.0)
+        font = report_font(metrics.points(self._sizes.lead), bold=True)
+        made = laid_out(text, font, metrics.body - 2 * inset)
+        whole = made.height + 2 * inset
+        self.gap(metrics.mm(1.0))
+        self.need(whole)
+        if whole > self.room:
+            self.lines([(made, metrics.left + inset)])
+            return
+        self.add(Frame(metrics.left, self.y, metrics.body, whole, 16.0))
+        self.y += inset
+        self.lines([(made, metrics.left + inset)])
+        self.y += inset + metrics.mm(1.0)
+
+    def _facts(self, block: Facts) -> None:
+        """As many pairs a line as all values leave room for, up to the number that the sizes say."""
+        metrics, sizes = self.metrics, self._sizes
+        name_font, font = report_font(metrics.points(sizes.name)), report_font(metrics.points(sizes.value))
+        longest = max(laid_out(name, name_font, 1e6).width for name, _ in block.rows)
+        widest = max(laid_out(value, font, 1e6).width for _, value in block.rows)
+        name_width = min(longest + metrics.mm(2.5), 0.35 * metrics.body)
+        fitting = int(metrics.body / (name_width + widest + metrics.mm(2.0)))
+        pairs = max(1, min(fitting, sizes.pairs, len(block.rows)))
+        share = metrics.body / pairs
+        room = share - name_width - (metrics.mm(2.0) if pairs > 1 else 0.0)
+        self.gap(metrics.mm(0.6))
+        for first in range(0, len(block.rows), pairs):
+            texts: list[tuple[Text, float]] = []
+            for column, (name, value) in enumerate(block.rows[first : first + pairs]):
+                left = metrics.left + column * share
+                texts.append((laid_out(name, name_font, name_width), left))
+                texts.append((laid_out(value, font, room), left + name_width))
+            self._row(texts)
+
+    def _row(self, texts: Sequence[tuple[Text, float]], again: Callable[[], None] | None = None) -> None:
+        """Texts beside each other, kept on one sheet where they fit on one."""
+        tall = max(made.height for made, _ in texts)
+        if tall > self.room and not self.fresh and tall <= 0.5 * self.metrics.bottom:
+            self.break_sheet()
+            if again is not None:
+                again()
+        self.lines(texts, again)
+
+    def _items(self, block: Items) -> None:
+        metrics = self.metrics
+        font = report_font(metrics.points(self._sizes.item))
+        inset = metrics.points(10.0)
+        for item in block.items:
+            made = laid_out(item, font, metrics.body - inset)
+            self._row([(laid_out("•", font, inset), metrics.left), (made, metrics.left + inset)])
+            self.gap(metrics.mm(0.3))
+
+    def _boxes(self, block: Boxes) -> None:
+        metrics = self.metrics
+        font = report_font(metrics.points(self._sizes.body))
+        inset = metrics.mm(5.5)
+        for text, done in block.items:
+            made = laid_out(text, font, metrics.body - inset)
+            self.gap(metrics.mm(0.6))
+            self.need(made.height)
+            side = 0.62 * made.heights[0]
+            self.add(Frame(metrics.left, self.y + 0.22 * made.heights[0], side, side, 10.0, done))
+            self.lines([(made, metrics.left + inset)])
+
+    def _grid(self, block: Grid) -> None:
+        metrics = self.metrics
+        gap = metrics.mm(2.0)
+        whole = metrics.body - gap * (len(block.shares) - 1)
+        widths = shared_widths(whole, block.shares, [self._longest_word(head) for head in block.table.heads])
+        places = [metrics.left + sum(widths[:n]) + gap * n for n in range(len(widths))]
+        heads = self._cells(block.table.heads, widths, places, bold=True)
+
+        def say_heads() -> None:
+            self.lines(heads)
+            self.y += metrics.mm(0.4)
+            self.add(Rule(metrics.left, self.y, metrics.right, self.y, 10.0, INK_RULE))
+            self.y += metrics.mm(0.4)
+
+        self.gap(metrics.mm(1.2))
+        self.need(metrics.mm(14.0))
+        say_heads()
+        for row in block.table.rows:
+            self._row(self._cells(row, widths, places), say_heads)
+            self.y += metrics.mm(0.4)
+            self.add(Rule(metrics.left, self.y, metrics.right, self.y, 5.0, PALE_RULE))
+            self.y += metrics.mm(0.4)
+        self.y += metrics.mm(0.6)
+
+    def _longest_word(self, head: str) -> float:
+        """Width that a column's head needs so that none of its words is broken."""
+        font = report_font(self.metrics.points(self._sizes.small), bold=True)
+        return max((laid_out(word, font, 1e6).width for word in head.split()), default=0.0)
+
+    def _cells(
+        self, texts: Sequence[str], widths: Sequence[float], places: Sequence[float], bold: bool = False
+    ) -> list[tuple[Text, float]]:
+        font = report_font(self.metrics.points(self._sizes.small), bold=bold)
+        return [
+            (laid_out(text, font, width), place)
+            for text, width, place in zip(texts, widths, places, strict=True)
+        ]
+
+    def _picture(self, block: Picture) -> None:
+        metrics = self.metrics
+        caption = laid_out(block.caption, report_font(metrics.points(self._sizes.small)), metrics.body)
+        self.gap(metrics.mm(1.0))
+        placed = Drawn(block.drawing, metrics.left, self.y, metrics.body)
+        self.need(placed.height + caption.height)
+        self.add(replace(placed, y=self.y))
+        self.y += placed.height
+        self.lines([(caption, metrics.left)])
+
+    def _photos(self, block: Photos) -> None:
+        """Three a row, each as high as its own shape asks for, up to six centimetres."""
+        metrics = self.metrics
+        there = [photo for photo in block.photos if photo.path in self._materials.images]
+        gap, font = metrics.mm(4.0), report_font(metrics.points(self._sizes.small))
+        wide = (metrics.body - 2 * gap) / 3
+        for first in range(0, len(there), 3):
+            row = there[first : first + 3]
+            images = [self._materials.images[photo.path] for photo in row]
+            sizes = [_fitted(image, wide, metrics.mm(60.0)) for image in images]
+            captions = [laid_out(photo.caption, font, wide) for photo in row]
+            tallest = max(high for _, high in sizes)
+            self.gap(metrics.mm(1.5))
+            self.need(tallest + max(caption.height for caption in captions))
+            for place, (image, (across, high)) in enumerate(zip(images, sizes, strict=True)):
+                x = metrics.left + place * (wide + gap)
+                self.add(Shown(decoded(image), x, self.y + tallest - high, across, high))
+            self.y += tallest
+            self.lines(
+                [(caption, metrics.left + place * (wide + gap)) for place, caption in enumerate(captions)]
+            )
+
+    def _signatures(self, block: Signatures) -> None:
+        metrics = self.metrics
+        font = report_font(metrics.points(self._sizes.small))
+        gap = metrics.mm(8.0)
+        wide = (metrics.body - gap * (len(block.labels) - 1)) / len(block.labels)
+        self.need(metrics.mm(16.0))
+        self.y += metrics.mm(9.0)
+        items: list[Placed] = []
+        texts = []
+        for place, label in enumerate(block.labels):
+            x = metrics.left + place * (wide + gap)
+            items.append(Rule(x, self.y, x + wide, self.y, 8.0, INK_RULE))
+            texts.append((laid_out(label, font, wide), x))
+        self.add(*items)
+        self.lines(texts)
+
+    def _columns(self, block: Columns) -> None:
+        """Two columns, down each sheet and on to the next; as high as each other on the last."""
+        self.gap(self.metrics.mm(1.0))
+        self.need(self.metrics.mm(30.0))
+        placed = self._balanced(block.blocks)
+        for number, items in enumerate(placed.sheets):
+            if number and number % 2 == 0:
+                self.break_sheet()
+            self.add(*(moved(item, (number % 2) * placed.step) for item in items))
+        self.y = max(placed.last_ends)
+
+    def _balanced(self, blocks: Sequence[Block]) -> _TwoColumns:
+        """On as few sheets as it takes, and on the last of them no lower than it must be."""
+        full = self._flowing(blocks, 1, self.metrics.bottom)
+        sheets = full.sheet_count
+        top = full.top_of(2 * (sheets - 1))
+        height = 0.5 * sum(end - top for end in full.last_ends)
+        while top + height < self.metrics.bottom:
+            made = self._flowing(blocks, sheets, top + height)
+            if made.sheet_count == sheets and max(made.last_ends) <= top + height:
+                return made
+            height *= _TALLER
+        return full
+
+    def _flowing(self, blocks: Sequence[Block], sheets: int, bottom: float) -> _TwoColumns:
+        """Blocks in columns from here; from the given sheet on they end at a place of their own."""
+        gap = self.metrics.mm(_GUTTER_MM)
+        wide = 0.5 * (self.metrics.body - gap)
+        narrow = replace(self.metrics, right=self.metrics.left + wide, top=self.y)
+        bottoms = (*((self.metrics.bottom,) * (sheets - 1)), bottom)
+        made = _TwoColumns(narrow, self._sizes, self._materials, self.top_of(len(self.sheets)), bottoms)
+        made.step = wide + gap
+        made.blocks(blocks)
+        made.ends.append(made.y)
+        return made
+
+
+class _TwoColumns(Blocks):
+    """Columns in the place of sheets, all at the left: whoever takes them moves every second one across.
+
+    Attributes
+    ----------
+    step : float
+        From the left edge of one column to that of the next.
+    ends : list of float
+        Where each column ends.
+    """
+
+    def __init__(
+        self, metrics: Metrics, sizes: Sizes, materials: Materials, further: float, bottoms: Sequence[float]
+    ) -> None:
+        super().__init__(replace(metrics, bottom=bottoms[0]), sizes, materials)
+        self._further, self._bottoms = further, bottoms
+        self.step = 0.0
+        self.ends: list[float] = []
+
+    @property
+    def sheet_count(self) -> int:
+        """How many sheets the columns stand on."""
+        return (len(self.sheets) + 1) // 2
+
+    @property
+    def last_ends(self) -> list[float]:
+        """Where the columns of the last sheet end."""
+        return self.ends[2 * (self.sheet_count - 1) :]
+
+    def top_of(self, sheet: int) -> float:
+        """The first two stand where the columns begin, the others at the top of a sheet."""
+        return self.metrics.top if sheet < 2 else self._further
+
+    def break_sheet(self) -> None:
+        """Go on in the next column."""
+        self.ends.append(self.y)
+        super().break_sheet()
+        place = min((len(self.sheets) - 1) // 2, len(self._bottoms) - 1)
+        self.metrics = replace(self.metrics, bottom=self._bottoms[place])
+
+
+def shared_widths(whole: float, shares: Sequence[float], least: Sequence[float]) -> list[float]:
+    """Widths of columns by their shares; one that is too narrow for its head takes from the others."""
+    widths = [whole * share / sum(shares) for share in shares]
+    lacking = sum(max(need - width, 0.0) for need, width in zip(least, widths, strict=True))
+    spare = sum(max(width - need, 0.0) for need, width in zip(least, widths, strict=True))
+    if lacking > spare:
+        return widths  # heads longer than the sheet: their words are broken
+    given = lacking / spare if spare else 0.0
+    return [
+        max(need, width - given * max(width - need, 0.0)) for need, width in zip(least, widths, strict=True)
+    ]
+
+
+def _fitted(image: Image, wide: float, high: float) -> tuple[float, float]:
+    factor = min(wide / image.width, high / image.height)
+    return image.width * factor, image.height * factor
+
+
+def decoded(image: Image) -> QImage:
+    """A picture as Qt paints it."""
+    return QImage.fromData(image.data)
