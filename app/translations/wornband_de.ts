@@ -3200,7 +3200,7 @@
     </message>
     <message>
         <source>road</source>
-        <extracomment>analysis/captures/known_words.py, analysis/reports/evidence_page.py</extracomment>
+        <extracomment>analysis/captures/known_words.py, analysis/reports/how_measured.py</extracomment>
         <translation>Probefahrt</translation>
     </message>
     <message>
@@ -7424,114 +7424,19 @@
         <translation>Frühere Reparaturen</translation>
     </message>
     <message>
-        <source>Recorder</source>
-        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation>Rekorder</translation>
-    </message>
-    <message>
-        <source>Serial number</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Seriennummer</translation>
-    </message>
-    <message>
-        <source>Calibrated</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Kalibriert</translation>
-    </message>
-    <message>
         <source>A fingerprint proves that the file is unchanged since the fingerprint was taken. It does not prove who took it, nor that the capture was true.</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
         <translation>Ein Fingerabdruck beweist, dass die Datei unverändert ist, seit er genommen wurde. Er beweist nicht, wer ihn genommen hat, noch dass die Messung echt war.</translation>
     </message>
     <message>
-        <source>accepted by the technician</source>
+        <source>Proved</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>von der Fachkraft angenommen</translation>
+        <translation>Nachgewiesen</translation>
     </message>
     <message>
-        <source>edges adjusted by the technician</source>
+        <source>Not as it should be</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Ränder von der Fachkraft geändert</translation>
-    </message>
-    <message>
-        <source>dismissed by the technician</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>von der Fachkraft abgelehnt</translation>
-    </message>
-    <message>
-        <source>signal</source>
-        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py, analysis/reports/trace_picture.py</extracomment>
-        <translation>Signal</translation>
-    </message>
-    <message>
-        <source>second signal</source>
-        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py, analysis/reports/trace_picture.py</extracomment>
-        <translation>Signal 2</translation>
-    </message>
-    <message>
-        <source>reference</source>
-        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py, analysis/reports/trace_picture.py</extracomment>
-        <translation>Bezugsspannung</translation>
-    </message>
-    <message>
-        <source>ground</source>
-        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py, analysis/reports/trace_picture.py</extracomment>
-        <translation>Masse</translation>
-    </message>
-    <message>
-        <source>supply</source>
-        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py, analysis/reports/trace_picture.py</extracomment>
-        <translation>Versorgung</translation>
-    </message>
-    <message>
-        <source>zero</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Nullmessung</translation>
-    </message>
-    <message>
-        <source>check</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Prüfung</translation>
-    </message>
-    <message>
-        <source>wiggle</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Wackelprobe</translation>
-    </message>
-    <message>
-        <source>sweep</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Durchlauf</translation>
-    </message>
-    <message>
-        <source>hold</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Halten</translation>
-    </message>
-    <message>
-        <source>tap</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Klopfen</translation>
-    </message>
-    <message>
-        <source>heat</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Wärme</translation>
-    </message>
-    <message>
-        <source>cold</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Kälte</translation>
-    </message>
-    <message>
-        <source>wet</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Nässe</translation>
-    </message>
-    <message>
-        <source>unplugged</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>abgesteckt</translation>
+        <translation>Nicht so, wie es sein soll</translation>
     </message>
     <message>
         <source>A limit that names a maker and a model is that maker's published service figure. Where it is another model than this car, it stands in for this car's own, which was not at hand.</source>
@@ -7579,109 +7484,9 @@
         <translation>Wortlaut der Norm (SAE J2012)</translation>
     </message>
     <message>
-        <source>How it was measured</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Wie gemessen wurde</translation>
-    </message>
-    <message>
-        <source>State of the car</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Zustand des Fahrzeugs</translation>
-    </message>
-    <message>
-        <source>Load</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Belastung</translation>
-    </message>
-    <message>
-        <source>Wire</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Leitung</translation>
-    </message>
-    <message>
-        <source>Plug and pin</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Stecker und Pin</translation>
-    </message>
-    <message>
-        <source>Probed at</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Gemessen</translation>
-    </message>
-    <message>
-        <source>Against</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Gegen</translation>
-    </message>
-    <message>
-        <source>Accuracy</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Genauigkeit</translation>
-    </message>
-    <message>
-        <source>not stated; assumed</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>nicht angegeben; angenommen</translation>
-    </message>
-    <message>
-        <source>±({gain_percent:g} % + {offset_mv:g} mV), stated</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>±({gain_percent:g} % + {offset_mv:g} mV), angegeben</translation>
-    </message>
-    <message>
-        <source>Record</source>
-        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation>Aufzeichnung</translation>
-    </message>
-    <message>
-        <source>What was done</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Was getan wurde</translation>
-    </message>
-    <message>
-        <source>What it showed</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Was es zeigte</translation>
-    </message>
-    <message>
-        <source>plugged in</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>angesteckt</translation>
-    </message>
-    <message>
-        <source>ignition {value}</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Zündung {value}</translation>
-    </message>
-    <message>
-        <source>engine {value}</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Motor {value}</translation>
-    </message>
-    <message>
-        <source>load: {value}</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Belastung: {value}</translation>
-    </message>
-    <message>
-        <source>{value} °C</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>{value} °C</translation>
-    </message>
-    <message>
         <source>What was shown or ruled out, and by which record</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
         <translation>Was nachgewiesen oder ausgeschlossen wurde, und durch welche Aufzeichnung</translation>
-    </message>
-    <message>
-        <source>State</source>
-        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation>Stand</translation>
-    </message>
-    <message>
-        <source>Statement</source>
-        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
-        <translation>Aussage</translation>
     </message>
     <message>
         <source>Records</source>
@@ -7712,31 +7517,6 @@
         <source>SHA-256 of its file</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
         <translation>SHA-256 seiner Datei</translation>
-    </message>
-    <message>
-        <source>Words of page one changed by the technician. The program's were: {text}</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Von der Fachkraft geänderte Worte auf Seite eins. Die des Programms waren: {text}</translation>
-    </message>
-    <message>
-        <source>Marker of the technician: {words}</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Marke der Fachkraft: {words}</translation>
-    </message>
-    <message>
-        <source>What the technician said</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Was die Fachkraft dazu sagt</translation>
-    </message>
-    <message>
-        <source>Band at {place}, {sure}: {choice}</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Zone bei {place}, {sure}: {choice}</translation>
-    </message>
-    <message>
-        <source>{first}, to {place}.</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>{first}, auf {place}.</translation>
     </message>
     <message>
         <source>SHA-256 of the file</source>
@@ -7839,6 +7619,11 @@
         <translation>Fehlercodes</translation>
     </message>
     <message>
+        <source>Recorder</source>
+        <extracomment>analysis/reports/findings_report.py, analysis/reports/how_measured.py</extracomment>
+        <translation>Rekorder</translation>
+    </message>
+    <message>
         <source>Recorder serial</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
         <translation>Seriennummer des Rekorders</translation>
@@ -7904,6 +7689,31 @@
         <translation>, in beide Richtungen</translation>
     </message>
     <message>
+        <source>signal</source>
+        <extracomment>analysis/reports/findings_report.py, analysis/reports/how_measured.py, analysis/reports/trace_picture.py</extracomment>
+        <translation>Signal</translation>
+    </message>
+    <message>
+        <source>second signal</source>
+        <extracomment>analysis/reports/findings_report.py, analysis/reports/how_measured.py, analysis/reports/trace_picture.py</extracomment>
+        <translation>Signal 2</translation>
+    </message>
+    <message>
+        <source>reference</source>
+        <extracomment>analysis/reports/findings_report.py, analysis/reports/how_measured.py, analysis/reports/trace_picture.py</extracomment>
+        <translation>Bezugsspannung</translation>
+    </message>
+    <message>
+        <source>ground</source>
+        <extracomment>analysis/reports/findings_report.py, analysis/reports/how_measured.py, analysis/reports/trace_picture.py</extracomment>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>supply</source>
+        <extracomment>analysis/reports/findings_report.py, analysis/reports/how_measured.py, analysis/reports/trace_picture.py</extracomment>
+        <translation>Versorgung</translation>
+    </message>
+    <message>
         <source>Possible causes, likeliest first: {causes}.</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
         <translation>Mögliche Ursachen, die wahrscheinlichste zuerst: {causes}.</translation>
@@ -7944,9 +7754,24 @@
         <translation>Größter</translation>
     </message>
     <message>
+        <source>Record</source>
+        <extracomment>analysis/reports/findings_report.py, analysis/reports/how_measured.py</extracomment>
+        <translation>Aufzeichnung</translation>
+    </message>
+    <message>
         <source>{confidence}, watch</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
         <translation>{confidence}, beobachten</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Statement</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>Aussage</translation>
     </message>
     <message>
         <source>Chain of evidence</source>
@@ -8012,6 +7837,156 @@
         <source>{travel}: {crossings} or more; fewer than {enough} at {places}</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
         <translation>{travel}: {crossings} oder mehr; weniger als {enough} bei {places}</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Kalibriert</translation>
+    </message>
+    <message>
+        <source>Wire</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Leitung</translation>
+    </message>
+    <message>
+        <source>Plug and pin</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Stecker und Pin</translation>
+    </message>
+    <message>
+        <source>Probed at</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>Against</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Gegen</translation>
+    </message>
+    <message>
+        <source>Accuracy</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Genauigkeit</translation>
+    </message>
+    <message>
+        <source>zero</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Nullmessung</translation>
+    </message>
+    <message>
+        <source>check</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>wiggle</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Wackelprobe</translation>
+    </message>
+    <message>
+        <source>sweep</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Durchlauf</translation>
+    </message>
+    <message>
+        <source>hold</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Halten</translation>
+    </message>
+    <message>
+        <source>tap</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Klopfen</translation>
+    </message>
+    <message>
+        <source>heat</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Wärme</translation>
+    </message>
+    <message>
+        <source>cold</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Kälte</translation>
+    </message>
+    <message>
+        <source>wet</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Nässe</translation>
+    </message>
+    <message>
+        <source>unplugged</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>abgesteckt</translation>
+    </message>
+    <message>
+        <source>State of the car</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Zustand des Fahrzeugs</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Belastung</translation>
+    </message>
+    <message>
+        <source>How it was measured</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Wie gemessen wurde</translation>
+    </message>
+    <message>
+        <source>What was done in each record</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Was in jeder Aufzeichnung getan wurde</translation>
+    </message>
+    <message>
+        <source>not stated; assumed</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>nicht angegeben; angenommen</translation>
+    </message>
+    <message>
+        <source>±({gain_percent:g} % + {offset_mv:g} mV), stated</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>±({gain_percent:g} % + {offset_mv:g} mV), angegeben</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Was getan wurde</translation>
+    </message>
+    <message>
+        <source>What it showed</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Was es zeigte</translation>
+    </message>
+    <message>
+        <source>plugged in</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>angesteckt</translation>
+    </message>
+    <message>
+        <source>ignition {value}</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Zündung {value}</translation>
+    </message>
+    <message>
+        <source>engine {value}</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Motor {value}</translation>
+    </message>
+    <message>
+        <source>load: {value}</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Belastung: {value}</translation>
+    </message>
+    <message>
+        <source>{value} °C</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>{value} °C</translation>
     </message>
     <message>
         <source>{quantity} (uncertainty unknown)</source>
@@ -8107,6 +8082,46 @@
         <source>Another sensor: {name} ({date})</source>
         <extracomment>analysis/reports/subject.py</extracomment>
         <translation>Ein anderer Sensor: {name} ({date})</translation>
+    </message>
+    <message>
+        <source>accepted by the technician</source>
+        <extracomment>analysis/reports/technicians_part.py</extracomment>
+        <translation>von der Fachkraft angenommen</translation>
+    </message>
+    <message>
+        <source>edges adjusted by the technician</source>
+        <extracomment>analysis/reports/technicians_part.py</extracomment>
+        <translation>Ränder von der Fachkraft geändert</translation>
+    </message>
+    <message>
+        <source>dismissed by the technician</source>
+        <extracomment>analysis/reports/technicians_part.py</extracomment>
+        <translation>von der Fachkraft abgelehnt</translation>
+    </message>
+    <message>
+        <source>Words of page one changed by the technician. The program's were: {text}</source>
+        <extracomment>analysis/reports/technicians_part.py</extracomment>
+        <translation>Von der Fachkraft geänderte Worte auf Seite eins. Die des Programms waren: {text}</translation>
+    </message>
+    <message>
+        <source>Marker of the technician: {words}</source>
+        <extracomment>analysis/reports/technicians_part.py</extracomment>
+        <translation>Marke der Fachkraft: {words}</translation>
+    </message>
+    <message>
+        <source>What the technician said</source>
+        <extracomment>analysis/reports/technicians_part.py</extracomment>
+        <translation>Was die Fachkraft dazu sagt</translation>
+    </message>
+    <message>
+        <source>Band at {place}, {sure}: {choice}</source>
+        <extracomment>analysis/reports/technicians_part.py</extracomment>
+        <translation>Zone bei {place}, {sure}: {choice}</translation>
+    </message>
+    <message>
+        <source>{first}, to {place}.</source>
+        <extracomment>analysis/reports/technicians_part.py</extracomment>
+        <translation>{first}, auf {place}.</translation>
     </message>
     <message>
         <source>time, s</source>
@@ -8257,6 +8272,11 @@
         <source>Sheet {page} of {pages}</source>
         <extracomment>analysis/reports/whole_report.py</extracomment>
         <translation>Blatt {page} von {pages}</translation>
+    </message>
+    <message>
+        <source>{title}, continued</source>
+        <extracomment>analysis/reports/whole_report.py</extracomment>
+        <translation>{title}, Fortsetzung</translation>
     </message>
     <message>
         <source>position sensor</source>
