@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from analysis.diagnosis.findings import Findings, Result, State, VerdictCode
 from analysis.reports.cautions import cautions
@@ -90,7 +90,6 @@ def evidence_page(subject: Subject, beside: Beside | None = None) -> Page:
         *_section(by_title.get("What to do next")),
         *what_was_said(subject),
         *_section(by_title.get("Taken as given")),
-        *_fingerprints(subject),
         Heading(say("For whoever measures this again")),
         Items(cautions(" ".join([subject.capture.text("profile"), subject.capture.text("sensor")]))),
     )
@@ -107,6 +106,7 @@ def evidence_page(subject: Subject, beside: Beside | None = None) -> Page:
         *_section(by_title.get("Bands")),
         *wide,
         *((Columns(shown), *compared, Columns(told)) if compared else (Columns((*shown, *told)),)),
+        *_fingerprints(subject),
     )
     return Page(say("Evidence"), blocks)
 
@@ -215,14 +215,20 @@ def _comparison(subject: Subject, beside: Beside | None) -> Iterator[Block]:
 
 
 def _fingerprints(subject: Subject) -> Iterator[Block]:
+    """The hashes a line each, so that they can be read aloud and copied whole; what else it was made by."""
     findings = subject.findings
-    rows: Sequence[tuple[str, str]] = (
+    hashes = (
         (say("SHA-256 of the file"), findings.sha256),
         (say("Fingerprint of the content"), subject.review.content_sha256),
+    )
+    others = (
         (say("Capture"), findings.capture_id),
         (say("Sensor profile"), findings.profile),
         (say("Analysis version"), findings.analysis_version),
     )
     yield Heading(say("What this was made from"))
-    yield Facts(tuple((name, value) for name, value in rows if value))
+    for rows in (hashes, others):
+        known = tuple((name, value) for name, value in rows if value)
+        if known:
+            yield Facts(known)
     yield Paragraph(PROVES, Style.SMALL)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
@@ -72,7 +73,7 @@ def test_no_heading_is_left_alone_at_the_foot_of_a_column() -> None:
     for count in range(30, 60, 7):
         for sheet in in_columns(count):
             found = lines(sheet)
-            for (x, _, text), (next_x, _, _) in zip(found, found[1:], strict=False):
+            for (x, _, text), (next_x, _, _) in pairwise(found):
                 if text.startswith("Heading"):
                     assert next_x < x + 0.25 * sheet.width
 

@@ -175,7 +175,7 @@ def test_nothing_is_placed_beyond_the_edge_of_a_sheet() -> None:
             for item in sheet.items:
                 if isinstance(item, Line):
                     line = item.layout.lineAt(item.number)
-                    assert item.x + line.naturalTextWidth() <= sheet.width - 15.0 * UNITS_A_MM
+                    assert item.x + line.naturalTextWidth() <= sheet.width - 12.0 * UNITS_A_MM
                     assert item.y + line.height() <= sheet.height - 4.0 * UNITS_A_MM
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 import pytest
@@ -23,7 +24,7 @@ from analysis.reports.customer_words import (
     not_shown,
 )
 from analysis.reports.evidence_page import evidence_page
-from analysis.reports.pages import Boxes, Facts, Items, Paragraph
+from analysis.reports.pages import Block, Boxes, Columns, Facts, Items, Paragraph
 from analysis.reports.subject import Beside, Subject
 from analysis.review.job import Job
 from analysis.review.model import Choice, Review, decided, with_decision
@@ -266,6 +267,12 @@ def test_the_closing_list_stands_there_after_a_repair_with_what_is_done_ticked()
     assert not boxes(customer_page(Subject(CAPTURE, findings())))
 
 
+def flat(blocks: Iterable[Block]) -> Iterator[Block]:
+    """Every block, those in columns too."""
+    for block in blocks:
+        yield from flat(block.blocks) if isinstance(block, Columns) else (block,)
+
+
 def visit(created: str, code: VerdictCode = VerdictCode.NO_FAULT_FOUND, **changed: str) -> Beside:
     about = {
         "registration": "AB 1",
@@ -301,7 +308,9 @@ def test_a_capture_after_the_repair_ticks_that_it_was_made() -> None:
 
 def test_what_was_not_shown_stands_on_page_two_as_such() -> None:
     made = shown(VerdictCode.WORN_TRACK, 0.9, not_the_loom=State.NOT_SHOWN)
-    items = [block for block in evidence_page(Subject(CAPTURE, made)).blocks if isinstance(block, Items)]
+    items = [
+        block for block in flat(evidence_page(Subject(CAPTURE, made)).blocks) if isinstance(block, Items)
+    ]
     assert any("Statement not_the_loom." in block.items for block in items)
     assert "Statement not_the_loom." in page_one(made=made)
 
