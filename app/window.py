@@ -38,7 +38,8 @@ def open_workbench(paths: list[Path]) -> int:
     Parameters
     ----------
     paths : list of Path
-        The first is opened; without any, the last capture, or a sample where there is none.
+        The first is opened, or all are imported together where it is no capture; without any, the last capture,
+        or a sample where there is none.
 
     Returns
     -------
@@ -66,7 +67,7 @@ def open_workbench(paths: list[Path]) -> int:
     window.page.hint_bar.setVisible(start is None)
     start = start or first_sample()
     if start is not None:
-        window.open_file(start)
+        window.imports.receive(paths if len(paths) > 1 else [start])
     return app.exec()
 
 

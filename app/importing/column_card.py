@@ -25,7 +25,7 @@ from app.views.record_form import WordBox
 _STEPPING = (
     Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_PageUp, Qt.Key.Key_PageDown, Qt.Key.Key_Home, Qt.Key.Key_End
 )  # fmt: skip
-_WIRE_PX = 250
+_PICTURE_PX, _WORDS_PX, _USE_PX, _WIRE_PX = 150, 110, 140, 250
 _LEAST_V = 0.5
 """A picture spans this much at least: a steady wire is a line, however its last digit flickers."""
 
@@ -158,8 +158,12 @@ class ColumnCard(QFrame):
         layout.addLayout(words, 0, 1, 2, 1, Qt.AlignmentFlag.AlignTop)
         layout.addWidget(self.use, 0, 2, 2, 1, Qt.AlignmentFlag.AlignTop)
         layout.addWidget(self.reason, 2, 0, 1, 4)
-        for column, share in enumerate((3, 3, 3, 5)):
+        # The same widths in every card, so that one reads down the roles.
+        for widget, width in ((self.picture, _PICTURE_PX), (self.use, _USE_PX)):
+            widget.setFixedWidth(width)
+        for column, share in ((1, 2), (3, 5)):
             layout.setColumnStretch(column, share)
+        layout.setColumnMinimumWidth(1, _WORDS_PX)
         layout.setColumnMinimumWidth(3, _WIRE_PX)
 
 

@@ -27,6 +27,8 @@ from app.views.pane import Pane
 from app.views.press_row import text_line
 from app.views.record_form import WordBox, key_name, proposed_words
 
+_ARROW_PX = 28
+
 
 def _tr(text: str) -> str:
     return QCoreApplication.translate("files_pane", text)
@@ -185,6 +187,8 @@ class FilesPane(Pane):
         self.remove.clicked.connect(self.removed)
         self.up.clicked.connect(lambda: self.moved.emit(-1))
         self.down.clicked.connect(lambda: self.moved.emit(1))
+        for button in (self.up, self.down):
+            button.setFixedWidth(_ARROW_PX)
         row = QHBoxLayout()
         row.setSpacing(3)
         for button in (self.add, self.remove, self.up, self.down):

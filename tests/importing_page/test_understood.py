@@ -152,6 +152,13 @@ def test_a_capture_that_is_dropped_is_opened_and_not_imported(
     assert capture.path == tmp_path / "good.h5"
 
 
+def test_of_several_captures_the_first_is_opened(qtbot: QtBot, window: Window, tmp_path: Path) -> None:
+    for name in ("a.h5", "b.h5"):
+        write_capture(worn_capture(), tmp_path / name)
+    drop_all(window, [tmp_path / "a.h5", tmp_path / "b.h5"])
+    assert imported(qtbot, window).path == tmp_path / "a.h5"
+
+
 def test_open_leads_to_import_where_the_file_is_no_capture(
     qtbot: QtBot, window: Window, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
