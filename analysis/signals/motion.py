@@ -54,6 +54,10 @@ ANCHOR_S = 0.010
 LEAST_ANCHORED = 0.5
 """Share of the truthful signal that must lie in such stretches, or all of it is taken as it is."""
 
+MOST_GROWN = 4.0
+"""Noise that grows tenfold along the travel, evenly in its logarithm, is three times as strong at the end as in the
+middle; what is stronger yet is a bad spot at the end."""
+
 MOST_AT_REST_PERCENT = 3.0  # an arm that is left alone, or held, moves less
 GENTLE_PERCENT_PER_S2 = 1500.0
 """How hard an arm may be thought to have swerved in a gap, and `MOST_BENT_PERCENT` how far."""
@@ -268,7 +272,7 @@ def _noise(mean: NDArray[np.float32], step_percent: float) -> UsualLevel:
     known = np.isfinite(bend)
     scaled = np.asarray(bend[known] / np.float32(np.sqrt(6.0) * 0.6745), dtype=np.float32)
     least = max(LEAST_PERCENT, step_percent / np.sqrt(12.0) * 0.5)
-    return usual_level(thinned(mean[1:-1])[known], scaled, least=least)
+    return usual_level(thinned(mean[1:-1])[known], scaled, least=least, grown=MOST_GROWN)
 
 
 def _filled(travel: NDArray[np.float32]) -> NDArray[np.float32]:
@@ -280,7 +284,7 @@ def _quiet(cells: CellSeries, tolerance: NDArray[np.float32], cell_s: float) -> 
     spread = cells.spread
     known = np.isfinite(spread)
     some, shown = thinned(spread), thinned(known)
-    usual = usual_level(thinned(cells.mean)[shown], some[shown], least=LEAST_PERCENT)
+    usual = usual_level(thinned(cells.mean)[shown], some[shown], least=LEAST_PERCENT, grown=MOST_GROWN)
     allowed = 2.5 * usual.at(_filled(cells.mean)) + 0.5 * tolerance
     together = spread <= allowed + np.float32(FASTEST_PERCENT_PER_S * cell_s)
     # A cell or two that stand apart from both neighbours are a spike; a steady motion is its own median.

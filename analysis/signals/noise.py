@@ -57,7 +57,12 @@ class UsualLevel:
 
 
 def usual_level(
-    travel_percent: NDArray[np.float32], values: NDArray[np.float32], *, least: float, quantile: float = 0.5
+    travel_percent: NDArray[np.float32],
+    values: NDArray[np.float32],
+    *,
+    least: float,
+    quantile: float = 0.5,
+    grown: float = float("inf"),
 ) -> UsualLevel:
     """Fit the usual level of `values` along the travel.
 
@@ -69,6 +74,8 @@ def usual_level(
         Level below which nothing can be told, in the unit of `values`; positive.
     quantile : float
         Of the values in a stretch of travel; the median by default.
+    grown : float
+        How many times the middle of all stretches the level may reach.
 
     Returns
     -------
@@ -83,7 +90,8 @@ def usual_level(
     logs = np.log(np.maximum(levels, least))
     fitted = _least_absolute_parabola((centres - 50.0) / 50.0, logs)
     span = float(centres.min()), float(centres.max())
-    return UsualLevel(fitted, *span, max(float(levels.min()), least), max(float(levels.max()), least))
+    most = min(float(levels.max()), grown * float(np.median(levels)))
+    return UsualLevel(fitted, *span, max(float(levels.min()), least), max(most, least))
 
 
 def _least_absolute_parabola(
