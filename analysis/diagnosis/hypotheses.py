@@ -203,7 +203,9 @@ def _elsewhere(studies: Studies, places: Sequence[tuple[Role, Place]]) -> tuple[
     """Weight and depth (%) of disturbances outside all places, and their weight at rest."""
     off, rest = _Openings(), _Openings()
     for item in studies.every:
-        still = item.record.step in STILL_STEPS and item.record.step is not Step.HOLD
+        # A record of which nobody says what it is, and in which the arm did not move, is one at rest.
+        named = item.record.step in STILL_STEPS and item.record.step is not Step.HOLD
+        still = named or (item.record.step is None and not item.swept)
         if not still and not item.swept:
             continue
         for role in item.surveys:

@@ -34,6 +34,12 @@ HUM_V = 0.012
 SLIP_S = 0.4
 """A probe that slipped off stays off; a contact that opens comes back sooner."""
 
+END_V = 0.06
+"""A ground or a reference is at nought or at the supply, as far as the end of a range lets see."""
+
+LONG_GONE_S = 1.5
+"""A signal that jumps to nought and stays there for so long is gone, whether it hums or the recorder's steps hide that."""
+
 TWO_LEVEL_SAMPLES = 200_000
 
 
@@ -119,13 +125,28 @@ def _no_samples(item: Study, studies: Studies) -> Outcome:
 
 
 def _over_range(item: Study, studies: Studies) -> Outcome:
-    over = max(item.cells.over_range.values(), default=0.0)
+    over = max((lost for role, lost in item.cells.over_range.items() if not _at_its_end(item, role, studies)), default=0.0)
     strength = _ramp(over, 0.005, 0.02)
     return (
         strength,
         say("{over:.0%} of the samples are beyond the recorder's range", over=over),
         say("choose a larger range"),
     )
+
+
+def _at_its_end(item: Study, role: Role, studies: Studies) -> bool:
+    """Whether a wire reads the end of the recorder's range and is good there, or as good as can be told.
+
+    A recorder of one polarity cannot read a ground below nought, and one whose range is the supply cannot read a
+    reference above it: neither is a reading of the signal.
+    """
+    known = _known_v(item.cells.volts[role])
+    if role not in (Role.GROUND, Role.REFERENCE) or not len(known):
+        return False
+    level = float(np.median(known))
+    if role is Role.GROUND:
+        return abs(level) < END_V
+    return abs(level - studies.profile.supply_v) < END_V
 
 
 def _leads_swapped(item: Study, studies: Studies) -> Outcome:
@@ -259,10 +280,23 @@ def _slipped_off(item: Study, studies: Studies) -> Outcome:
     # What hums as much while the probe is on the wire is not the air.
     more_v = _hum_v(item, slice(first, None)) - 1.5 * _hum_v(item, slice(0, first))
     hum = _ramp(more_v, HUM_V, 2 * HUM_V)
+    if _step_v(item) > 0.5 * HUM_V and not _sank(series, first, item):
+        hum = max(hum, 0.7 * _ramp(gone_s, LONG_GONE_S, 2.0 * LONG_GONE_S))
     strength = (0.5 if item.record.step in STILL_STEPS else 1.0) * hum * _ramp(gone_s, SLIP_S, 2 * SLIP_S)
     begun = item.cells.start_s + first * item.cells.cell_s
     text = say("the signal probe slipped off at {begun:.1f} s: from there it only hums", begun=begun)
     return strength, text, say("put the probe back and repeat")
+
+
+def _step_v(item: Study) -> float:
+    channel = item.record.channel(Role.SIGNAL)
+    return channel.step_v if channel is not None else 0.0
+
+
+def _sank(series: CellSeries, first: int, item: Study) -> bool:
+    """Whether the signal came down to its end as an arm does, not at a jump."""
+    near = series.mean[max(first - max(2, round(0.02 / item.cells.cell_s)), 0) : first]
+    return not len(near) or float(np.nanmedian(np.abs(near))) < 2.0 * AIR_V
 
 
 def _hum_v(item: Study, span: slice) -> float:
@@ -282,8 +316,7 @@ def _hum_v(item: Study, span: slice) -> float:
     power = (about**2).sum(axis=1)
     alike = (about[:, 1:] * about[:, :-1]).sum(axis=1) / np.maximum(power, 1e-12)
     swing = np.ptp(about, axis=1) * np.clip((alike - 0.3) / 0.3, 0.0, 1.0)
-    step = item.record.channel(Role.SIGNAL)
-    return float(np.median(swing)) - (step.step_v if step is not None else 0.0)
+    return float(np.median(swing)) - _step_v(item)
 
 
 def _poor_return(item: Study, studies: Studies) -> Outcome:

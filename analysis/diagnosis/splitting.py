@@ -40,6 +40,9 @@ JUMP_STAYS_S = 0.2
 SHAKEN_SHARE = 0.15
 """Share of a plateau left out at either end."""
 
+AWAY_V = 0.35
+LEAST_OFF_S_BLOCKS = 4
+
 HUM_V = 0.015
 """A probe in the air swings by more than this within a stretch; a wire to ground is quieter."""
 
@@ -101,7 +104,8 @@ def split_by_wire(record: Record, cells: CellSeries, cell_s: float) -> tuple[Rec
         return span_of(record, min(round(first * per_block), stop), stop, step=step, role=role)
 
     held = [cut(*_within(item), role, step) for item, role, step in spans]
-    return (*held, cut(begin, len(record), Role.SIGNAL, record.step or Step.SWEEP))
+    end = _signal_end(cells.mean, block, begin)
+    return (*held, cut(begin, end, Role.SIGNAL, record.step or Step.SWEEP))
 
 
 def _plateaus(
@@ -162,3 +166,18 @@ def _signal_start(mean: NDArray[np.float32], block: int, after: int) -> int:
     held = np.convolve(touching, np.ones(need), mode="valid") >= 0.98 * need
     first = int(np.argmax(held)) if held.any() else 0
     return after + first // block + 1
+
+
+def _signal_end(mean: NDArray[np.float32], block: int, begin: int) -> float:
+    """Block before which the probe was taken from the signal wire and left in the air; else the end.
+
+    Half of the signal's time at least must be left: a probe that slipped off early measured nothing.
+    """
+    away = np.abs(np.nan_to_num(mean[begin * block :], nan=9.0)) < AWAY_V
+    back = np.flatnonzero(~away)
+    if not len(back):
+        return len(mean) / block
+    on, off = int(back[-1]) + 1, len(away) - int(back[-1]) - 1
+    if off < LEAST_OFF_S_BLOCKS * block or off > on:
+        return len(mean) / block
+    return begin + max(on / block - 1.0, 0.0)

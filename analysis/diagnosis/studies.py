@@ -29,6 +29,12 @@ STILL_STEPS = frozenset(Step) - {Step.SWEEP, Step.ROAD}
 CALM_FACTOR = 1.5
 """An arm at rest is no noisier than a moving one, give or take."""
 
+MOST_NOISE = 8.0
+"""Hum may come with the hand that holds a probe; noise of a record at rest beyond this many times that of a sweep is
+a bad contact."""
+
+STEP_RTOL = 0.1
+
 LEAST_SWEEP_PERCENT = 4.0
 """An arm that moved less than this was not swept."""
 
@@ -234,7 +240,7 @@ def _steadied(record: Record, cells: RecordCells) -> Study:
 
 def _traced(studies: tuple[Study, ...], role: Role) -> list[Traced | None]:
     """Follow one track through all records, with the open level that they share."""
-    outlines = [_outline(item, role) for item in studies]
+    outlines = _outlines(studies, role)
     moving = [
         drawn.cut
         for item, drawn in zip(studies, outlines, strict=True)
@@ -289,7 +295,21 @@ def _motions(
     return alone
 
 
-def _outline(item: Study, role: Role) -> Outline | None:
+def _outlines(studies: Sequence[Study], role: Role) -> list[Outline | None]:
+    """Outline one track in all records; those in which the arm moved say how little noise the others have."""
+    found: dict[int, Outline | None] = {}
+    for index, item in sorted(enumerate(studies), key=lambda pair: pair[1].record.step in STILL_STEPS):
+        alike = [
+            found[other].noise.typical()
+            for other in found
+            if found[other] is not None and studies[other].record.step not in STILL_STEPS and _recorded_alike(item, studies[other], role)
+        ]
+        still = item.record.step in STILL_STEPS and alike
+        found[index] = _outline(item, role, MOST_NOISE * max(alike) if still else float("inf"))
+    return [found[index] for index in range(len(studies))]
+
+
+def _outline(item: Study, role: Role, most_noise_percent: float) -> Outline | None:
     if role not in item.cells.travel:
         return None
     return outline(
@@ -298,7 +318,16 @@ def _outline(item: Study, role: Role) -> Outline | None:
         start_s=item.cells.start_s,
         cell_s=item.cells.cell_s,
         step_percent=item.cells.step_percent[role],
+        most_noise_percent=most_noise_percent,
     )
+
+
+def _recorded_alike(item: Study, other: Study, role: Role) -> bool:
+    if not (role in item.cells.travel and role in other.cells.travel):
+        return False
+    # Each record measures its own feed, so that equal steps in volts differ a little in %.
+    steps = item.cells.step_percent[role], other.cells.step_percent[role]
+    return item.cells.cell_s == other.cells.cell_s and bool(np.isclose(*steps, rtol=STEP_RTOL))
 
 
 def _all_surveyed(
@@ -319,9 +348,7 @@ def _most_percent(item: Study, role: Role, done: Iterable[Study]) -> float:
     alike = [
         other.surveys[role].floor.typical()
         for other in done
-        if other.record.step not in STILL_STEPS
-        and other.cells.cell_s == item.cells.cell_s
-        and other.cells.step_percent[role] == item.cells.step_percent[role]
+        if other.record.step not in STILL_STEPS and _recorded_alike(item, other, role)
     ]
     still = item.record.step in STILL_STEPS and alike
     return CALM_FACTOR * max(alike) if still else float("inf")

@@ -13,6 +13,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 from scipy.interpolate import PchipInterpolator
+from scipy.ndimage import maximum_filter1d
 
 from analysis.signals.cells import CellSeries
 from analysis.signals.facts import ArmPath
@@ -22,6 +23,7 @@ from analysis.signals.open_level import place_at_rest
 from analysis.signals.pieces import (
     FASTEST_PERCENT_PER_S,
     HARDEST_PERCENT_PER_S2,
+    KINK_S,
     SPARED_S,
     Cut,
     truthful_chain,
@@ -54,6 +56,7 @@ ANCHOR_S = 0.010
 LEAST_ANCHORED = 0.5
 """Share of the truthful signal that must lie in such stretches, or all of it is taken as it is."""
 
+CORNER_SHARE = 0.3
 MOST_GROWN = 4.0
 """Noise that grows tenfold along the travel, evenly in its logarithm, is three times as strong at the end as in the
 middle; what is stronger yet is a bad spot at the end."""
@@ -135,7 +138,13 @@ class Outline:
 
 
 def outline(
-    cells: CellSeries, *, record: str, start_s: float, cell_s: float, step_percent: float
+    cells: CellSeries,
+    *,
+    record: str,
+    start_s: float,
+    cell_s: float,
+    step_percent: float,
+    most_noise_percent: float = float("inf"),
 ) -> Outline | None:
     """Cut one record's travel into smooth pieces.
 
@@ -149,6 +158,8 @@ def outline(
         Time of the first cell's beginning and length of a cell, in seconds.
     step_percent : float
         The recorder's step in % of travel; 0 where unknown.
+    most_noise_percent : float
+        Noise of a cell can be no more than this, as other records show.
 
     Returns
     -------
@@ -158,7 +169,7 @@ def outline(
     cells = without_held(cells, cell_s)
     if int(np.isfinite(cells.mean).sum()) < 4:
         return None
-    noise = _noise(cells.mean, step_percent)
+    noise = _noise(cells.mean, step_percent).no_more_than(most_noise_percent)
     tolerance = np.float32(6.0) * noise.at(_filled(cells.mean)) + np.float32(1.2 * step_percent)
     quiet = _quiet(cells, tolerance, cell_s)
     cut = Cut.of(cells.mean, quiet, tolerance, cell_s)
@@ -286,11 +297,18 @@ def _quiet(cells: CellSeries, tolerance: NDArray[np.float32], cell_s: float) -> 
     some, shown = thinned(spread), thinned(known)
     usual = usual_level(thinned(cells.mean)[shown], some[shown], least=LEAST_PERCENT, grown=MOST_GROWN)
     allowed = 2.5 * usual.at(_filled(cells.mean)) + 0.5 * tolerance
-    together = spread <= allowed + np.float32(FASTEST_PERCENT_PER_S * cell_s)
+    together = spread <= allowed + np.maximum(np.float32(FASTEST_PERCENT_PER_S * cell_s), _passed(cells.mean))
     # A cell or two that stand apart from both neighbours are a spike; a steady motion is its own median.
     filled = _filled(cells.mean)
     lone = np.abs(filled - median_of_five(filled)) > tolerance
     return np.asarray(known & together & ~lone)
+
+
+def _passed(mean: NDArray[np.float32]) -> NDArray[np.float32]:
+    """How far a motion as fast as the neighbours say goes within each cell; an edge inside goes further."""
+    passed = np.zeros_like(mean)
+    passed[1:-1] = np.float32(0.65) * np.abs(mean[2:] - mean[:-2])
+    return np.nan_to_num(passed)
 
 
 def _smooth(
@@ -390,6 +408,8 @@ def _departures(
     middles = drawn.start_s + drawn.cell_s * (np.arange(count) + 0.5)
     position = (nodes if per_node == 1 else np.interp(middles, times, nodes)).astype(np.float32)
     inside = np.abs(np.gradient(position)) * np.float32(0.5) if count > 1 else np.zeros(1, np.float32)
+    rounded = _rounded_off(nodes, node_s)
+    inside += (rounded if per_node == 1 else np.interp(middles, times, rounded)).astype(np.float32)
     # Standard uncertainty: the noise of one node, and in a gap what a hard change of speed could have done.
     unsure = np.minimum(0.02 * HARDEST_PERCENT_PER_S2 * lone_s**2, 20.0)
     return Motion(
@@ -400,3 +420,14 @@ def _departures(
         truthful=truthful,
         noise=drawn.noise,
     )
+
+
+def _rounded_off(nodes: NDArray[np.float64], node_s: float) -> NDArray[np.float64]:
+    """By how much the path may cut the corner of a knock, in % at each node; 0 where no hand could swerve so."""
+    lag = max(1, round(KINK_S / node_s))
+    off = np.zeros(len(nodes))
+    if len(nodes) <= 2 * lag:
+        return off
+    bend = np.abs(nodes[2 * lag :] - 2.0 * nodes[lag:-lag] + nodes[: -2 * lag])
+    off[lag:-lag] = CORNER_SHARE * np.maximum(bend - HARDEST_PERCENT_PER_S2 * (lag * node_s) ** 2, 0.0)
+    return maximum_filter1d(off, 4 * lag + 1)

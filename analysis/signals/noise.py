@@ -8,7 +8,7 @@ of a tenth of the travel cannot bend.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -41,6 +41,14 @@ class UsualLevel:
     high_percent: float = 100.0
     least: float = 0.0
     most: float = float("inf")
+
+    def typical(self) -> float:
+        """Median over the fitted travel."""
+        return float(np.median(self.at(np.linspace(self.low_percent, self.high_percent, 21))))
+
+    def no_more_than(self, most: float) -> UsualLevel:
+        """The same, cut off at `most`."""
+        return replace(self, least=min(self.least, most), most=min(self.most, most))
 
     @property
     def centre(self) -> float:

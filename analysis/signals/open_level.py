@@ -49,6 +49,12 @@ USUAL_WIDTH_PERCENT = 0.25
 LEAST_USUAL = 0.2
 """Share of its time that a disturbed signal at rest spends at the arm's place."""
 
+EDGE_SHARE = 0.04
+"""Share of the readings of a wandering signal that noise or interference may throw beyond its edge."""
+
+LEAST_LOPSIDED = 0.2
+"""Lop-sidedness of the readings, 0 for none and 1 at most, from which on one side is an edge."""
+
 LEAST_GAIN = 0.01
 """Share of the signal that such a level must explain more than what else is known does."""
 
@@ -102,10 +108,12 @@ def _agreed_level(cuts: Sequence[Cut]) -> float | None:
 def place_at_rest(
     cells: CellSeries, tolerance: NDArray[np.float32], step_percent: float, open_level: float | None
 ) -> float | None:
-    """Where an arm at rest stands, by `rest_place` where the open level is known, else by `usual_place`."""
-    if open_level is None:
-        return usual_place(cells, step_percent)
-    return rest_place(cells, tolerance, open_level)
+    """Where an arm at rest stands, by `rest_place` where the open level is known, else by `usual_place`.
+
+    Where neither tells, `edge_place` does, or nothing.
+    """
+    known = usual_place(cells, step_percent) if open_level is None else rest_place(cells, tolerance, open_level)
+    return edge_place(cells) if known is None else known
 
 
 def rest_place(cells: CellSeries, tolerance: NDArray[np.float32], open_level: float) -> float | None:
@@ -161,6 +169,31 @@ def usual_place(cells: CellSeries, step_percent: float) -> float | None:
         return None
     first = int(np.argmax(count))
     return float(np.median(level[first : until[first]]))
+
+
+def edge_place(cells: CellSeries) -> float | None:
+    """Where an arm at rest stands whose signal wanders all the time: at the edge that it never goes beyond.
+
+    An open contact lets the signal drift towards one rail and no further than the arm's place the other way.
+
+    Parameters
+    ----------
+    cells : CellSeries
+        Travel in % of a record in which the arm rested, shape (n_cells,).
+
+    Returns
+    -------
+    float or None
+        Travel in %; None where the signal wanders to both sides alike.
+    """
+    level = cells.mean[np.isfinite(cells.mean)]
+    if not len(level):
+        return None
+    low, middle, high = (float(value) for value in np.quantile(level, [EDGE_SHARE, 0.5, 1.0 - EDGE_SHARE]))
+    lopsided = (high + low - 2.0 * middle) / max(high - low, 1e-6)
+    if abs(lopsided) < LEAST_LOPSIDED:
+        return None
+    return low if lopsided > 0.0 else high
 
 
 def _explained_s(cut: Cut, level: float | None) -> float:

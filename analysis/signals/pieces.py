@@ -32,6 +32,10 @@ HARDEST_PERCENT_PER_S2 = 12_000.0
 HARDEST_KNOCK_PERCENT_PER_S = 600.0
 """Largest change of speed at once: an arm that arrives at 300 % of travel a second and bounces off."""
 
+KNOCKED_S = 0.010
+STOP_PERCENT = 1.5
+RAIL_PERCENT = 1.5
+
 HARD_KINK = 0.03
 """Strain of a harder change of speed between two long smooth pieces: a wheel in a pothole may do it."""
 
@@ -52,6 +56,13 @@ MOST_PIECES = 20_000
 
 KINK_S = 0.004
 """Span on either side of a cell over which a sudden change of speed is looked for."""
+
+SWIFT_S = 0.0015
+MOST_GATHERED = 0.5
+"""Share of its speed that a motion gathers or loses within `KINK_S`."""
+
+LEAST_SWERVE = 0.6
+"""Share of its bend that a smooth motion of up to some 20 Hz still has `KINK_S` before and after."""
 
 SINKING_S = 0.05
 """A filter has let the signal sink to the open level within this: five time constants of 10 ms."""
@@ -118,14 +129,33 @@ def cut_at_edges(
     gap_s = np.diff(cells) * cell_s
     moved = np.abs(np.diff(travel[cells]))
     reach = tolerance[cells[1:]] + FASTEST_PERCENT_PER_S * gap_s
-    cut = (moved > reach) | (gap_s > max(BRIDGED_S, 1.5 * cell_s))
-    cut |= _kinks(travel, tolerance, cell_s)[cells[1:]]
+    cut = (moved > reach) & ~_swift(travel[cells], moved > reach, max(2, round(SWIFT_S / cell_s)))
+    cut |= gap_s > max(BRIDGED_S, 1.5 * cell_s)
+    cut |= _kinks(_bridged_over(travel, quiet), tolerance, cell_s)[cells[1:]]
     first = cells[np.concatenate([[True], cut])]
     last = cells[np.concatenate([cut, [True]])]
     if len(first) > MOST_PIECES:
         kept = np.sort(np.argpartition(last - first, -MOST_PIECES)[-MOST_PIECES:])
         first, last = first[kept], last[kept]
     return Pieces(first, last)
+
+
+def _swift(
+    travel: NDArray[np.float32], fast: NDArray[np.bool_], lag: int
+) -> NDArray[np.bool_]:
+    """Which of the fast moves between neighbours are a motion: as fast before and after as in the move.
+
+    A wheel that falls into a hole moves its arm faster than a hand can, but it gathers speed on its way; a contact
+    that opens does not.
+    """
+    swift = np.zeros_like(fast)
+    at = np.flatnonzero(fast)
+    at = at[(at >= lag) & (at + 1 + lag < len(travel))]
+    move = travel[at + 1] - travel[at]
+    before, after = (travel[at] - travel[at - lag]) / lag, (travel[at + 1 + lag] - travel[at + 1]) / lag
+    least = MOST_GATHERED * np.abs(move)
+    swift[at] = (np.abs(move - before) < least) & (np.abs(after - move) < least)
+    return swift
 
 
 def _kinks(travel: NDArray[np.float32], tolerance: NDArray[np.float32], cell_s: float) -> NDArray[np.bool_]:
@@ -135,12 +165,24 @@ def _kinks(travel: NDArray[np.float32], tolerance: NDArray[np.float32], cell_s: 
     the signal decays smoothly.
     """
     lag = max(1, round(KINK_S / cell_s))
-    bend = np.zeros(len(travel), np.float32)
+    turn = np.zeros(len(travel), np.float32)
     if len(travel) > 2 * lag:
-        bend[lag:-lag] = np.abs(travel[2 * lag :] - 2.0 * travel[lag:-lag] + travel[: -2 * lag])
-        np.nan_to_num(bend, copy=False)
+        turn[lag:-lag] = travel[2 * lag :] - 2.0 * travel[lag:-lag] + travel[: -2 * lag]
+        np.nan_to_num(turn, copy=False)
+    bend = np.abs(turn)
     least = 1.5 * tolerance + np.float32(1.5 * HARDEST_PERCENT_PER_S2 * (lag * cell_s) ** 2)
-    return np.asarray((bend > least) & (bend >= maximum_filter1d(bend, 2 * lag + 1)))
+    kinks = (bend > least) & (bend >= maximum_filter1d(bend, 2 * lag + 1))
+    return _sharp(turn, kinks, lag)
+
+
+def _sharp(turn: NDArray[np.float32], kinks: NDArray[np.bool_], lag: int) -> NDArray[np.bool_]:
+    """The kinks that are corners: a hard but smooth swerve bends as much beside its middle."""
+    at = np.flatnonzero(kinks)
+    at = at[(at >= lag) & (at + lag < len(turn))]
+    beside = 0.5 * (turn[at - lag] + turn[at + lag]) * np.sign(turn[at])
+    swerve = at[beside > LEAST_SWERVE * np.abs(turn[at])]
+    kinks[swerve] = False
+    return kinks
 
 
 @dataclass(frozen=True, slots=True)
@@ -366,8 +408,19 @@ class Ends:
         An arm that knocks on its stop changes speed at once, by no more than `HARDEST_KNOCK_PERCENT_PER_S`.
         """
         gap_s = self.begin_s[later] - self.end_s[earlier]
-        moved = np.abs(self.begin[later] - self.end[earlier])
+        after, before = self.first_speed[later], self.last_speed[earlier]
+        moved = np.abs(self.begin[later] - self.end[earlier] - 0.5 * (after + before) * gap_s)
         close = moved < tolerance_percent + FASTEST_PERCENT_PER_S * gap_s
-        turned = np.abs(self.first_speed[later] - self.last_speed[earlier])
-        soft = turned < HARDEST_KNOCK_PERCENT_PER_S + tolerance_percent / KINK_S
+        swift = np.where(after * before > 0.0, MOST_GATHERED * np.minimum(np.abs(after), np.abs(before)), 0.0)
+        knock = np.maximum(HARDEST_KNOCK_PERCENT_PER_S + tolerance_percent / KINK_S, swift)
+        soft = (np.abs(after - before) < knock) | self._at_stop(self.begin[later])
         return np.asarray((gap_s < max(0.0015, 1.5 * self.cell_s)) & close), np.asarray(soft)
+
+    def _at_stop(self, place: NDArray[np.float64]) -> NDArray[np.bool_]:
+        """Places as far to one side as any long piece goes, short of the rails: there an arm is stopped at once."""
+        long = self.end_s - self.begin_s > KNOCKED_S
+        ends = np.concatenate([self.begin[long], self.end[long]])
+        inside = ends[(ends > RAIL_PERCENT) & (ends < 100.0 - RAIL_PERCENT)]
+        if not len(inside):
+            return np.zeros(place.shape, dtype=np.bool_)
+        return np.asarray((np.abs(place - inside.min()) < STOP_PERCENT) | (np.abs(place - inside.max()) < STOP_PERCENT))
