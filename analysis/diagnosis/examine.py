@@ -12,14 +12,15 @@ from analysis.captures.model import Capture, Role
 from analysis.diagnosis.advice import give_advice
 from analysis.diagnosis.bands import LEAST_LISTED, make_band, reconciled
 from analysis.diagnosis.checks import run_checks
-from analysis.diagnosis.confidence import calibration, on_any_track, verdict_probabilities
+from analysis.diagnosis.confidence import calibration, verdict_probabilities
 from analysis.diagnosis.evidence import chain_of_evidence
 from analysis.diagnosis.findings import Band, BandBasis, Findings, FoundSpot, Part, VerdictCode
 from analysis.diagnosis.hypotheses import Features, impossible, weigh
 from analysis.diagnosis.measurement_check import find_problems
-from analysis.diagnosis.places import Place, find_places
+from analysis.diagnosis.places import Place
 from analysis.diagnosis.profile_model import SensorProfile
 from analysis.diagnosis.profiles import profile_for
+from analysis.diagnosis.rests import places_of
 from analysis.diagnosis.seen import Seen
 from analysis.diagnosis.studies import Studies, study
 from analysis.diagnosis.summary import MOST_EVENTS, coverage, events, record_outcomes
@@ -62,7 +63,7 @@ def examine(
     chosen = profile_for(capture, profile)
     studies = study(capture, chosen, tick=part(tick, 0.0, 0.9))
     problems = find_problems(studies)
-    places = on_any_track({role: find_places(survey) for role, survey in studies.tracks.items()})
+    places = places_of(studies)
     features = weigh(studies, problems, places)
     tick(0.95)
     shares = verdict_probabilities(features, calibration(), impossible=impossible(studies))

@@ -38,7 +38,7 @@ END_V = 0.06
 """A ground or a reference is at nought or at the supply, as far as the end of a range lets see."""
 
 LONG_GONE_S = 1.5
-"""A signal that jumps to nought and stays there for so long is gone, whether it hums or the recorder's steps hide that."""
+"""A signal that jumps to nought and stays there for so long is gone; coarse steps may hide that it hums."""
 
 TWO_LEVEL_SAMPLES = 200_000
 
@@ -125,7 +125,10 @@ def _no_samples(item: Study, studies: Studies) -> Outcome:
 
 
 def _over_range(item: Study, studies: Studies) -> Outcome:
-    over = max((lost for role, lost in item.cells.over_range.items() if not _at_its_end(item, role, studies)), default=0.0)
+    over = max(
+        (lost for role, lost in item.cells.over_range.items() if not _at_its_end(item, role, studies)),
+        default=0.0,
+    )
     strength = _ramp(over, 0.005, 0.02)
     return (
         strength,
@@ -137,8 +140,8 @@ def _over_range(item: Study, studies: Studies) -> Outcome:
 def _at_its_end(item: Study, role: Role, studies: Studies) -> bool:
     """Whether a wire reads the end of the recorder's range and is good there, or as good as can be told.
 
-    A recorder of one polarity cannot read a ground below nought, and one whose range is the supply cannot read a
-    reference above it: neither is a reading of the signal.
+    A recorder of one polarity cannot read a ground below nought, and one whose range is the supply cannot
+    read a reference above it: neither is a reading of the signal.
     """
     known = _known_v(item.cells.volts[role])
     if role not in (Role.GROUND, Role.REFERENCE) or not len(known):

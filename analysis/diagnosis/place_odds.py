@@ -10,7 +10,7 @@ SHOWING = (2.0, 0.7)
 """Beta prior of the share of crossings on which a bad spot shows: most of them, but slow recorders miss
 some. Its mean is 0.74."""
 
-RATE_MIXTURE = ((1.0, 0.5), (2.0, 0.35), (4.0, 0.15))
+RATE_MIXTURE = ((1.0, 0.45), (2.0, 0.3), (4.0, 0.15), (8.0, 0.07), (16.0, 0.03))
 """How many times the rate elsewhere the rate at one stretch may be by chance, and how likely that is."""
 
 SHARE_MIXTURE = ((1.0, 0.6), (2.0, 0.3), (4.0, 0.1))
@@ -82,6 +82,28 @@ def rate_outside(
     first = np.arange(len(events) - width + 1)
     seen, time_s = _outside(events, dwell_s, first, first + width, SPOT_BINS)
     return np.asarray((seen + 1.0) / np.maximum(time_s, 1e-3))
+
+
+def share_outside(
+    restless_s: NDArray[np.float64], dwell_s: NDArray[np.float64], width: int
+) -> NDArray[np.float64]:
+    """Share of the time outside each stretch that was restless, one more bad spot left out.
+
+    Parameters
+    ----------
+    restless_s, dwell_s : ndarray, shape (n_bins,)
+        Seconds that all crossings were restless in each bin of travel, and spent there.
+    width : int
+        Bins of a stretch; neighbouring stretches are one bin apart.
+
+    Returns
+    -------
+    ndarray, shape (n_bins - width + 1,)
+        0 where no time was spent outside.
+    """
+    first = np.arange(len(restless_s) - width + 1)
+    restless, time_s = _outside(restless_s, dwell_s, first, first + width, SPOT_BINS)
+    return np.asarray(restless / np.maximum(time_s, 1e-3))
 
 
 def _outside(

@@ -9,7 +9,7 @@ from typing import Any, TypeVar
 import numpy as np
 from numpy.typing import NDArray
 
-from analysis.diagnosis.place_odds import place_against_share, place_against_time, rate_outside
+from analysis.diagnosis.place_odds import place_against_share, place_against_time, rate_outside, share_outside
 from analysis.signals.facts import Direction, TrackSurvey
 from analysis.signals.roughness import BIN_PERCENT
 
@@ -24,6 +24,9 @@ UNREST = 0.3
 
 MORE_THAN_USUAL = 1.5
 """Unrest that is usual along the travel must be exceeded by this factor."""
+
+TIMES_RESTLESS = 3.0
+"""A bad spot is restless for this many times the share of the time that the rest is."""
 
 NEIGHBOURHOOD_PERCENT = 2.0
 """An arm that turns round within this of a stretch has not left it."""
@@ -175,18 +178,33 @@ class Stretches:
         crossed = visits.joined(self.visited[:, some] | (inside > 0)) > 0
         events = visits.joined(inside)
         outside = rate_outside(sign.total, self.unexplained_s, self.width)[some]
-        by_time = place_against_time(crossed, events, visits.joined(self.dwell_s[:, some]), outside)
+        by_time = place_against_time(crossed, events, self._fair_dwell_s(visits, some), outside)
         # The better of the two explanations that need no place: at any time, or on any stretch alike.
         crossings, hits = self.visitors.copy(), np.zeros(len(odds), dtype=np.int64)
         crossings[some], hits[some] = crossed.sum(axis=0), ((events > 0) & crossed).sum(axis=0)
         odds[some] = np.minimum(by_time, place_against_share(crossings, hits, self.width)[some])
         return odds
 
+    def _fair_dwell_s(self, visits: Visits, some: NDArray[np.int64]) -> NDArray[np.float64]:
+        """Seconds that each visit spent in some stretches; of one too short to count, those of a usual one.
+
+        A visit that hardly touches a stretch counts only where something began: that it was short is no sign
+        that this was no accident.
+        """
+        dwell_s, full = visits.joined(self.dwell_s[:, some]), visits.joined(self.visited[:, some]) > 0
+        usual = (dwell_s * full).sum(axis=0) / np.maximum(full.sum(axis=0), 1)
+        return np.where(full, dwell_s, np.maximum(dwell_s, usual))
+
     def by_unrest(self, shaken: NDArray[np.float64]) -> NDArray[np.float64]:
         """Log odds of every stretch by the share of the time that was restless."""
         counted = self.visited & (self.dwell_s > 0.003)
-        noisy = counted & (_windows(shaken, self.width) >= self.unrest * self.dwell_s)
-        return place_against_share(self.visits.counted(counted), self.visits.counted(noisy), self.width)
+        inside_s = _windows(shaken, self.width)
+        noisy = counted & (inside_s >= self.unrest * self.dwell_s)
+        odds = place_against_share(self.visits.counted(counted), self.visits.counted(noisy), self.width)
+        # The longer a visit, the likelier it is restless for its share: what is so everywhere is no place.
+        outside = share_outside(np.diff(shaken.sum(axis=0)), self.unexplained_s, self.width)
+        inside = inside_s.sum(axis=0) / np.maximum(self.dwell_s.sum(axis=0), 1e-3)
+        return np.asarray(np.where(inside > TIMES_RESTLESS * outside, odds, -np.inf))
 
 
 @dataclass(frozen=True, slots=True)

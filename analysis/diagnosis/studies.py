@@ -17,8 +17,9 @@ from analysis.signals.companion import Traced, helped, relation_of, steadier_is_
 from analysis.signals.events import Disturbance, channel_disturbances
 from analysis.signals.facts import TrackSurvey
 from analysis.signals.floor import RecordSurvey
-from analysis.signals.motion import Motion, Outline, follow, outline
+from analysis.signals.motion import Motion, follow
 from analysis.signals.open_level import find_open_level
+from analysis.signals.outline import Outline, outline
 from analysis.signals.roughness import survey_record, survey_track
 from analysis.signals.steadiness import Steadiness, steadiness
 from analysis.signals.thinning import thinned
@@ -30,10 +31,11 @@ CALM_FACTOR = 1.5
 """An arm at rest is no noisier than a moving one, give or take."""
 
 MOST_NOISE = 8.0
-"""Hum may come with the hand that holds a probe; noise of a record at rest beyond this many times that of a sweep is
-a bad contact."""
+"""Hum may come with the hand that holds a probe; noise of a record at rest beyond this many times that of a
+sweep is a bad contact."""
 
 STEP_RTOL = 0.1
+"""Each record measures its own feed, so that equal steps in volts differ a little in %."""
 
 LEAST_SWEEP_PERCENT = 4.0
 """An arm that moved less than this was not swept."""
@@ -296,16 +298,17 @@ def _motions(
 
 
 def _outlines(studies: Sequence[Study], role: Role) -> list[Outline | None]:
-    """Outline one track in all records; those in which the arm moved say how little noise the others have."""
+    """Outline one track in all records; those in which the arm moved say how much noise the others have."""
     found: dict[int, Outline | None] = {}
     for index, item in sorted(enumerate(studies), key=lambda pair: pair[1].record.step in STILL_STEPS):
-        alike = [
-            found[other].noise.typical()
-            for other in found
-            if found[other] is not None and studies[other].record.step not in STILL_STEPS and _recorded_alike(item, studies[other], role)
+        still = item.record.step in STILL_STEPS
+        moving = [
+            drawn.noise.typical()
+            for other, drawn in found.items()
+            if still and drawn is not None and _moving_alike(item, studies[other], role)
         ]
-        still = item.record.step in STILL_STEPS and alike
-        found[index] = _outline(item, role, MOST_NOISE * max(alike) if still else float("inf"))
+        most = MOST_NOISE * max(moving, default=float("inf"))
+        found[index] = _outline(item, role, most)
     return [found[index] for index in range(len(studies))]
 
 
@@ -322,10 +325,10 @@ def _outline(item: Study, role: Role, most_noise_percent: float) -> Outline | No
     )
 
 
-def _recorded_alike(item: Study, other: Study, role: Role) -> bool:
-    if not (role in item.cells.travel and role in other.cells.travel):
+def _moving_alike(item: Study, other: Study, role: Role) -> bool:
+    """Whether the arm may have moved in another record that was recorded as this one was."""
+    if other.record.step in STILL_STEPS or not (role in item.cells.travel and role in other.cells.travel):
         return False
-    # Each record measures its own feed, so that equal steps in volts differ a little in %.
     steps = item.cells.step_percent[role], other.cells.step_percent[role]
     return item.cells.cell_s == other.cells.cell_s and bool(np.isclose(*steps, rtol=STEP_RTOL))
 
@@ -345,11 +348,7 @@ def _all_surveyed(
 
 def _most_percent(item: Study, role: Role, done: Iterable[Study]) -> float:
     """What the floor of a record at rest may be, by those of the moving ones that were recorded alike."""
-    alike = [
-        other.surveys[role].floor.typical()
-        for other in done
-        if other.record.step not in STILL_STEPS and _recorded_alike(item, other, role)
-    ]
+    alike = [other.surveys[role].floor.typical() for other in done if _moving_alike(item, other, role)]
     still = item.record.step in STILL_STEPS and alike
     return CALM_FACTOR * max(alike) if still else float("inf")
 

@@ -13,7 +13,8 @@ import numpy as np
 from numpy.typing import NDArray
 from scipy.stats import theilslopes
 
-from analysis.signals.motion import Motion, Outline, guided_by
+from analysis.signals.motion import Motion, guided_by
+from analysis.signals.outline import Outline
 from analysis.signals.thinning import thinned
 
 LEAST_SPAN_PERCENT = 5.0

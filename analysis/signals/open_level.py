@@ -112,7 +112,9 @@ def place_at_rest(
 
     Where neither tells, `edge_place` does, or nothing.
     """
-    known = usual_place(cells, step_percent) if open_level is None else rest_place(cells, tolerance, open_level)
+    known = (
+        usual_place(cells, step_percent) if open_level is None else rest_place(cells, tolerance, open_level)
+    )
     return edge_place(cells) if known is None else known
 
 

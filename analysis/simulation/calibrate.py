@@ -20,12 +20,13 @@ from scipy.special import logsumexp
 
 import analysis
 from analysis.captures.model import Role
-from analysis.diagnosis.confidence import band_features, on_any_track
+from analysis.diagnosis.confidence import band_features
 from analysis.diagnosis.findings import VerdictCode
 from analysis.diagnosis.hypotheses import Features, weigh
 from analysis.diagnosis.measurement_check import find_problems
-from analysis.diagnosis.places import Place, find_places
+from analysis.diagnosis.places import Place
 from analysis.diagnosis.profiles import load_profile
+from analysis.diagnosis.rests import places_of
 from analysis.diagnosis.studies import Studies, study
 from analysis.intervals import Interval
 from analysis.signals.calibration import fit_logistic
@@ -64,7 +65,7 @@ def example(request: tuple[int, int, str]) -> Example:
     """Simulate and study one case; `request` is (seed, index, physics)."""
     made = case(*request)
     studies = study(made.capture, load_profile(made.capture.text("profile") or None))
-    places = on_any_track({role: find_places(survey) for role, survey in studies.tracks.items()})
+    places = places_of(studies)
     features = weigh(studies, find_problems(studies), places)
     bands = tuple(
         (role, place.travel, _features_of(role, place, places, studies, features)) for role, place in places

@@ -9,7 +9,8 @@ from analysis.captures.memory import make_record
 from analysis.captures.model import Record, Role, Scaling, Step
 from analysis.signals.cells import CellSeries, Feed, reduce_record
 from analysis.signals.facts import ArmPath
-from analysis.signals.motion import Motion, follow, outline
+from analysis.signals.motion import Motion, follow
+from analysis.signals.outline import outline
 
 Floats = NDArray[np.float64]
 

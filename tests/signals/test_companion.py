@@ -9,7 +9,8 @@ import pytest
 from scipy.stats import linregress
 
 from analysis.signals.companion import Pair, Relation, Traced, helped, relation_of, steadier_is_second
-from analysis.signals.motion import follow, outline
+from analysis.signals.motion import follow
+from analysis.signals.outline import outline
 from tests.signals.examples import Floats, noise, rest, stroke, strokes, travel_cells
 
 OPEN = 0.4

@@ -10,7 +10,8 @@ from scipy.signal import butter, sosfiltfilt
 from analysis.captures.model import Role
 from analysis.intervals import Interval
 from analysis.signals.cells import Feed, reduce_record
-from analysis.signals.motion import follow, outline
+from analysis.signals.motion import follow
+from analysis.signals.outline import outline
 from analysis.simulation import hand
 from tests.signals.examples import RATE_HZ, Floats, followed, noise, record_of, rest, stroke, strokes
 

@@ -6,8 +6,9 @@ import numpy as np
 import pytest
 from numpy.typing import NDArray
 
+from analysis.signals.cutting import cut_at_edges
 from analysis.signals.open_level import find_open_level
-from analysis.signals.pieces import Cut, cut_at_edges, truthful_chain
+from analysis.signals.pieces import Cut, truthful_chain
 from tests.signals.examples import RATE_HZ, Floats, noise, rest, stroke, strokes
 
 CELL_S = 1.0 / RATE_HZ

@@ -1,0 +1,156 @@
+"""Where the signal is cut into pieces: at every edge and every corner that no arm could make.
+
+An arm's motion is smooth at the scale of a millisecond, however fast it is; a contact that opens is not.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+from scipy.ndimage import maximum_filter1d
+
+FASTEST_PERCENT_PER_S = 1200.0
+"""Full stroke in a twelfth of a second: faster than a hand or a wheel moves the arm (common practice)."""
+
+HARDEST_PERCENT_PER_S2 = 12_000.0
+"""Peak acceleration of a minimum-jerk stroke over 80 % of travel in 0.2 s, 5.77 d/T^2 (Flash, Hogan 1985)."""
+
+BRIDGED_S = 0.003
+"""Quiet cells no further apart than this may belong to one piece."""
+
+MOST_PIECES = 20_000
+"""The longest pieces are kept where there are more, so that a ruined record costs no more than seconds."""
+
+KINK_S = 0.004
+"""Span on either side of a cell over which a sudden change of speed is looked for."""
+
+SWIFT_S = 0.0015
+"""Span before and after a move over which a motion as fast as it is looked for."""
+
+MOST_GATHERED = 0.5
+"""Share of its speed that a motion gathers or loses within `SWIFT_S`."""
+
+LEAST_SWERVE = 0.6
+"""Share of its bend that a smooth motion of up to some 20 Hz still has `KINK_S` before and after."""
+
+
+@dataclass(frozen=True, slots=True)
+class Pieces:
+    """Smooth stretches of one signal, as arrays of shape (n_pieces,).
+
+    Parameters
+    ----------
+    first, last : ndarray of int
+        First and last cell of each, both included.
+    """
+
+    first: NDArray[np.int64]
+    last: NDArray[np.int64]
+
+    def cells(self, chosen: NDArray[np.int64], spared: int, total: int) -> NDArray[np.bool_]:
+        """Cells of the chosen pieces, shape (total,); at a gap, `spared` cells of a long piece go."""
+        first, last = self.first[chosen], self.last[chosen]
+        spare = np.where(last - first >= 4 * spared, spared, 0)
+        apart = first[1:] - last[:-1] > 1
+        marks = np.zeros(total + 1, dtype=np.int64)
+        np.add.at(marks, first + np.where(np.concatenate([first[:1] > 0, apart]), spare, 0), 1)
+        np.add.at(marks, last + 1 - np.where(np.concatenate([apart, last[-1:] < total - 1]), spare, 0), -1)
+        return np.asarray(np.cumsum(marks[:-1]) > 0)
+
+    def __len__(self) -> int:
+        """Number of pieces."""
+        return len(self.first)
+
+
+def cut_at_edges(
+    travel: NDArray[np.float32], quiet: NDArray[np.bool_], tolerance: NDArray[np.float32], cell_s: float
+) -> Pieces:
+    """Cut a signal into pieces at every move that no arm could make.
+
+    Parameters
+    ----------
+    travel : ndarray, shape (n_cells,)
+        Mean travel of each cell in %.
+    quiet : ndarray of bool, shape (n_cells,)
+        Cells without a disturbance inside; the others belong to no piece.
+    tolerance : ndarray, shape (n_cells,)
+        What noise and the recorder's step may add to a move, in %.
+    cell_s : float
+        Length of a cell in seconds.
+
+    Returns
+    -------
+    Pieces
+        In order of time; none where no cell is quiet.
+    """
+    cells = np.flatnonzero(quiet)
+    if not len(cells):
+        return Pieces(cells, cells)
+    gap_s = np.diff(cells) * cell_s
+    moved = np.abs(np.diff(travel[cells]))
+    reach = tolerance[cells[1:]] + FASTEST_PERCENT_PER_S * gap_s
+    cut = (moved > reach) & ~_swift(travel[cells], moved > reach, max(2, round(SWIFT_S / cell_s)))
+    cut |= gap_s > max(BRIDGED_S, 1.5 * cell_s)
+    cut |= _kinks(bridged_over(travel, quiet), tolerance, cell_s)[cells[1:]]
+    first = cells[np.concatenate([[True], cut])]
+    last = cells[np.concatenate([cut, [True]])]
+    if len(first) > MOST_PIECES:
+        kept = np.sort(np.argpartition(last - first, -MOST_PIECES)[-MOST_PIECES:])
+        first, last = first[kept], last[kept]
+    return Pieces(first, last)
+
+
+def _swift(travel: NDArray[np.float32], fast: NDArray[np.bool_], lag: int) -> NDArray[np.bool_]:
+    """Which of the fast moves between neighbours are a motion: as fast before and after as in the move.
+
+    A wheel that falls into a hole moves its arm faster than a hand can, but it gathers speed on its way; a
+    contact that opens does not.
+    """
+    swift = np.zeros_like(fast)
+    at = np.flatnonzero(fast)
+    at = at[(at >= lag) & (at + 1 + lag < len(travel))]
+    move = travel[at + 1] - travel[at]
+    before, after = (travel[at] - travel[at - lag]) / lag, (travel[at + 1 + lag] - travel[at + 1]) / lag
+    least = MOST_GATHERED * np.abs(move)
+    swift[at] = (np.abs(move - before) < least) & (np.abs(after - move) < least)
+    return swift
+
+
+def _kinks(travel: NDArray[np.float32], tolerance: NDArray[np.float32], cell_s: float) -> NDArray[np.bool_]:
+    """Cells where the speed changes faster than an arm's can.
+
+    A contact that opens into a filter capacitor with no pull resistor leaves no edge, only a kink, from which
+    the signal decays smoothly.
+    """
+    lag = max(1, round(KINK_S / cell_s))
+    turn = np.zeros(len(travel), np.float32)
+    if len(travel) > 2 * lag:
+        turn[lag:-lag] = travel[2 * lag :] - 2.0 * travel[lag:-lag] + travel[: -2 * lag]
+        np.nan_to_num(turn, copy=False)
+    bend = np.abs(turn)
+    least = 1.5 * tolerance + np.float32(1.5 * HARDEST_PERCENT_PER_S2 * (lag * cell_s) ** 2)
+    kinks = (bend > least) & (bend >= maximum_filter1d(bend, 2 * lag + 1))
+    return _sharp(turn, kinks, lag)
+
+
+def _sharp(turn: NDArray[np.float32], kinks: NDArray[np.bool_], lag: int) -> NDArray[np.bool_]:
+    """The kinks that are corners: a hard but smooth swerve bends as much beside its middle."""
+    at = np.flatnonzero(kinks)
+    at = at[(at >= lag) & (at + lag < len(turn))]
+    beside = 0.5 * (turn[at - lag] + turn[at + lag]) * np.sign(turn[at])
+    swerve = at[beside > LEAST_SWERVE * np.abs(turn[at])]
+    kinks[swerve] = False
+    return kinks
+
+
+def bridged_over(travel: NDArray[np.float32], quiet: NDArray[np.bool_]) -> NDArray[np.float32]:
+    """Travel with straight lines over the cells that are not quiet: a piece may hold one or two of them."""
+    cells = np.flatnonzero(quiet)
+    if not len(cells):
+        return travel
+    gone = np.flatnonzero(~quiet)
+    bridged = travel.copy()
+    bridged[gone] = np.interp(gone, cells, travel[cells])
+    return bridged
