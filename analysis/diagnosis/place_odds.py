@@ -10,7 +10,7 @@ SHOWING = (2.0, 0.7)
 """Beta prior of the share of crossings on which a bad spot shows: most of them, but slow recorders miss
 some. Its mean is 0.74."""
 
-RATE_MIXTURE = ((1.0, 0.45), (2.0, 0.3), (4.0, 0.15), (8.0, 0.07), (16.0, 0.03))
+RATE_MIXTURE = ((1.0, 0.5), (2.0, 0.33), (4.0, 0.14), (8.0, 0.03))
 """How many times the rate elsewhere the rate at one stretch may be by chance, and how likely that is."""
 
 SHARE_MIXTURE = ((1.0, 0.6), (2.0, 0.3), (4.0, 0.1))

@@ -25,7 +25,7 @@ UNREST = 0.3
 MORE_THAN_USUAL = 1.5
 """Unrest that is usual along the travel must be exceeded by this factor."""
 
-TIMES_RESTLESS = 3.0
+TIMES_RESTLESS = 2.0
 """A bad spot is restless for this many times the share of the time that the rest is."""
 
 NEIGHBOURHOOD_PERCENT = 2.0

@@ -50,6 +50,9 @@ ANCHOR_S = 0.010
 LEAST_ANCHORED = 0.5
 """Share of the truthful signal that must lie in such stretches, or all of it is taken as it is."""
 
+MOST_FOLLOWED_PERCENT_PER_S2 = 60_000.0
+"""A wheel that hops 10 % of travel to either side at 12 Hz; what is harder yet is a knock."""
+
 CORNER_SHARE = 0.3
 """Share of a bend that the path rounds off, in the worst case."""
 
@@ -315,5 +318,5 @@ def _rounded_off(nodes: NDArray[np.float64], node_s: float) -> NDArray[np.float6
     if len(nodes) <= 2 * lag:
         return off
     bend = np.abs(nodes[2 * lag :] - 2.0 * nodes[lag:-lag] + nodes[: -2 * lag])
-    off[lag:-lag] = CORNER_SHARE * np.maximum(bend - HARDEST_PERCENT_PER_S2 * (lag * node_s) ** 2, 0.0)
+    off[lag:-lag] = CORNER_SHARE * np.maximum(bend - MOST_FOLLOWED_PERCENT_PER_S2 * (lag * node_s) ** 2, 0.0)
     return maximum_filter1d(off, 4 * lag + 1)

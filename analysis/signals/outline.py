@@ -19,6 +19,9 @@ MOST_GROWN = 4.0
 """Noise that grows tenfold along the travel, evenly in its logarithm, is three times as strong at the end
 as in the middle; what is stronger yet is a bad spot at the end."""
 
+MIDWAY = 0.2
+"""A motion stands midway between its neighbours, to this share of their distance."""
+
 PASSED_SHARE = 0.65
 """A motion as fast as the neighbours say passes half of their distance within a cell, give or take."""
 
@@ -125,5 +128,7 @@ def _quiet(cells: CellSeries, tolerance: NDArray[np.float32], cell_s: float) -> 
 def _passed(mean: NDArray[np.float32]) -> NDArray[np.float32]:
     """How far a motion as fast as the neighbours say goes within each cell; an edge inside goes further."""
     passed = np.zeros_like(mean)
-    passed[1:-1] = np.float32(PASSED_SHARE) * np.abs(mean[2:] - mean[:-2])
+    apart = np.abs(mean[2:] - mean[:-2])
+    midway = np.abs(mean[1:-1] - np.float32(0.5) * (mean[2:] + mean[:-2])) < np.float32(MIDWAY) * apart
+    passed[1:-1] = np.where(midway, np.float32(PASSED_SHARE) * apart, np.float32(0.0))
     return np.nan_to_num(passed)
