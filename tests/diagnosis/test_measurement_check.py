@@ -177,3 +177,29 @@ def test_problems_come_plainest_first() -> None:
     assert strengths == sorted(strengths, reverse=True)
     assert len(strengths) >= 2
     assert all(0.0 < item <= 1.0 for item in strengths)
+
+
+def test_a_probe_that_slips_off_a_recorder_of_coarse_steps_is_missed_though_no_hum_is_seen() -> None:
+    counts = np.rint(np.concatenate([_volts() + 0.5, rest(0.0, 4.0, RATE_HZ)]) / 0.04).astype(np.int16)
+    made = make_channel(Role.SIGNAL, counts, Scaling(0.04))
+    capture = make_capture([make_record("001", 1.0 / RATE_HZ, [made], step=Step.SWEEP)])
+    assert "slipped_off" in _plain(capture)
+
+
+def test_an_arm_that_comes_to_rest_near_ground_did_not_slip() -> None:
+    counts = np.rint(np.concatenate([sweep(6, low=2.0) / 20.0, rest(0.1, 4.0, RATE_HZ)]) / 0.04)
+    made = make_channel(Role.SIGNAL, counts.astype(np.int16), Scaling(0.04))
+    assert not _plain(make_capture([make_record("001", 1.0 / RATE_HZ, [made], step=Step.SWEEP)]))
+
+
+@pytest.mark.parametrize(
+    ("role", "level_v", "limits"), [(Role.GROUND, 0.0, (0.0, None)), (Role.REFERENCE, 5.0, (None, 1000.0))]
+)
+def test_a_good_wire_at_the_end_of_the_recorders_range_is_no_lost_signal(
+    role: Role, level_v: float, limits: tuple[float | None, float | None]
+) -> None:
+    path = sweep(6)
+    counts = np.full(len(path), round(level_v / 0.005), dtype=np.int16)
+    scaling = Scaling(0.005, valid_min=limits[0], valid_max=limits[1])
+    made = [channel(Role.SIGNAL, path / 20.0), make_channel(role, counts, scaling)]
+    assert _plain(make_capture([make_record("001", 1.0 / RATE_HZ, made, step=Step.SWEEP)])) == set()

@@ -274,3 +274,17 @@ def test_where_no_track_reaches_there_is_no_bad_spot() -> None:
     sheet = _bad_spot(8, Interval(42.0, 46.0))
     survey = replace(sheet.survey(), edges_percent=EDGES - 41.5)
     assert find_places(survey) == ()
+
+
+def test_a_visit_too_short_to_count_is_no_better_proof_for_being_short() -> None:
+    """Disturbances at random in time, on an arm that hovers and now and then only touches a stretch."""
+    rng = np.random.default_rng(8)
+    sheet = Sheet.clean(60)
+    sheet.dwell_s *= rng.uniform(0.2, 4.0, (60, 1))
+    sheet.onsets[:] = rng.poisson(6.0 * sheet.dwell_s)
+    sheet.breakup[sheet.onsets > 0] = 5.0
+    narrow = (
+        rng.uniform(size=(60, BINS // 4)).repeat(4, axis=1) < 0.5
+    )  # half of the stretches are not visited
+    sheet.breakup[:, : narrow.shape[1]][narrow] = np.nan
+    assert all(place.log_odds < 2.0 for place in find_places(sheet.survey()))

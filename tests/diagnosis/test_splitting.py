@@ -136,3 +136,17 @@ def test_a_slow_sweep_is_no_plateau(seconds: float) -> None:
     slow = np.linspace(0.5, 4.5, round(seconds * RATE_HZ))
     bad = (slow > 2.0) & (slow < 2.2) & (np.arange(len(slow)) // 8 % 2 == 0)
     assert len(_split(_record(np.where(bad, 5.0, slow), _signal(bad=True)))) == 1
+
+
+def test_the_air_after_the_sweep_is_no_slip() -> None:
+    record = _record(_held(0.012, 1.5), _air(0.5), _held(5.0, 1.5), _air(0.5), _signal(bad=True), _air(0.8))
+    found = examine(make_capture([record]))
+    assert found.verdict.code is VerdictCode.WORN_TRACK
+    swept = _split(record)[-1]
+    assert swept.duration_s == pytest.approx(len(sweep(6)) / RATE_HZ, abs=0.3)
+
+
+def test_a_probe_that_slips_off_early_is_told() -> None:
+    half = _signal(bad=False)[: round(3.0 * RATE_HZ)]
+    record = _record(_held(0.012, 1.5), _air(0.5), _held(5.0, 1.5), _air(0.5), half, _air(6.0))
+    assert examine(make_capture([record])).verdict.code is VerdictCode.MEASUREMENT_PROBLEM

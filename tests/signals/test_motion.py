@@ -13,7 +13,17 @@ from analysis.signals.cells import Feed, reduce_record
 from analysis.signals.motion import follow
 from analysis.signals.outline import outline
 from analysis.simulation import hand
-from tests.signals.examples import RATE_HZ, Floats, followed, noise, record_of, rest, stroke, strokes
+from tests.signals.examples import (
+    RATE_HZ,
+    Floats,
+    followed,
+    noise,
+    record_of,
+    rest,
+    stroke,
+    strokes,
+    travel_cells,
+)
 
 
 def _truth(travel: Floats) -> NDArray[np.float32]:
@@ -197,3 +207,57 @@ def test_no_stroke_is_lost_beyond_a_stretch_of_chatter(seconds: float, seed: int
     opened = chatter & (truth >= 37.0) & (truth < 37.0 + width)
     made = followed(np.where(opened, 0.0, truth) + noise(len(truth), 0.05, seed))
     assert np.abs(made.travel_percent - truth).max() < 3.0
+
+
+def _shock(size: float, hz: float, *, decay_s: float = 0.05, seconds: float = 0.4) -> Floats:
+    """A wheel that falls into a hole and rings at its hop frequency, 10 to 15 Hz (common practice, no source)."""
+    time = np.arange(round(seconds * RATE_HZ)) / RATE_HZ
+    swing = -size * np.sin(2 * np.pi * hz * time) * np.exp(-time / decay_s)
+    gathered = 0.5 - 0.5 * np.cos(np.pi * np.minimum(time / 0.02, 1.0))  # it gathers speed on its way
+    return np.asarray(swing * gathered)
+
+
+@pytest.mark.parametrize(("size", "hz"), [(20.0, 10.0), (40.0, 12.0), (50.0, 15.0)])
+def test_a_wheel_that_falls_into_a_hole_is_followed_however_fast_it_goes(size: float, hz: float) -> None:
+    shock = 50.0 + _shock(size, hz)
+    assert np.abs(np.diff(shock)).max() * RATE_HZ > 1000.0
+    travel = np.concatenate([rest(50.0, 0.5), shock, rest(float(shock[-1]), 0.5)])
+    made = followed(travel + noise(len(travel), 0.03))
+    assert np.abs(made.travel_percent - travel).max() < 1.0
+    assert made.truthful.mean() > 0.98
+
+
+def test_an_arm_that_strikes_its_stop_and_is_thrown_off_is_followed() -> None:
+    swing = 45.0 + 45.0 * np.cos(2 * np.pi * 9.0 * np.arange(round(0.5 * RATE_HZ)) / RATE_HZ)
+    struck = np.maximum(swing, 14.0)  # the bump stop: it stops at once, and leaves at once
+    slow = stroke(40.0, 90.0, 0.6)
+    travel = np.concatenate([rest(14.5, 0.2), stroke(14.5, 40.0, 0.5), slow, struck, rest(struck[-1], 0.3)])
+    made = followed(travel + noise(len(travel), 0.03))
+    assert float(np.percentile(made.departure, 99.9)) < 1.0
+
+
+def test_an_open_contact_that_sinks_through_a_filter_is_no_fast_motion() -> None:
+    time = np.arange(round(0.05 * RATE_HZ)) / RATE_HZ
+    sinking = 50.0 * np.exp(-time / 0.004)  # a capacitor of 4 nF into a probe of 1 M: a corner, then a fall
+    travel = np.concatenate([rest(50.0, 1.0), sinking, rest(50.0, 1.0)])
+    made = followed(travel + noise(len(travel), 0.03))
+    assert np.abs(made.travel_percent - 50.0).max() < 1.0
+    assert float(made.below.max()) > 40.0
+
+
+def test_chatter_at_one_end_of_the_travel_is_no_noise_that_grew() -> None:
+    travel = strokes(4, low=8.0, seconds=0.8, pause_s=0.6)
+    hit = travel + noise(len(travel), 0.02)
+    bad = travel < 11.0
+    hit[bad] -= np.random.default_rng(4).uniform(0.0, 7.0, int(bad.sum()))
+    made = followed(hit)
+    assert float(made.noise.at(9.0)) < 5.0 * float(made.noise.at(50.0))
+
+
+def test_an_arm_at_rest_in_a_bad_spot_stands_at_the_edge_that_the_signal_never_passes() -> None:
+    series, cell_s = travel_cells(50.0 + np.abs(_tremor(6000, 14.0, 4.0, 40.0, seed=2)))
+    drawn = outline(series, record="002", start_s=0.0, cell_s=cell_s, step_percent=0.05)
+    assert drawn is not None
+    made = follow(drawn, resting=True)
+    assert np.ptp(made.travel_percent) == 0.0
+    assert float(made.travel_percent[0]) == pytest.approx(50.0, abs=2.0)
