@@ -243,7 +243,7 @@ def test_place_against_time_is_the_ratio_of_two_closed_forms() -> None:
     ones = np.ones((3, 1))
     found = place_against_time(ones > 0, ones, ones, np.full(1, 1.0 / 97.0))
     place = 24.0 / (2.7 * 3.7 * 4.7)
-    mixture = ((1.0, 0.5), (2.0, 0.35), (4.0, 0.15))
+    mixture = ((1.0, 0.5), (2.0, 0.33), (4.0, 0.14), (8.0, 0.03))
     time = sum(weight * (1.0 - np.exp(-times / 97.0)) ** 3 for times, weight in mixture)
     assert found[0] == pytest.approx(np.log(place / time), rel=1e-9)
 
