@@ -53,6 +53,9 @@ MOST_LOG = 3.0
 
 MOST_DOSE = 5.0
 
+PLAIN_DOSE = 1.5
+"""Logarithm of the volt-milliseconds from which on a wire's own record shows it bad; plainly at twice."""
+
 MOST_ODDS = 12.0
 """Log odds beyond this say no more: one in 160,000."""
 
@@ -143,6 +146,7 @@ def weigh(studies: Studies, problems: Sequence[Problem], places: Sequence[tuple[
     off, deep, rest = _elsewhere(studies, places)
     reference, dips = _wire(studies, Role.REFERENCE)
     ground, lifts = _wire(studies, Role.GROUND)
+    off, deep, rest = (item * (1.0 - told_by_feed(studies, lifts, dips)) for item in (off, deep, rest))
     noisy = int(best.noisy.sum()) if best is not None else 0
     # How many crossings broke up says something only where the place is more than chance.
     trusted = float(np.clip(best.log_odds / 4.0, 0.0, 1.0)) if best is not None else 0.0
@@ -167,10 +171,15 @@ def weigh(studies: Studies, problems: Sequence[Problem], places: Sequence[tuple[
     )
 
 
-def explained(travel_percent: float, places: Sequence[tuple[Role, Place]], role: Role) -> bool:
+def explained(
+    travel_percent: float,
+    places: Sequence[tuple[Role, Place]],
+    role: Role,
+    beside_percent: float = BESIDE_PERCENT,
+) -> bool:
     """Whether a disturbance of a track at this travel lies in or beside a certain place of it."""
     return any(
-        place.travel.start - BESIDE_PERCENT <= travel_percent < place.travel.stop + BESIDE_PERCENT
+        place.travel.widened(beside_percent).contains(travel_percent)
         for track, place in places
         if track is role and place.log_odds >= CERTAIN_PLACE
     )
@@ -211,7 +220,8 @@ def _elsewhere(studies: Studies, places: Sequence[tuple[Role, Place]]) -> tuple[
         for role in item.surveys:
             for event in item.disturbances(role):
                 weight = substance(event, item, role)
-                if weight > 0.0 and not explained(event.travel_percent, places, role):
+                beside = BESIDE_PERCENT + (item.cells.step_percent[role] if still else 0.0)
+                if weight > 0.0 and not explained(event.travel_percent, places, role, beside):
                     (rest if still else off).add(event, weight)
     return off.weight(), max(off.depth, rest.depth), rest.weight()
 
@@ -281,12 +291,47 @@ def _dose(steady: Steadiness, other: Steadiness | None, cell_s: float) -> float:
     marks = (alone > max(steady.threshold_v, 0.04)) & steady.disturbed
     edges = np.flatnonzero(np.diff(marks.astype(np.int8), prepend=0, append=0)).reshape(-1, 2)
     length = edges[:, 1] - edges[:, 0]
-    kept = edges[(length * cell_s >= LASTING_S) & (length > 1)]  # a lone sample has no length
+    # Between the first and the last sample it lasted; a lone sample has no length.
+    kept = edges[((length - 1) * cell_s >= LASTING_S) & (length > 1)]
     if not len(kept):
         return 0.0
     signed = np.where(marks, np.where(steady.above_v >= steady.below_v, alone, -alone), 0.0)
     total = np.concatenate([[0.0], np.cumsum(signed, dtype=np.float64)])
     return abs(float((total[kept[:, 1]] - total[kept[:, 0]]).sum())) * cell_s * 1e3
+
+
+def told_by_feed(studies: Studies, lifts: float, dips: float) -> float:
+    """Share of the signal's disturbances that a bad ground or feed tells, if neither was watched beside it.
+
+    A ground that lifts takes the signal up with it, a reference that dips takes it down; an open wire goes to
+    one level.
+
+    Parameters
+    ----------
+    studies : Studies
+    lifts, dips : float
+        Logarithms of the volt-milliseconds that ground and reference did in records of their own.
+
+    Returns
+    -------
+    float
+        0 where ground or reference was recorded together with the signal, or nothing speaks for them.
+    """
+    signals = [item for item in studies.every if Role.SIGNAL in item.surveys]
+    if any(role in item.cells.volts for item in signals for role in (Role.GROUND, Role.REFERENCE)):
+        return 0.0
+    rows = [
+        (float(np.sign(event.depth)), substance(event, item, Role.SIGNAL))
+        for item in signals
+        for event in item.disturbances(Role.SIGNAL)
+    ]
+    total = sum(weight for _, weight in rows)
+    if total <= 0.0:
+        return 0.0
+    up = sum(weight for sign, weight in rows if sign > 0) / total
+    by_ground = _share((up - 0.6) / 0.25) * _share((lifts - PLAIN_DOSE) / PLAIN_DOSE)
+    by_reference = _share((1.0 - up - 0.6) / 0.25) * _share((dips - PLAIN_DOSE) / PLAIN_DOSE)
+    return max(by_ground, by_reference)
 
 
 def _seconds_out_of_range(studies: Studies) -> float:

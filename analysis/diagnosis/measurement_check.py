@@ -13,8 +13,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.captures.model import Role, Step
+from analysis.diagnosis.measurement_outcome import NOTHING, Outcome, known_v, ramp, signal_v
+from analysis.diagnosis.probe_contact import in_the_air, slipped_off
 from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
-from analysis.signals.cells import CellSeries
 from analysis.signals.levels import is_two_level
 from analysis.signals.thinning import thinned
 from analysis.wording import say
@@ -22,23 +23,11 @@ from analysis.wording import say
 ASLEEP_V = 0.6
 """A reference below this is not fed: ignition off or module asleep (common practice, no source)."""
 
-AIR_V = 0.35
-"""A probe in the air reads about nought, with hum of some tenths of a volt at most into 1 M."""
-
 STILL_SHARE = 0.012
 """A signal that moves by less than this share of the supply, 60 mV of 5 V, does not follow a sweep."""
 
-HUM_V = 0.012
-"""Hum of a probe in the air is larger than this from peak to peak; a wire to ground is quieter."""
-
-SLIP_S = 0.4
-"""A probe that slipped off stays off; a contact that opens comes back sooner."""
-
 END_V = 0.06
 """A ground or a reference is at nought or at the supply, as far as the end of a range lets see."""
-
-LONG_GONE_S = 1.5
-"""A signal that jumps to nought and stays there for so long is gone; coarse steps may hide that it hums."""
 
 TWO_LEVEL_SAMPLES = 200_000
 
@@ -91,34 +80,10 @@ def _of_record(item: Study, studies: Studies) -> Iterator[Problem]:
             yield Problem(test.__name__.strip("_"), item.record.name, min(strength, 1.0), text, action)
 
 
-Outcome = tuple[float, str, str]
-NOTHING: Outcome = (0.0, "", "")
-
-
-def _signal_v(item: Study) -> NDArray[np.float32] | None:
-    """Mean signal of each cell that holds one; None where there is none."""
-    series = item.cells.volts.get(Role.SIGNAL)
-    if series is None:
-        return None
-    known = _known_v(series)
-    return known if len(known) else None
-
-
-def _known_v(series: CellSeries) -> NDArray[np.float32]:
-    """Means of cells that hold a sample; a fair part of a long series."""
-    mean = thinned(series.mean)
-    return mean[np.isfinite(mean)]
-
-
-def _ramp(value: float, low: float, high: float) -> float:
-    """0 at `low`, 1 at `high`, straight in between."""
-    return float(np.clip((value - low) / (high - low), 0.0, 1.0))
-
-
 def _no_samples(item: Study, studies: Studies) -> Outcome:
     lost = max(item.cells.missing.values(), default=0.0)
     return (
-        _ramp(lost, 0.5, 0.9),
+        ramp(lost, 0.5, 0.9),
         say("{lost:.0%} of the samples are missing", lost=lost),
         say("save the record again"),
     )
@@ -129,7 +94,7 @@ def _over_range(item: Study, studies: Studies) -> Outcome:
         (lost for role, lost in item.cells.over_range.items() if not _at_its_end(item, role, studies)),
         default=0.0,
     )
-    strength = _ramp(over, 0.005, 0.02)
+    strength = ramp(over, 0.005, 0.02)
     return (
         strength,
         say("{over:.0%} of the samples are beyond the recorder's range", over=over),
@@ -143,7 +108,7 @@ def _at_its_end(item: Study, role: Role, studies: Studies) -> bool:
     A recorder of one polarity cannot read a ground below nought, and one whose range is the supply cannot
     read a reference above it: neither is a reading of the signal.
     """
-    known = _known_v(item.cells.volts[role])
+    known = known_v(item.cells.volts[role])
     if role not in (Role.GROUND, Role.REFERENCE) or not len(known):
         return False
     level = float(np.median(known))
@@ -153,21 +118,21 @@ def _at_its_end(item: Study, role: Role, studies: Studies) -> bool:
 
 
 def _leads_swapped(item: Study, studies: Studies) -> Outcome:
-    volts = [_known_v(series) for role, series in item.cells.volts.items() if role is not Role.GROUND]
+    volts = [known_v(series) for role, series in item.cells.volts.items() if role is not Role.GROUND]
     levels = [np.percentile(known, [2, 50]) for known in volts if len(known)]
-    strength = max((_ramp(-middle, 0.1, 0.3) for _, middle in levels), default=0.0)
+    strength = max((ramp(-middle, 0.1, 0.3) for _, middle in levels), default=0.0)
     if strength and _ac_coupling(item, studies)[0] > strength:
         return NOTHING
     return strength, say("the voltage is negative"), say("swap the probe and the return lead")
 
 
 def _ac_coupling(item: Study, studies: Studies) -> Outcome:
-    volts = _signal_v(item)
+    volts = signal_v(item)
     if volts is None:
         return NOTHING
     low, middle, high = np.percentile(volts, [1, 50, 99])
-    both = min(_ramp(-float(low), 0.1, 0.25), _ramp(float(high), 0.1, 0.25))
-    strength = both * _ramp(1.2 - abs(float(middle)), 0.0, 0.3)
+    both = min(ramp(-float(low), 0.1, 0.25), ramp(float(high), 0.1, 0.25))
+    strength = both * ramp(1.2 - abs(float(middle)), 0.0, 0.3)
     return (
         strength,
         say("the voltage swings about nought and falls back"),
@@ -177,19 +142,19 @@ def _ac_coupling(item: Study, studies: Studies) -> Outcome:
 
 def _attenuation(item: Study, studies: Studies) -> Outcome:
     supply = studies.profile.supply_v
-    every = [_known_v(series) for series in item.cells.volts.values()]
+    every = [known_v(series) for series in item.cells.volts.values()]
     highest = max((float(np.percentile(known, 98)) for known in every if len(known)), default=0.0)
     action = say("set the probe's attenuation to what the probe is")
     if Role.SUPPLY not in item.cells.volts and highest > 1.8 * supply:
-        return _ramp(highest / supply, 1.8, 2.5), say("the readings are ten times too large"), action
-    volts = _signal_v(item)
+        return ramp(highest / supply, 1.8, 2.5), say("the readings are ten times too large"), action
+    volts = signal_v(item)
     if volts is None or not item.cells.travel or not _meant_to_move(item):
         return NOTHING
     low, high = (float(value) for value in np.percentile(volts, [1, 99]))
-    small = _ramp(0.16 * supply - high, 0.0, 0.03 * supply) * _ramp(low, 0.0, 0.01)
+    small = ramp(0.16 * supply - high, 0.0, 0.03 * supply) * ramp(low, 0.0, 0.01)
     if not small:
         return NOTHING
-    moving = _ramp(high - low, 0.03 * supply, 0.055 * supply) * _smooth_share(item)
+    moving = ramp(high - low, 0.03 * supply, 0.055 * supply) * _smooth_share(item)
     return moving * small, say("the readings are ten times too small"), action
 
 
@@ -203,12 +168,12 @@ def _smooth_share(item: Study) -> float:
     blocks = np.nan_to_num(series[: whole * block]).reshape(whole, block)
     slow = float(np.ptp(np.median(blocks, axis=1)))
     fast = float(np.median(np.ptp(blocks, axis=1)))
-    return _ramp(slow / max(slow + fast, 1e-6), 0.5, 0.8)
+    return ramp(slow / max(slow + fast, 1e-6), 0.5, 0.8)
 
 
 def _slow_reach_v(item: Study) -> float:
     """Range of the medians of twentieths of a second, in volts: what moved, disturbances left out."""
-    known = _signal_v(item)
+    known = signal_v(item)
     if known is None:
         return 0.0
     block = max(1, round(0.05 / item.cells.cell_s))
@@ -228,7 +193,7 @@ def _deaf(item: Study, studies: Studies) -> Outcome:
     if Role.SIGNAL not in item.cells.volts or not _meant_to_move(item) or item.record.step in STILL_STEPS:
         return NOTHING
     reach = _slow_reach_v(item)
-    strength = _ramp(STILL_SHARE - reach / studies.profile.supply_v, 0.0, 0.5 * STILL_SHARE)
+    strength = ramp(STILL_SHARE - reach / studies.profile.supply_v, 0.0, 0.5 * STILL_SHARE)
     action = say("check that the plug is on, the probe sits on the signal wire and the arm really moves")
     return strength, say("the signal does not change while the arm is said to move"), action
 
@@ -242,84 +207,15 @@ def _unplugged(item: Study, studies: Studies) -> Outcome:
 
 def _asleep(item: Study, studies: Studies) -> Outcome:
     series = item.cells.volts.get(Role.REFERENCE)
-    if series is None or item.record.step is Step.UNPLUGGED or not len(known := _known_v(series)):
+    if series is None or item.record.step is Step.UNPLUGGED or not len(known := known_v(series)):
         return NOTHING
     level = float(np.median(known))
-    strength = _ramp(ASLEEP_V - abs(level), 0.0, 0.2)
+    strength = ramp(ASLEEP_V - abs(level), 0.0, 0.2)
     return (
         strength,
         say("the reference reads {level:.2f} V: no feed", level=level),
         say("switch the ignition on, wake the module"),
     )
-
-
-def _in_the_air(item: Study, studies: Studies) -> Outcome:
-    volts = _signal_v(item)
-    if volts is None:
-        return NOTHING
-    near = _ramp(float(np.mean(np.abs(volts) < AIR_V)), 0.8, 0.95)
-    if not near:
-        return NOTHING
-    # A record with the arm at rest is not what the verdict rests on; the sweep is.
-    weight = 0.5 if item.record.step in STILL_STEPS else 1.0
-    strength = weight * near * _ramp(_hum_v(item, slice(None)), HUM_V, 2 * HUM_V)
-    return (
-        strength,
-        say("the signal probe hums about nought: it hung in the air"),
-        say("put the probe back and repeat"),
-    )
-
-
-def _slipped_off(item: Study, studies: Studies) -> Outcome:
-    series = item.cells.volts.get(Role.SIGNAL)
-    if series is None:
-        return NOTHING
-    away = np.abs(np.nan_to_num(series.mean, nan=9.0)) < AIR_V
-    back = np.flatnonzero(~away)
-    first = int(back[-1]) + 1 if len(back) else 0
-    gone_s = (len(away) - first) * item.cells.cell_s
-    if not len(back) or gone_s < SLIP_S:
-        return NOTHING
-    # What hums as much while the probe is on the wire is not the air.
-    more_v = _hum_v(item, slice(first, None)) - 1.5 * _hum_v(item, slice(0, first))
-    hum = _ramp(more_v, HUM_V, 2 * HUM_V)
-    if _step_v(item) > 0.5 * HUM_V and not _sank(series, first, item):
-        hum = max(hum, 0.7 * _ramp(gone_s, LONG_GONE_S, 2.0 * LONG_GONE_S))
-    strength = (0.5 if item.record.step in STILL_STEPS else 1.0) * hum * _ramp(gone_s, SLIP_S, 2 * SLIP_S)
-    begun = item.cells.start_s + first * item.cells.cell_s
-    text = say("the signal probe slipped off at {begun:.1f} s: from there it only hums", begun=begun)
-    return strength, text, say("put the probe back and repeat")
-
-
-def _step_v(item: Study) -> float:
-    channel = item.record.channel(Role.SIGNAL)
-    return channel.step_v if channel is not None else 0.0
-
-
-def _sank(series: CellSeries, first: int, item: Study) -> bool:
-    """Whether the signal came down to its end as an arm does, not at a jump."""
-    near = series.mean[max(first - max(2, round(0.02 / item.cells.cell_s)), 0) : first]
-    return not len(near) or float(np.nanmedian(np.abs(near))) < 2.0 * AIR_V
-
-
-def _hum_v(item: Study, span: slice) -> float:
-    """Swing within a fiftieth of a second, median over the span, in volts; 0 where it is noise, not hum.
-
-    Hum moves little from one cell to the next, so neighbouring cells agree; those of noise do not.
-    """
-    mean = np.nan_to_num(item.cells.volts[Role.SIGNAL].mean[span])
-    block = max(4, round(0.02 / item.cells.cell_s))
-    whole = len(mean) // block
-    if not whole:
-        return 0.0
-    blocks = mean[: whole * block].reshape(whole, block)
-    slope = np.linspace(-1.0, 1.0, block)
-    about = blocks - blocks.mean(axis=1, keepdims=True)
-    about -= (about @ slope)[:, None] * (slope / (slope @ slope))  # a moving arm drifts, hum swings
-    power = (about**2).sum(axis=1)
-    alike = (about[:, 1:] * about[:, :-1]).sum(axis=1) / np.maximum(power, 1e-12)
-    swing = np.ptp(about, axis=1) * np.clip((alike - 0.3) / 0.3, 0.0, 1.0)
-    return float(np.median(swing)) - _step_v(item)
 
 
 def _poor_return(item: Study, studies: Studies) -> Outcome:
@@ -333,7 +229,7 @@ def _poor_return(item: Study, studies: Studies) -> Outcome:
         # A recorder of one polarity cuts the ground off at nought; upwards it shows both.
         together |= (np.minimum(one, other) > least) & (np.abs(one - other) < 0.3 * np.maximum(one, other))
     lasting = _lasting(together, max(1, round(0.004 / item.cells.cell_s)))
-    strength = max(_ramp(float(np.mean(lasting)), 0.005, 0.03), level)
+    strength = max(ramp(float(np.mean(lasting)), 0.005, 0.03), level)
     text = say("all channels move by the same volts: the return clip is poor")
     return strength, text, say("clip the return to clean metal and repeat")
 
@@ -343,7 +239,7 @@ def _offset_together(item: Study, supply_v: float) -> float:
     ground = float(np.median(thinned(item.steady[Role.GROUND].course_v)))
     reference = float(np.median(thinned(item.steady[Role.REFERENCE].course_v)))
     alike = abs((reference - supply_v) - ground)
-    return _ramp(abs(ground), 0.25, 0.4) * _ramp(0.5 * abs(ground) - alike, 0.0, 0.1 * abs(ground) + 1e-6)
+    return ramp(abs(ground), 0.25, 0.4) * ramp(0.5 * abs(ground) - alike, 0.0, 0.1 * abs(ground) + 1e-6)
 
 
 def _lasting(marks: NDArray[np.bool_], least: int) -> NDArray[np.bool_]:
@@ -364,7 +260,7 @@ def _contradiction(item: Study, studies: Studies) -> Outcome:
     lasting = _lasting(above, max(1, round(0.05 / item.cells.cell_s)))
     text = say("the signal stands above the reference, which no sensor can do: a probe is on the wrong wire")
     return (
-        _ramp(float(np.mean(lasting)), 0.02, 0.08),
+        ramp(float(np.mean(lasting)), 0.02, 0.08),
         text,
         say("check which wire each probe touches, and repeat"),
     )
@@ -390,8 +286,8 @@ _TESTS: tuple[Callable[[Study, Studies], Outcome], ...] = (
     _deaf,
     _unplugged,
     _asleep,
-    _in_the_air,
-    _slipped_off,
+    in_the_air,
+    slipped_off,
     _poor_return,
     _contradiction,
     _two_level,

@@ -210,7 +210,7 @@ def test_no_stroke_is_lost_beyond_a_stretch_of_chatter(seconds: float, seed: int
 
 
 def _shock(size: float, hz: float, *, decay_s: float = 0.05, seconds: float = 0.4) -> Floats:
-    """A wheel that falls into a hole and rings at its hop frequency, 10 to 15 Hz (common practice, no source)."""
+    """A wheel in a hole, ringing at its hop frequency of 10 to 15 Hz (common practice, no source)."""
     time = np.arange(round(seconds * RATE_HZ)) / RATE_HZ
     swing = -size * np.sin(2 * np.pi * hz * time) * np.exp(-time / decay_s)
     gathered = 0.5 - 0.5 * np.cos(np.pi * np.minimum(time / 0.02, 1.0))  # it gathers speed on its way
