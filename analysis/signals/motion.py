@@ -28,7 +28,7 @@ from analysis.signals.thinning import thinned
 NODE_S = 0.002
 """Spacing of the path's nodes."""
 
-FOLLOWED_HZ = 60.0
+FOLLOWED_HZ = 100.0
 """Truthful motion slower than this is followed: a hand stays below some 15 Hz, a wheel hops at some 10 to
 15 Hz, an arm that knocks on its stop rings at some tens (common practice, no source)."""
 
