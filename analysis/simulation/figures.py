@@ -31,7 +31,7 @@ from analysis.simulation.tables import Outcome, accuracy_report
 from analysis.simulation.traits import Traits, traits
 from analysis.simulation.truth import Truth
 
-HELD_OUT_SEED = 727
+HELD_OUT_SEED = 829
 COUNT = 400
 """Captures of each physics: 800 in all."""
 
@@ -143,7 +143,7 @@ def _calibrate(jobs: int) -> None:
 def main(arguments: Sequence[str] | None = None) -> None:
     """Print accuracy tables, or speed, or calibrate and print both."""
     parser = argparse.ArgumentParser(description=main.__doc__)
-    parser.add_argument("--seed", type=int, default=HELD_OUT_SEED, help="held out: not 101 or 102")
+    parser.add_argument("--seed", type=int, default=HELD_OUT_SEED, help="held out: none that the calibration is fitted on")
     parser.add_argument("--count", type=int, default=COUNT, help="captures of each physics")
     parser.add_argument("--jobs", type=int, default=2, help="processes")
     parser.add_argument("--speed", action="store_true", help="time and memory only")
