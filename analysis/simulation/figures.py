@@ -117,7 +117,7 @@ def accuracy(seed: int, count: int, jobs: int) -> str:
     made = (
         f"{len(counted)} simulated captures of seed {seed}, physics {' and '.join(PHYSICS)}, analysis"
         f" {analysis.__version__}; the calibration is fitted on seeds"
-        f" {' and '.join(map(str, FITTED_SEEDS))}, and so is the baseline's threshold of {threshold:.2f} %."
+        f" {', '.join(map(str, FITTED_SEEDS))}, and so is the baseline's threshold of {threshold:.2f} %."
         " Shares with their 95 % interval."
     )
     if len(counted) < LEAST_CAPTURES:
@@ -143,7 +143,7 @@ def _calibrate(jobs: int) -> None:
 def main(arguments: Sequence[str] | None = None) -> None:
     """Print accuracy tables, or speed, or calibrate and print both."""
     parser = argparse.ArgumentParser(description=main.__doc__)
-    parser.add_argument("--seed", type=int, default=HELD_OUT_SEED, help="held out: none that the calibration is fitted on")
+    parser.add_argument("--seed", type=int, default=HELD_OUT_SEED, help="one that nothing was fitted on")
     parser.add_argument("--count", type=int, default=COUNT, help="captures of each physics")
     parser.add_argument("--jobs", type=int, default=2, help="processes")
     parser.add_argument("--speed", action="store_true", help="time and memory only")

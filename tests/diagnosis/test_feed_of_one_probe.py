@@ -1,4 +1,4 @@
-"""One probe went from wire to wire: its own record tells a bad ground or feed, and so does the signal's side."""
+"""One probe from wire to wire: its own record tells a bad ground or feed, and so does the signal's side."""
 
 from __future__ import annotations
 
