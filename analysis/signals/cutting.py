@@ -11,6 +11,8 @@ import numpy as np
 from numpy.typing import NDArray
 from scipy.ndimage import maximum_filter1d
 
+from analysis.signals.thinning import thinned
+
 FASTEST_PERCENT_PER_S = 1200.0
 """Full stroke in a twelfth of a second: faster than a hand or a wheel moves the arm (common practice)."""
 
@@ -31,6 +33,12 @@ SWIFT_S = 0.0015
 
 MOST_GATHERED = 0.5
 """Share of its speed that a motion gathers or loses within `SWIFT_S`."""
+
+RAIL_PERCENT = 1.5
+"""No track is wired to stop this near to ground or reference (limits of signal range: 5 to 95 %)."""
+
+SEEN_AT_RAIL = 0.001
+"""Share of the time that a signal is seen there now and then, and not by a spike."""
 
 LEAST_SWERVE = 0.6
 """Share of its bend that a smooth motion of up to some 20 Hz still has `KINK_S` before and after."""
@@ -91,15 +99,31 @@ def cut_at_edges(
     gap_s = np.diff(cells) * cell_s
     moved = np.abs(np.diff(travel[cells]))
     reach = tolerance[cells[1:]] + FASTEST_PERCENT_PER_S * gap_s
-    cut = (moved > reach) & ~_swift(travel[cells], moved > reach, max(2, round(SWIFT_S / cell_s)))
+    cut = moved > reach
+    swift = not sinks_to_a_rail(travel)
+    if swift:
+        cut &= ~_swift(travel[cells], cut, max(2, round(SWIFT_S / cell_s)))
     cut |= gap_s > max(BRIDGED_S, 1.5 * cell_s)
-    cut |= _kinks(bridged_over(travel, quiet), tolerance, cell_s)[cells[1:]]
+    if swift:
+        cut |= _kinks(bridged_over(travel, quiet), tolerance, cell_s, swerving=True)[cells[1:]]
+    else:
+        cut |= _kinks(travel, tolerance, cell_s, swerving=False)[cells[1:]]
     first = cells[np.concatenate([[True], cut])]
     last = cells[np.concatenate([cut, [True]])]
     if len(first) > MOST_PIECES:
         kept = np.sort(np.argpartition(last - first, -MOST_PIECES)[-MOST_PIECES:])
         first, last = first[kept], last[kept]
     return Pieces(first, last)
+
+
+def sinks_to_a_rail(travel: NDArray[np.float32]) -> bool:
+    """Whether the signal is seen at ground or at the reference, where no arm can be.
+
+    An open contact lets it sink there, through a filter as smoothly as an arm moves: then what is faster than
+    a hand is no motion.
+    """
+    some = thinned(travel)
+    return float(np.mean((some < RAIL_PERCENT) | (some > 100.0 - RAIL_PERCENT))) > SEEN_AT_RAIL
 
 
 def _swift(travel: NDArray[np.float32], fast: NDArray[np.bool_], lag: int) -> NDArray[np.bool_]:
@@ -118,7 +142,9 @@ def _swift(travel: NDArray[np.float32], fast: NDArray[np.bool_], lag: int) -> ND
     return swift
 
 
-def _kinks(travel: NDArray[np.float32], tolerance: NDArray[np.float32], cell_s: float) -> NDArray[np.bool_]:
+def _kinks(
+    travel: NDArray[np.float32], tolerance: NDArray[np.float32], cell_s: float, *, swerving: bool
+) -> NDArray[np.bool_]:
     """Cells where the speed changes faster than an arm's can.
 
     A contact that opens into a filter capacitor with no pull resistor leaves no edge, only a kink, from which
@@ -132,7 +158,7 @@ def _kinks(travel: NDArray[np.float32], tolerance: NDArray[np.float32], cell_s: 
     bend = np.abs(turn)
     least = 1.5 * tolerance + np.float32(1.5 * HARDEST_PERCENT_PER_S2 * (lag * cell_s) ** 2)
     kinks = (bend > least) & (bend >= maximum_filter1d(bend, 2 * lag + 1))
-    return _sharp(turn, kinks, lag)
+    return _sharp(turn, kinks, lag) if swerving else np.asarray(kinks)
 
 
 def _sharp(turn: NDArray[np.float32], kinks: NDArray[np.bool_], lag: int) -> NDArray[np.bool_]:

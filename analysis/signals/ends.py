@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from analysis.signals.cutting import FASTEST_PERCENT_PER_S, KINK_S, MOST_GATHERED, Pieces
+from analysis.signals.cutting import FASTEST_PERCENT_PER_S, KINK_S, MOST_GATHERED, RAIL_PERCENT, Pieces
 
 USUAL_PERCENT_PER_S = 250.0
 """A brisk stroke by hand, 80 % of travel in a third of a second (common practice, no source)."""
@@ -26,9 +26,6 @@ KNOCKED_S = 0.010
 
 STOP_PERCENT = 1.5
 """...and a stop gives by this much."""
-
-RAIL_PERCENT = 1.5
-"""No track is wired to stop this near to ground or reference (limits of signal range: 5 to 95 %)."""
 
 SLOPE_S = 0.012
 """Span near a piece's end over which its speed is read."""

@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.signals.cells import CellSeries
-from analysis.signals.cutting import FASTEST_PERCENT_PER_S
+from analysis.signals.cutting import FASTEST_PERCENT_PER_S, sinks_to_a_rail
 from analysis.signals.held import LEAST_PERCENT, without_held
 from analysis.signals.noise import UsualLevel, usual_level
 from analysis.signals.pieces import Cut
@@ -118,7 +118,10 @@ def _quiet(cells: CellSeries, tolerance: NDArray[np.float32], cell_s: float) -> 
     some, shown = thinned(spread), thinned(known)
     usual = usual_level(thinned(cells.mean)[shown], some[shown], least=LEAST_PERCENT, grown=MOST_GROWN)
     allowed = 2.5 * usual.at(_filled(cells.mean)) + 0.5 * tolerance
-    together = spread <= allowed + np.maximum(np.float32(FASTEST_PERCENT_PER_S * cell_s), _passed(cells.mean))
+    moved = np.float32(FASTEST_PERCENT_PER_S * cell_s)
+    together = spread <= allowed + (
+        moved if sinks_to_a_rail(cells.mean) else np.maximum(moved, _passed(cells.mean))
+    )
     # A cell or two that stand apart from both neighbours are a spike; a steady motion is its own median.
     filled = _filled(cells.mean)
     lone = np.abs(filled - median_of_five(filled)) > tolerance

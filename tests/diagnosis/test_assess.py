@@ -47,7 +47,8 @@ def test_edges_a_little_off_change_the_confidence_a_little(worn: Findings) -> No
         near = assess(worn, found.track, found.travel.widened(by_percent))
         assert near is not None
         assert near.confidence == pytest.approx(found.confidence, abs=0.03)
-        assert near.noisy_passes == found.noisy_passes
+        # At the very edge a crossing may break up just outside.
+        assert abs(near.noisy_passes - found.noisy_passes) <= 1
 
 
 def test_a_clean_stretch_of_a_worn_track_is_hardly_a_band(worn: Findings) -> None:
