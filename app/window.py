@@ -38,8 +38,8 @@ def open_workbench(paths: list[Path]) -> int:
     Parameters
     ----------
     paths : list of Path
-        The first is opened, or all are imported together where it is no capture; without any, the last capture,
-        or a sample where there is none.
+        The first is opened, or all are imported together where it is no capture; without any, the last
+        capture, or a sample where there is none.
 
     Returns
     -------
