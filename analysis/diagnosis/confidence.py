@@ -17,7 +17,6 @@ import numpy as np
 from numpy.typing import NDArray
 from scipy.special import expit, softmax
 
-from analysis.captures.model import Role
 from analysis.diagnosis.findings import VerdictCode
 from analysis.diagnosis.hypotheses import MOST_ODDS, Features
 from analysis.diagnosis.places import Place
@@ -189,9 +188,3 @@ def _depth(place: Place, survey: TrackSurvey) -> float:
     if rows.size == 0 or survey.floor_percent <= 0.0:
         return 0.0
     return float(np.clip(np.log1p(np.median(rows.max(axis=1)) / survey.floor_percent), 0.0, 4.0))
-
-
-def on_any_track(places: Mapping[Role, tuple[Place, ...]]) -> list[tuple[Role, Place]]:
-    """All places with their track, most certain first."""
-    every = [(role, place) for role, found in places.items() for place in found]
-    return sorted(every, key=lambda item: -item[1].log_odds)

@@ -26,8 +26,8 @@ from analysis.diagnosis.place_signs import (
     turns_of,
 )
 from analysis.intervals import Interval
+from analysis.signals.cutting import RAIL_PERCENT
 from analysis.signals.facts import TrackSurvey
-from analysis.signals.open_level import RAIL_PERCENT
 from analysis.signals.roughness import BIN_PERCENT
 
 MOST_PLACES = 4

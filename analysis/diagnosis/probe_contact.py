@@ -6,12 +6,10 @@ import numpy as np
 
 from analysis.captures.model import Role
 from analysis.diagnosis.measurement_outcome import NOTHING, Outcome, ramp, signal_v
+from analysis.diagnosis.splitting import AIR_V
 from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
 from analysis.signals.cells import CellSeries
 from analysis.wording import say
-
-AIR_V = 0.35
-"""A probe in the air reads about nought, with hum of some tenths of a volt at most into 1 M."""
 
 HUM_V = 0.012
 """Hum of a probe in the air is larger than this from peak to peak; a wire to ground is quieter."""
@@ -58,13 +56,23 @@ def slipped_off(item: Study, studies: Studies) -> Outcome:
     # What hums as much while the probe is on the wire is not the air.
     more_v = _hum_v(item, slice(first, None)) - 1.5 * _hum_v(item, slice(0, first))
     hum = ramp(more_v, HUM_V, 2 * HUM_V)
+    gone = 0.0
     if not _sank(series, first, item):
-        hum = max(hum, 0.7 * ramp(gone_s, LONG_GONE_S, 2.0 * LONG_GONE_S))
+        gone = 0.7 * ramp(gone_s, LONG_GONE_S, 2.0 * LONG_GONE_S)
     elif abs(float(np.nanmedian(series.mean[first:]))) > LOW_STOP_V:
         return NOTHING
-    strength = (0.5 if item.record.step in STILL_STEPS else 1.0) * hum * ramp(gone_s, SLIP_S, 2 * SLIP_S)
+    strength = (
+        (0.5 if item.record.step in STILL_STEPS else 1.0) * max(hum, gone) * ramp(gone_s, SLIP_S, 2 * SLIP_S)
+    )
     begun = item.cells.start_s + first * item.cells.cell_s
-    text = say("the signal probe slipped off at {begun:.1f} s: from there it only hums", begun=begun)
+    text = (
+        say("the signal probe slipped off at {begun:.1f} s: from there it only hums", begun=begun)
+        if hum >= gone
+        else say(
+            "the signal is gone from {begun:.1f} s on: the probe slipped off, or the wire is open",
+            begun=begun,
+        )
+    )
     return strength, text, say("put the probe back and repeat")
 
 

@@ -40,8 +40,11 @@ JUMP_STAYS_S = 0.2
 SHAKEN_SHARE = 0.15
 """Share of a plateau left out at either end."""
 
-AWAY_V = 0.35
-LEAST_OFF_S_BLOCKS = 4
+AIR_V = 0.35
+"""A probe in the air reads about nought, with hum of some tenths of a volt at most into 1 M."""
+
+HELD_S = 0.2
+"""A probe is held to a wire, or off it, for this long."""
 
 HUM_V = 0.015
 """A probe in the air swings by more than this within a stretch; a wire to ground is quieter."""
@@ -148,7 +151,7 @@ def _is_feed(item: _Plateau, mean: NDArray[np.float32], block: int) -> bool:
 
 
 def _is_ground(item: _Plateau, hum_v: float) -> bool:
-    humming = abs(item.level_v) < 0.35 and item.reach_v > hum_v
+    humming = abs(item.level_v) < AIR_V and item.reach_v > hum_v
     return -0.5 < item.level_v < GROUND_V and not humming
 
 
@@ -160,9 +163,9 @@ def _jumps(mean: NDArray[np.float32], first: int, last: int) -> bool:
 def _signal_start(mean: NDArray[np.float32], block: int, after: int) -> int:
     """Block in which the probe, taken from the feed, came to rest on the signal wire."""
     tail = np.abs(np.nan_to_num(mean[after * block :]))
-    touching = tail > 0.35
+    touching = tail > AIR_V
     # The probe is in the air until the signal stays on for a fifth of a second.
-    need = 4 * block
+    need = round(HELD_S / BLOCK_S) * block
     held = np.convolve(touching, np.ones(need), mode="valid") >= 0.98 * need
     first = int(np.argmax(held)) if held.any() else 0
     return after + first // block + 1
@@ -173,11 +176,11 @@ def _signal_end(mean: NDArray[np.float32], block: int, begin: int) -> float:
 
     Half of the signal's time at least must be left: a probe that slipped off early measured nothing.
     """
-    away = np.abs(np.nan_to_num(mean[begin * block :], nan=9.0)) < AWAY_V
+    away = np.abs(np.nan_to_num(mean[begin * block :], nan=9.0)) < AIR_V
     back = np.flatnonzero(~away)
     if not len(back):
         return len(mean) / block
     on, off = int(back[-1]) + 1, len(away) - int(back[-1]) - 1
-    if off < LEAST_OFF_S_BLOCKS * block or off > on:
+    if off < round(HELD_S / BLOCK_S) * block or off > on:
         return len(mean) / block
     return begin + max(on / block - 1.0, 0.0)

@@ -14,6 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.signals.cells import CellSeries
+from analysis.signals.cutting import RAIL_PERCENT
 from analysis.signals.pieces import Cut, parked, truthful_chain
 
 LEAST_VISITS = 3
@@ -36,9 +37,6 @@ LEAST_SHUT_CELLS = 5
 
 LEAST_ORIGINS_PERCENT = 1.0
 """Least spread of the places that an open level is jumped to from."""
-
-RAIL_PERCENT = 1.5
-"""No track is wired to stand this near to ground or reference (limits of signal range: 5 to 95 %)."""
 
 NEAR_RAIL_PERCENT = 25.0
 """A pull resistor of up to a third of the probe's load pulls an open signal this near to a rail."""

@@ -40,6 +40,9 @@ FITTED_SEEDS = (101, 102, 103)
 RIDGE = 0.05
 """Penalty of the squared weights of standardised features: keeps separable explanations finite."""
 
+LEAST_SPREAD = 0.25
+"""A feature that hardly varies among the examples has taught nothing: it may not weigh without bound."""
+
 TARGET = Path(__file__).parents[1] / "diagnosis" / "calibration.json"
 
 
@@ -129,7 +132,7 @@ def _softmax_fit(
     bounds: Sequence[tuple[float | None, float | None]],
 ) -> NDArray[np.float64]:
     """Weights of shape (n_classes, n_features + 1), within bounds given class by class, intercept last."""
-    spread = np.where(matrix.std(axis=0) > 0, matrix.std(axis=0), 1.0)
+    spread = np.maximum(matrix.std(axis=0), LEAST_SPREAD)
     design = np.column_stack([matrix / spread, np.ones(len(matrix))])
     classes = len(bounds) // design.shape[1]
 

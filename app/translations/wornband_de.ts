@@ -4849,21 +4849,6 @@
         <translation>Zündung einschalten, Steuergerät wecken</translation>
     </message>
     <message>
-        <source>the signal probe hums about nought: it hung in the air</source>
-        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation>die Signalprüfspitze brummt um null: Sie hing in der Luft</translation>
-    </message>
-    <message>
-        <source>put the probe back and repeat</source>
-        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation>die Prüfspitze wieder ansetzen und wiederholen</translation>
-    </message>
-    <message>
-        <source>the signal probe slipped off at {begun:.1f} s: from there it only hums</source>
-        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
-        <translation>die Signalprüfspitze ist bei {begun:.1f} s abgerutscht: Ab da brummt sie nur</translation>
-    </message>
-    <message>
         <source>all channels move by the same volts: the return clip is poor</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
         <translation>alle Kanäle bewegen sich um dieselben Volt: Die Masseklemme sitzt schlecht</translation>
@@ -4892,6 +4877,26 @@
         <source>the signal knows two levels only</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
         <translation>das Signal kennt nur zwei Pegel</translation>
+    </message>
+    <message>
+        <source>the signal probe hums about nought: it hung in the air</source>
+        <extracomment>analysis/diagnosis/probe_contact.py</extracomment>
+        <translation>die Signalprüfspitze brummt um null: Sie hing in der Luft</translation>
+    </message>
+    <message>
+        <source>put the probe back and repeat</source>
+        <extracomment>analysis/diagnosis/probe_contact.py</extracomment>
+        <translation>die Prüfspitze wieder ansetzen und wiederholen</translation>
+    </message>
+    <message>
+        <source>the signal probe slipped off at {begun:.1f} s: from there it only hums</source>
+        <extracomment>analysis/diagnosis/probe_contact.py</extracomment>
+        <translation>die Signalprüfspitze ist bei {begun:.1f} s abgerutscht: Ab da brummt sie nur</translation>
+    </message>
+    <message>
+        <source>the signal is gone from {begun:.1f} s on: the probe slipped off, or the wire is open</source>
+        <extracomment>analysis/diagnosis/probe_contact.py</extracomment>
+        <translation>das Signal ist ab {begun:.1f} s weg: Die Prüfspitze ist abgerutscht, oder die Leitung ist unterbrochen</translation>
     </message>
     <message>
         <source>{name} is not TOML: {error}</source>

@@ -184,6 +184,9 @@ def test_a_probe_that_slips_off_a_recorder_of_coarse_steps_is_missed_though_no_h
     made = make_channel(Role.SIGNAL, counts, Scaling(0.04))
     capture = make_capture([make_record("001", 1.0 / RATE_HZ, [made], step=Step.SWEEP)])
     assert "slipped_off" in _plain(capture)
+    (problem,) = (item for item in _problems(capture) if item.code == "slipped_off")
+    assert "hums" not in problem.text  # nobody saw it hum: it may be an open wire as well
+    assert "wire is open" in problem.text
 
 
 def test_an_arm_that_comes_to_rest_near_ground_did_not_slip() -> None:
