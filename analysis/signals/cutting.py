@@ -19,6 +19,9 @@ FASTEST_PERCENT_PER_S = 1200.0
 HARDEST_PERCENT_PER_S2 = 12_000.0
 """Peak acceleration of a minimum-jerk stroke over 80 % of travel in 0.2 s, 5.77 d/T^2 (Flash, Hogan 1985)."""
 
+USUAL_PERCENT_PER_S2 = 3000.0
+"""Peak acceleration of a minimum-jerk stroke over 80 % of travel in 0.4 s."""
+
 BRIDGED_S = 0.003
 """Quiet cells no further apart than this may belong to one piece."""
 
@@ -36,6 +39,9 @@ MOST_GATHERED = 0.5
 
 RAIL_PERCENT = 1.5
 """No track is wired to stop this near to ground or reference (limits of signal range: 5 to 95 %)."""
+
+SINKING_S = 0.05
+"""A filter has let the signal sink to the open level within this: five time constants of 10 ms."""
 
 SEEN_AT_RAIL = 0.001
 """Share of the time that a signal is seen there now and then, and not by a spike."""
@@ -108,6 +114,7 @@ def cut_at_edges(
         cut |= _kinks(bridged_over(travel, quiet), tolerance, cell_s, swerving=True)[cells[1:]]
     else:
         cut |= _kinks(travel, tolerance, cell_s, swerving=False)[cells[1:]]
+        cut |= _sinkings(travel[cells], cell_s)
     first = cells[np.concatenate([[True], cut])]
     last = cells[np.concatenate([cut, [True]])]
     if len(first) > MOST_PIECES:
@@ -124,6 +131,24 @@ def sinks_to_a_rail(travel: NDArray[np.float32]) -> bool:
     """
     some = thinned(travel)
     return float(np.mean((some < RAIL_PERCENT) | (some > 100.0 - RAIL_PERCENT))) > SEEN_AT_RAIL
+
+
+def _sinkings(travel: NDArray[np.float32], cell_s: float) -> NDArray[np.bool_]:
+    """Where the signal may have begun to sink to a rail, reaches it, leaves it, and may have come back.
+
+    Through a filter it does so as smoothly as an arm moves, but faster than an arm comes to rest there; shape
+    (n_cells - 1,), for the moves between cells.
+    """
+    span, last = max(1, round(SINKING_S / cell_s)), len(travel) - 1
+    there = (travel < RAIL_PERCENT) | (travel > 100.0 - RAIL_PERCENT)
+    least = 0.5 * USUAL_PERCENT_PER_S2 * (span * cell_s) ** 2
+    cut = np.zeros(last, dtype=np.bool_)
+    for at in np.flatnonzero(there[1:] != there[:-1]):
+        # From the last cell outside a rail to where the sinking began, or from the first to where it ended.
+        begun = max(at - span, 0) if there[at + 1] else min(at + 1 + span, last)
+        if abs(float(travel[begun] - travel[at])) > least:
+            cut[[at, min(begun, last - 1)]] = True
+    return cut
 
 
 def _swift(travel: NDArray[np.float32], fast: NDArray[np.bool_], lag: int) -> NDArray[np.bool_]:

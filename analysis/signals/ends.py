@@ -7,13 +7,17 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from analysis.signals.cutting import FASTEST_PERCENT_PER_S, KINK_S, MOST_GATHERED, RAIL_PERCENT, Pieces
+from analysis.signals.cutting import (
+    FASTEST_PERCENT_PER_S,
+    KINK_S,
+    MOST_GATHERED,
+    RAIL_PERCENT,
+    USUAL_PERCENT_PER_S2,
+    Pieces,
+)
 
 USUAL_PERCENT_PER_S = 250.0
 """A brisk stroke by hand, 80 % of travel in a third of a second (common practice, no source)."""
-
-USUAL_PERCENT_PER_S2 = 3000.0
-"""Peak acceleration of a minimum-jerk stroke over 80 % of travel in 0.4 s."""
 
 HARDEST_KNOCK_PERCENT_PER_S = 600.0
 """Largest change of speed at once: an arm that arrives at 300 % of travel a second and bounces off."""

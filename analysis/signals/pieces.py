@@ -14,7 +14,15 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from analysis.signals.cutting import BRIDGED_S, FASTEST_PERCENT_PER_S, Pieces, bridged_over, cut_at_edges
+from analysis.signals.cutting import (
+    BRIDGED_S,
+    FASTEST_PERCENT_PER_S,
+    RAIL_PERCENT,
+    SINKING_S,
+    Pieces,
+    bridged_over,
+    cut_at_edges,
+)
 from analysis.signals.ends import Ends
 from analysis.signals.thinning import thinned
 
@@ -27,8 +35,11 @@ LOOK_BACK = 48
 BLOCK_PIECES = 512
 """Pieces whose moves are judged at a time: the arrays of a block stay in the processor's cache."""
 
-SINKING_S = 0.05
-"""A filter has let the signal sink to the open level within this: five time constants of 10 ms."""
+LOOKS = 8
+"""Parts of a piece at whose ends it is looked at to see whether it goes anywhere."""
+
+STANDING = 0.75
+"""Share of those looks at which a piece that goes nowhere is where it stands."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,6 +53,10 @@ class Cut:
         Time, place and speed at both ends of each piece.
     worth : ndarray, shape (n_pieces,)
         Seconds that each piece explains.
+    level : ndarray, shape (n_pieces,)
+        Where each piece stands, in % of travel.
+    flat : ndarray of bool, shape (n_pieces,)
+        Pieces that go nowhere.
     tolerance_percent : float
         Typical effect of noise and of the recorder's step on a move.
     strain : ndarray, shape (n_pieces, LOOK_BACK)
@@ -51,18 +66,10 @@ class Cut:
     pieces: Pieces
     ends: Ends
     worth: NDArray[np.float64]
+    level: NDArray[np.float64]
+    flat: NDArray[np.bool_]
     tolerance_percent: float
     strain: NDArray[np.float64]
-
-    @property
-    def level(self) -> NDArray[np.float64]:
-        """Where each piece stands, in % of travel, shape (n_pieces,)."""
-        return 0.5 * (self.ends.start + self.ends.stop)
-
-    @property
-    def flat(self) -> NDArray[np.bool_]:
-        """Pieces that go nowhere, shape (n_pieces,)."""
-        return np.asarray(np.abs(self.ends.stop - self.ends.start) < self.tolerance_percent)
 
     @classmethod
     def of(
@@ -76,7 +83,25 @@ class Cut:
         pieces = cut_at_edges(travel, quiet, tolerance, cell_s)
         bridged = bridged_over(travel, quiet)
         ends, typical = Ends.of(bridged, pieces, cell_s), float(np.median(thinned(tolerance)))
-        return cls(pieces, ends, _worth(bridged, pieces, cell_s), typical, _strains(ends, typical))
+        level, flat = _standing(bridged, ends, typical)
+        return cls(
+            pieces, ends, _worth(bridged, pieces, cell_s), level, flat, typical, _strains(ends, typical)
+        )
+
+
+def _standing(
+    travel: NDArray[np.float32], ends: Ends, tolerance_percent: float
+) -> tuple[NDArray[np.float64], NDArray[np.bool_]]:
+    """Where each piece stands, in % of travel, and whether it goes nowhere.
+
+    A piece that ends where it began may have been to the end of travel between, so it is looked at on its
+    way; one that stands but for a spike stands.
+    """
+    first, last = (np.rint(when / ends.cell_s).astype(np.int64) for when in (ends.start_s, ends.stop_s))
+    looks = np.stack([travel[first + (last - first) * part // LOOKS] for part in range(LOOKS + 1)])
+    level = np.median(looks, axis=0).astype(np.float64)
+    standing = np.abs(looks - level) < 0.5 * tolerance_percent
+    return level, np.asarray(standing.mean(axis=0) >= STANDING)
 
 
 def _strains(ends: Ends, tolerance_percent: float) -> NDArray[np.float64]:
@@ -150,6 +175,10 @@ def parked(cut: Cut, level: float) -> NDArray[np.bool_]:
     """
     ends = cut.ends
     there = cut.flat & (np.abs(cut.level - level) < cut.tolerance_percent)
+    if level < RAIL_PERCENT:
+        there |= cut.level < RAIL_PERCENT
+    elif level > 100.0 - RAIL_PERCENT:
+        there |= cut.level > 100.0 - RAIL_PERCENT
     touching = (ends.begin_s[1:] - ends.end_s[:-1] < max(BRIDGED_S, 1.5 * ends.cell_s)) & (
         np.abs(ends.begin[1:] - ends.end[:-1]) < cut.tolerance_percent + FASTEST_PERCENT_PER_S * BRIDGED_S
     )
