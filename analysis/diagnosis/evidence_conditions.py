@@ -10,9 +10,9 @@ from scipy.stats import fisher_exact
 from analysis.captures.known_words import known_word
 from analysis.captures.model import Role, Step
 from analysis.diagnosis.findings import Band, Result, State, Statement
-from analysis.diagnosis.hypotheses import substance
 from analysis.diagnosis.judging import unplugged
 from analysis.diagnosis.seen import QUIET_WEIGHT, Seen, names_of
+from analysis.diagnosis.strays import substance
 from analysis.diagnosis.studies import Study
 from analysis.wording import Template, Wording, joined, say
 

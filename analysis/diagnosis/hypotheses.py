@@ -18,35 +18,14 @@ from analysis.captures.model import Role, Step
 from analysis.diagnosis.findings import VerdictCode
 from analysis.diagnosis.measurement_check import Problem
 from analysis.diagnosis.places import Place
-from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
-from analysis.signals.events import Disturbance
+from analysis.diagnosis.strays import LASTING_S, share, strays_of, substance
+from analysis.diagnosis.studies import STILL_STEPS, Studies
 from analysis.signals.facts import TrackSurvey
 from analysis.signals.steadiness import Steadiness
 from analysis.signals.thinning import thinned
 
-CERTAIN_PLACE = 2.0
-"""Log odds from which a place explains the disturbances in it."""
-
-BESIDE_PERCENT = 1.5
-"""A disturbance this close to a place belongs to it: the path is unsure inside a bad spot."""
-
 NARROW_PERCENT = 8.0
 """Less travel than this is not a test of a sensor: half of what a wheel moves on a smooth road."""
-
-SPARK_S = 0.001
-"""An ignition spark is over in this time; a contact that opens seldom closes sooner."""
-
-LEAST_DIRECTED = 6
-"""Disturbances from which on their directions say something together."""
-
-MOST_UNDIRECTED = 0.5
-"""Weight of disturbances without a direction, however many."""
-
-DEEP_PERCENT = 3.0
-"""A contact that opens seldom moves the signal by less than this share of the feed."""
-
-LASTING_S = 0.002
-"""Supply disturbances shorter than this are interference, which every probe picks up."""
 
 MOST_LOG = 3.0
 """Counts beyond nineteen say no more, and `MOST_DOSE` the same for 150 volt-milliseconds."""
@@ -78,6 +57,8 @@ class Features:
         Share of the crossings of that place that broke up, fading out where its odds are even.
     place_noisy : float
         Logarithm of how many did, fading out likewise.
+    gathered : float
+        Share of the weight of all disturbances of the signal that lies in the most certain place.
     elsewhere : float
         Logarithm of the weight of disturbances of the signal alone outside all places.
     elsewhere_deep : float
@@ -106,6 +87,7 @@ class Features:
     place: float
     place_share: float
     place_noisy: float
+    gathered: float
     elsewhere: float
     elsewhere_deep: float
     at_rest: float
@@ -143,10 +125,9 @@ def weigh(studies: Studies, problems: Sequence[Problem], places: Sequence[tuple[
     Features
     """
     best = places[0][1] if places else None
-    off, deep, rest = _elsewhere(studies, places)
     reference, dips = _wire(studies, Role.REFERENCE)
     ground, lifts = _wire(studies, Role.GROUND)
-    off, deep, rest = (item * (1.0 - told_by_feed(studies, lifts, dips)) for item in (off, deep, rest))
+    strays = strays_of(studies, places).without(told_by_feed(studies, lifts, dips))
     noisy = int(best.noisy.sum()) if best is not None else 0
     # How many crossings broke up says something only where the place is more than chance.
     trusted = float(np.clip(best.log_odds / 4.0, 0.0, 1.0)) if best is not None else 0.0
@@ -159,9 +140,10 @@ def weigh(studies: Studies, problems: Sequence[Problem], places: Sequence[tuple[
         place=float(np.clip(best.log_odds, -4.0, MOST_ODDS)) if best is not None else -4.0,
         place_share=trusted * noisy / max(int(best.crossed.sum()), 1) if best is not None else 0.0,
         place_noisy=trusted * min(float(np.log1p(noisy)), MOST_LOG),
-        elsewhere=min(float(np.log1p(off)), MOST_LOG),
-        elsewhere_deep=min(deep / 10.0, 2.0),
-        at_rest=min(float(np.log1p(rest)), MOST_LOG),
+        gathered=strays.gathered,
+        elsewhere=min(float(np.log1p(strays.moving)), MOST_LOG),
+        elsewhere_deep=min(strays.deepest_percent / 10.0, 2.0),
+        at_rest=min(float(np.log1p(strays.resting)), MOST_LOG),
         out_of_range=min(float(np.log1p(_seconds_out_of_range(studies))), MOST_LOG),
         slow=_octaves_too_slow(studies),
         few=_few(studies),
@@ -171,93 +153,10 @@ def weigh(studies: Studies, problems: Sequence[Problem], places: Sequence[tuple[
     )
 
 
-def explained(
-    travel_percent: float,
-    places: Sequence[tuple[Role, Place]],
-    role: Role,
-    beside_percent: float = BESIDE_PERCENT,
-) -> bool:
-    """Whether a disturbance of a track at this travel lies in or beside a certain place of it."""
-    return any(
-        place.travel.widened(beside_percent).contains(travel_percent)
-        for track, place in places
-        if track is role and place.log_odds >= CERTAIN_PLACE
-    )
-
-
-def substance(event: Disturbance, item: Study, role: Role) -> float:
-    """Weight of a disturbance, 0 to 1: a lone sample that hardly leaves the floor is next to nothing."""
-    samples = event.cells * item.cells.samples_per_cell
-    lasting = min(1.0, (samples - 1) / 4.0) if event.cells > 1 or item.cells.samples_per_cell == 1 else 0.25
-    lasting *= _share((event.cells * item.cells.cell_s - SPARK_S) / LASTING_S)
-    # An open contact pulls towards one rail; what goes both ways is picked up from outside.
-    one_way = 0.3 if event.shape == "ringing" else 1.0
-    floor = item.surveys[role].floor.typical()
-    plain = _share(abs(event.depth) / floor - 1.0)
-    return one_way * lasting * plain * min(1.0, abs(event.depth) / DEEP_PERCENT) ** 2
-
-
-def _share(value: float) -> float:
-    """Between 0 and 1."""
-    return min(max(value, 0.0), 1.0)
-
-
 def impossible(studies: Studies) -> frozenset[VerdictCode]:
     """Explanations that a capture cannot show, since it never probed the wire."""
     unwatched = {Role.REFERENCE: VerdictCode.REFERENCE_FAULT, Role.GROUND: VerdictCode.GROUND_FAULT}
     return frozenset(code for role, code in unwatched.items() if role not in studies.feed_measured)
-
-
-def _elsewhere(studies: Studies, places: Sequence[tuple[Role, Place]]) -> tuple[float, float, float]:
-    """Weight and depth (%) of disturbances outside all places, and their weight at rest."""
-    off, rest = _Openings(), _Openings()
-    for item in studies.every:
-        # A record of which nobody says what it is, and in which the arm did not move, is one at rest.
-        named = item.record.step in STILL_STEPS and item.record.step is not Step.HOLD
-        still = named or (item.record.step is None and not item.swept)
-        if not still and not item.swept:
-            continue
-        for role in item.surveys:
-            for event in item.disturbances(role):
-                weight = substance(event, item, role)
-                beside = BESIDE_PERCENT + (item.cells.step_percent[role] if still else 0.0)
-                if weight > 0.0 and not explained(event.travel_percent, places, role, beside):
-                    (rest if still else off).add(event, weight)
-    return off.weight(), max(off.depth, rest.depth), rest.weight()
-
-
-class _Openings:
-    """Disturbances of one kind of record, and whether they pull to one level as an open contact does."""
-
-    def __init__(self) -> None:
-        self.rows: list[tuple[float, float, float]] = []
-        self.deepest = 0.0
-
-    def add(self, event: Disturbance, weight: float) -> None:
-        self.rows.append((event.travel_percent, float(np.sign(event.depth)), weight))
-        self.deepest = max(self.deepest, weight * abs(event.depth))
-
-    @property
-    def depth(self) -> float:
-        """How deep the deepest went, in %; less where the directions agree with no open contact."""
-        total = sum(row[2] for row in self.rows)
-        return self.deepest * self.weight() / total if total > 0.0 else 0.0
-
-    def weight(self) -> float:
-        """Sum of the weights, less where the directions agree with no level of an open contact.
-
-        From above its open level the signal drops, from below it rises; interference does either anywhere.
-        """
-        if len(self.rows) < LEAST_DIRECTED:
-            return sum(row[2] for row in self.rows)
-        _, sign, weight = np.array(sorted(self.rows)).T
-        rising, falling = np.where(sign > 0, weight, 0.0), np.where(sign < 0, weight, 0.0)
-        total = float(weight.sum())
-        # Rising below the level and falling above it, for a level before, between and behind all places.
-        agreeing = np.concatenate([[0.0], np.cumsum(rising)]) + falling.sum()
-        agreeing -= np.concatenate([[0.0], np.cumsum(falling)])
-        share = float(agreeing.max()) / total
-        return max(total * float(np.clip((share - 0.6) / 0.3, 0.0, 1.0)), min(0.1 * total, MOST_UNDIRECTED))
 
 
 def _wire(studies: Studies, role: Role) -> tuple[float, float]:
@@ -329,8 +228,8 @@ def told_by_feed(studies: Studies, lifts: float, dips: float) -> float:
     if total <= 0.0:
         return 0.0
     up = sum(weight for sign, weight in rows if sign > 0) / total
-    by_ground = _share((up - 0.6) / 0.25) * _share((lifts - PLAIN_DOSE) / PLAIN_DOSE)
-    by_reference = _share((1.0 - up - 0.6) / 0.25) * _share((dips - PLAIN_DOSE) / PLAIN_DOSE)
+    by_ground = share((up - 0.6) / 0.25) * share((lifts - PLAIN_DOSE) / PLAIN_DOSE)
+    by_reference = share((1.0 - up - 0.6) / 0.25) * share((dips - PLAIN_DOSE) / PLAIN_DOSE)
     return max(by_ground, by_reference)
 
 

@@ -13,9 +13,9 @@ import numpy as np
 from scipy.special import logsumexp
 
 from analysis.captures.model import Role, Step
-from analysis.diagnosis.hypotheses import substance
 from analysis.diagnosis.place_odds import RATE_MIXTURE
 from analysis.diagnosis.places import Place, find_places
+from analysis.diagnosis.strays import substance
 from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
 
 BESIDE_PERCENT = 0.5

@@ -7,9 +7,9 @@ from dataclasses import dataclass
 
 from analysis.captures.model import Role
 from analysis.diagnosis.findings import Band, Check
-from analysis.diagnosis.hypotheses import explained, substance
 from analysis.diagnosis.measurement_check import Problem
 from analysis.diagnosis.places import Place
+from analysis.diagnosis.strays import explained, substance
 from analysis.diagnosis.studies import Studies, Study
 
 PLAIN = 0.5

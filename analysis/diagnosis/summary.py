@@ -9,8 +9,8 @@ import numpy as np
 
 from analysis.captures.model import Role
 from analysis.diagnosis.findings import CoverageSpan, Event, RecordOutcome, Result
-from analysis.diagnosis.hypotheses import substance
 from analysis.diagnosis.seen import PLAIN, QUIET_WEIGHT, Seen, disturbed_weight
+from analysis.diagnosis.strays import substance
 from analysis.diagnosis.studies import WATCHED, Studies, Study
 from analysis.intervals import Interval
 from analysis.signals.events import Disturbance

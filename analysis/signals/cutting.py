@@ -142,12 +142,13 @@ def _sinkings(travel: NDArray[np.float32], cell_s: float) -> NDArray[np.bool_]:
     span, last = max(1, round(SINKING_S / cell_s)), len(travel) - 1
     there = (travel < RAIL_PERCENT) | (travel > 100.0 - RAIL_PERCENT)
     least = 0.5 * USUAL_PERCENT_PER_S2 * (span * cell_s) ** 2
+    at = np.flatnonzero(there[1:] != there[:-1])
+    # From the last cell outside a rail to where the sinking began, or from the first to where it ended.
+    begun = np.where(there[at + 1], np.maximum(at - span, 0), np.minimum(at + 1 + span, last))
+    fast = np.abs(travel[begun] - travel[at]) > least
     cut = np.zeros(last, dtype=np.bool_)
-    for at in np.flatnonzero(there[1:] != there[:-1]):
-        # From the last cell outside a rail to where the sinking began, or from the first to where it ended.
-        begun = max(at - span, 0) if there[at + 1] else min(at + 1 + span, last)
-        if abs(float(travel[begun] - travel[at])) > least:
-            cut[[at, min(begun, last - 1)]] = True
+    cut[at[fast]] = True
+    cut[np.minimum(begun[fast], last - 1)] = True
     return cut
 
 

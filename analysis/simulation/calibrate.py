@@ -77,9 +77,9 @@ def example(request: tuple[int, int, str]) -> Example:
 
 
 SUPPORTS: Mapping[VerdictCode, str] = {
-    VerdictCode.WORN_TRACK: "+place +place_share +place_noisy -elsewhere -at_rest "
+    VerdictCode.WORN_TRACK: "+place +place_share +place_noisy +gathered -elsewhere -at_rest "
     "-reference_level -ground_level -reference_dips -ground_lifts",
-    VerdictCode.SIGNAL_WIRING: "+elsewhere +elsewhere_deep +at_rest -place -place_share",
+    VerdictCode.SIGNAL_WIRING: "+elsewhere +elsewhere_deep +at_rest -place -place_share -gathered",
     VerdictCode.REFERENCE_FAULT: "+reference_level +reference_dips -ground_lifts",
     VerdictCode.GROUND_FAULT: "+ground_level +ground_lifts -reference_dips",
     VerdictCode.OUT_OF_RANGE: "+out_of_range -elsewhere -place",

@@ -1,0 +1,164 @@
+"""Disturbances of the signal: what weight each has, and how much of it no place explains."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from analysis.captures.model import Role, Step
+from analysis.diagnosis.places import Place
+from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
+from analysis.signals.events import Disturbance
+
+CERTAIN_PLACE = 2.0
+"""Log odds from which a place explains the disturbances in it."""
+
+BESIDE_PERCENT = 1.5
+"""A disturbance this close to a place belongs to it: the path is unsure inside a bad spot."""
+
+SPARK_S = 0.001
+"""An ignition spark is over in this time; a contact that opens seldom closes sooner."""
+
+LEAST_DIRECTED = 6
+"""Disturbances from which on their directions say something together."""
+
+MOST_UNDIRECTED = 0.5
+"""Weight of disturbances without a direction, however many."""
+
+DEEP_PERCENT = 3.0
+"""A contact that opens seldom moves the signal by less than this share of the feed."""
+
+LASTING_S = 0.002
+"""Supply disturbances shorter than this are interference, which every probe picks up."""
+
+
+@dataclass(frozen=True, slots=True)
+class Strays:
+    """Weight of the disturbances of the signal that no place explains.
+
+    Parameters
+    ----------
+    moving, resting : float
+        While the arm moved, and while it was left alone.
+    deepest_percent : float
+        How deep the deepest went, in % of the feed.
+    gathered : float
+        Share of the weight of all disturbances that lies in or beside the most certain place, however sure
+        that one is; 0 where there is no place or no disturbance.
+    """
+
+    moving: float
+    resting: float
+    deepest_percent: float
+    gathered: float
+
+    def without(self, told: float) -> Strays:
+        """With this share of the weight told by something else."""
+        left = 1.0 - told
+        return Strays(self.moving * left, self.resting * left, self.deepest_percent * left, self.gathered)
+
+
+def strays_of(studies: Studies, places: Sequence[tuple[Role, Place]]) -> Strays:
+    """Weigh the disturbances outside all places.
+
+    Parameters
+    ----------
+    studies : Studies
+    places : sequence of (Role, Place)
+        Of all tracks, most certain first.
+
+    Returns
+    -------
+    Strays
+    """
+    off, rest, inside, total = _Openings(), _Openings(), 0.0, 0.0
+    for item in studies.every:
+        # A record of which nobody says what it is, and in which the arm did not move, is one at rest.
+        named = item.record.step in STILL_STEPS and item.record.step is not Step.HOLD
+        still = named or (item.record.step is None and not item.swept)
+        if not still and not item.swept:
+            continue
+        for role in item.surveys:
+            beside = BESIDE_PERCENT + (item.cells.step_percent[role] if still else 0.0)
+            for event in item.disturbances(role):
+                weight = substance(event, item, role)
+                total += weight
+                inside += weight * _within(event.travel_percent, places[:1], role, beside)
+                if weight > 0.0 and not explained(event.travel_percent, places, role, beside):
+                    (rest if still else off).add(event, weight)
+    gathered = inside / total if total > 0.0 else 0.0
+    return Strays(off.weight(), rest.weight(), max(off.depth, rest.depth), gathered)
+
+
+def _within(
+    travel_percent: float, places: Sequence[tuple[Role, Place]], role: Role, beside_percent: float
+) -> bool:
+    """Whether a disturbance of a track at this travel lies in or beside one of these places."""
+    return any(
+        track is role and place.travel.widened(beside_percent).contains(travel_percent)
+        for track, place in places
+    )
+
+
+def explained(
+    travel_percent: float,
+    places: Sequence[tuple[Role, Place]],
+    role: Role,
+    beside_percent: float = BESIDE_PERCENT,
+) -> bool:
+    """Whether a disturbance of a track at this travel lies in or beside a certain place of it."""
+    certain = [item for item in places if item[1].log_odds >= CERTAIN_PLACE]
+    return _within(travel_percent, certain, role, beside_percent)
+
+
+def substance(event: Disturbance, item: Study, role: Role) -> float:
+    """Weight of a disturbance, 0 to 1: a lone sample that hardly leaves the floor is next to nothing."""
+    samples = event.cells * item.cells.samples_per_cell
+    lasting = min(1.0, (samples - 1) / 4.0) if event.cells > 1 or item.cells.samples_per_cell == 1 else 0.25
+    lasting *= share((event.cells * item.cells.cell_s - SPARK_S) / LASTING_S)
+    # An open contact pulls towards one rail; what goes both ways is picked up from outside.
+    one_way = 0.3 if event.shape == "ringing" else 1.0
+    floor = item.surveys[role].floor.typical()
+    plain = share(abs(event.depth) / floor - 1.0)
+    return one_way * lasting * plain * min(1.0, abs(event.depth) / DEEP_PERCENT) ** 2
+
+
+def share(value: float) -> float:
+    """A value, no less than 0 and no more than 1."""
+    return min(max(value, 0.0), 1.0)
+
+
+class _Openings:
+    """Disturbances of one kind of record, and whether they pull to one level as an open contact does."""
+
+    def __init__(self) -> None:
+        self.rows: list[tuple[float, float, float]] = []
+        self.deepest = 0.0
+
+    def add(self, event: Disturbance, weight: float) -> None:
+        self.rows.append((event.travel_percent, float(np.sign(event.depth)), weight))
+        self.deepest = max(self.deepest, weight * abs(event.depth))
+
+    @property
+    def depth(self) -> float:
+        """How deep the deepest went, in %; less where the directions agree with no open contact."""
+        total = sum(row[2] for row in self.rows)
+        return self.deepest * self.weight() / total if total > 0.0 else 0.0
+
+    def weight(self) -> float:
+        """Sum of the weights, less where the directions agree with no level of an open contact.
+
+        From above its open level the signal drops, from below it rises; interference does either anywhere.
+        """
+        if len(self.rows) < LEAST_DIRECTED:
+            return sum(row[2] for row in self.rows)
+        _, sign, weight = np.array(sorted(self.rows)).T
+        rising, falling = np.where(sign > 0, weight, 0.0), np.where(sign < 0, weight, 0.0)
+        total = float(weight.sum())
+        # Rising below the level and falling above it, for a level before, between and behind all places.
+        agreeing = np.concatenate([[0.0], np.cumsum(rising)]) + falling.sum()
+        agreeing -= np.concatenate([[0.0], np.cumsum(falling)])
+        share = float(agreeing.max()) / total
+        return max(total * float(np.clip((share - 0.6) / 0.3, 0.0, 1.0)), min(0.1 * total, MOST_UNDIRECTED))
