@@ -10,7 +10,6 @@ from numpy.typing import NDArray
 from analysis.signals.cutting import (
     FASTEST_PERCENT_PER_S,
     KINK_S,
-    MOST_GATHERED,
     RAIL_PERCENT,
     USUAL_PERCENT_PER_S2,
     Pieces,
@@ -21,6 +20,12 @@ USUAL_PERCENT_PER_S = 250.0
 
 HARDEST_KNOCK_PERCENT_PER_S = 600.0
 """Largest change of speed at once: an arm that arrives at 300 % of travel a second and bounces off."""
+
+UNSEEN_PERCENT_PER_S2 = 60_000.0
+"""How hard the arm may have swerved while nothing was recorded: as a wheel that hops 10 % of travel at 12 Hz."""
+
+GATHERED_SO_FAR = 1.2
+"""A motion that goes on without a gap may have gathered this share of the speed it had, or lost it."""
 
 HARD_KINK = 0.03
 """Strain of a harder change of speed between two long smooth pieces: a wheel in a pothole may do it."""
@@ -55,11 +60,21 @@ class Ends:
     end: NDArray[np.float64]
     first_speed: NDArray[np.float64]
     last_speed: NDArray[np.float64]
+    missing_s: NDArray[np.float64]
     cell_s: float
 
     @classmethod
-    def of(cls, travel: NDArray[np.float32], pieces: Pieces, cell_s: float) -> Ends:
-        """Read the ends of each piece, a little inside: a contact often fails gently at first."""
+    def of(
+        cls,
+        travel: NDArray[np.float32],
+        pieces: Pieces,
+        cell_s: float,
+        missing: NDArray[np.bool_] | None = None,
+    ) -> Ends:
+        """Read the ends of each piece, a little inside: a contact often fails gently at first.
+
+        `missing` marks the cells that the recorder lost, none unless given.
+        """
         first, last = pieces.first, pieces.last
         length = last - first
         spare = np.minimum(max(1, round(SPARED_S / cell_s)), length // 4)
@@ -82,6 +97,7 @@ class Ends:
             end=place[last],
             first_speed=(place[np.minimum(first + near, last)] - place[first]) / (near * cell_s),
             last_speed=(place[last] - place[np.maximum(last - near, first)]) / (near * cell_s),
+            missing_s=_missing_s(missing, first, cell_s),
             cell_s=cell_s,
         )
 
@@ -96,7 +112,8 @@ class Ends:
         moved = self.start[later] - self.stop[earlier]
         known = self.certain[earlier] & self.certain[later]
         speed = np.where(known, 0.5 * (self.stop_speed[earlier] + self.start_speed[later]), 0.0)
-        bend = 0.25 * USUAL_PERCENT_PER_S2 * gap_s**2
+        lost_s = self.missing_s[later] - self.missing_s[earlier]
+        bend = 0.25 * (USUAL_PERCENT_PER_S2 * gap_s**2 + UNSEEN_PERCENT_PER_S2 * lost_s**2)
         allowed = tolerance_percent + np.minimum(bend, np.where(known, 40.0, 60.0))
         allowed += np.where(known, 60.0, USUAL_PERCENT_PER_S) * np.minimum(gap_s, 0.015)
         # Within what is allowed a move costs nothing: a short true piece is not left out for its noise.
@@ -117,7 +134,9 @@ class Ends:
         after, before = self.first_speed[later], self.last_speed[earlier]
         moved = np.abs(self.begin[later] - self.end[earlier] - 0.5 * (after + before) * gap_s)
         close = moved < tolerance_percent + FASTEST_PERCENT_PER_S * gap_s
-        swift = np.where(after * before > 0.0, MOST_GATHERED * np.minimum(np.abs(after), np.abs(before)), 0.0)
+        swift = np.where(
+            after * before > 0.0, GATHERED_SO_FAR * np.minimum(np.abs(after), np.abs(before)), 0.0
+        )
         knock = np.maximum(HARDEST_KNOCK_PERCENT_PER_S + tolerance_percent / KINK_S, swift)
         soft = (np.abs(after - before) < knock) | self._at_stop(self.begin[later])
         return np.asarray((gap_s < max(0.0015, 1.5 * self.cell_s)) & close), np.asarray(soft)
@@ -132,3 +151,12 @@ class Ends:
         return np.asarray(
             (np.abs(place - inside.min()) < STOP_PERCENT) | (np.abs(place - inside.max()) < STOP_PERCENT)
         )
+
+
+def _missing_s(
+    missing: NDArray[np.bool_] | None, first: NDArray[np.int64], cell_s: float
+) -> NDArray[np.float64]:
+    """Seconds that the recorder lost before each piece: what was not recorded tells of no open contact."""
+    if missing is None:
+        return np.zeros(len(first))
+    return np.cumsum(missing)[first] * cell_s
