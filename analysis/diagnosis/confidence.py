@@ -151,6 +151,7 @@ def band_features(
             noisy / crossed,
             float(np.log1p(noisy)),
             float(np.log1p(place.elsewhere_per_s)),
+            place.contrast,
             _depth(place, survey),
             float(np.log(place.travel.length)),
             features.measurement,

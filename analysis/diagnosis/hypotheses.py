@@ -53,12 +53,16 @@ class Features:
         Logarithm of volts times milliseconds of lasting disturbances that this wire has alone.
     place : float
         Log odds of the most certain place, clipped.
+    place_beyond : float
+        How far those odds lie beyond the clip, in units of 20, 0 to 2.
     place_share : float
         Share of the crossings of that place that broke up, fading out where its odds are even.
     place_noisy : float
         Logarithm of how many did, fading out likewise.
+    contrast : float
+        Logarithm of how many times more often that place breaks up than the rest, fading out likewise.
     gathered : float
-        Share of the weight of all disturbances of the signal that lies in the most certain place.
+        Share of the weight of all disturbances that lies in places; 0 where one crossing only was noisy.
     elsewhere : float
         Logarithm of the weight of disturbances of the signal alone outside all places.
     elsewhere_deep : float
@@ -85,8 +89,10 @@ class Features:
     ground_level: float
     ground_lifts: float
     place: float
+    place_beyond: float
     place_share: float
     place_noisy: float
+    contrast: float
     gathered: float
     elsewhere: float
     elsewhere_deep: float
@@ -138,9 +144,13 @@ def weigh(studies: Studies, problems: Sequence[Problem], places: Sequence[tuple[
         ground_level=ground,
         ground_lifts=lifts,
         place=float(np.clip(best.log_odds, -4.0, MOST_ODDS)) if best is not None else -4.0,
+        place_beyond=float(np.clip((best.log_odds - MOST_ODDS) / 20.0, 0.0, 2.0))
+        if best is not None
+        else 0.0,
         place_share=trusted * noisy / max(int(best.crossed.sum()), 1) if best is not None else 0.0,
         place_noisy=trusted * min(float(np.log1p(noisy)), MOST_LOG),
-        gathered=strays.gathered,
+        contrast=trusted * best.contrast if best is not None else 0.0,
+        gathered=strays.gathered if noisy > 1 else 0.0,
         elsewhere=min(float(np.log1p(strays.moving)), MOST_LOG),
         elsewhere_deep=min(strays.deepest_percent / 10.0, 2.0),
         at_rest=min(float(np.log1p(strays.resting)), MOST_LOG),

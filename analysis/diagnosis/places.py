@@ -49,6 +49,12 @@ MOST_CROSSINGS = 600
 """Crossings among which places are looked for; all of them are counted once one is found."""
 
 
+SELDOM_PER_S = 0.05
+"""Disturbances come this often at least, wherever the arm is: three a minute."""
+
+MOST_CONTRAST = 5.0
+"""A hundred and fifty times as often: more says no more."""
+
 _SAME = 0.5
 """Share of the joint travel from which two stretches are one with different edges."""
 
@@ -67,8 +73,8 @@ class Place:
         Natural logarithm of the odds of place against time, what trying many stretches buys taken off.
     crossed, noisy : ndarray of bool, shape (n_crossings,)
         Crossings of the survey that count here, and those that broke up.
-    elsewhere_per_s : float
-        Disturbances a second outside the places.
+    inside_per_s, elsewhere_per_s : float
+        Disturbances a second in this place, and outside all places.
     """
 
     travel: Interval
@@ -77,7 +83,18 @@ class Place:
     log_odds: float
     crossed: NDArray[np.bool_]
     noisy: NDArray[np.bool_]
+    inside_per_s: float
     elsewhere_per_s: float
+
+    @property
+    def contrast(self) -> float:
+        """Logarithm of how many times more often it breaks up here than elsewhere, 0 to `MOST_CONTRAST`.
+
+        Crossings by the hundred make the odds of any place great where the whole signal breaks up, here a
+        little more; a bad spot stands out.
+        """
+        often = self.inside_per_s / (self.elsewhere_per_s + SELDOM_PER_S)
+        return float(np.clip(np.log(max(often, 1.0)), 0.0, MOST_CONTRAST))
 
 
 def find_places(survey: TrackSurvey) -> tuple[Place, ...]:
@@ -272,6 +289,7 @@ def _place(
     free = ~explained
     free[first:last] = False
     outside_s = max(float(survey.dwell_s[:, free].sum()), 1e-3)
+    inside_s = max(float(survey.dwell_s[:, first:last].sum()), 1e-3)
     return Place(
         # The break-up begins somewhere within the outermost bin: half way, for want of better knowledge.
         travel=Interval(float(edges[first]), float(edges[last])).widened(
@@ -282,6 +300,7 @@ def _place(
         log_odds=stretch.log_odds,
         crossed=crossed,
         noisy=noisy,
+        inside_per_s=float(onsets[:, first:last].sum(dtype=np.float64)) / inside_s,
         elsewhere_per_s=float(onsets[:, free].sum(dtype=np.float64)) / outside_s,
     )
 

@@ -18,6 +18,9 @@ CERTAIN_PLACE = 2.0
 BESIDE_PERCENT = 1.5
 """A disturbance this close to a place belongs to it: the path is unsure inside a bad spot."""
 
+NEXT_TO_NOTHING = 1.0
+"""Weight of one plain disturbance: less of it in all says little of where disturbances gather."""
+
 SPARK_S = 0.001
 """An ignition spark is over in this time; a contact that opens seldom closes sooner."""
 
@@ -45,8 +48,8 @@ class Strays:
     deepest_percent : float
         How deep the deepest went, in % of the feed.
     gathered : float
-        Share of the weight of all disturbances that lies in or beside the most certain place, however sure
-        that one is; 0 where there is no place or no disturbance.
+        Share of the weight of all disturbances that lies in or beside the certain places and the most certain
+        one, however sure that is; little where there is next to no weight at all.
     """
 
     moving: float
@@ -74,6 +77,7 @@ def strays_of(studies: Studies, places: Sequence[tuple[Role, Place]]) -> Strays:
     Strays
     """
     off, rest, inside, total = _Openings(), _Openings(), 0.0, 0.0
+    likely = [*places[:1], *(item for item in places[1:] if item[1].log_odds >= CERTAIN_PLACE)]
     for item in studies.every:
         # A record of which nobody says what it is, and in which the arm did not move, is one at rest.
         named = item.record.step in STILL_STEPS and item.record.step is not Step.HOLD
@@ -85,11 +89,11 @@ def strays_of(studies: Studies, places: Sequence[tuple[Role, Place]]) -> Strays:
             for event in item.disturbances(role):
                 weight = substance(event, item, role)
                 total += weight
-                inside += weight * _within(event.travel_percent, places[:1], role, beside)
+                inside += weight * _within(event.travel_percent, likely, role, beside)
                 if weight > 0.0 and not explained(event.travel_percent, places, role, beside):
                     (rest if still else off).add(event, weight)
-    gathered = inside / total if total > 0.0 else 0.0
-    return Strays(off.weight(), rest.weight(), max(off.depth, rest.depth), gathered)
+    deepest = max(off.depth, rest.depth)
+    return Strays(off.weight(), rest.weight(), deepest, gathered=inside / (total + NEXT_TO_NOTHING))
 
 
 def _within(

@@ -22,7 +22,7 @@ HARDEST_KNOCK_PERCENT_PER_S = 600.0
 """Largest change of speed at once: an arm that arrives at 300 % of travel a second and bounces off."""
 
 UNSEEN_PERCENT_PER_S2 = 60_000.0
-"""How hard the arm may have swerved while nothing was recorded: as a wheel that hops 10 % of travel at 12 Hz."""
+"""How hard the arm may have swerved while nothing was recorded: as a wheel that hops 10 % at 12 Hz."""
 
 GATHERED_SO_FAR = 1.2
 """A motion that goes on without a gap may have gathered this share of the speed it had, or lost it."""
@@ -159,4 +159,4 @@ def _missing_s(
     """Seconds that the recorder lost before each piece: what was not recorded tells of no open contact."""
     if missing is None:
         return np.zeros(len(first))
-    return np.cumsum(missing)[first] * cell_s
+    return np.asarray(np.cumsum(missing)[first] * cell_s, dtype=np.float64)

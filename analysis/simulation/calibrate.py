@@ -77,9 +77,10 @@ def example(request: tuple[int, int, str]) -> Example:
 
 
 SUPPORTS: Mapping[VerdictCode, str] = {
-    VerdictCode.WORN_TRACK: "+place +place_share +place_noisy +gathered -elsewhere -at_rest "
-    "-reference_level -ground_level -reference_dips -ground_lifts",
-    VerdictCode.SIGNAL_WIRING: "+elsewhere +elsewhere_deep +at_rest -place -place_share -gathered",
+    VerdictCode.WORN_TRACK: "+place +place_beyond +place_share +place_noisy +contrast +gathered "
+    "-elsewhere -at_rest -reference_level -ground_level -reference_dips -ground_lifts",
+    VerdictCode.SIGNAL_WIRING: "+elsewhere +elsewhere_deep +at_rest "
+    "-place -place_beyond -place_share -contrast -gathered",
     VerdictCode.REFERENCE_FAULT: "+reference_level +reference_dips -ground_lifts",
     VerdictCode.GROUND_FAULT: "+ground_level +ground_lifts -reference_dips",
     VerdictCode.OUT_OF_RANGE: "+out_of_range -elsewhere -place",
@@ -88,7 +89,7 @@ SUPPORTS: Mapping[VerdictCode, str] = {
 }
 """What speaks for (+) and against (-) each explanation; nothing else has a weight."""
 
-BAND_SIGNS = (1, 1, 1, 1, -1, 1, 0, -1, -1, -1, -1)
+BAND_SIGNS = (1, 1, 1, 1, -1, 1, 1, 0, -1, -1, -1, -1)
 """Signs of the band features, in the order of `band_features`; 0 leaves a sign free."""
 
 
