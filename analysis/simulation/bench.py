@@ -8,11 +8,13 @@ from __future__ import annotations
 
 import uuid
 from dataclasses import dataclass, field
+from functools import partial
 
 import numpy as np
 from numpy.typing import NDArray
 
 from analysis.captures.model import ArraySource, Capture, Channel, Record, Role
+from analysis.intervals import Interval
 from analysis.simulation import track
 from analysis.simulation.alternatives import broken_up
 from analysis.simulation.circuit import Floats, node_voltage, settled_voltage
@@ -254,11 +256,23 @@ def _channel(bench: _Bench, role: Role, voltage_v: Floats, missing: NDArray[np.b
 def _bands(bench: _Bench) -> tuple[BandTruth, ...]:
     """Truth of every band of every track."""
     scenario = bench.scenario
-    found = band_truths(scenario.sensor.bands, Role.SIGNAL, bench.paths, bench.threshold_v)
+    sensors = {Role.SIGNAL: scenario.sensor}
     if scenario.second:
-        other = scenario.second.sensor.bands
-        found += band_truths(other, Role.SECOND_SIGNAL, bench.paths, bench.threshold_v)
+        sensors[Role.SECOND_SIGNAL] = scenario.second.sensor
+    found: tuple[BandTruth, ...] = ()
+    for role, sensor in sensors.items():
+        as_read = partial(_as_read, scenario, sensor)
+        found += band_truths(sensor.bands, role, bench.paths, bench.threshold_v, as_read)
     return found
+
+
+def _as_read(scenario: Scenario, sensor: track.Sensor, wiper: Interval) -> Interval:
+    """Travel that sound contacts at these positions read: the pull resistor and the probe load the track."""
+    ratio, feed_v = np.array([wiper.start, wiper.stop]) / 100.0, scenario.reference_v
+    pull_v = feed_v if scenario.circuit.pull_up else 0.0
+    source_ohm = sensor.track_ohm * ratio * (1.0 - ratio) + sensor.wiper_ohm
+    start, stop = 100.0 * settled_voltage(scenario.circuit, ratio * feed_v, source_ohm, pull_v) / feed_v
+    return Interval(float(start), float(stop))
 
 
 def _fault(bench: _Bench) -> FaultTruth | None:

@@ -28,6 +28,7 @@ from analysis.simulation.scoring import (
     verdict_figures,
 )
 from analysis.simulation.traits import CONFOUNDERS, Traits
+from analysis.simulation.truth import BandTruth
 
 WIDTHS_PERCENT = (0.0, 1.5, 3.0, 6.0, 100.0)
 """Edges of the classes of band width."""
@@ -100,7 +101,12 @@ def _band_rows(items: Sequence[Judged]) -> dict[str, str]:
         f"false bands at {SURE:g} or more; beside a true one": f"{counts.false_sure}; {counts.beside_sure}",
         "average precision of bands": number(counts.precision),
         **_edge_rows(counts),
-        "both edges against where it broke up, median, % of travel": number(_broken_error(items), 2),
+        "both edges against where it broke up, median, % of travel": number(
+            _error_against(items, lambda band: band.broken), 2
+        ),
+        "both edges against the wiper's position, median, % of travel": number(
+            _error_against(items, lambda band: band.wiper), 2
+        ),
         "calibration error of bands": number(expected_calibration_error(stated, outcomes)),
         "Brier score of bands": number(brier_score(stated, outcomes)),
     }
@@ -121,14 +127,15 @@ def _edge_rows(counts: BandFigures) -> dict[str, str]:
     }
 
 
-def _broken_error(items: Sequence[Judged]) -> float:
-    """Median error of both edges against the outermost samples that broke up."""
+def _error_against(items: Sequence[Judged], edges: Callable[[BandTruth], Interval | None]) -> float:
+    """Median error of both edges against other edges of the truth, such as where samples broke up."""
     errors = []
     for item in items:
         for match in matches_of(item):
-            if match.true is not None and match.true.broken is not None:
+            true = edges(match.true) if match.true is not None else None
+            if true is not None:
                 found = item.answer.bands[match.found].travel
-                errors.append(sum(abs(error) for error in edge_errors(match.true.broken, found)))
+                errors.append(sum(abs(error) for error in edge_errors(true, found)))
     return _quantile(np.array(errors), 0.5)
 
 

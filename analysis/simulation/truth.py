@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -21,7 +21,8 @@ class BandTruth:
     Parameters
     ----------
     travel : Interval
-        Edges in % of electrical travel, cut to what the arm visited.
+        Edges in % of travel as sound contacts there read under the load of the pull resistor and the probe,
+        which is what the control unit and any recorder see; cut to what the arm visited.
     track : Role
         Which track.
     crossings, shown : int
@@ -33,6 +34,8 @@ class BandTruth:
         Largest departure in a sample, in volts; negative towards ground.
     broken : Interval or None
         From the first to the last place where a sample left the ideal voltage; None where none did.
+    wiper : Interval
+        The same edges in % of the wiper's position, which the load shifts by up to some per cent.
     """
 
     travel: Interval
@@ -42,6 +45,7 @@ class BandTruth:
     severity: float
     deepest_v: float
     broken: Interval | None
+    wiper: Interval
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,7 +108,11 @@ class PathSamples:
 
 
 def band_truths(
-    bands: Sequence[WornBand], role: Role, paths: Sequence[PathSamples], threshold_v: float
+    bands: Sequence[WornBand],
+    role: Role,
+    paths: Sequence[PathSamples],
+    threshold_v: float,
+    as_read: Callable[[Interval], Interval],
 ) -> tuple[BandTruth, ...]:
     """Crossings of each band and what they showed.
 
@@ -118,6 +126,8 @@ def band_truths(
         Of the whole capture.
     threshold_v : float
         Departure that this recorder can show.
+    as_read : callable
+        From the wiper's position to travel as it reads.
 
     Returns
     -------
@@ -135,10 +145,12 @@ def band_truths(
         departure = np.concatenate([departure for _, departure in visits])
         deepest = float(departure[np.abs(departure).argmax()])
         low, high = float(place.min()), float(place.max())
-        travel = Interval(max(band.travel.start, low), min(band.travel.stop, high))
+        wiper = Interval(max(band.travel.start, low), min(band.travel.stop, high))
         off = place[np.abs(departure) > threshold_v]
-        broken = Interval(float(off.min()), float(off.max())) if off.size else None
-        found.append(BandTruth(travel, role, len(visits), shown, band.severity, deepest, broken))
+        broken = as_read(Interval(float(off.min()), float(off.max()))) if off.size else None
+        found.append(
+            BandTruth(as_read(wiper), role, len(visits), shown, band.severity, deepest, broken, wiper)
+        )
     return tuple(found)
 
 

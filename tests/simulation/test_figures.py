@@ -45,7 +45,9 @@ UNSURE = VerdictCode.INCONCLUSIVE
 
 
 def true_band(start: float, stop: float, *, shown: int = 3, track: Role = Role.SIGNAL) -> BandTruth:
-    return BandTruth(Interval(start, stop), track, 4, shown, 0.5, -1.0, Interval(start, stop))
+    return BandTruth(
+        Interval(start, stop), track, 4, shown, 0.5, -1.0, Interval(start, stop), Interval(start, stop)
+    )
 
 
 def found(start: float, stop: float, confidence: float = 0.9, track: Role = Role.SIGNAL) -> FoundBand:
