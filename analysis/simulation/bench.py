@@ -178,11 +178,10 @@ def _signal(bench: _Bench, taking: _Taking, role: Role, ground: Floats, referenc
     if sensor.bands and scenario.physics == "main":
         source_ohm = source_ohm + _film(bench, taking, role, sensor, travel)
     if scenario.wire and role is Role.SIGNAL:
-        acting = scenario.wire.active(scene, rng)
         if scenario.wire.short_to_v is None:
-            source_ohm = source_ohm + acting * scenario.wire.ohm
+            source_ohm = source_ohm + scenario.wire.series_ohm(scene, rng)
         else:
-            shunt_s, shunt_v = acting / 10.0, scenario.wire.short_to_v
+            shunt_s, shunt_v = scenario.wire.active(scene, rng) / 10.0, scenario.wire.short_to_v
     if not taking.plan.plugged:
         source_ohm = np.full_like(source_ohm, 1e9)
     pull_v = scenario.reference_v if scenario.circuit.pull_up else 0.0

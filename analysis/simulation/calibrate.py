@@ -37,7 +37,7 @@ from analysis.simulation.truth import Truth
 FITTED_SEEDS = (101, 102, 103)
 """Seeds that the weights are fitted on; `analysis.simulation.figures` uses others."""
 
-RIDGE = 0.05
+RIDGE = 1.0
 """Penalty of the squared weights of standardised features: keeps separable explanations finite."""
 
 LEAST_SPREAD = 0.25

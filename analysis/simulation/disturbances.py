@@ -63,6 +63,9 @@ class WireFault:
         Correlation time of the chattering inside a burst; 0 for one clean opening.
     short_to_v : float or None
         Not a break but a short of some ohms to that voltage.
+    wander : float
+        Above 0 it acts all the time: a corroded plug whose resistance wanders about `ohm` by this standard
+        deviation of its logarithm, one half within a third of a second and the other within a hundredth.
     """
 
     kind: str = "random"
@@ -72,6 +75,16 @@ class WireFault:
     chatter_s: float = 0.0
     short_to_v: float | None = None
     place_percent: float = 70.0
+    wander: float = 0.0
+
+    def series_ohm(self, scene: Scene, rng: np.random.Generator) -> Floats:
+        """Resistance that it adds to the wire, shape (n,)."""
+        if self.wander > 0.0:
+            count = scene.time_s.shape[0]
+            slow, fast = (coloured(rng, count, within_s, scene.interval_s) for within_s in (0.3, 0.01))
+            spread = self.wander * np.sqrt(0.5) * (slow + fast)
+            return np.asarray(self.ohm * np.exp(spread), dtype=np.float64)
+        return np.asarray(self.active(scene, rng) * self.ohm, dtype=np.float64)
 
     def active(self, scene: Scene, rng: np.random.Generator) -> NDArray[np.bool_]:
         """Where the fault acts, shape (n,)."""

@@ -146,6 +146,11 @@ def signal_wiring(rng: np.random.Generator) -> Scenario:
     story = f"signal wire, {kind}" + (", shorted" if shorted else ", corroded" if corroded else "")
     also = (VerdictCode.WORN_TRACK,) if kind == "loom" else ()
     made = scenario(visit, plans(rng, visit), VerdictCode.SIGNAL_WIRING, story, *also)
+    if not (corroded or shorted or kind == "loom") and chance(rng, 0.2):
+        # A plug that has corroded through is never open and never good: it drops part of the pull's voltage.
+        ohm = rng.uniform(0.08, 0.6) / made.circuit.load_s
+        wire = replace(wire, kind="random", ohm=ohm, wander=rng.uniform(0.3, 0.8))
+        made = replace(made, story="signal wire, high resistance all the time")
     return replace(made, wire=wire)
 
 
