@@ -35,6 +35,12 @@ MOST_DOSE = 5.0
 PLAIN_DOSE = 1.5
 """Logarithm of the volt-milliseconds from which on a wire's own record shows it bad; plainly at twice."""
 
+STANDS_OUT = 2.0
+"""Contrast from which a place stands out: it breaks up seven times as often as the rest..."""
+
+OFTEN = 1.3
+"""...and the less vague the more crossings of it break up, from three in ten on."""
+
 MOST_ODDS = 12.0
 """Log odds beyond this say no more: one in 160,000."""
 
@@ -59,8 +65,8 @@ class Features:
         Share of the crossings of that place that broke up, fading out where its odds are even.
     place_noisy : float
         Logarithm of how many did, fading out likewise.
-    contrast : float
-        Logarithm of how many times more often that place breaks up than the rest, fading out likewise.
+    vague : float
+        How little that place stands out from the rest, 0 to 1, fading out likewise: see `_vague`.
     gathered : float
         Share of the weight of all disturbances that lies in places; 0 where one crossing only was noisy.
     elsewhere : float
@@ -92,7 +98,7 @@ class Features:
     place_beyond: float
     place_share: float
     place_noisy: float
-    contrast: float
+    vague: float
     gathered: float
     elsewhere: float
     elsewhere_deep: float
@@ -149,7 +155,7 @@ def weigh(studies: Studies, problems: Sequence[Problem], places: Sequence[tuple[
         else 0.0,
         place_share=trusted * noisy / max(int(best.crossed.sum()), 1) if best is not None else 0.0,
         place_noisy=trusted * min(float(np.log1p(noisy)), MOST_LOG),
-        contrast=trusted * best.contrast if best is not None else 0.0,
+        vague=trusted * _vague(best) if best is not None else 0.0,
         gathered=strays.gathered if noisy > 1 else 0.0,
         elsewhere=min(float(np.log1p(strays.moving)), MOST_LOG),
         elsewhere_deep=min(strays.deepest_percent / 10.0, 2.0),
@@ -161,6 +167,16 @@ def weigh(studies: Studies, problems: Sequence[Problem], places: Sequence[tuple[
         unexplained_once=float(noisy == 1 and best is not None and best.log_odds > -2.0),
         narrow=_narrow(studies),
     )
+
+
+def _vague(place: Place) -> float:
+    """How little a place stands out, 0 to 1: it breaks up hardly more often than the rest, on some crossings.
+
+    A wire of high resistance makes the whole signal restless, more so where the signal is far from the pull's
+    level; many crossings make sure of the difference, but not of a bad spot.
+    """
+    often = int(place.noisy.sum()) / max(int(place.crossed.sum()), 1)
+    return share(1.0 - place.contrast / STANDS_OUT) * share(OFTEN - often)
 
 
 def impossible(studies: Studies) -> frozenset[VerdictCode]:

@@ -77,10 +77,10 @@ def example(request: tuple[int, int, str]) -> Example:
 
 
 SUPPORTS: Mapping[VerdictCode, str] = {
-    VerdictCode.WORN_TRACK: "+place +place_beyond +place_share +place_noisy +contrast +gathered "
+    VerdictCode.WORN_TRACK: "+place +place_beyond +place_share +place_noisy -vague +gathered "
     "-elsewhere -at_rest -reference_level -ground_level -reference_dips -ground_lifts",
     VerdictCode.SIGNAL_WIRING: "+elsewhere +elsewhere_deep +at_rest "
-    "-place -place_beyond -place_share -contrast -gathered",
+    "-place -place_beyond -place_share +vague -gathered",
     VerdictCode.REFERENCE_FAULT: "+reference_level +reference_dips -ground_lifts",
     VerdictCode.GROUND_FAULT: "+ground_level +ground_lifts -reference_dips",
     VerdictCode.OUT_OF_RANGE: "+out_of_range -elsewhere -place",
