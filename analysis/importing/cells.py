@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import re
-from datetime import datetime
 
+from analysis.importing.instants import seconds_of
 from analysis.importing.units import unit_of
 
 MISSING = frozenset(
@@ -23,25 +23,18 @@ _NUMBER = re.compile(
 )
 _PREFIXED = re.compile(r"^(?P<number>[+\-]?[\d.,]+)\s?(?P<prefix>[mkuµ\u03bc])$")  # 500m stands for 0.5
 _PREFIXES = {"m": 1e-3, "k": 1e3, "u": 1e-6, "µ": 1e-6, "\u03bc": 1e-6}
+_AROUND = " \t\r\n\f\v\u00a0\ufeff"
+_TURNED = re.compile(r"^(?:\((?P<inside>\d[\d.,]*)\)|(?P<before>\d[\d.,]*)-)$")  # (0.5) and 0.5- are -0.5
+_SHARE = re.compile(r"^(?P<number>[+\-]?[\d.,]+)\s?%$")
 _WITH_UNIT = re.compile(r"^(?P<number>[+\-]?[\d.,∞][\d.,eE+\-']*)\s*(?P<unit>[^\d\s.,+\-]{1,8})$")
-_CLOCK = re.compile(
-    r"^(?:(?P<hours>\d{1,4}):)?(?P<minutes>\d{1,2}):(?P<seconds>\d{1,2}(?:[.,]\d{1,12})?)"
-    r"(?:\s*(?P<half>[AaPp])\.?[Mm]\.?)?$"
-)
-_DATED = re.compile(
-    r"^(?P<a>\d{1,4})(?P<mark>[-./])(?P<b>\d{1,2}|[A-Za-zä]{3})(?P=mark)(?P<c>\d{1,4}),?[T ]+"
-    r"(?P<clock>\d{1,2}:\d\d:\d\d(?:[.,]\d{1,12})?(?:\s*[AaPp]\.?[Mm]\.?)?)\s*(?:Z|[+-]\d\d:?\d\d)?$"
-)
-_SPAN = re.compile(r"^(?P<days>\d{1,5}) days? \+?(?P<clock>[\d:.,]+)$")
-_MONTHS = {name: place for place, name in enumerate(
-    ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"], start=1)
-} | {"mär": 3, "mai": 5, "okt": 10, "dez": 12}  # fmt: skip
-_EPOCH = datetime(2000, 1, 1)
 
 
 def plain(cell: str) -> str:
     """A cell without quotes, spaces around it, and with a plain minus."""
-    text = cell.strip().strip('"').strip().replace("\u2212", "-")
+    text = cell.strip(_AROUND).removeprefix('="').strip('"').strip().replace("\u2212", "-")
+    turned = _TURNED.match(text)
+    if turned:
+        return "-" + (turned["inside"] or turned["before"])
     return text[1:-1].strip() if len(text) > 1 and text[0] == text[-1] == "'" else text
 
 
@@ -49,7 +42,7 @@ def looks_numeric(cell: str) -> bool:
     """Whether a cell, made `plain`, states a number, a time of day or an over-range reading."""
     if _NUMBER.match(cell) or _over(cell) is not None or seconds_of(cell) is not None:
         return True
-    if _PREFIXED.match(cell):
+    if _PREFIXED.match(cell) or _SHARE.match(cell):
         return True
     found = _WITH_UNIT.match(cell)
     return found is not None and unit_of(found.group("unit")) is not None
@@ -68,7 +61,8 @@ def number_of(cell: str, decimal: str = ".", thousands: str = "") -> float | Non
     Returns
     -------
     float or None
-        A cell that carries its own unit is given in volts or seconds; a time of day in seconds.
+        A cell that carries its own unit is given in volts or seconds (per cent stay as they are); a time of
+        day in seconds.
     """
     text = plain(cell)
     if text.lower() in MISSING:
@@ -83,6 +77,9 @@ def number_of(cell: str, decimal: str = ".", thousands: str = "") -> float | Non
     if prefixed:
         value = _float(prefixed["number"], decimal, thousands)
         return None if value is None else value * _PREFIXES[prefixed["prefix"]]
+    share = _SHARE.match(text)
+    if share:
+        return _float(share["number"], decimal, thousands)
     found = _WITH_UNIT.match(text)
     unit = unit_of(found.group("unit")) if found else None
     if found is None or unit is None:
@@ -93,45 +90,10 @@ def number_of(cell: str, decimal: str = ".", thousands: str = "") -> float | Non
 
 def unit_in(cell: str) -> str:
     """The unit that a cell carries beside its number; empty where it carries none."""
+    if _SHARE.match(plain(cell)):
+        return "%"
     found = _WITH_UNIT.match(plain(cell))
     return found.group("unit") if found and unit_of(found.group("unit")) else ""
-
-
-def seconds_of(text: str) -> float | None:
-    """Seconds that a time of day (since midnight) or a date with a time (since 2000) says, or None."""
-    clock = _CLOCK.match(text)
-    if clock:
-        seconds = float(clock.group("seconds").replace(",", "."))
-        hours = int(clock.group("hours") or 0)
-        if clock.group("half"):
-            hours = hours % 12 + (12 if clock.group("half") in "pP" else 0)
-        return 3600.0 * hours + 60.0 * int(clock.group("minutes")) + seconds
-    span = _SPAN.match(text)
-    if span:
-        since = seconds_of(span["clock"])
-        return None if since is None else 86_400.0 * int(span["days"]) + since
-    dated = _DATED.match(text)
-    day = _day(dated["a"], dated["mark"], dated["b"], dated["c"]) if dated else None
-    since = seconds_of(dated["clock"]) if dated else None
-    return None if day is None or since is None else (day - _EPOCH).total_seconds() + since
-
-
-def _day(a: str, mark: str, b: str, c: str) -> datetime | None:
-    """A date: the year first, or the day; with strokes the month first where that can be."""
-    if b.isalpha():
-        if b.lower() not in _MONTHS:
-            return None
-        b, mark = str(_MONTHS[b.lower()]), "."
-    if len(a) == 4:
-        year, month, day = int(a), int(b), int(c)
-    else:
-        year = int(c) if len(c) == 4 else 2000 + int(c)
-        month_first = mark == "/" and int(a) <= 12
-        month, day = (int(a), int(b)) if month_first else (int(b), int(a))
-    try:
-        return datetime(year, month, day)
-    except ValueError:
-        return None
 
 
 def _over(text: str) -> float | None:

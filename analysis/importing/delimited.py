@@ -15,12 +15,14 @@ from numpy.typing import NDArray
 from pyarrow import csv as arrow_csv
 
 from analysis.errors import ImportingError
-from analysis.importing.cells import MISSING, number_of, seconds_of
+from analysis.importing.asides import foreign_letters
+from analysis.importing.cells import MISSING, number_of
 from analysis.importing.choices import NOTHING_CHOSEN, SPACED_COMMA, TextChoices, checked_choices
 from analysis.importing.clocks import seconds_of_all
 from analysis.importing.dialect import ARROW, Dialect, understood
 from analysis.importing.encoding import MOST_LINE_BYTES, decoded, encoding_of, line_blocks, long_line
 from analysis.importing.guesses import is_time
+from analysis.importing.instants import seconds_of
 from analysis.importing.model import Block, Column, Table, checked_columns
 from analysis.progress import Tick
 from analysis.wording import plural, say
@@ -56,7 +58,7 @@ def open_text(path: Path, choices: TextChoices = NOTHING_CHOSEN) -> Table:
         checked_columns(columns),
         reader.blocks,
         dialect.interval_s,
-        dialect.notes,
+        (*dialect.notes, *foreign_letters(dialect.names, encoding)),
         dialect=dialect,
         encoding=encoding,
     )

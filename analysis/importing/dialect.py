@@ -8,9 +8,11 @@ from collections import Counter
 from dataclasses import dataclass
 
 from analysis.errors import ImportingError
-from analysis.importing.cells import MISSING, looks_numeric, seconds_of, unit_in
+from analysis.importing.asides import asides
+from analysis.importing.cells import MISSING, looks_numeric, unit_in
 from analysis.importing.choices import NOTHING_CHOSEN, SPACED_COMMA, TextChoices
 from analysis.importing.headings import headings, lines_of, logical, padded, split_line, stated_interval
+from analysis.importing.instants import seconds_of
 from analysis.importing.layouts import refuse_another_kind, refuse_another_layout, refuse_commas_everywhere
 from analysis.importing.units import TIME, unit_of
 from analysis.wording import say
@@ -22,6 +24,7 @@ ARROW = " -> "
 """What some programs put between the time of day and the line that came then. Common practice, no source."""
 
 _COMMENTS = ("#", "%", "//", "!", "*")
+_GROUPED = re.compile(r"[+\-]?[1-9]\d{0,2},\d{3}")  # a thousand, or a number to three decimals
 _MOST_LINES = 3000
 _TAIL_LINES = 400
 _SPACED_COMMAS = re.compile(r"\s*[+\-]?\d+,\d+(?:, [+\-]?\d+,\d+)+\s*")
@@ -123,21 +126,27 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
     if not any(numeric):
         raise _no_rows()
     refuse_another_layout([split_line(lines[place], delimiter) for place in rows], width)
-    marks = _chosen_marks(_marks(tail, delimiter, numeric), choices)
+    every = [lines[place] for place in rows]
+    marks = _chosen_marks(_marks(tail, every, delimiter, numeric), choices)
     first = rows[0] if choices.head_lines is not None else _first_row(lines, rows, delimiter, numeric)
     if choices.head_lines is None:
         first = _behind_numbers(lines, [place for place in rows if place >= first], delimiter)
     if delimiter == ",":
-        refuse_commas_everywhere([split_line(line, ",") for line in lines[:first]], width)
+        above = [split_line(line, ",") for line in lines[:first]]
+        refuse_commas_everywhere(above, width, split_line(lines[first], ","))
     names, units = headings(lines[:first], delimiter, width, comment)
     if width > 2 and not names[-1] and all(names[:-1]) and _counts_rows(lines, rows, first, delimiter, width):
         names, units = ["", *names[:-1]], ["", *units[:-1]]  # the heading leaves out the numbers of the rows
     cells = padded(split_line(lines[first], delimiter), width)
     units = [unit or _own_unit(cell) for unit, cell in zip(units, cells, strict=True)]
     clock = [use and seconds_of(cell) is not None for use, cell in zip(numeric, cells, strict=True)]
+    beside = asides(
+        lines[:first], [split_line(line, delimiter) for line in lines[:first]],
+        [split_line(line, delimiter) for line in tail], names, numeric,
+    )  # fmt: skip
     return Dialect(
         delimiter, marks[0], marks[1], comment, physical[first], tuple(names), tuple(units), tuple(numeric),
-        tuple(clock), stated_interval(lines[:first]), marks[2],
+        tuple(clock), stated_interval(lines[:first]), (*marks[2], *beside),
         _edges(tail, width) if delimiter == " " else None,
         _pointed(tail, delimiter, width, marks[0], marks[1]), arrow,
     )  # fmt: skip
@@ -189,7 +198,10 @@ def _no_rows() -> ImportingError:
 
 
 def _own_unit(cell: str) -> str:
-    unit = unit_of(unit_in(cell))
+    found = unit_in(cell)
+    unit = unit_of(found)
+    if found == "%":
+        return found
     return "" if unit is None else "s" if unit.quantity == TIME else "V"
 
 
@@ -209,6 +221,11 @@ def _delimiter(tail: list[str], one_column: bool, chosen: str | None) -> tuple[s
         numeric = [_is_numeric([cells[place] for cells in split], delimiter) for place in range(width)]
         if delimiter == "," and one_column and chosen is None:
             continue  # one column of decimal commas, not two of whole numbers
+        if 2 * len(split) < len(tail):  # as many empty cells behind each row as it happens to have
+            split = [_filled(split_line(line, delimiter)) for line in tail]
+            width = Counter(len(cells) for cells in split).most_common(1)[0][0]
+            split = [cells for cells in split if len(cells) == width]
+            numeric = [_is_numeric([cells[place] for cells in split], delimiter) for place in range(width)]
         empty = sum(all(not cells[place] for cells in split) for place in range(width))
         score = sum(numeric) - 0.6 * (width - sum(numeric) - empty) + 0.5 * (len(split) / len(tail))
         if best is None or score > best[0] + 1e-9:
@@ -216,6 +233,11 @@ def _delimiter(tail: list[str], one_column: bool, chosen: str | None) -> tuple[s
     if best is None:
         raise _no_rows()
     return best[1], best[2], best[3]
+
+
+def _filled(cells: list[str]) -> list[str]:
+    """The cells up to the last one that holds anything."""
+    return cells[: max((place + 1 for place, cell in enumerate(cells) if cell), default=0)]
 
 
 def _is_numeric(cells: list[str], delimiter: str) -> bool:
@@ -236,7 +258,9 @@ def _is_decimal_comma(lines: list[str]) -> bool:
     )  # fmt: skip
 
 
-def _marks(tail: list[str], delimiter: str, numeric: list[bool]) -> tuple[str, str, tuple[str, ...]]:
+def _marks(
+    tail: list[str], every: list[str], delimiter: str, numeric: list[bool]
+) -> tuple[str, str, tuple[str, ...]]:
     """Decimal mark and thousands mark, and what is to be said about them."""
     cells = [
         cell
@@ -257,9 +281,34 @@ def _marks(tail: list[str], delimiter: str, numeric: list[bool]) -> tuple[str, s
     if any(cell.count(",") > 1 for cell in cells):
         return ".", ",", ()
     commas = [cell for cell in cells if "," in cell]
-    doubtful = all(re.fullmatch(r"[+\-]?[1-9]\d{0,2},\d{3}", cell) for cell in commas)
+    doubtful = all(_GROUPED.fullmatch(cell) for cell in commas)
+    if doubtful and _are_thousands([split_line(line, delimiter) for line in every], len(numeric)):
+        return ".", ",", (say("the comma in {cell} is read as a thousands mark", cell=commas[0]),)
     said = (say("the comma in {cell} is read as a decimal comma", cell=commas[0]),) if doubtful else ()
     return ",", spaced, said
+
+
+def _are_thousands(rows: list[list[str]], width: int) -> bool:
+    """Whether whole numbers below a thousand stand in one column with those that have a comma.
+
+    Decimals are written to one length throughout (then 500 would be 0,500) or without noughts at their end.
+    Where a column has a comma in every cell, only noughts behind it show a thousands mark.
+    """
+    table = [row for row in rows if len(row) == width]
+    columns = [[row[place] for row in table if looks_numeric(row[place])] for place in range(width)]
+    found = mixed = False
+    noughts = True
+    for cells in columns:
+        commas = [cell for cell in cells if "," in cell]
+        if not commas:
+            continue
+        found = True
+        whole = any(re.fullmatch(r"[+\-]?\d{1,3}", cell) for cell in cells)
+        mixed |= whole and any(cell.endswith("0") for cell in commas)
+        noughts &= all(cell.endswith(",000") for cell in commas)
+        if any("," in cell and not _GROUPED.fullmatch(cell) for cell in cells):
+            return False
+    return found and (mixed or noughts)
 
 
 def _chosen_marks(
@@ -316,7 +365,7 @@ def _is_heading(line: str, delimiter: str, numeric: list[bool]) -> bool:
 
 def _fits(line: str, delimiter: str, numeric: list[bool]) -> bool:
     cells = split_line(line, delimiter)
-    if len(cells) != len(numeric):
+    if len(cells) != len(numeric) != len(cells := _filled(cells)):
         return False
     told = [cell for cell, use in zip(cells, numeric, strict=True) if use and cell.lower() not in MISSING]
     return bool(told) and all(map(looks_numeric, told))

@@ -32,6 +32,10 @@ _COUNTER_WORDS = re.compile(
     r"^(?:no|nr|#|n|index|idx|sample|samples|row|point|count|zeile|number)\.?$", re.IGNORECASE
 )
 
+_SUMMARY_WORDS = re.compile(r"(?<=\w )(?:min|max|minimum|maximum|peak|std)\.?$", re.IGNORECASE)
+_MOST_VOLTS = 60.0  # whole numbers above are counts; a battery of a vehicle has less
+_COUNT_WORDS = re.compile(r"\b(?:adc|raw|counts?|lsb|digits?)(?:\b|\d|$)", re.IGNORECASE)
+
 
 @dataclass(frozen=True, slots=True)
 class Guess:
@@ -93,12 +97,30 @@ def guess(name: str, unit: str, volts: NDArray[np.float64]) -> Guess:
     known = unit_of(unit)
     if unit and (known is None or known.quantity != VOLTAGE) and unit.upper() not in ("-", "1"):
         return Guess(None, say("its unit {unit} is no voltage", unit=unit))
+    if _SUMMARY_WORDS.search(name.replace("_", " ")):
+        return Guess(None, say("it holds the least or the greatest of several samples"))
+    role = said_role(name)
+    if role is not None:
+        return _supply_of_what(volts) if role is Role.SUPPLY else Guess(role, _SAYS_SO, sure=True)
+    return _by_behaviour(volts[np.isfinite(volts)])
+
+
+def said_role(name: str) -> Role | None:
+    """The role that the words of a heading name, or None."""
     # Of "second/signal" the last word counts before the group that it stands in.
     for said in dict.fromkeys((name.rpartition("/")[2], name)):
         for role, words in _WORDS:
             if re.search(words, said.replace("_", " "), re.IGNORECASE):
-                return _supply_of_what(volts) if role is Role.SUPPLY else Guess(role, _SAYS_SO, sure=True)
-    return _by_behaviour(volts[np.isfinite(volts)])
+                return role
+    return None
+
+
+def is_count(name: str, unit: str, values: NDArray[np.float64]) -> bool:
+    """Whether heading and numbers say that a column holds counts of a converter, not volts."""
+    if unit or not _COUNT_WORDS.search(name.replace("_", " ")):
+        return False
+    finite = values[np.isfinite(values)]
+    return len(finite) > 0 and float(finite.max()) > _MOST_VOLTS and bool((finite == np.round(finite)).all())
 
 
 def _supply_of_what(volts: NDArray[np.float64]) -> Guess:

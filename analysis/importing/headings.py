@@ -7,19 +7,30 @@ import re
 
 from analysis.importing.cells import looks_numeric, plain
 from analysis.importing.choices import SPACED_COMMA
-from analysis.importing.units import RATE, TIME, Unit, split_heading, unit_of
+from analysis.importing.guesses import is_time
+from analysis.importing.units import RATE, TIME, VOLTAGE, Unit, split_heading, unit_of
 
 _MOST_ABOVE = 14  # lines above the samples among which names and units are looked for
 _LISTED = re.compile(
     r"^\W*(?:column|col|channel|ch|spalte|kanal)\.?\s*#?(\d{1,3})\s*[:=;,\t]\s*(\S.*)$", re.IGNORECASE
 )
+_THOUSANDS = {"k": 1e3, "meg": 1e6}
 _TIME = re.compile(r"\b(?:time|zeit)\b", re.IGNORECASE)
 _MOST_JOINED = 12  # lines of one heading: a cell of a spreadsheet has two or three
 _NAMES_INTERVAL = re.compile(
-    r"(?:interval|period|increment|\bdt\b|delta ?t|Δt|abtastintervall|(?:sample|sampling) ?time)",
+    r"(?:interval|period|increment|\bdt\b|delta ?t|\bdelta\b|Δt|abtastintervall|(?:sample|sampling) ?time)",
     re.IGNORECASE,
 )
-_NAMES_RATE = re.compile(r"(?:\brate\b|frequency|\bfs\b|abtastrate|samples per second|s/s\b)", re.IGNORECASE)
+_NAMES_RATE = re.compile(
+    r"(?:\brate\b|frequency|\bfs\b|\bsr\b|abtastrate|samples per second|s/s\b)", re.IGNORECASE
+)
+_UNIT_ABOVE = re.compile(
+    r"^\W*(?:(?:time|zeit|x|horizontal|voltage|spannung|vertical|y)\w*?[\s_\-]*(?:units?|einheit)"
+    r"|(?:units?|einheit)\s+(?:(?:of|for|der|von)\s+)?(?:time|zeit|x|voltage|spannung|y)\w*)"
+    r"\s*[:=;,\t ]\s*[\"\[(]?(?P<unit>[^\s\"\])]{1,12})[\"\])]?[\s;,]*$",
+    re.IGNORECASE,
+)
+_RULE = re.compile(r"[-:=+_ ]+")
 _STATED = re.compile(r"([+\-]?\d[\d.,]*(?:[eE][+\-]?\d+)?)[\s,;\t\"\])]*([\[(]?[A-Za-zµμ/]{1,12})?")
 
 
@@ -104,7 +115,18 @@ def headings(before: list[str], delimiter: str, width: int, comment: str) -> tup
     split = [
         split_heading(name) if not unit else (name, unit) for name, unit in zip(names, units, strict=True)
     ]
-    return [name for name, _ in split], [unit for _, unit in split]
+    names, units = [name for name, _ in split], [unit for _, unit in split]
+    return names, _with_units_above(names, units, before)
+
+
+def _with_units_above(names: list[str], units: list[str], before: list[str]) -> list[str]:
+    """The units of columns that have none, where a line above says them of all times or all voltages."""
+    said = [found for line in before if (found := _UNIT_ABOVE.match(line.strip()))]
+    known = {unit.quantity: item["unit"] for item in said if (unit := unit_of(item["unit"])) is not None}
+    return [
+        unit or known.get(TIME if is_time(name, "") else VOLTAGE, "")
+        for name, unit in zip(names, units, strict=True)
+    ]
 
 
 def _heading_rows(before: list[str], delimiter: str, width: int, comment: str) -> list[list[str]]:
@@ -118,6 +140,8 @@ def _heading_rows(before: list[str], delimiter: str, width: int, comment: str) -
         if not cells and rows:
             break
         said = [cell for cell in cells if cell]
+        if all(_RULE.fullmatch(cell) for cell in said):
+            continue  # a ruled line
         if said and 2 * sum(map(looks_numeric, said)) < len(said):
             rows.append(padded(cells, width))
     return rows
@@ -128,6 +152,10 @@ def _heading_cells(line: str, delimiter: str, width: int) -> list[str]:
     cells = split_line(line, delimiter)
     while len(cells) > width and not cells[-1]:
         cells.pop()
+    if len(cells) == width + 1 and cells[0].endswith(":"):
+        cells = cells[1:]  # "units: ms mV mV"
+    if len(cells) > width and len(joined := _with_brackets(cells, delimiter)) == width:
+        return joined
     longest = width if delimiter == " " or width == 1 else width + 2  # of columns that are never filled
     if max(width - 1, 1) <= len(cells) <= longest:
         return cells
@@ -140,6 +168,20 @@ def _heading_cells(line: str, delimiter: str, width: int) -> list[str]:
         if len(cells) == width > 1 and any(split_heading(cell)[1] or _TIME.search(cell) for cell in cells):
             return cells
     return []
+
+
+def _with_brackets(cells: list[str], delimiter: str) -> list[str]:
+    """Cells that a delimiter inside brackets took apart, together again: ``time (s, elapsed)``."""
+    found: list[str] = []
+    for cell in cells:
+        open_still = found and found[-1].count("(") + found[-1].count("[") > (
+            found[-1].count(")") + found[-1].count("]")
+        )
+        if open_still:
+            found[-1] += delimiter + " " + cell
+        else:
+            found.append(cell)
+    return found
 
 
 def _are_units(cells: list[str]) -> bool:
@@ -169,6 +211,8 @@ def stated_interval(before: list[str]) -> float | None:
             continue
         value = _stated_number(found.group(1))
         said = unit_of((found.group(2) or "").strip("[(")) or _named_unit(line)
+        if said is None and (found.group(2) or "").lower() in _THOUSANDS:  # "rate: 10 k"
+            said = Unit(RATE, _THOUSANDS[(found.group(2) or "").lower()])
         by_rate = said.quantity == RATE if said else interval is None
         factor = said.factor if said and said.quantity in (RATE, TIME) else 1.0
         if value > 0.0 and value * factor < 1e12:

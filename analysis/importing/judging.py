@@ -12,24 +12,17 @@ from numpy.typing import NDArray
 
 from analysis.captures.model import Role, Scaling
 from analysis.errors import ImportingError
-from analysis.importing.guesses import Guess, guess, is_counter, is_time, rises
+from analysis.importing.guesses import Guess, guess, is_count, is_counter, is_time, rises, said_role
 from analysis.importing.model import Column, Table, clock_places
 from analysis.importing.spool import Spool, SpooledColumn
-from analysis.importing.units import VOLTAGE, unit_of
+from analysis.importing.time_units import time_unit
+from analysis.importing.units import VOLTAGE, is_share, unit_of
 from analysis.importing.wishes import Wishes
 from analysis.wording import say
 
 _HOLDS_TIMES = say("it holds times")
 _LOOK_SAMPLES = 20_000
-_SINCE_1970 = (
-    (1e17, 1e-9, say("nanoseconds")),
-    (1e14, 1e-6, say("microseconds")),
-    (1e11, 1e-3, say("milliseconds")),
-)
 _UNKNOWN_UNIT = re.compile(r"\[[^\[\]]+\]\s*$")  # a known one is taken off the heading
-_DAYS = (20_000.0, 80_000.0)  # of a spreadsheet: 1954 to 2119, counted from 1900
-_LEAST_DAY_STEP = 1e-4  # days; as seconds nobody records a wire of a sensor so fast, at such times
-_LONG_STEP_S = 0.1  # rows of seconds without a unit that lie further apart may well be milliseconds
 _MILLIVOLTS_FROM = 100.0  # a column without a unit that reads this much holds no volts of a vehicle
 
 
@@ -107,21 +100,30 @@ def judged(spool: Spool, wishes: Wishes) -> Judged:
     """
     columns = _with_units(spool.table.columns, wishes.units)
     looks = [look_at(source, column.scaling) for source, column in zip(spool.columns, columns, strict=True)]
+    columns = [
+        replace(item, unit="counts") if is_count(item.name, item.unit, look) else item
+        for item, look in zip(columns, looks, strict=True)
+    ]
     wanted = {place_of(name, columns): role for name, role in wishes.channels.items()}
     problems: list[Problem] = []
     notes: list[str] = []
     found = _time_place(columns, looks, wishes, set(wanted), spool.table)
     time_place = None if isinstance(found, Problem) else found
+    clocks = clock_places(spool.table)
     factors = [
-        _factor(column, look, wishes, spool.table.kind, notes, problems)
+        _factor(column, look, wishes, spool.table.kind, [] if place in clocks else notes, problems)
         if place != time_place
-        else _seconds(column, look, notes)
+        else 1.0
         for place, (column, look) in enumerate(zip(columns, looks, strict=True))
     ]
+    if time_place is not None:
+        unit = time_unit(columns[time_place], looks[time_place], clock=time_place in clocks)
+        factors[time_place] = unit.factor
+        notes += [unit.note] if unit.note and not unit.doubtful else []
+        problems += [_doubtful(columns[time_place].name, unit.step)] if unit.doubtful else []
     factors = _millivolts_together(columns, looks, factors, time_place, notes)
     for name, factor in wishes.factors.items():
         factors[place_of(name, columns)] *= factor
-    clocks = clock_places(spool.table)
     guesses = {
         place: Guess(None, _HOLDS_TIMES)
         if place in clocks and place not in wanted
@@ -138,31 +140,11 @@ def judged(spool: Spool, wishes: Wishes) -> Judged:
         problems.insert(0, _no_unit(columns[found].name))
     if not any(item.role for item in guesses.values()):
         problems.append(_no_role([columns[place].name for place in guesses]))
+    problems += _not_in_volts(columns, guesses, wanted, {place_of(name, columns) for name in wishes.factors})
+    problems += [_EVERY_ROW_TWICE] if _stand_twice(looks) else []
     return Judged(
         tuple(columns), tuple(looks), tuple(factors), guesses, time_place, tuple(problems), tuple(notes)
     )
-
-
-def _seconds(column: Column, times: NDArray[np.float64], notes: list[str]) -> float:
-    """Seconds of one unit of a column of times; without a unit they are seconds, or dates by their size."""
-    unit = unit_of(column.unit)
-    if unit is not None:
-        return unit.factor
-    finite = times[np.isfinite(times)]
-    size = float(np.median(finite)) if len(finite) else 0.0
-    step = float(np.median(np.diff(finite))) if len(finite) > 1 else 0.0
-    for least, factor, name in _SINCE_1970:
-        if size > least:
-            notes.append(
-                say("the times in {name} are read as {unit} since 1970", name=column.name, unit=name)
-            )
-            return factor
-    if _DAYS[0] < size < _DAYS[1] and 0.0 < step < _LEAST_DAY_STEP:
-        notes.append(say("the times in {name} are read as days of a spreadsheet", name=column.name))
-        return 86_400.0
-    if step >= _LONG_STEP_S:
-        notes.append(say("column {name} has no unit and is read as seconds", name=column.name))
-    return 1.0
 
 
 def _no_unit(name: str) -> Problem:
@@ -171,6 +153,51 @@ def _no_unit(name: str) -> Problem:
         say("the unit of the times in {name} is not known", name=name),
         say("say it with --unit COLUMN=UNIT: s, ms, us or min"),
     )
+
+
+def _doubtful(name: str, step: float) -> Problem:
+    return Problem(
+        Need.TIME_UNIT,
+        say("the times in {name} go up by {step:,.6g}, and no unit is given", name=name, step=step),
+        say("say it with --unit COLUMN=UNIT: s, ms, us or min"),
+    )
+
+
+_EVERY_ROW_TWICE = Problem(
+    Need.TABLE,
+    say("every row stands in it twice"),
+    say("save the recording again, with each sample once"),
+)
+
+
+def _stand_twice(looks: Sequence[NDArray[np.float64]]) -> bool:
+    """Whether each row is like the one before it, pair by pair, and the pairs differ."""
+    pairs = [look[: len(look) // 2 * 2].reshape(-1, 2) for look in looks]
+    alike = all(np.array_equal(pair[:, 0], pair[:, 1], equal_nan=True) for pair in pairs)
+    changing = any(len(pair) > 2 and float(np.mean(np.diff(pair[:, 0]) != 0)) > 0.5 for pair in pairs)
+    return alike and changing
+
+
+def _not_in_volts(
+    columns: Sequence[Column], guesses: Mapping[int, Guess], wanted: Mapping[int, Role], scaled: set[int]
+) -> list[Problem]:
+    """A chosen wire, or the only signal, in per cent or counts: nobody but the technician knows the volts."""
+    signal = any(item.role is Role.SIGNAL for item in guesses.values())
+    for place in guesses:
+        name, unit = columns[place].name, columns[place].unit
+        asked = place in wanted or (not signal and said_role(name) is Role.SIGNAL)
+        if asked and place not in scaled and is_share(unit):
+            return [
+                Problem(
+                    Need.ROLES,
+                    say("{name} is in {unit}, not in volts", name=name, unit=unit),
+                    say(
+                        "say how many volts 1 is with --channel {name}=signal --factor {name}=VOLTS",
+                        name=name,
+                    ),
+                )
+            ]
+    return []
 
 
 def unbelievable(interval_s: float) -> Problem:

@@ -11,9 +11,12 @@ from analysis.wording import say
 
 _MOST_CHANNELS = 8
 _LEAST_ROUNDS = 3
+_LEAST_NUMBERED = 5  # a count may be a measurement too
 
 
 _MARKUP = re.compile(r"\s*<(?:!|\?|[A-Za-z][\w:]*[\s/>])")
+_WHOLE_CLOCK = re.compile(r".*\d\d:\d\d$")
+_PART = re.compile(r"\d{1,6}$")
 _JSON = re.compile(r'\s*(?:\{\s*"|\[\s*[\[{])')
 
 
@@ -65,7 +68,7 @@ def refuse_another_layout(rows: Sequence[Sequence[str]], width: int) -> None:
         )
 
 
-def refuse_commas_everywhere(before: Sequence[Sequence[str]], width: int) -> None:
+def refuse_commas_everywhere(before: Sequence[Sequence[str]], width: int, first: Sequence[str] = ()) -> None:
     """Tell a table whose comma stands between cells and inside numbers: nobody can take it apart.
 
     Parameters
@@ -74,13 +77,21 @@ def refuse_commas_everywhere(before: Sequence[Sequence[str]], width: int) -> Non
         Cells of the lines above the samples, taken apart at commas.
     width : int
         Cells of a row, taken apart likewise.
+    first : sequence of str
+        The first row.
 
     Raises
     ------
     ImportingError
-        Where a heading has half as many cells as a row.
+        Where a heading has half as many cells as a row, or one less and a time of day is torn in two.
     """
     heading = next((row for row in reversed(before) if len(row) > 1), ())
+    clock = next((place for place, cell in enumerate(first[:-1]) if _WHOLE_CLOCK.match(cell)), None)
+    if clock is not None and _PART.match(first[clock + 1]) and len(heading) == width - 1:
+        raise ImportingError(
+            say("its comma stands between cells and inside times"),
+            say("save it with a semicolon or a tab between cells"),
+        )
     if len(heading) * 2 == width and not any(map(_is_number, heading)):
         raise ImportingError(
             say("its comma stands between cells and inside numbers"),
@@ -102,19 +113,21 @@ def _channels_in_turn(rows: Sequence[Sequence[str]]) -> tuple[str, ...]:
     rows = rows[-60:]
     for place in range(len(rows[0]) if rows else 0):
         words = [row[place] for row in rows]
-        if not all(word and not _is_number(word) for word in words[-_LEAST_ROUNDS * 2 :]):
+        last = words[-_LEAST_ROUNDS * 2 :]
+        numbered = all(word.isdecimal() and len(word) < 3 for word in last)
+        if not numbered and not all(word and not _is_number(word) for word in last):
             continue
-        turn = _turn(words)
+        turn = _turn(words, _LEAST_NUMBERED if numbered else _LEAST_ROUNDS)
         if turn and any(_stands_still(rows, other, turn) for other in range(len(rows[0])) if other != place):
             return tuple(words[-turn:])
     return ()
 
 
-def _turn(words: Sequence[str]) -> int:
+def _turn(words: Sequence[str], rounds: int) -> int:
     """After how many lines the words come again in the same order; 0 where they do not."""
     for turn in range(2, _MOST_CHANNELS + 1):
-        last = words[-turn * _LEAST_ROUNDS :]
-        if len(last) == turn * _LEAST_ROUNDS and len(set(last)) == turn and last[:-turn] == last[turn:]:
+        last = words[-turn * rounds :]
+        if len(last) == turn * rounds and len(set(last)) == turn and last[:-turn] == last[turn:]:
             return turn
     return 0
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import UTC, datetime, timedelta
 
 DAY_S = 86_400.0
-_CLOCKS_FROM = datetime(2000, 1, 1)  # `analysis.importing.cells.seconds_of` counts dates from there
+_CLOCKS_FROM = datetime(2000, 1, 1)  # `analysis.importing.instants.seconds_of` counts dates from there
 _SPREADSHEETS_FROM = datetime(1899, 12, 30)  # of day 0; the wrong leap day of 1900 is in it
 _SINCE_1970_S = (1e9, 5e9)  # 2001 to 2128
 _SPREADSHEET_DAYS = (20_000.0, 80_000.0)  # 1954 to 2119
@@ -29,6 +29,8 @@ def moment_of(time_s: float, *, clock: bool, factor: float) -> str:
         ``"09:14:07.500"`` where no date is known, ``"2026-03-04T09:14:07.500"`` by the recorder's clock, and
         with ``+00:00`` where it was counted since 1970.
     """
+    if clock and not time_s:
+        return ""  # it counts from its first row: a span, no time of day
     if clock:
         moment = _CLOCKS_FROM + timedelta(seconds=time_s)
         return (moment.time() if time_s < 7.0 * DAY_S else moment).isoformat(timespec="milliseconds")

@@ -17,7 +17,7 @@ from analysis.importing.model import clock_places
 from analysis.importing.moments import moment_of
 from analysis.importing.plan import Plan, PlannedChannel
 from analysis.importing.spool import Spool, SpooledColumn
-from analysis.importing.time_base import TimeBase, is_believable, time_base
+from analysis.importing.time_base import TimeBase, contradiction, is_believable, time_base
 from analysis.importing.wishes import EVERY_CHANNEL, Wishes
 from analysis.progress import Tick
 from analysis.wording import plural, say
@@ -123,6 +123,8 @@ def _pieces(spool: Spool, plan: Plan, size: int, notes: list[str], tick: Tick) -
     base = time_base(times, plan.time_factor, tick)
     if not is_believable(base.interval_s):
         raise unbelievable(base.interval_s).error()
+    against = contradiction(spool.table.interval_s, base.interval_s)
+    notes += [] if against is None else [against]
     if base.even and base.off_intervals > 0.01:
         notes.append(
             say(

@@ -11,16 +11,18 @@ from numpy.typing import NDArray
 from analysis.captures.model import SampleSource
 from analysis.errors import ImportingError
 from analysis.progress import Tick, ignore
-from analysis.wording import say
+from analysis.wording import Wording, say
 
 _AT_ONCE = 512 * 1024
 _EVEN = 0.1
 """Share of an interval that a sample may lie off its place and still count as evenly spaced (ours)."""
 
+_SAME = 0.01  # of an interval: what is stated may be rounded
 _GAP = 1.5
 """Intervals between two samples from which one is missing between them."""
 
 _MOST_PIECES = 200
+_LEAST_A_PIECE = 6  # rows on the average: where gaps come closer, the rows were kept as they came
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,9 +74,29 @@ def time_base(source: SampleSource, factor: float, tick: Tick = ignore) -> TimeB
     cuts = _gaps(source, factor, usual)
     off = _worst_offset(source, factor, first, interval)
     even = off <= max(_EVEN, 1.01 * _rounding_s(source, factor) / interval)
-    if not even and len(cuts) and len(cuts) < _MOST_PIECES:
+    if not even and len(cuts) and len(cuts) < _MOST_PIECES and _LEAST_A_PIECE * len(cuts) <= size:
         return TimeBase(first, _round_interval(usual, size), off, False, cuts)
     return TimeBase(first, interval, off, even, np.empty(0, dtype=np.int64))
+
+
+def contradiction(stated_s: float | None, interval_s: float) -> Wording | None:
+    """What is said where a file states another interval than its times have; None where they agree.
+
+    Parameters
+    ----------
+    stated_s : float or None
+        As the file states it beside its rows.
+    interval_s : float
+        Of its times.
+    """
+    if stated_s is None or abs(stated_s - interval_s) <= _SAME * interval_s:
+        return None
+    return say(
+        "the file says {stated_s:.4g} s between two rows, and its times say {interval_s:.4g} s: the times"
+        " count",
+        stated_s=stated_s,
+        interval_s=interval_s,
+    )
 
 
 def is_believable(interval_s: float) -> bool:
@@ -112,9 +134,17 @@ def _checked_steps(source: SampleSource, factor: float, tick: Tick) -> float:
     if usual <= 0.0:
         raise ImportingError(
             say("the time stands still: it is rounded to more than the sample interval"),
-            say("name the sample interval instead"),
+            say(
+                "name the sample interval instead: {interval_s:.3g} s, if the rows lie evenly apart",
+                interval_s=_mean_step_s(source, factor),
+            ),
         )
     return usual
+
+
+def _mean_step_s(source: SampleSource, factor: float) -> float:
+    first, last = (float(source.read(place, place + 1)[0]) for place in (0, len(source) - 1))
+    return (last - first) * factor / (len(source) - 1)
 
 
 def _rounding_s(source: SampleSource, factor: float) -> float:

@@ -11,7 +11,7 @@ from analysis.importing.going_on import GoingOn, going_on
 from analysis.importing.judging import Judged, Need, Problem, unbelievable
 from analysis.importing.seen import TimeSeen, TimeSource
 from analysis.importing.spool import Spool, SpooledColumn
-from analysis.importing.time_base import TimeBase, is_believable, time_base
+from analysis.importing.time_base import TimeBase, contradiction, is_believable, time_base
 from analysis.importing.wishes import Wishes
 from analysis.wording import plural, say
 
@@ -71,6 +71,9 @@ def time_seen(spool: Spool, seen: Judged, wishes: Wishes) -> tuple[TimeSeen, tup
         )
     if restarts is not None:
         sentence = say("{sentence} Note: {restarts}.", sentence=sentence, restarts=restarts)
+    against = contradiction(spool.table.interval_s, base.interval_s)
+    if against is not None:
+        sentence = say("{sentence} Note: {against}.", sentence=sentence, against=against)
     found = TimeSeen(
         TimeSource.COLUMN, sentence, place, base.interval_s, even, base.off_intervals, gaps, longest_s
     )

@@ -33,6 +33,7 @@ _OTHERS = {
     "ksa/s": Unit(RATE, 1e3), "msa/s": Unit(RATE, 1e6), "ksps": Unit(RATE, 1e3), "sps": Unit(RATE, 1.0),
     "samples/s": Unit(RATE, 1.0), "1/s": Unit(RATE, 1.0), "msec": Unit(TIME, 1e-3), "usec": Unit(TIME, 1e-6),
     "mvolt": Unit(VOLTAGE, 1e-3), "mvolts": Unit(VOLTAGE, 1e-3), "uvolt": Unit(VOLTAGE, 1e-6),
+    "volts dc": Unit(VOLTAGE, 1.0), "volt dc": Unit(VOLTAGE, 1.0),
     "vdc": Unit(VOLTAGE, 1.0), "v dc": Unit(VOLTAGE, 1.0), "mvdc": Unit(VOLTAGE, 1e-3),
 }  # fmt: skip
 _NO_VOLTS = frozenset(
@@ -47,7 +48,9 @@ _BRACKETS = re.compile(r"^\s*[\[({<]\s*(.*?)\s*[\])}>]\s*$")
 _BRACKETED = re.compile(r"^(?P<name>.*?)\s*[\[({<]\s*(?P<unit>[^\[\](){}<>]{1,16}?)\s*[\])}>]\s*$")
 _IN_NAME = (
     _BRACKETED,
-    re.compile(r"^(?P<name>.+?)\s*/\s*(?P<unit>\w{1,8})$"),  # "U/mV", as ISO 80000-1 writes headings
+    re.compile(
+        r"^(?P<name>.+?)\s*/\s*(?P<unit>\w[\w\-]{0,11}\.?)$"
+    ),  # "U/mV", as ISO 80000-1 writes headings
     re.compile(r"^(?P<name>.+?)\s+in\s+(?P<unit>\w{1,12})$", re.IGNORECASE),
     re.compile(r"^(?P<name>.+?)[_ ,:.\-]+(?P<unit>\w{1,6})$"),
 )
@@ -55,6 +58,8 @@ _IN_NAME = (
 
 _WORDS_TOO = ("h", "day", "days")
 """Units that end a name without being meant: "level_h", "time of day"."""
+
+_TIMES = re.compile(r"(?:time|zeit|elapsed|\bt)\W*$", re.IGNORECASE)
 
 _MICRO = re.compile("^(?:\u00e2\u00b5|\u00ce\u00bc|\u00ee\u00bc|[\u03bc\ufffd?])")  # in small letters
 
@@ -67,6 +72,9 @@ def _table() -> dict[str, Unit]:
     for quantity, words in _LONG.items():
         for prefix, factor in _LONG_PREFIXES.items():
             known.update({prefix + word: Unit(quantity, factor) for word in words if prefix + word != "ns"})
+    for word in ("sec", "secs", "volt", "volts"):
+        quantity = TIME if word.startswith("s") else VOLTAGE
+        known.update({prefix + word: Unit(quantity, _PREFIXES[prefix]) for prefix in ("m", "u", "µ", "n")})
     return known
 
 
@@ -82,7 +90,8 @@ def unit_of(text: str) -> Unit | None:
     """
     inside = _BRACKETS.match(text)
     plain = (inside.group(1) if inside else text.strip()).strip(".").lower()
-    return _KNOWN.get(" ".join(_MICRO.sub("µ", plain).split()))
+    spelled = " ".join(_MICRO.sub("µ", plain).split())
+    return _KNOWN.get(spelled) or _KNOWN.get(spelled.replace("-", ""))
 
 
 def split_heading(heading: str) -> tuple[str, str]:
@@ -96,15 +105,28 @@ def split_heading(heading: str) -> tuple[str, str]:
     """
     for form in _IN_NAME:
         found = form.match(heading)
-        bare = form is not _BRACKETED and found is not None and found.group("unit").lower() in _WORDS_TOO
+        bare = form is not _BRACKETED and found is not None and _is_word(*found.group("name", "unit"))
         if found and not bare and unit_of(found.group("unit")) is not None:
             return found.group("name").strip() or heading.strip(), found.group("unit")
+    alone = unit_of(heading)
+    if alone is not None and alone.quantity == TIME and heading.strip().lower() not in (*_WORDS_TOO, "min"):
+        return heading.strip(), heading.strip()
     other = _BRACKETED.match(heading)
     # One letter in round brackets may number a channel: "sensor (A)".
     letter = other is not None and other.group("unit").isalpha() and len(other.group("unit")) == 1
     if other and is_other_unit(other.group("unit")) and ("[" in heading or not letter):
         return other.group("name").strip() or heading.strip(), other.group("unit")
     return heading.strip(), ""
+
+
+def _is_word(name: str, unit: str) -> bool:
+    """Whether the end of a name only looks like a unit: "sig min" is the least of something, no minutes."""
+    return unit.lower() in _WORDS_TOO or (unit.lower() == "min" and not _TIMES.search(name))
+
+
+def is_share(text: str) -> bool:
+    """Whether a text spells a share or a count: of something, but not of how many volts."""
+    return text.strip().strip(".").lower() in ("%", "count", "counts", "bit", "digit", "lsb")
 
 
 def is_other_unit(text: str) -> bool:

@@ -225,7 +225,7 @@ FIFTH = (
     Strange("a letter before every line", ("H;time;signal;ref\nU;ms;mV;mV\n" + _rows("D;{m};{sm:.0f};{rm:.0f}") + "E;12\n").encode()),
     Strange("a comma and a tab", ("time,\tsignal,\tref\n" + _rows("{t:.3f},\t{s},\t{r}")).encode()),
     Strange("milliseconds in a column of their own", ("Zeit;ms;Signal;Ref\n" + "".join(f"09:14:07;{500 + n};{s};{r}\n" for n, _, s, r in ROWS)).encode(),
-        says="name the sample interval", wishes=Wishes(time_column="ms", units={"ms": "ms"})),
+        says="--time COLUMN", wishes=Wishes(time_column="ms", units={"ms": "ms"})),
     Strange("how the time is written, as its unit", ("Time;Signal;Ref\nHH:MM:SS.sss;V;V\n" + _rows("00:00:{t:06.3f};{s};{r}")).encode()),
 )  # fmt: skip
 

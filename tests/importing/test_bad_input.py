@@ -39,7 +39,7 @@ BAD: dict[str, tuple[Callable[[Path], object], str]] = {
     "one number": (lambda p: p.write_text("3.5\n"), "no two rows"),
     "no time": (lambda p: p.write_text("signal\n1.5\n2.25\n1.75\n"), "--sample-interval"),
     "two times": (lambda p: p.write_text("time,time b,signal\n" + ROWS), "--time COLUMN"),
-    "backwards": (lambda p: p.write_text("time,signal\n0,1\n1,2\n2,3\n1,2\n2,1\n"), "backwards at row 4"),
+    "backwards": (lambda p: p.write_text("time [s],signal\n0,1\n1,2\n2,3\n1,2\n2,1\n"), "backwards at row 4"),
     "times in days": (lambda p: p.write_text("time,signal\n0,1\n86400,2\n172800,1\n"), "--unit COLUMN=UNIT"),
     "times in a wrong unit": (
         lambda p: p.write_text("time [ns],signal\n0,1\n1,2\n2,1\n"), "would lie 1e-09 s apart"
@@ -105,7 +105,7 @@ def test_a_capture_is_not_overwritten(tmp_path: Path) -> None:
 
 def test_odd_cells_are_missing_or_over_range_and_counted(tmp_path: Path) -> None:
     source = tmp_path / "t.csv"
-    rows = ["time,signal,ref", "0,1.5,5", "1,∞,5", "2,,5", "3,-∞,5", "4,what,5", "5,2.5", "6,2.25,5", "7,1.2"]
+    rows = ["time [s],signal,ref", "0,1.5,5", "1,∞,5", "2,,5", "3,-∞,5", "4,what,5", "5,2.5", "6,2.25,5", "7,1.2"]
     source.write_text("\n".join(rows), encoding="utf-8")
     (understood,) = import_capture([source], tmp_path / "a.h5")
     with open_capture(tmp_path / "a.h5") as opened:

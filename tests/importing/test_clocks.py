@@ -6,8 +6,8 @@ import numpy as np
 import pyarrow as pa
 import pytest
 
-from analysis.importing.cells import seconds_of
 from analysis.importing.clocks import seconds_of_all
+from analysis.importing.instants import seconds_of
 
 FORMS = (
     "{h:02d}:{m:02d}:{s:02d}.{f:03d}",

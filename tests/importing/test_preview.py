@@ -129,10 +129,10 @@ def test_uneven_times_need_a_word_and_with_it_they_need_none(tmp_path: Path) -> 
     [
         ("signal\n1.5\n2.25\n1.75\n1.0\n", Need.INTERVAL),
         ("time,time b,signal\n0,0,1\n1,1,2\n2,2,1\n", Need.TIME_COLUMN),
-        ("time,signal\n0,1\n1,2\n2,3\n1,2\n2,1\n", Need.TIME_COLUMN),
-        ("time,signal\n0,1\n86400,2\n172800,1\n", Need.TIME_UNIT),
+        ("time [s],signal\n0,1\n1,2\n2,3\n1,2\n2,1\n", Need.TIME_COLUMN),
+        ("time [s],signal\n0,1\n86400,2\n172800,1\n", Need.TIME_UNIT),
         ("time [ticks],signal\n0,1\n1,2\n2,1\n", Need.TIME_UNIT),
-        ("time,speed [km/h]\n0,1\n1,2\n2,3\n3,2\n", Need.ROLES),
+        ("time [s],speed [km/h]\n0,1\n1,2\n2,3\n3,2\n", Need.ROLES),
         ("one,two\nthree,four\nfive,six\n", Need.TABLE),
     ],
 )

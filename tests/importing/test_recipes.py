@@ -132,7 +132,7 @@ def test_a_recipe_says_how_a_text_is_written_that_is_not_understood_without_it(
     tmp_path: Path,
 ) -> None:
     def caret(path: Path, start: int) -> Path:
-        path.write_text("time^sig\n" + "".join(f"{n + start}^{1 + n % 3}\n" for n in range(30)))
+        path.write_text("time [s]^sig\n" + "".join(f"{n + start}^{1 + n % 3}\n" for n in range(30)))
         return path
 
     wishes = Wishes(text=TextChoices(delimiter="^"))

@@ -13,7 +13,8 @@ from analysis.diagnosis.profile_schema import parse_profile
 from analysis.diagnosis.profiles import built_in_ids, built_in_text
 from analysis.errors import WornbandError
 from analysis.exporting.neutral import neutral
-from analysis.importing.cells import number_of, seconds_of
+from analysis.importing.cells import number_of
+from analysis.importing.instants import seconds_of
 from analysis.importing.delimited import open_text
 from analysis.importing.dialect import understood
 from analysis.importing.encoding import decoded, encoding_of
