@@ -1,0 +1,102 @@
+"""What stands beside the samples of a text and is left out, or may change what they mean: it is said."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from analysis.importing.cells import MISSING, looks_numeric
+from analysis.wording import plural, say
+
+_SCALES = re.compile(
+    r"\b(?:probe|tastkopf|tastteiler|attenuation|gain|scale|scaling|skalierung|multiplier|factor|faktor"
+    r"|(?:m?V|volts?)\s+per)\b.*\d",
+    re.IGNORECASE,
+)
+_MOST_SAID = 60  # letters of a line
+_WESTERN = frozenset("äöüÄÖÜßéèêëàáâçñíóôúîïæøåÅØÆÉÈÀÇÑÍÓÚµ°²³±·–—’‘“”„€§½Ø…×«»¿¡´`¨\u00a0")
+
+
+def asides(
+    above: Sequence[str],
+    before: Sequence[Sequence[str]],
+    rows: Sequence[Sequence[str]],
+    names: Sequence[str],
+    numeric: Sequence[bool],
+) -> tuple[str, ...]:
+    """Sentences about what was left out of a table, and about lines that may say how its numbers are meant.
+
+    Parameters
+    ----------
+    above : sequence of str
+        The lines before the samples.
+    before : sequence of sequence of str
+        Their cells.
+    rows : sequence of sequence of str
+        Cells of some rows of samples.
+    names : sequence of str
+        Of the columns.
+    numeric : sequence of bool
+        Which columns hold numbers.
+
+    Returns
+    -------
+    tuple of str
+        Empty where nothing has to be said.
+    """
+    scales = next((line.strip() for line in above if _SCALES.search(line)), "")
+    said = [
+        say(
+            "a line above the samples says {line!r}: the numbers are taken as they stand; say --factor"
+            " COLUMN=NUMBER where that is not in them",
+            line=scales[:_MOST_SAID],
+        )
+    ]
+    passed = sum(_is_row(cells, numeric) for cells in before)
+    numbers = plural(
+        "{count} line of numbers above the samples was left out",
+        "{count:,} lines of numbers above the samples were left out",
+        count=passed,
+    )
+    return (*(said if scales else ()), *((numbers,) if passed else ()), *_unread(rows, names, numeric))
+
+
+def foreign_letters(names: Sequence[str], encoding: str) -> tuple[str, ...]:
+    """A sentence where names hold letters that a western workshop does not write; empty otherwise.
+
+    Parameters
+    ----------
+    names : sequence of str
+        Of columns.
+    encoding : str
+        That they were read in.
+    """
+    letters = [letter for name in names for letter in name if not letter.isascii()]
+    if encoding != "cp1252" or all(letter in _WESTERN for letter in letters):
+        return ()
+    return (say("the names of the columns were read as Latin-1; say --encoding where they look wrong"),)
+
+
+def _is_row(cells: Sequence[str], numeric: Sequence[bool]) -> bool:
+    if len(cells) != len(numeric) or all(cell.isdecimal() for cell in cells):
+        return False
+    told = [cell for cell, use in zip(cells, numeric, strict=True) if use]
+    return 2 * sum(looks_numeric(cell) for cell in told) > len(told) > 1
+
+
+def _unread(rows: Sequence[Sequence[str]], names: Sequence[str], numeric: Sequence[bool]) -> tuple[str, ...]:
+    """Columns with digits in their cells that are no numbers all the same."""
+    said = []
+    for place, use in enumerate(numeric):
+        cells = [row[place] for row in rows if place < len(row) and row[place].lower() not in MISSING]
+        digits = sum(any(map(str.isdigit, cell)) for cell in cells)
+        if use or not cells or 2 * digits < len(cells):
+            continue
+        said.append(
+            say(
+                "column {name} holds no plain numbers ({cell}) and was left out",
+                name=names[place] or place + 1,
+                cell=cells[0][:_MOST_SAID],
+            )
+        )
+    return tuple(said)
