@@ -34,7 +34,7 @@ def seconds_of_all(cells: pa.Array) -> NDArray[np.float64] | None:
     first = cells[0].as_py().encode()
     found = _CLOCK.search(first)
     letters = _letters(cells, len(first))
-    if found is None or letters is None or first.count(b":") > 2:
+    if found is None or letters is None or first.count(b":") > 2 or first[:1] in (b"+", b"-"):
         return None
     minutes, seconds = (_digits(letters, *found.span(group)) for group in (1, 2))
     fraction = _digits(letters, *found.span(3)) if found.group(3) else np.zeros(len(letters), dtype=np.int64)

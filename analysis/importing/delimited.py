@@ -187,6 +187,8 @@ class _Reader:
         found: list[NDArray[np.float64]] = []
         for place, column in zip(self._used, table.columns, strict=True):
             values = column.combine_chunks() if column.num_chunks != 1 else column.chunk(0)
+            if place in self._times and values.null_count:
+                return None  # a row of nothing is none
             if self._dialect.clock[place]:
                 times = seconds_of_all(values)
                 if times is None:
@@ -262,6 +264,9 @@ class _Reader:
                 odd.append(cell)
             values.append(float("nan") if value is None else value)
         told = len(self._used) - sum(map(np.isnan, values))
+        if not told and self._times:
+            left.rows += bool(odd or short)
+            return None  # nothing stands in it, not even a time
         if (not told and (odd or short)) or (short and not cut and 2 * told < len(self._used)):
             left.rows += 1
             return None

@@ -216,16 +216,10 @@ def _delimiter(tail: list[str], one_column: bool, chosen: str | None) -> tuple[s
             split = [split_line(line, delimiter) for line in tail]
         except csv.Error:
             continue
-        width = Counter(len(cells) for cells in split).most_common(1)[0][0]
-        split = [cells for cells in split if len(cells) == width]
+        split, width = _one_width(split, delimiter)
         numeric = [_is_numeric([cells[place] for cells in split], delimiter) for place in range(width)]
         if delimiter == "," and one_column and chosen is None:
             continue  # one column of decimal commas, not two of whole numbers
-        if 2 * len(split) < len(tail):  # as many empty cells behind each row as it happens to have
-            split = [_filled(split_line(line, delimiter)) for line in tail]
-            width = Counter(len(cells) for cells in split).most_common(1)[0][0]
-            split = [cells for cells in split if len(cells) == width]
-            numeric = [_is_numeric([cells[place] for cells in split], delimiter) for place in range(width)]
         empty = sum(all(not cells[place] for cells in split) for place in range(width))
         score = sum(numeric) - 0.6 * (width - sum(numeric) - empty) + 0.5 * (len(split) / len(tail))
         if best is None or score > best[0] + 1e-9:
@@ -233,6 +227,20 @@ def _delimiter(tail: list[str], one_column: bool, chosen: str | None) -> tuple[s
     if best is None:
         raise _no_rows()
     return best[1], best[2], best[3]
+
+
+def _one_width(rows: list[list[str]], delimiter: str) -> tuple[list[list[str]], int]:
+    """The rows that have as many cells as most, and how many that is."""
+    lengths = Counter(map(len, rows))
+    width, often = lengths.most_common(1)[0]
+    if delimiter == " ":  # where cells are blank, most rows may be short
+        longest = max(length for length, count in lengths.items() if 5 * count >= len(rows))
+        short = all(_is_short(" ".join(cells), longest) for cells in rows if len(cells) < longest)
+        width = longest if short else width
+    elif 2 * often < len(rows):  # as many empty cells behind each row as it happens to have
+        rows = [_filled(cells) for cells in rows]
+        width = Counter(map(len, rows)).most_common(1)[0][0]
+    return [cells for cells in rows if len(cells) == width], width
 
 
 def _filled(cells: list[str]) -> list[str]:
@@ -349,12 +357,20 @@ def _first_row(lines: list[str], rows: list[int], delimiter: str, numeric: list[
     for place in reversed(before):
         if _fits(lines[place], delimiter, numeric):
             first, strange = place, 0
+        elif delimiter == " " and _is_short(lines[place], len(numeric)):
+            continue
         elif seen[lines[place]] == 1 or not _is_heading(lines[place], delimiter, numeric):
             strange += 1
             if strange > 2 or _is_heading(lines[place], delimiter, numeric):
                 break
         seen[lines[place]] -= 1  # a heading that stands further up too begins a page, not the table
     return first
+
+
+def _is_short(line: str, width: int) -> bool:
+    """Whether a line holds fewer numbers than a row, and nothing else: blank cells between spaces."""
+    cells = line.split()
+    return 1 < len(cells) < width and all(map(looks_numeric, cells))
 
 
 def _is_heading(line: str, delimiter: str, numeric: list[bool]) -> bool:

@@ -33,6 +33,7 @@ _COUNTER_WORDS = re.compile(
 )
 
 _SUMMARY_WORDS = re.compile(r"(?<=\w )(?:min|max|minimum|maximum|peak|std)\.?$", re.IGNORECASE)
+_LEAST_LEVELS = 8  # samples: a signal that was measured takes more than two values
 _MOST_VOLTS = 60.0  # whole numbers above are counts; a battery of a vehicle has less
 _COUNT_WORDS = re.compile(r"\b(?:adc|raw|counts?|lsb|digits?)(?:\b|\d|$)", re.IGNORECASE)
 
@@ -138,6 +139,8 @@ def _by_behaviour(volts: NDArray[np.float64]) -> Guess:
         return Guess(None, say("it holds no finite sample"))
     low, middle, high = (float(value) for value in np.quantile(volts, (0.02, 0.5, 0.98)))
     said = {"middle_v": middle, "spread_v": high - low}
+    if len(volts) >= _LEAST_LEVELS and len(np.unique(volts)) == 2:
+        return Guess(None, say("it only switches between two values"))
     if high - low > 0.3 and low > -1.0 and high < 7.0:
         return Guess(Role.SIGNAL, say("it moves by {spread_v:.2f} V between the rails", **said))
     if abs(middle) < 0.5:

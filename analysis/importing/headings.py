@@ -8,7 +8,7 @@ import re
 from analysis.importing.cells import looks_numeric, plain
 from analysis.importing.choices import SPACED_COMMA
 from analysis.importing.guesses import is_time
-from analysis.importing.units import RATE, TIME, VOLTAGE, Unit, split_heading, unit_of
+from analysis.importing.units import RATE, TIME, VOLTAGE, Unit, is_other_unit, split_heading, unit_of
 
 _MOST_ABOVE = 14  # lines above the samples among which names and units are looked for
 _LISTED = re.compile(
@@ -30,6 +30,7 @@ _UNIT_ABOVE = re.compile(
     r"\s*[:=;,\t ]\s*[\"\[(]?(?P<unit>[^\s\"\])]{1,12})[\"\])]?[\s;,]*$",
     re.IGNORECASE,
 )
+_BRACKETS = re.compile(r"\[[^\[\]]*\]|\([^()]*\)")
 _RULE = re.compile(r"[-:=+_ ]+")
 _STATED = re.compile(r"([+\-]?\d[\d.,]*(?:[eE][+\-]?\d+)?)[\s,;\t\"\])]*([\[(]?[A-Za-zµμ/]{1,12})?")
 
@@ -115,6 +116,8 @@ def headings(before: list[str], delimiter: str, width: int, comment: str) -> tup
     split = [
         split_heading(name) if not unit else (name, unit) for name, unit in zip(names, units, strict=True)
     ]
+    if any(is_time(name, unit) for name, unit in split if name != unit):
+        split = [(name, "" if name == unit == "s" else unit) for name, unit in split]  # a name of one letter
     names, units = [name for name, _ in split], [unit for _, unit in split]
     return names, _with_units_above(names, units, before)
 
@@ -186,7 +189,9 @@ def _with_brackets(cells: list[str], delimiter: str) -> list[str]:
 
 def _are_units(cells: list[str]) -> bool:
     said = [cell for cell in cells if cell]
-    return 2 * sum(unit_of(cell) is not None for cell in said) >= len(said)
+    known = sum(unit_of(cell) is not None for cell in said)
+    others = sum(is_other_unit(cell.strip("[](){}<> ")) for cell in said)
+    return known > 0 and 2 * (known + others) > len(said)
 
 
 def _listed_names(before: list[str], width: int) -> list[str]:
@@ -206,7 +211,7 @@ def stated_interval(before: list[str]) -> float | None:
     for line in before:
         interval, rate = _NAMES_INTERVAL.search(line), _NAMES_RATE.search(line)
         named = interval or rate
-        found = _STATED.search(line, named.end()) if named else None
+        found = _STATED.search(_BRACKETS.sub(_blank, line), named.end()) if named else None
         if found is None:
             continue
         value = _stated_number(found.group(1))
@@ -218,6 +223,10 @@ def stated_interval(before: list[str]) -> float | None:
         if value > 0.0 and value * factor < 1e12:
             return 1.0 / (value * factor) if by_rate else value * factor
     return None
+
+
+def _blank(found: re.Match[str]) -> str:
+    return " " * len(found.group())  # "[1/s]" states no number
 
 
 def _stated_number(text: str) -> float:

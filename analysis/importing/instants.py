@@ -20,6 +20,11 @@ _WRITTEN_OUT = re.compile(  # Wed Mar  4 09:14:07.500 2026, as `asctime` of C wr
     r"^(?:[A-Z][a-z]{2},?\s+)?(?P<b>[A-Z][a-z]{2})\s+(?P<c>\d{1,2})\s+"
     r"(?P<clock>\d{1,2}:\d\d:\d\d(?:[.,]\d{1,12})?)\s+(?P<a>\d{4})$"
 )
+_IN_WORDS = re.compile(  # 4. März 2026 09:14:07,500
+    r"^(?P<c>\d{1,2})\.?\s?(?P<b>[A-Za-zä]{3,9})\.?,?\s(?P<a>\d{4}),?[T\s]\s?"
+    r"(?P<clock>\d{1,2}:\d\d:\d\d(?:[.,]\d{1,12})?)" + _ZONE
+)
+_FORMS = (_DATED, _COMPACT, _WRITTEN_OUT, _IN_WORDS)
 _SPAN = re.compile(r"^(?P<days>\d{1,5}) days? \+?(?P<clock>[\d:.,]+)$")
 _LETTERS = re.compile(  # PT0.005S, as ISO 8601 writes a span; 9h14m07.5s
     r"^(?:PT)?(?=\d)(?:(?P<h>\d{1,4})\s?h\s?)?(?:(?P<m>\d{1,4})\s?m(?:in)?\s?)?"
@@ -28,7 +33,7 @@ _LETTERS = re.compile(  # PT0.005S, as ISO 8601 writes a span; 9h14m07.5s
 )
 _MONTHS = {name: place for place, name in enumerate(
     ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"], start=1)
-} | {"mär": 3, "mai": 5, "okt": 10, "dez": 12}  # fmt: skip
+} | {"mär": 3, "mrz": 3, "mai": 5, "okt": 10, "dez": 12}  # fmt: skip
 _EPOCH = datetime(2000, 1, 1)
 
 
@@ -49,6 +54,9 @@ def seconds_of(text: str) -> float | None:
     clock = _CLOCK.match(text)
     if clock:
         return _of_clock(clock)
+    if text[:1] in ("+", "-"):
+        since = seconds_of(text[1:]) if ":" in text and text[1:2].isdigit() else None
+        return since if since is None or text[0] == "+" else -since
     if not text[:1].isalnum() or text.isdecimal():
         return None
     colons = _COLONS.match(text)
@@ -58,6 +66,8 @@ def seconds_of(text: str) -> float | None:
     if span:
         since = seconds_of(span["clock"])
         return None if since is None else 86_400.0 * int(span["days"]) + since
+    if text.endswith(" Uhr"):
+        return seconds_of(text.removesuffix(" Uhr"))
     return _of_letters(text) if text[-1] in "sS" else _of_date(text)
 
 
@@ -79,7 +89,7 @@ def _of_letters(text: str) -> float | None:
 
 
 def _of_date(text: str) -> float | None:
-    dated = _DATED.match(text) or _COMPACT.match(text) or _WRITTEN_OUT.match(text)
+    dated = next((found for form in _FORMS if (found := form.match(text))), None)
     if dated is None:
         return None
     clock = dated["clock"]
@@ -91,9 +101,10 @@ def _of_date(text: str) -> float | None:
 def _day(a: str, mark: str, b: str, c: str) -> datetime | None:
     """A date: the year first, or the day; with strokes the month first where that can be."""
     if b.isalpha():
-        if b.lower() not in _MONTHS:
+        word = b.lower()[:3]
+        if word not in _MONTHS:
             return None
-        b, mark = str(_MONTHS[b.lower()]), "."
+        b, mark = str(_MONTHS[word]), "."
     if len(a) == 4:
         year, month, day = int(a), int(b), int(c)
     else:

@@ -23,6 +23,7 @@ from analysis.wording import say
 _HOLDS_TIMES = say("it holds times")
 _LOOK_SAMPLES = 20_000
 _UNKNOWN_UNIT = re.compile(r"\[[^\[\]]+\]\s*$")  # a known one is taken off the heading
+_MICROVOLTS = (1e5, 1.5e7)  # above are dates without marks
 _MILLIVOLTS_FROM = 100.0  # a column without a unit that reads this much holds no volts of a vehicle
 
 
@@ -136,7 +137,12 @@ def judged(spool: Spool, wishes: Wishes) -> Judged:
     guesses = _one_each(guesses, wanted)
     if isinstance(found, Problem):
         problems.insert(0, found)
-    elif found is not None and _UNKNOWN_UNIT.search(columns[found].name) and not columns[found].unit:
+    elif (
+        found is not None
+        and found not in clocks
+        and _UNKNOWN_UNIT.search(columns[found].name)
+        and not columns[found].unit
+    ):
         problems.insert(0, _no_unit(columns[found].name))
     if not any(item.role for item in guesses.values()):
         problems.append(_no_role([columns[place].name for place in guesses]))
@@ -290,11 +296,23 @@ def _time_place(
     ]
     if rising and (len(rising) == 1 or rising[0] == free[0]):
         return rising[0]  # a slow sweep may rise evenly too; the time comes before it
+    strange = _unread_times(table)
     return Problem(
         Need.INTERVAL,
-        say("it does not say how much time lies between two rows"),
+        say("the times in {name} are written in a way that is not read here", name=strange)
+        if strange
+        else say("it does not say how much time lies between two rows"),
         say("say it with --sample-interval SECONDS or --sample-rate HERTZ"),
     )
+
+
+def _unread_times(table: Table) -> str:
+    """The column of a text whose heading says time and whose cells say nothing; empty where there is none."""
+    written = table.dialect
+    if written is None:
+        return ""
+    columns = zip(written.names, written.units, written.numeric, strict=True)
+    return next((name for name, unit, numeric in columns if not numeric and is_time(name, unit)), "")
 
 
 def _factor(
@@ -318,7 +336,11 @@ def _factor(
             problems += [] if scale in problems else [scale]
         return wishes.full_scale_v or 1.0
     finite = np.abs(look[np.isfinite(look)])
-    if not column.unit and len(finite) and float(np.quantile(finite, 0.9)) > _MILLIVOLTS_FROM:
+    high = float(np.quantile(finite, 0.9)) if len(finite) else 0.0
+    if not column.unit and _MICROVOLTS[0] < high < _MICROVOLTS[1]:
+        notes.append(say("column {name} has no unit and is read as microvolts", name=column.name))
+        return 1e-6
+    if not column.unit and high > _MILLIVOLTS_FROM:
         notes.append(say("column {name} has no unit and is read as millivolts", name=column.name))
         return 1e-3
     return 1.0

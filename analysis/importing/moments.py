@@ -29,7 +29,7 @@ def moment_of(time_s: float, *, clock: bool, factor: float) -> str:
         ``"09:14:07.500"`` where no date is known, ``"2026-03-04T09:14:07.500"`` by the recorder's clock, and
         with ``+00:00`` where it was counted since 1970.
     """
-    if clock and not time_s:
+    if clock and time_s <= 0.0:
         return ""  # it counts from its first row: a span, no time of day
     if clock:
         moment = _CLOCKS_FROM + timedelta(seconds=time_s)

@@ -105,7 +105,8 @@ def test_a_capture_is_not_overwritten(tmp_path: Path) -> None:
 
 def test_odd_cells_are_missing_or_over_range_and_counted(tmp_path: Path) -> None:
     source = tmp_path / "t.csv"
-    rows = ["time [s],signal,ref", "0,1.5,5", "1,∞,5", "2,,5", "3,-∞,5", "4,what,5", "5,2.5", "6,2.25,5", "7,1.2"]
+    heading = "time [s],signal,ref"
+    rows = [heading, "0,1.5,5", "1,∞,5", "2,,5", "3,-∞,5", "4,what,5", "5,2.5", "6,2.25,5", "7,1.2"]
     source.write_text("\n".join(rows), encoding="utf-8")
     (understood,) = import_capture([source], tmp_path / "a.h5")
     with open_capture(tmp_path / "a.h5") as opened:

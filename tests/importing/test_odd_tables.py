@@ -38,6 +38,7 @@ def test_there_are_twenty_and_more() -> None:
 def test_a_first_row_that_could_count_the_columns_is_a_row_where_the_next_is_like_it(tmp_path: Path) -> None:
     source = tmp_path / "table.txt"
     source.write_text("0;1;5\n1;2;5\n2;1;5\n3;2;5\n".replace("0;1;5", "0;1;2"))
-    import_capture([source], tmp_path / "a.h5", Wishes(channels={"2": Role.SIGNAL}, time_column="1", units={"1": "s"}))
+    wishes = Wishes(channels={"2": Role.SIGNAL}, time_column="1", units={"1": "s"})
+    import_capture([source], tmp_path / "a.h5", wishes)
     with open_capture(tmp_path / "a.h5") as opened:
         np.testing.assert_array_equal(opened.capture.records[0].channels[0].volts(), [1.0, 2.0, 1.0, 2.0])

@@ -11,9 +11,11 @@ from analysis.captures.reading import open_capture
 from analysis.errors import ImportingError
 from analysis.importing.bring_in import import_capture
 from analysis.importing.wishes import Wishes
+from tests.importing.more_unseen_tables import MORE_UNSEEN
 from tests.importing.strange_tables import FIFTH, FIRST, FOURTH, SECOND, SEVENTH, SIXTH, THIRD, Strange
+from tests.importing.unseen_tables import UNSEEN
 
-EVERY = [*FIRST, *SECOND, *THIRD, *FOURTH, *FIFTH, *SIXTH, *SEVENTH]
+EVERY = [*FIRST, *SECOND, *THIRD, *FOURTH, *FIFTH, *SIXTH, *SEVENTH, *UNSEEN, *MORE_UNSEEN]
 
 
 @pytest.mark.parametrize("strange", EVERY, ids=lambda item: item.name)
