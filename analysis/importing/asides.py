@@ -47,8 +47,8 @@ def asides(
     scales = next((line.strip() for line in above if _SCALES.search(line)), "")
     said = [
         say(
-            "a line above the samples says {line!r}: the numbers are taken as they stand; say --factor"
-            " COLUMN=NUMBER where that is not in them",
+            "a line above the samples says {line!r}: the numbers are taken as they stand; give a factor where"
+            " that is not in them",
             line=scales[:_MOST_SAID],
         )
     ]
@@ -74,7 +74,9 @@ def foreign_letters(names: Sequence[str], encoding: str) -> tuple[str, ...]:
     letters = [letter for name in names for letter in name if not letter.isascii()]
     if encoding != "cp1252" or all(letter in _WESTERN for letter in letters):
         return ()
-    return (say("the names of the columns were read as Latin-1; say --encoding where they look wrong"),)
+    return (
+        say("the names of the columns were read as Latin-1; choose another encoding where they look wrong"),
+    )
 
 
 def _is_row(cells: Sequence[str], numeric: Sequence[bool]) -> bool:

@@ -5894,6 +5894,31 @@
         <translation>nur die Kanäle des Sensors speichern</translation>
     </message>
     <message>
+        <source>a line above the samples says {line!r}: the numbers are taken as they stand; give a factor where that is not in them</source>
+        <extracomment>analysis/importing/asides.py</extracomment>
+        <translation>eine Zeile über den Werten sagt {line!r}: Die Zahlen gelten, wie sie dastehen; geben Sie einen Faktor an, wenn das nicht darin steckt</translation>
+    </message>
+    <message>
+        <source>{count} line of numbers above the samples was left out</source>
+        <extracomment>analysis/importing/asides.py</extracomment>
+        <translation>{count} Zeile mit Zahlen über den Werten wurde weggelassen</translation>
+    </message>
+    <message>
+        <source>{count:,} lines of numbers above the samples were left out</source>
+        <extracomment>analysis/importing/asides.py</extracomment>
+        <translation>{count:,} Zeilen mit Zahlen über den Werten wurden weggelassen</translation>
+    </message>
+    <message>
+        <source>the names of the columns were read as Latin-1; choose another encoding where they look wrong</source>
+        <extracomment>analysis/importing/asides.py</extracomment>
+        <translation>die Namen der Spalten wurden als Latin-1 gelesen; wählen Sie eine andere Zeichenkodierung, wenn sie falsch aussehen</translation>
+    </message>
+    <message>
+        <source>column {name} holds no plain numbers ({cell}) and was left out</source>
+        <extracomment>analysis/importing/asides.py</extracomment>
+        <translation>Spalte {name} enthält keine einfachen Zahlen ({cell}) und wurde weggelassen</translation>
+    </message>
+    <message>
         <source>no signal wire was recorded: what it was taken for does not show</source>
         <extracomment>analysis/importing/behaviour.py</extracomment>
         <translation>keine Signalleitung wurde aufgezeichnet: wofür sie entstand, zeigt die Aufzeichnung nicht</translation>
@@ -6074,6 +6099,11 @@
         <translation>als Tabelle mit einer Zeile je Messwert speichern oder mit --delimiter angeben, was zwischen den Zellen steht</translation>
     </message>
     <message>
+        <source>the comma in {cell} is read as a thousands mark</source>
+        <extracomment>analysis/importing/dialect.py</extracomment>
+        <translation>das Komma in {cell} wird als Tausenderzeichen gelesen</translation>
+    </message>
+    <message>
         <source>the comma in {cell} is read as a decimal comma</source>
         <extracomment>analysis/importing/dialect.py</extracomment>
         <translation>das Komma in {cell} wird als Dezimalkomma gelesen</translation>
@@ -6109,6 +6139,11 @@
         <translation>ihre Einheit {unit} ist keine Spannung</translation>
     </message>
     <message>
+        <source>it holds the least or the greatest of several samples</source>
+        <extracomment>analysis/importing/guesses.py</extracomment>
+        <translation>sie enthält den kleinsten oder größten von mehreren Werten</translation>
+    </message>
+    <message>
         <source>its heading says supply: at {middle_v:.3f} V that of the sensor</source>
         <extracomment>analysis/importing/guesses.py</extracomment>
         <translation>nach ihrer Überschrift eine Versorgung: bei {middle_v:.3f} V die des Sensors</translation>
@@ -6117,6 +6152,11 @@
         <source>it holds no finite sample</source>
         <extracomment>analysis/importing/guesses.py</extracomment>
         <translation>sie enthält keinen endlichen Messwert</translation>
+    </message>
+    <message>
+        <source>it only switches between two values</source>
+        <extracomment>analysis/importing/guesses.py</extracomment>
+        <translation>sie wechselt nur zwischen zwei Werten</translation>
     </message>
     <message>
         <source>it moves by {spread_v:.2f} V between the rails</source>
@@ -6149,39 +6189,9 @@
         <translation>sie enthält Zeiten</translation>
     </message>
     <message>
-        <source>nanoseconds</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>Nanosekunden</translation>
-    </message>
-    <message>
-        <source>microseconds</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>Mikrosekunden</translation>
-    </message>
-    <message>
-        <source>milliseconds</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>Millisekunden</translation>
-    </message>
-    <message>
         <source>it was not chosen</source>
         <extracomment>analysis/importing/judging.py</extracomment>
         <translation>sie wurde nicht gewählt</translation>
-    </message>
-    <message>
-        <source>the times in {name} are read as {unit} since 1970</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>die Zeiten in {name} werden als {unit} seit 1970 gelesen</translation>
-    </message>
-    <message>
-        <source>the times in {name} are read as days of a spreadsheet</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>die Zeiten in {name} werden als Tage einer Tabellenkalkulation gelesen</translation>
-    </message>
-    <message>
-        <source>column {name} has no unit and is read as seconds</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>Spalte {name} hat keine Einheit und wird als Sekunden gelesen</translation>
     </message>
     <message>
         <source>the unit of the times in {name} is not known</source>
@@ -6192,6 +6202,31 @@
         <source>say it with --unit COLUMN=UNIT: s, ms, us or min</source>
         <extracomment>analysis/importing/judging.py</extracomment>
         <translation>sie mit --unit SPALTE=EINHEIT angeben: s, ms, us oder min</translation>
+    </message>
+    <message>
+        <source>the times in {name} go up by {step:,.6g}, and no unit is given</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>die Zeiten in {name} steigen um {step:,.6g}, und eine Einheit steht nicht dabei</translation>
+    </message>
+    <message>
+        <source>every row stands in it twice</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>jede Zeile steht zweimal darin</translation>
+    </message>
+    <message>
+        <source>save the recording again, with each sample once</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>speichern Sie die Aufnahme neu, jeden Wert einmal</translation>
+    </message>
+    <message>
+        <source>{name} is in {unit}, not in volts</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>{name} ist in {unit} angegeben, nicht in Volt</translation>
+    </message>
+    <message>
+        <source>say how many volts 1 is with --channel {name}=signal --factor {name}=VOLTS</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>sagen Sie mit --channel {name}=signal --factor {name}=VOLT, wie viel Volt 1 davon ist</translation>
     </message>
     <message>
         <source>its rows would lie {interval_s:.3g} s apart</source>
@@ -6244,6 +6279,11 @@
         <translation>mit --time SPALTE sagen, welche</translation>
     </message>
     <message>
+        <source>the times in {name} are written in a way that is not read here</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>die Zeiten in {name} sind auf eine Art geschrieben, die hier nicht gelesen wird</translation>
+    </message>
+    <message>
         <source>it does not say how much time lies between two rows</source>
         <extracomment>analysis/importing/judging.py</extracomment>
         <translation>sie sagt nicht, wie viel Zeit zwischen zwei Zeilen liegt</translation>
@@ -6262,6 +6302,11 @@
         <source>say it with --full-scale VOLTS</source>
         <extracomment>analysis/importing/judging.py</extracomment>
         <translation>mit --full-scale VOLT angeben</translation>
+    </message>
+    <message>
+        <source>column {name} has no unit and is read as microvolts</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>Spalte {name} hat keine Einheit und wird als Mikrovolt gelesen</translation>
     </message>
     <message>
         <source>column {name} has no unit and is read as millivolts</source>
@@ -6324,14 +6369,19 @@
         <translation>mit einer Zeile je Messwert und einer Spalte je Kanal speichern</translation>
     </message>
     <message>
-        <source>its comma stands between cells and inside numbers</source>
+        <source>its comma stands between cells and inside times</source>
         <extracomment>analysis/importing/layouts.py</extracomment>
-        <translation>ihr Komma steht zwischen Zellen und in Zahlen</translation>
+        <translation>das Komma steht zwischen den Zellen und in den Zeiten</translation>
     </message>
     <message>
         <source>save it with a semicolon or a tab between cells</source>
         <extracomment>analysis/importing/layouts.py</extracomment>
         <translation>mit Semikolon oder Tabulator zwischen den Zellen speichern</translation>
+    </message>
+    <message>
+        <source>its comma stands between cells and inside numbers</source>
+        <extracomment>analysis/importing/layouts.py</extracomment>
+        <translation>ihr Komma steht zwischen Zellen und in Zahlen</translation>
     </message>
     <message>
         <source>it holds no columns of numbers</source>
@@ -6509,6 +6559,11 @@
         <translation>Spalte {name} hat Messwerte außerhalb des Messbereichs</translation>
     </message>
     <message>
+        <source>the file says {stated_s:.4g} s between two rows, and its times say {interval_s:.4g} s: the times count</source>
+        <extracomment>analysis/importing/time_base.py</extracomment>
+        <translation>die Datei nennt {stated_s:.4g} s zwischen zwei Zeilen, ihre Zeiten aber {interval_s:.4g} s: Die Zeiten gelten</translation>
+    </message>
+    <message>
         <source>the time of row {row:,} is missing</source>
         <extracomment>analysis/importing/time_base.py</extracomment>
         <translation>die Zeit der Zeile {row:,} fehlt</translation>
@@ -6534,9 +6589,9 @@
         <translation>die Zeit steht still: sie ist gröber gerundet als der Abtastabstand</translation>
     </message>
     <message>
-        <source>name the sample interval instead</source>
+        <source>name the sample interval instead: {interval_s:.3g} s, if the rows lie evenly apart</source>
         <extracomment>analysis/importing/time_base.py</extracomment>
-        <translation>statt dessen den Abtastabstand angeben</translation>
+        <translation>nennen Sie stattdessen den Abtastabstand: {interval_s:.3g} s, wenn die Zeilen gleichmäßig liegen</translation>
     </message>
     <message>
         <source>The times in {name} are not evenly spaced: rows lie up to {off:.3g} intervals off.</source>
@@ -6569,6 +6624,11 @@
         <translation>{sentence} Hinweis: {restarts}.</translation>
     </message>
     <message>
+        <source>{sentence} Note: {against}.</source>
+        <extracomment>analysis/importing/time_seen.py</extracomment>
+        <translation>{sentence} Hinweis: {against}.</translation>
+    </message>
+    <message>
         <source>its times are not evenly spaced</source>
         <extracomment>analysis/importing/time_seen.py</extracomment>
         <translation>ihre Zeiten haben keinen gleichmäßigen Abstand</translation>
@@ -6587,6 +6647,46 @@
         <source>The rows are {interval_s:.6g} s apart ({rate_hz:.6g} Hz), as the file says.</source>
         <extracomment>analysis/importing/time_seen.py</extracomment>
         <translation>Die Zeilen liegen {interval_s:.6g} s auseinander ({rate_hz:.6g} Hz), wie die Datei sagt.</translation>
+    </message>
+    <message>
+        <source>nanoseconds</source>
+        <extracomment>analysis/importing/time_units.py</extracomment>
+        <translation>Nanosekunden</translation>
+    </message>
+    <message>
+        <source>microseconds</source>
+        <extracomment>analysis/importing/time_units.py</extracomment>
+        <translation>Mikrosekunden</translation>
+    </message>
+    <message>
+        <source>milliseconds</source>
+        <extracomment>analysis/importing/time_units.py</extracomment>
+        <translation>Millisekunden</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <extracomment>analysis/importing/time_units.py</extracomment>
+        <translation>Sekunden</translation>
+    </message>
+    <message>
+        <source>the times in {name} are read as {unit} since 1970</source>
+        <extracomment>analysis/importing/time_units.py</extracomment>
+        <translation>die Zeiten in {name} werden als {unit} seit 1970 gelesen</translation>
+    </message>
+    <message>
+        <source>the times in {name} are read as days of a spreadsheet</source>
+        <extracomment>analysis/importing/time_units.py</extracomment>
+        <translation>die Zeiten in {name} werden als Tage einer Tabellenkalkulation gelesen</translation>
+    </message>
+    <message>
+        <source>the times in {name} are read as parts of a day, as a spreadsheet counts</source>
+        <extracomment>analysis/importing/time_units.py</extracomment>
+        <translation>die Zeiten in {name} werden als Teile eines Tages gelesen, wie eine Tabellenkalkulation zählt</translation>
+    </message>
+    <message>
+        <source>column {name} has no unit and is read as seconds: its rows lie {step:.3g} s apart</source>
+        <extracomment>analysis/importing/time_units.py</extracomment>
+        <translation>Spalte {name} hat keine Einheit und wird als Sekunden gelesen: Die Zeilen liegen {step:.3g} s auseinander</translation>
     </message>
     <message>
         <source>its sound is packed in a way that is not read here</source>

@@ -55,7 +55,9 @@ def test_a_table_that_leaves_nothing_open_has_no_notes(tmp_path: Path) -> None:
 
 def test_letters_of_another_code_page_are_said_and_can_be_chosen(tmp_path: Path) -> None:
     text = "Время [s];Сигнал [V]\n" + rows_as("{t:.3f};{s}")
-    assert any("say --encoding" in note for note in _imported(tmp_path, text, encoding="cp1251").notes)
+    assert any(
+        "choose another encoding" in note for note in _imported(tmp_path, text, encoding="cp1251").notes
+    )
 
 
 def test_whole_numbers_as_times_are_asked_about_and_the_preview_asks_too(tmp_path: Path) -> None:

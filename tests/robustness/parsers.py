@@ -14,10 +14,10 @@ from analysis.diagnosis.profiles import built_in_ids, built_in_text
 from analysis.errors import WornbandError
 from analysis.exporting.neutral import neutral
 from analysis.importing.cells import number_of
-from analysis.importing.instants import seconds_of
 from analysis.importing.delimited import open_text
 from analysis.importing.dialect import understood
 from analysis.importing.encoding import decoded, encoding_of
+from analysis.importing.instants import seconds_of
 from analysis.importing.recipe import load_recipe
 from analysis.importing.units import is_other_unit, split_heading, unit_of
 from analysis.importing.wav import open_wav
