@@ -35,6 +35,9 @@ LOOK_BACK = 48
 BLOCK_PIECES = 512
 """Pieces whose moves are judged at a time: the arrays of a block stay in the processor's cache."""
 
+SUNK = 0.7
+"""What is sinking to a level has come this much nearer to it."""
+
 LOOKS = 8
 """Parts of a piece at whose ends it is looked at to see whether it goes anywhere."""
 
@@ -186,10 +189,18 @@ def parked(cut: Cut, level: float) -> NDArray[np.bool_]:
         np.abs(ends.begin[1:] - ends.end[:-1]) < cut.tolerance_percent + FASTEST_PERCENT_PER_S * BRIDGED_S
     )
     brief = ends.end_s - ends.begin_s < SINKING_S
+    there |= brief & _sinking(cut, level)
     beside = np.zeros(len(there), dtype=np.bool_)
     beside[:-1] |= there[1:] & touching & brief[:-1]
     beside[1:] |= there[:-1] & touching & brief[1:]
     return np.asarray(there | beside)
+
+
+def _sinking(cut: Cut, level: float) -> NDArray[np.bool_]:
+    """Pieces that come a good deal nearer to a level, or leave it: so does a filter, within its time."""
+    begin, end = np.abs(cut.ends.begin - level), np.abs(cut.ends.end - level)
+    moved = np.abs(cut.ends.end - cut.ends.begin) > cut.tolerance_percent
+    return np.asarray(moved & (np.minimum(begin, end) < SUNK * np.maximum(begin, end)))
 
 
 def _worth(travel: NDArray[np.float32], pieces: Pieces, cell_s: float) -> NDArray[np.float64]:

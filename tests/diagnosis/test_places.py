@@ -288,3 +288,16 @@ def test_a_visit_too_short_to_count_is_no_better_proof_for_being_short() -> None
     )  # half of the stretches are not visited
     sheet.breakup[:, : narrow.shape[1]][narrow] = np.nan
     assert all(place.log_odds < 2.0 for place in find_places(sheet.survey()))
+
+
+def test_a_bad_spot_stands_out_and_a_part_of_a_restless_whole_does_not() -> None:
+    (spot,) = find_places(_bad_spot(8, Interval(42.0, 48.0)).survey())
+    assert spot.contrast > 2.0
+    # Some three events on every crossing anywhere, a few more in one place: sure, by their number, yet vague.
+    restless = _random(600, 2_000, seed=3)
+    rng = np.random.default_rng(4)
+    for row in range(0, 600, 3):
+        restless.hit(row, low := 40.0 + BIN_PERCENT * int(rng.integers(0, 20)), low + BIN_PERCENT)
+    place = find_places(restless.survey())[0]
+    assert place.log_odds > 2.0
+    assert place.contrast < 2.0

@@ -97,15 +97,12 @@ def test_a_band_that_the_arm_hovers_in_is_met_within_one_per_cent_with_the_secon
         assert _edge_error(found, BANDS[which]) < 1.0
 
 
-def test_over_all_pedals_the_second_track_makes_places_surer() -> None:
-    errors = {
-        both: [
-            _edge_error(_found(which, seed, both=both), BANDS[which]) for which in range(3) for seed in SEEDS
-        ]
-        for both in (False, True)
-    }
-    assert max(errors[True]) < max(errors[False])
-    assert np.mean(errors[True]) < np.mean(errors[False])
+@pytest.mark.parametrize("both", [False, True], ids=["one track", "two tracks"])
+def test_an_arm_that_hovers_is_met_within_half_a_per_cent_with_one_track_or_two(both: bool) -> None:
+    errors = [
+        _edge_error(_found(which, seed, both=both), BANDS[which]) for which in range(3) for seed in SEEDS
+    ]
+    assert max(errors) < 0.5
 
 
 @pytest.mark.parametrize("which", range(3), ids=[pedal[0] for pedal in PEDALS])

@@ -261,3 +261,35 @@ def test_an_arm_at_rest_in_a_bad_spot_stands_at_the_edge_that_the_signal_never_p
     made = follow(drawn, resting=True)
     assert np.ptp(made.travel_percent) == 0.0
     assert float(made.travel_percent[0]) == pytest.approx(50.0, abs=2.0)
+
+
+def test_an_arm_that_turns_in_a_bad_spot_at_the_low_end_is_not_taken_down_to_the_rail() -> None:
+    # Below the spot the signal is true again; between, a filter lets it sink to ground as smoothly as an arm.
+    truth = np.tile(np.concatenate([stroke(60.0, 8.0, 0.7), stroke(8.0, 60.0, 0.7), rest(60.0, 0.2)]), 3)
+    travel, sunk = truth.copy(), 0.0
+    for index, place in enumerate(truth):
+        bad = 12.5 < place < 15.0
+        sunk = sunk * np.exp(-1.0 / RATE_HZ / 0.004) if bad else float(place)
+        travel[index] = sunk
+    made = followed(travel + noise(len(travel), 0.03))
+    assert np.abs(made.travel_percent - truth).max() < 2.0
+
+
+@pytest.mark.parametrize("lost_s", [0.02, 0.03])
+def test_a_shock_of_which_the_recorder_lost_the_beginning_is_followed_where_it_is_seen(lost_s: float) -> None:
+    shock = 50.0 + _shock(20.0, 10.0)
+    travel = np.concatenate([rest(50.0, 0.5), shock, rest(float(shock[-1]), 0.5)])
+    begun = round(0.49 * RATE_HZ)
+    seen = travel + noise(len(travel), 0.03)
+    seen[begun : begun + round(lost_s * RATE_HZ)] = np.nan
+    made = followed(seen)
+    known = np.isfinite(seen)
+    assert np.abs(made.travel_percent - travel)[known].max() < 2.0
+
+
+def test_a_hole_with_a_flat_bottom_is_followed_and_the_same_hole_with_edges_is_not() -> None:
+    bottom = np.concatenate([stroke(65.0, 40.0, 0.025), rest(40.0, 0.03), stroke(40.0, 65.0, 0.025)])
+    smooth = np.concatenate([rest(65.0, 0.5), bottom, rest(65.0, 0.5)])
+    assert np.abs(followed(smooth + noise(len(smooth), 0.05)).travel_percent - smooth).max() < 1.0
+    edged = np.concatenate([rest(65.0, 0.5), rest(40.0, 0.09), rest(65.0, 0.5)])
+    assert np.abs(followed(edged + noise(len(edged), 0.05)).travel_percent - 65.0).max() < 1.0

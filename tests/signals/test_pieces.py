@@ -8,7 +8,7 @@ from numpy.typing import NDArray
 
 from analysis.signals.cutting import cut_at_edges
 from analysis.signals.open_level import find_open_level
-from analysis.signals.pieces import Cut, truthful_chain
+from analysis.signals.pieces import Cut, parked, truthful_chain
 from tests.signals.examples import RATE_HZ, Floats, noise, rest, stroke, strokes
 
 CELL_S = 1.0 / RATE_HZ
@@ -141,3 +141,27 @@ def test_a_piece_at_the_open_level_is_no_arm_at_rest() -> None:
     told = _truthful(travel, open_level=97.0)
     assert told[:980].all()
     assert not told[1000:].any()
+
+
+def test_a_stroke_to_the_end_and_back_is_motion_though_it_ends_where_the_contact_opens_to() -> None:
+    # Out and back between two openings: it begins and ends at the open level, and is anywhere but there.
+    away = np.concatenate([stroke(70.0, 90.0, 0.5), stroke(90.0, 10.0, 1.0), stroke(10.0, 70.0, 1.0)])
+    cut = _cut(away)
+    assert len(cut.pieces) == 1
+    assert not cut.flat.any()
+    assert _truthful(away, open_level=70.0).all()
+
+
+def test_a_piece_that_stands_but_for_a_dip_stands() -> None:
+    level = rest(70.0, 0.5)
+    level[400:420] -= np.linspace(0.0, 0.15, 20)
+    assert _cut(level).flat.all()
+
+
+def test_a_fragment_that_sinks_to_the_open_level_is_no_motion_and_a_fragment_that_stands_is() -> None:
+    time = np.arange(round(0.03 * RATE_HZ)) / RATE_HZ
+    sinking, standing = 12.0 * np.exp(-time / 0.012), rest(45.0, 0.03)
+    sunk = _cut(sinking)
+    assert parked(sunk, 0.0)[sunk.pieces.last > sunk.pieces.first].all()
+    assert not parked(_cut(standing), 0.0).any()
+    assert not parked(_cut(stroke(45.0, 47.0, 0.03)), 0.0).any()

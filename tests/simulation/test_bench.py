@@ -179,3 +179,19 @@ def test_machines_sweep_as_often_as_told() -> None:
         assert np.count_nonzero(np.diff(path > 50.0)) == 5
         assert path.min() >= STOPS.start
         assert path.max() <= STOPS.stop
+
+
+@pytest.mark.parametrize("pull_up", [False, True])
+def test_a_band_lies_where_sound_contacts_read_under_the_load_of_the_pull(pull_up: bool) -> None:
+    # A potentiometer of 5 k with 50 k to a rail, at 42 %: k = 0.1, so x / (1 + k x (1 - x)) from that rail.
+    scenario = replace(_scenario(), circuit=Circuit(50e3, pull_up=pull_up, probe_ohm=1e9))
+    _, truth = simulate(scenario, 4)
+    (band,) = truth.bands
+    assert band.wiper.start == pytest.approx(42.0, abs=0.05)
+    ohm = scenario.sensor.track_ohm / 50e3
+    share = (1.0 - 0.42) if pull_up else 0.42
+    loaded = share / (1.0 + ohm * share * (1.0 - share))  # handbook: loaded potentiometer, as in test_circuit
+    expected = 100.0 * ((1.0 - loaded) if pull_up else loaded)
+    # The wiper and the wire have some ohms of their own.
+    assert band.travel.start == pytest.approx(expected, abs=0.15)
+    assert (band.travel.start > 42.0) is pull_up

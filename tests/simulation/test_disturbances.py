@@ -128,3 +128,17 @@ def test_a_probe_in_the_air_hums_about_zero() -> None:
 def test_a_duty_cycle_knows_two_levels_only() -> None:
     levels = np.unique(duty_cycle(np.linspace(10.0, 90.0, 10_000), 1e-4))
     assert levels.tolist() == [0.05, 5.0]
+
+
+def test_a_plug_of_high_resistance_acts_all_the_time_and_wanders_about_its_resistance() -> None:
+    ohm = WireFault(ohm=50e3, wander=0.5).series_ohm(_scene(seconds=200.0), np.random.default_rng(5))
+    assert ohm.min() > 0.0
+    assert float(np.exp(np.log(ohm).mean())) == pytest.approx(50e3, rel=0.1)
+    assert float(np.log(ohm).std()) == pytest.approx(0.5, rel=0.1)
+
+
+def test_a_wire_that_opens_now_and_then_adds_nothing_between() -> None:
+    fault, scene = WireFault(per_s=1.0, ohm=1e6), _scene()
+    ohm = fault.series_ohm(scene, np.random.default_rng(7))
+    assert set(np.unique(ohm)) == {0.0, 1e6}
+    assert float((ohm > 0.0).mean()) == _share(fault, scene)
