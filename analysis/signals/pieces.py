@@ -35,7 +35,7 @@ LOOK_BACK = 48
 BLOCK_PIECES = 512
 """Pieces whose moves are judged at a time: the arrays of a block stay in the processor's cache."""
 
-SUNK = 0.7
+SUNK = 0.5
 """What is sinking to a level has come this much nearer to it."""
 
 LOOKS = 8

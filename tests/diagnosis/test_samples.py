@@ -51,7 +51,7 @@ def test_each_true_band_is_met_within_one_per_cent_at_each_edge(truth: SampleTru
     assert abs(met.travel.stop - band.travel.stop) <= 1.0
     assert met.confidence >= 0.9
     # On a road the arm hovers about the band; crossings between which it did not leave it are one pass.
-    assert met.noisy_passes >= 0.7 * band.shown
+    assert met.noisy_passes >= 0.65 * band.shown
 
 
 @pytest.mark.parametrize("truth", TRUTHS, ids=lambda truth: truth.file)
