@@ -138,14 +138,20 @@ def number(value: float, digits: int) -> Wording:
 
 
 class _Numbers(Formatter):
-    """`str.format` with another decimal mark; a narrow space parts thousands (ISO 80000-1, 7.3.1)."""
+    """`str.format` with a true minus sign (ISO 80000-2, 2-10.2) and a language's own decimal mark.
+
+    Beside a decimal comma a narrow space parts thousands (ISO 80000-1, 7.3.1).
+    """
 
     def __init__(self, decimal_mark: str) -> None:
         self._decimal_mark = decimal_mark
 
     def format_field(self, value: Any, format_spec: str) -> str:
         text = str(super().format_field(value, format_spec))
-        if self._decimal_mark == "." or not isinstance(value, Number):
+        if not isinstance(value, Number):
+            return text
+        text = text.replace("-", "\N{MINUS SIGN}", 1) if text.lstrip().startswith("-") else text
+        if self._decimal_mark == ".":
             return text
         text = text.replace(",", "\N{NARROW NO-BREAK SPACE}")
         return text if isinstance(value, Integral) else text.replace(".", self._decimal_mark)

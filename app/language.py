@@ -104,8 +104,7 @@ def window_language() -> Language:
 
 def said(text: str) -> str:
     """A sentence of the analysis in the window's language; other people's words as they are."""
-    language = window_language()
-    return text if language is ENGLISH else language.say(text)
+    return window_language().say(text)
 
 
 def _locale(code: str) -> QLocale:

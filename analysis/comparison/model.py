@@ -24,6 +24,7 @@ class Relation(StrEnum):
     BEFORE_AFTER = "before_after"
     LEFT_RIGHT = "left_right"
     KNOWN_GOOD = "known_good"
+    SIDE_BY_SIDE = "side_by_side"
 
 
 class Change(StrEnum):

@@ -13,6 +13,7 @@ NAMES: Mapping[Relation, tuple[Wording, Wording]] = {
     Relation.BEFORE_AFTER: (say("before"), say("after")),
     Relation.LEFT_RIGHT: (say("on the left"), say("on the right")),
     Relation.KNOWN_GOOD: (say("on the known good one"), say("on this one")),
+    Relation.SIDE_BY_SIDE: (say("on this one"), say("on the other one")),
 }
 """Where each side is, as an adverb."""
 
@@ -20,6 +21,7 @@ TITLES: Mapping[Relation, tuple[Wording, Wording]] = {
     Relation.BEFORE_AFTER: (say("Before"), say("After")),
     Relation.LEFT_RIGHT: (say("Left"), say("Right")),
     Relation.KNOWN_GOOD: (say("Known good"), say("This one")),
+    Relation.SIDE_BY_SIDE: (say("This one"), say("The other one")),
 }
 """What to write above each side."""
 

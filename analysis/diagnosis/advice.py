@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from analysis.captures.model import Role
+from analysis.captures.model import Role, Step
 from analysis.diagnosis.findings import Band, State, Statement, Verdict, VerdictCode
 from analysis.diagnosis.seen import Seen
 from analysis.wording import say
@@ -42,6 +42,18 @@ RECORD_WIRE = {
     Role.GROUND: say("Record the ground with the sensor plugged in and the ignition on."),
     Role.REFERENCE: say("Record the reference with the sensor plugged in and the ignition on."),
 }
+
+
+RECORD_AGAIN = {
+    Role.GROUND: say("Record the ground once more, away from what disturbs the probes."),
+    Role.REFERENCE: say("Record the reference once more, away from what disturbs the probes."),
+}
+
+
+def _was_recorded(seen: Seen, role: Role) -> bool:
+    """Whether a wire was watched in its own step: then it is not enough to ask for that again."""
+    steps = {item.record.step for item in seen.studies.every if role in item.steady}
+    return Step.GROUND in steps if role is Role.GROUND else Step.REFERENCE in steps
 
 
 def give_advice(seen: Seen, verdict: Verdict, evidence: tuple[Statement, ...]) -> tuple[str, ...]:
@@ -84,7 +96,7 @@ def _sentences(seen: Seen, verdict: Verdict, evidence: tuple[Statement, ...]) ->
         yield say("Wiggle the harness with the arm at rest and the signal watched.")
     for role, code in ((Role.GROUND, "ground_good"), (Role.REFERENCE, "reference_good")):
         if open_points.get(code) is State.NOT_SHOWN:
-            yield RECORD_WIRE[role]
+            yield (RECORD_AGAIN if _was_recorded(seen, role) else RECORD_WIRE)[role]
     slow = seen.check("sample_rate")
     if slow is not None and slow.value < (slow.lower_limit or 0.0):
         yield say(

@@ -112,10 +112,27 @@ def _summary(code: VerdictCode, seen: Seen, bands: tuple[Band, ...]) -> Wording:
 
 def _broken_up(code: VerdictCode, bands: tuple[Band, ...]) -> Wording:
     second = bool(bands) and bands[0].track is Role.SECOND_SIGNAL
-    spans = (
-        say("{start:.1f}–{stop:.1f} %", start=band.travel.start, stop=band.travel.stop) for band in bands[:3]
+    sure = tuple(band for band in bands[:3] if band is bands[0] or band.confidence >= SAID_PLAINLY)
+    perhaps = tuple(band for band in bands[:3] if band not in sure)
+    plain = _BROKEN_UP[code, second](spans=_spans(sure), crossed=_crossed(sure))
+    if not perhaps:
+        return plain
+    return say(
+        "{plain} It may break up at {spans} too, where {crossed}.",
+        plain=plain,
+        spans=_spans(perhaps),
+        crossed=_crossed(perhaps),
     )
-    return _BROKEN_UP[code, second](spans=listed(spans), crossed=_crossed(bands))
+
+
+SAID_PLAINLY = 0.8
+"""A further band of less confidence is not told in one breath with a sure one: "likely" begins here."""
+
+
+def _spans(bands: tuple[Band, ...]) -> Wording:
+    return listed(
+        say("{start:.1f}–{stop:.1f} %", start=band.travel.start, stop=band.travel.stop) for band in bands
+    )
 
 
 _BROKEN_UP = {
@@ -151,6 +168,9 @@ _SENTENCES = {
 def _crossed(bands: tuple[Band, ...]) -> Wording:
     if not bands:
         return say("no crossings")
+    if len(bands) > 1:
+        counts = (say("{noisy} of {passes}", noisy=band.noisy_passes, passes=band.passes) for band in bands)
+        return say("the output broke up on {counts} crossings", counts=listed(counts))
     return plural(
         "the output broke up on {noisy} of {count} crossing",
         "the output broke up on {noisy} of {count} crossings",

@@ -5,7 +5,6 @@ from __future__ import annotations
 import math
 
 from analysis.comparison.model import (
-    FISHER,
     BandComparison,
     Change,
     CheckComparison,
@@ -19,7 +18,7 @@ from analysis.diagnosis.findings import Check
 from analysis.reports.checks import check_reading, result_name
 from analysis.reports.confidence import in_words
 from analysis.reports.document import Report, Section, Table
-from analysis.reports.quantities import reading, travel
+from analysis.reports.quantities import NO_VALUE, reading, travel
 from analysis.reports.verdicts import verdict_name
 from analysis.wording import Template, Wording, joined, say
 
@@ -103,7 +102,12 @@ def chance_text(p_value: float) -> Wording:
 
 def difference_text(item: CheckComparison) -> str:
     """The difference with its expanded uncertainty; a dash where it cannot be taken."""
-    return reading(item.difference, item.expanded_uncertainty, item.unit)
+    text = reading(item.difference, item.expanded_uncertainty, item.unit)
+    one, two = item.first, item.second
+    if one is None or two is None or not math.isfinite(item.difference) or one.value * two.value >= 0.0:
+        return text
+    plain = math.isclose(item.difference, two.value - one.value, abs_tol=1e-12)
+    return text if plain else say("{difference}, in size", difference=text)
 
 
 def exceeds_text(item: CheckComparison) -> Wording:
@@ -147,11 +151,15 @@ def _bands(comparison: Comparison, first: str, second: str) -> Section:
             counts_text(item.first),
             counts_text(item.second),
             change_name(item.change, comparison.relation),
-            chance_text(item.p_value),
+            chance_text(item.p_value) if item.first.passes and item.second.passes else NO_VALUE,
         )
         for item in comparison.bands
     )
-    sentences = (say("Crossings are counted; the counts are tested by {test}.", test=FISHER),) if rows else ()
+    sentences = (
+        (say("Crossings are counted; the counts are tested by Fisher's exact test, two-sided."),)
+        if rows
+        else ()
+    )
     return Section(say("Bands"), sentences, table=Table(heads, rows) if rows else None)
 
 

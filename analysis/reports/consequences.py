@@ -9,8 +9,8 @@ from collections.abc import Mapping
 
 from analysis.diagnosis.findings import Findings, VerdictCode
 from analysis.reports.confidence import Grade
-from analysis.reports.customer_words import Kind, capped_grade
-from analysis.wording import Wording, say
+from analysis.reports.customer_words import Kind, capped_grade, told_plainly
+from analysis.wording import Template, Wording, joined, say
 
 _SENSOR = (VerdictCode.WORN_TRACK, VerdictCode.SENSOR_OUTPUT_FAULT)
 _WIRES = (VerdictCode.SIGNAL_WIRING, VerdictCode.REFERENCE_FAULT, VerdictCode.GROUND_FAULT)
@@ -31,14 +31,6 @@ _WHAT_IT_IS = {
 }
 
 _MEANING = {
-    VerdictCode.WORN_TRACK: say(
-        "At one place it drops out instead, each time the arm passes: the car is told a wrong position for"
-        " moments."
-    ),
-    VerdictCode.SENSOR_OUTPUT_FAULT: say(
-        "At one place it drops out instead, each time the arm passes: the car is told a wrong position for"
-        " moments."
-    ),
     VerdictCode.SIGNAL_WIRING: say(
         "Here it drops out at any position, as a loose contact does. A new sensor alone may not cure that."
     ),
@@ -58,8 +50,8 @@ _MEANING = {
         "What was recorded is not the sensor's own signal, so that nothing can be concluded from it."
     ),
     VerdictCode.NO_FAULT_FOUND: say(
-        "It did, wherever it was tested. That holds for the travel and the conditions of the test; a fault"
-        " that comes and goes may have been away."
+        "No place was found where it does not. That holds for the travel and the conditions of the test; a"
+        " fault that comes and goes may have been away."
     ),
     VerdictCode.INCONCLUSIVE: say(
         "What was recorded fits more than one explanation, or leaves out what would decide it."
@@ -100,8 +92,12 @@ _LEFT = {
     VerdictCode.SIGNAL_WIRING: say(
         "A bad contact comes and goes, and as a rule comes more often, above all in the wet and on bad roads."
     ),
-    VerdictCode.REFERENCE_FAULT: say("Other systems on the same supply may be disturbed too."),
-    VerdictCode.GROUND_FAULT: say("Other systems on the same ground may be disturbed too."),
+    VerdictCode.REFERENCE_FAULT: say(
+        "The complaint is likely to come back, and other systems on the same supply may be disturbed too."
+    ),
+    VerdictCode.GROUND_FAULT: say(
+        "The complaint is likely to come back, and other systems on the same ground may be disturbed too."
+    ),
     VerdictCode.OUT_OF_RANGE: say("The system that uses this sensor may go on acting on a wrong position."),
 }
 _LEFT_UNKNOWN = say("This cannot be said before the cause is found.")
@@ -159,7 +155,30 @@ _NOT_INCLUDED_ELSE = say(
 
 def meaning(findings: Findings, kind: Kind) -> tuple[Wording, ...]:
     """What the sensor does, and what was found about it."""
-    return (_WHAT_IT_IS[kind], _MEANING[findings.verdict.code])
+    code = findings.verdict.code
+    found = _drops_out(findings) if code in _SENSOR else _MEANING[code]
+    decided = code not in (VerdictCode.INCONCLUSIVE, VerdictCode.MEASUREMENT_PROBLEM)
+    hedge = _NO_PROOF if decided and not _sure(findings) else say("")
+    return (_WHAT_IT_IS[kind], joined([found, hedge]))
+
+
+_NO_PROOF = say("What was recorded points to this, and does not prove it.")
+_DROPS_OUT = Template(
+    "{where} it drops out instead, {when}: the system is told a wrong position for moments."
+)
+
+
+def _drops_out(findings: Findings) -> Wording:
+    """Where and how often, as the bands have it that a verdict can stand on."""
+    bands = told_plainly(findings)
+    if not bands:
+        return _DROPS_OUT(where=say("At times"), when=say("for no reason that the arm gives"))
+    where = say("At one place") if len(bands) == 1 else say("At {count} places", count=len(bands))
+    share = min(band.noisy_passes / max(band.passes, 1) for band in bands)
+    if share >= 1.0:
+        return _DROPS_OUT(where=where, when=say("each time the arm passes"))
+    when = say("most times the arm passes") if share > 0.5 else say("some of the times the arm passes")
+    return _DROPS_OUT(where=where, when=when)
 
 
 def driving(findings: Findings, kind: Kind) -> Wording:

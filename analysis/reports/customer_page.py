@@ -148,7 +148,7 @@ def _answer(subject: Subject) -> Iterator[Block]:
     yield paragraph(subject, "sentence", sentence, Style.LEAD)
     open_points = () if subject.dismissed else not_shown(findings)
     if open_points:
-        yield Paragraph(say("Not shown: {points}", points=joined(open_points)), Style.SMALL)
+        yield Paragraph(say("Open points: {points}", points=joined(open_points)), Style.SMALL)
     confidence = findings.verdict.confidence
     if subject.review.job.show_number and math.isfinite(confidence) and not subject.dismissed:
         yield Paragraph(
@@ -256,9 +256,11 @@ def _photos(subject: Subject) -> Iterator[Block]:
 
 def _closing(subject: Subject, beside: Beside | None) -> Iterator[Block]:
     job = subject.review.job
-    again = beside is not None and beside.is_later_visit(subject)
+    again = beside is not None and (beside.is_later_visit(subject) or beside.is_earlier_visit(subject))
     if not (job.repaired or job.closing or again):
         return
+    # A capture that left out the place is no proof of the repair: the box stays open.
+    again = again and beside is not None and beside.tested_as_before(subject)
     yield Heading(say("After the repair"))
     done = {*job.closing, *(("captured_again",) if again else ())}
     yield Boxes(tuple((_CLOSING_NAMES[code], code in done) for code in CLOSING))

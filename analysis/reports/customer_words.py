@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from enum import StrEnum
 
 from analysis.captures.model import Capture
-from analysis.diagnosis.findings import Findings, State, Statement, VerdictCode
+from analysis.diagnosis.findings import Band, Findings, State, Statement, VerdictCode
 from analysis.reports.confidence import Grade, grade
 from analysis.reports.verdicts import is_watched
 from analysis.wording import Template, Wording, joined, say
@@ -49,13 +49,16 @@ ALSO_ASKED: Mapping[VerdictCode, tuple[str, ...]] = {
 
 _ORDER = (Grade.VERY_LIKELY, Grade.LIKELY, Grade.MORE_LIKELY_THAN_NOT, Grade.POSSIBLE, Grade.NOT_RATED)
 _UNSAID = {
-    "ground_good": say("The sensor ground was not recorded."),
-    "reference_good": say("The reference was not recorded."),
-    "wiring_quiet": say("The harness was not wiggled with the signal watched."),
-    "measured_properly": say("Whether the probes sat right was not shown."),
-    "place_locked": say("That it is the same spot every time was not shown."),
-    "rest_height_tested": say("Where the arm normally rests was not tested."),
+    "ground_good": say("It is not shown that the sensor's ground connection is good."),
+    "reference_good": say("It is not shown that the sensor's supply is good and steady."),
+    "wiring_quiet": say("It is not shown that the wires keep contact when they are moved."),
+    "not_the_loom": say("It is not shown that no cable moving with the arm is behind it."),
+    "measured_properly": say("It is not shown that the probes sat right."),
+    "place_locked": say("It is not shown that it is the same spot every time."),
+    "rest_height_tested": say("The position in which the arm normally rests was not tested."),
 }
+"""What is not shown, in words that need no knowledge of the trade; page two says more of it."""
+
 
 _SURE = {
     Grade.VERY_LIKELY: say("Very likely"),
@@ -89,7 +92,8 @@ _SENTENCES = {
         "The measurement cannot be used and has to be made again. It says nothing about the vehicle yet."
     ),
     VerdictCode.NO_FAULT_FOUND: Template(
-        "No fault was seen in the position sensor and the wires that were measured{tested}."
+        "No fault was seen in the position sensor and the wires that were measured{tested}. {sure} there is"
+        " none in what was tested."
     ),
     VerdictCode.INCONCLUSIVE: Template(
         "The measurement does not show yet what is wrong. More has to be measured before a part is bought."
@@ -124,13 +128,17 @@ def capped_grade(findings: Findings) -> Grade:
 
 
 def not_shown(findings: Findings) -> tuple[str, ...]:
-    """What the customer must know was not shown, as sentences; empty where all was."""
+    """What the customer must know was not shown, as sentences; empty where all was.
+
+    What was tested and found not to be in order is said as the finding says it.
+    """
     code = findings.verdict.code
     wanted = (*NEEDED.get(code, ()), *ALSO_ASKED.get(code, ()))
     known: dict[str, Statement] = {item.code: item for item in findings.evidence}
     said = []
     for missing in _missing(findings, wanted):
-        text = known[missing].text if missing in known else _UNSAID.get(missing, "")
+        refuted = missing in known and known[missing].state is State.REFUTED
+        text = known[missing].text if refuted or missing not in _UNSAID else _UNSAID[missing]
         said.append(text)
     return tuple(dict.fromkeys(text for text in said if text))
 
@@ -167,23 +175,54 @@ def _missing(findings: Findings, wanted: tuple[str, ...]) -> tuple[str, ...]:
     return tuple(code for code in wanted if states.get(code) is not State.PROVED)
 
 
+def told_plainly(findings: Findings) -> list[Band]:
+    """The band that a verdict stands on and all that are likely, the surest first; empty where there is none.
+
+    A place that is less than likely never reads like a sure one.
+    """
+    bands = sorted(
+        (band for band in findings.bands if not is_watched(band)), key=lambda band: -band.confidence
+    )
+    likely = (Grade.VERY_LIKELY, Grade.LIKELY)
+    return bands[:1] + [band for band in bands[1:] if grade(band.confidence) in likely]
+
+
 def _place(findings: Findings) -> Wording:
     bands = [band for band in findings.bands if not is_watched(band)]
     if not bands:
         return say("")
     worst = max(bands, key=lambda band: band.confidence)
-    place = say(
-        " at the same place of its travel (around {travel_percent:.0f} %), {noisy} of the {passes} times that"
-        " the arm passed it",
-        travel_percent=worst.travel.centre,
-        noisy=worst.noisy_passes,
-        passes=worst.passes,
+    every = worst.noisy_passes >= worst.passes > 1
+    place = (_EVERY_TIME if every else _SOME_TIMES)(
+        travel_percent=worst.travel.centre, noisy=worst.noisy_passes, passes=worst.passes
     )
-    more = len(bands) - 1
-    if not more:
-        return place
-    other = say(" and at one other place") if more == 1 else say(" and at {more} other places", more=more)
-    return joined([place, other], "")
+    plain = len(told_plainly(findings))
+    return joined([place, _others(plain - 1), _perhaps(len(bands) - plain)], "")
+
+
+_EVERY_TIME = Template(
+    " at the same place of its travel (around {travel_percent:.0f} %), each of the {passes} times that the"
+    " arm passed it"
+)
+_SOME_TIMES = Template(
+    " at the same place of its travel (around {travel_percent:.0f} %), {noisy} of the {passes} times that"
+    " the arm passed it"
+)
+
+
+def _others(count: int) -> Wording:
+    if not count:
+        return say("")
+    return say(" and at one other place") if count == 1 else say(" and at {more} other places", more=count)
+
+
+def _perhaps(count: int) -> Wording:
+    """Places that are less than likely never read like the sure ones."""
+    if not count:
+        return say("")
+    if count == 1:
+        return say(", and perhaps at one other place")
+    return say(", and perhaps at {more} other places", more=count)
 
 
 def _tested(findings: Findings) -> Wording:
@@ -195,6 +234,12 @@ def _tested(findings: Findings) -> Wording:
         holes = holes or span.start > reach + 0.1
         reach = max(reach, span.stop)
     reach = min(reach, 100.0)
-    if holes:
-        return say(", in {first:.0f}–{last:.0f} % of its travel (with gaps)", first=first, last=reach)
-    return say(", in {first:.0f}–{last:.0f} % of its travel", first=first, last=reach)
+    where = (_WITH_GAPS if holes else _WITHOUT_GAPS)(first=first, last=reach)
+    return say("{where}; the rest was not tested", where=where) if reach - first < WHOLE_PERCENT else where
+
+
+WHOLE_PERCENT = 90.0
+"""A shorter stretch of travel is not told to the customer without saying that there is more (our choice)."""
+
+_WITH_GAPS = Template(", in {first:.0f}–{last:.0f} % of its travel (with gaps)")
+_WITHOUT_GAPS = Template(", in {first:.0f}–{last:.0f} % of its travel")

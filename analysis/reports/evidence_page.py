@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from analysis.diagnosis.findings import Findings, Result, State, VerdictCode
 from analysis.reports.cautions import cautions
@@ -69,6 +69,10 @@ _WHOSE = say(
     "A limit that names a maker and a model is that maker's published service figure. Where it is another"
     " model than this car, it stands in for this car's own, which was not at hand."
 )
+_FROM_MEMORY = say(
+    "The names of the codes were written down from memory and not held against the standard: where it"
+    " matters, look them up in SAE J2012 (ISO 15031-6)."
+)
 _REPAIRS_UNKNOWN = say("none disclosed")
 
 
@@ -96,7 +100,7 @@ def evidence_page(subject: Subject, beside: Beside | None = None) -> Page:
     compared = tuple(_comparison(subject, beside))
     blocks = (
         Paragraph(capped_headline(subject.findings), Style.LEAD),
-        *(Paragraph(text) for text in report.lead),
+        *(Paragraph(text) for text in _hedged(subject.findings, report.lead)),
         Paragraph(not_claimed(subject.findings.verdict.code), Style.SMALL),
         *_the_car(subject),
         *_in_columns(how_measured(subject)),
@@ -129,11 +133,19 @@ def capped_headline(findings: Findings) -> str:
     if words is grade(confidence):
         return headline(findings)
     return say(
-        "{verdict}: {words}, for want of something that was not shown ({odds} in 100 by what was recorded)",
+        "{verdict}: {words} at most, as something was not shown ({odds} in 100 by what was recorded)",
         verdict=verdict_name(findings.verdict.code),
         words=GRADES[words],
         odds=odds(confidence),
     )
+
+
+def _hedged(findings: Findings, lead: Sequence[str]) -> tuple[str, ...]:
+    """The sentences below the headline; what is less than likely is said to be no proof."""
+    decided = findings.verdict.code not in (VerdictCode.INCONCLUSIVE, VerdictCode.MEASUREMENT_PROBLEM)
+    if not decided or capped_grade(findings) in (Grade.VERY_LIKELY, Grade.LIKELY):
+        return tuple(lead)
+    return (say("What was recorded points to this, and does not prove it."), *lead)
 
 
 def _failed_yet_sound(findings: Findings) -> Iterator[Block]:
@@ -174,10 +186,11 @@ def _the_car(subject: Subject) -> Iterator[Block]:
     meanings = [code_meaning(code) for code in codes]
     if any(meanings):
         table = Table(
-            (say("Fault code"), say("The standard's wording (SAE J2012)")),
+            (say("Fault code"), say("The standard's wording (SAE J2012), from memory")),
             tuple((code, meaning or "–") for code, meaning in zip(codes, meanings, strict=True)),
         )
         yield Grid(table, (1.0, 5.0))
+        yield Paragraph(_FROM_MEMORY, Style.SMALL)
     elif codes:
         yield Paragraph(say("Fault codes: {codes}", codes=", ".join(codes)), Style.SMALL)
 

@@ -11,7 +11,7 @@ from analysis.reports.cautions import cautions
 from analysis.reports.checks import check_reading, check_title, limit_text, result_name, state_name
 from analysis.reports.confidence import in_words
 from analysis.reports.document import Report, Section, Table
-from analysis.reports.quantities import crossings, names, number, quantity, stretch, travel, volts
+from analysis.reports.quantities import NO_VALUE, crossings, names, number, quantity, stretch, travel, volts
 from analysis.reports.verdicts import headline, is_watched, not_claimed
 from analysis.wording import Wording, joined, say
 
@@ -141,10 +141,12 @@ def _bands(findings: Findings) -> Section:
         say("Worst"),
         say("Record"),
     )
-    return Section(say("Bands"), table=Table(heads, tuple(_band_row(band) for band in findings.bands)))
+    return Section(
+        say("Bands"), table=Table(heads, tuple(_band_row(band, findings) for band in findings.bands))
+    )
 
 
-def _band_row(band: Band) -> tuple[str, ...]:
+def _band_row(band: Band, findings: Findings) -> tuple[str, ...]:
     sure = in_words(band.confidence)
     spread = (band.start_uncertainty_percent, band.stop_uncertainty_percent)
     return (
@@ -154,9 +156,17 @@ def _band_row(band: Band) -> tuple[str, ...]:
         _TRACKS[band.track],
         say("{confidence}, watch", confidence=sure) if is_watched(band) else sure,
         say("{noisy} of {passes}", noisy=band.noisy_passes, passes=band.passes),
-        say("{percent} %", percent=number(band.output_smoothness_percent, 1)),
+        _worst(band, findings),
         band.record,
     )
+
+
+def _worst(band: Band, findings: Findings) -> str:
+    """The band's worst output smoothness; a dash where it is less than what could be seen at all."""
+    floors = [survey.floor_percent for survey in findings.surveys if survey.role is band.track]
+    if band.output_smoothness_percent < max(floors, default=0.0):
+        return NO_VALUE
+    return say("{percent} %", percent=number(band.output_smoothness_percent, 1))
 
 
 def _evidence(findings: Findings) -> Section:

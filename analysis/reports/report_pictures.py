@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from analysis.captures.model import Role
 from analysis.diagnosis.findings import VerdictCode
 from analysis.reports import track_picture
 from analysis.reports.drawing import WIDTH
 from analysis.reports.pages import Picture
 from analysis.reports.subject import Beside, Subject
-from analysis.reports.trace_picture import IN_TIME, WIRES, clearest_moment, trace_drawing
+from analysis.reports.trace_picture import IN_TIME, WIRES, clearest_moment, limits_of, trace_drawing
 from analysis.reports.verdicts import is_watched
-from analysis.wording import say
+from analysis.wording import Wording, say
 
 TRACK, TRACE = "track", "trace"
 PICTURES = (TRACK, TRACE)
@@ -19,6 +20,9 @@ PICTURES = (TRACK, TRACE)
 
 COLUMN_WIDTH = 470.0
 """Width of a picture that stands in a column: its letters are then as high as on a whole sheet."""
+
+SIGNALS = (Role.SIGNAL, Role.SECOND_SIGNAL)
+"""Wires whose picture holds the modelled course of a good sensor."""
 
 NONE = "none"
 """Stands for no picture at all, where the technician wants none."""
@@ -114,6 +118,16 @@ def _track(subject: Subject, beside: Beside | None, alone: bool) -> Picture | No
     return Picture(TRACK, drawing, parts)
 
 
+def _should(subject: Subject, role: Role) -> Wording:
+    """What a good one does in the picture, where the picture shows it."""
+    limits = len(limits_of(subject.findings, role))
+    if role is Role.GROUND and limits == 1:
+        return say(" It should stay below the dashed line.")
+    if role is Role.REFERENCE and limits == 2:
+        return say(" It should stay between the dashed lines.")
+    return say(" It should follow the dashed line.") if role in SIGNALS else say("")
+
+
 def _trace(subject: Subject, column: bool) -> Picture | None:
     width, height = (COLUMN_WIDTH, 150.0) if column else (WIDTH, 225.0)
     drawing = trace_drawing(subject.capture, subject.findings, height=height, width=width)
@@ -128,9 +142,10 @@ def _trace(subject: Subject, column: bool) -> Picture | None:
         )
     else:
         caption = say(
-            "The deepest disturbance of the {wire}, record {record} at {time_s:.2f} s.",
+            "The deepest disturbance of the {wire}, record {record} at {time_s:.2f} s.{should}",
             wire=WIRES[moment.role],
             record=moment.record,
             time_s=moment.time.start,
+            should=_should(subject, moment.role),
         )
     return Picture(TRACE, drawing, caption)

@@ -78,19 +78,32 @@ class Beside:
 
     def is_later_visit(self, subject: Subject) -> bool:
         """Whether it is the same place of the same car, measured later."""
-        own, other = subject.capture, self.capture
-        same = all(own.text(key) and own.text(key) == other.text(key) for key in ("registration", "sensor"))
-        place = own.text("mounting") == other.text("mounting")
-        return same and place and other.text("created") > own.text("created") != ""
+        return _same_place(subject.capture, self.capture) and _follows(self.capture, subject.capture)
+
+    def is_earlier_visit(self, subject: Subject) -> bool:
+        """Whether it is the same place of the same car, measured earlier."""
+        return _same_place(subject.capture, self.capture) and _follows(subject.capture, self.capture)
 
     def compared(self, subject: Subject) -> Comparison:
         """The two set against each other, as far as their findings tell."""
         own, other = Side(subject.capture, subject.findings), Side(self.capture, self.findings)
         if self.is_later_visit(subject):
             return compare(own, other, relation=Relation.BEFORE_AFTER)
+        if self.is_earlier_visit(subject):
+            return compare(other, own, relation=Relation.BEFORE_AFTER)
         if self.good:
             return compare(other, own, relation=Relation.KNOWN_GOOD)
-        return compare(own, other, relation=Relation.LEFT_RIGHT)
+        sides = _side(subject.capture), _side(self.capture)
+        if sides == ("left", "right"):
+            return compare(own, other, relation=Relation.LEFT_RIGHT)
+        if sides == ("right", "left"):
+            return compare(other, own, relation=Relation.LEFT_RIGHT)
+        return compare(own, other, relation=Relation.SIDE_BY_SIDE)
+
+    def tested_as_before(self, subject: Subject) -> bool:
+        """Whether the later of two visits to one place crossed every band that the earlier one showed."""
+        bands = self.compared(subject).bands
+        return all(item.second.passes > 0 for item in bands if item.first_band is not None)
 
     def title(self, subject: Subject) -> Wording:
         """Which one it is, for the picture: never called good unless no fault was found in it."""
@@ -99,8 +112,26 @@ class Beside:
             if self.good:
                 return say("The same place, measured later ({date}): no fault found", date=date)
             return say("The same place, measured later ({date})", date=date)
+        if self.is_earlier_visit(subject):
+            return say("The same place, measured earlier ({date})", date=date)
         parts = (self.capture.text("mounting"), self.capture.text("vehicle") or self.capture.title)
         name = ", ".join(part for part in parts if part) or say("without a name")
         if self.good:
             return say("Another sensor, in which no fault was found: {name} ({date})", name=name, date=date)
         return say("Another sensor: {name} ({date})", name=name, date=date)
+
+
+def _same_place(one: Capture, two: Capture) -> bool:
+    """Whether two captures are of one sensor's place in one car, as far as they say what they are of."""
+    same = all(one.text(key) and one.text(key) == two.text(key) for key in ("registration", "sensor"))
+    return same and one.text("mounting") == two.text("mounting")
+
+
+def _follows(later: Capture, earlier: Capture) -> bool:
+    return later.text("created") > earlier.text("created") != ""
+
+
+def _side(capture: Capture) -> str:
+    """``"left"`` or ``"right"``, as the capture says where it was mounted; empty where it says neither."""
+    words = capture.text("mounting").lower().split()
+    return next((side for side in ("left", "right") if side in words), "")

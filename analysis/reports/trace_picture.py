@@ -105,7 +105,7 @@ def trace_drawing(
     if not np.isfinite(voltage_v).any():
         return None
     model = _modelled(findings, moment, span)
-    limits = _limits(findings, moment.role)
+    limits = limits_of(findings, moment.role)
     shown = np.concatenate([voltage_v, limits, model[1] if model is not None else limits])
     top = _TOP if width - _LEFT - _RIGHT >= _LEGEND_WIDTH else _TOP + _ROW
     axes = Axes(_LEFT, top, width - _LEFT - _RIGHT, height, span, _volts_span(shown))
@@ -176,7 +176,7 @@ def _volts_a_percent(findings: Findings, band: Band | None) -> float | None:
     return level.value / 100.0 if level is not None and np.isfinite(level.value) else None
 
 
-def _limits(findings: Findings, role: Role) -> NDArray[np.float64]:
+def limits_of(findings: Findings, role: Role) -> NDArray[np.float64]:
     """The limits of a wire's level in volts, shape (n,) with n at most 2."""
     check = next((item for item in findings.checks if item.code == _LIMITED.get(role)), None)
     if check is None:

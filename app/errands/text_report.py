@@ -6,6 +6,7 @@ import textwrap
 from collections.abc import Iterator
 
 from analysis.reports.document import Report, Section, Table
+from analysis.wording import ENGLISH
 from app.printable import printable
 
 WIDTH = 100
@@ -23,12 +24,12 @@ def report_text(report: Report, path: str) -> str:
     path : str
         The file as the caller named it.
     """
-    lines = [printable(path), f"{printable(report.title)}"]
+    lines = [printable(path), f"{_said(report.title)}"]
     known = dict(report.subject)
     about = [known[name] for name in ("Vehicle", "Mounting", "Complaint") if name in known]
     if about:
         lines.extend(_wrapped("; ".join(about)))
-    lines += ["", printable(report.headline)]
+    lines += ["", _said(report.headline)]
     for sentence in report.lead:
         lines.extend(_wrapped(sentence))
     for section in report.sections:
@@ -38,7 +39,7 @@ def report_text(report: Report, path: str) -> str:
 
 def section_lines(section: Section) -> list[str]:
     """A section's title and, indented, what stands below it."""
-    lines = [printable(section.title)]
+    lines = [_said(section.title)]
     for sentence in section.sentences:
         lines.extend(_wrapped(sentence, _GAP))
     for item in section.items:
@@ -51,7 +52,7 @@ def section_lines(section: Section) -> list[str]:
 def _wrapped(text: str, first: str = "", later: str | None = None) -> list[str]:
     """Lines of a paragraph; words that are longer than a line (paths, fingerprints) stay whole."""
     return textwrap.wrap(
-        printable(text),
+        _said(text),
         WIDTH,
         initial_indent=first,
         subsequent_indent=first if later is None else later,
@@ -62,7 +63,7 @@ def _wrapped(text: str, first: str = "", later: str | None = None) -> list[str]:
 
 def _table_lines(table: Table) -> Iterator[str]:
     """Columns side by side; a cell that is too wide goes on in the lines below."""
-    cells = [[printable(cell) for cell in row] for row in (table.heads, *table.rows)]
+    cells = [[_said(cell) for cell in row] for row in (table.heads, *table.rows)]
     widths = _fitted([max(len(row[column]) for row in cells) for column in range(len(table.heads))])
     for row in cells:
         pieces = [_pieces(cell, width) for cell, width in zip(row, widths, strict=True)]
@@ -70,6 +71,11 @@ def _table_lines(table: Table) -> Iterator[str]:
             texts = (piece[line] if line < len(piece) else "" for piece in pieces)
             padded = (text.ljust(width) for text, width in zip(texts, widths, strict=True))
             yield (_GAP + _GAP.join(padded)).rstrip()
+
+
+def _said(text: str) -> str:
+    """A text as people read it: with a true minus sign, and nothing that acts on a terminal."""
+    return printable(ENGLISH.say(text))
 
 
 def _fitted(widths: list[int]) -> list[int]:

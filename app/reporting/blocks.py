@@ -31,6 +31,9 @@ from app.reporting.placed import Drawn, Frame, Placed, Rule, Shown, moved, repor
 _KEPT_LETTERS = 600
 """A paragraph that is no longer than this stays on one sheet."""
 
+_WHOLE_LETTERS = 16
+"""A cell that is no longer than this stays on one line where there is room."""
+
 _GUTTER_MM = 6.0
 _TALLER = 1.02
 """By how much columns grow until they hold everything."""
@@ -180,7 +183,7 @@ class Blocks(Flow):
         metrics = self.metrics
         gap = metrics.mm(2.0)
         whole = metrics.body - gap * (len(block.shares) - 1)
-        widths = shared_widths(whole, block.shares, [self._longest_word(head) for head in block.table.heads])
+        widths = shared_widths(whole, block.shares, self._least_widths(block))
         places = [metrics.left + sum(widths[:n]) + gap * n for n in range(len(widths))]
         heads = self._cells(block.table.heads, widths, places, bold=True)
 
@@ -200,10 +203,25 @@ class Blocks(Flow):
             self.y += metrics.mm(0.4)
         self.y += metrics.mm(0.6)
 
-    def _longest_word(self, head: str) -> float:
-        """Width that a column's head needs so that none of its words is broken."""
-        font = report_font(self.metrics.points(self._sizes.small), bold=True)
-        return max((laid_out(word, font, 1e6).width for word in head.split()), default=0.0)
+    def _least_widths(self, block: Grid) -> list[float]:
+        """Widths that the columns need so that no word is broken, and no short outcome either.
+
+        A word that is longer than an equal share of the sheet is broken all the same.
+        """
+        most = self.metrics.body / len(block.shares)
+        columns = zip_longest(block.table.heads, *block.table.rows, fillvalue="")
+        return [min(self._longest_word(cells), most) for cells in columns]
+
+    def _longest_word(self, cells: Sequence[str]) -> float:
+        """Width of the longest word of a column; its first cell is the head, in bold."""
+        bold = report_font(self.metrics.points(self._sizes.small), bold=True)
+        plain = report_font(self.metrics.points(self._sizes.small))
+        heads = (laid_out(word, bold, 1e6).width for word in cells[0].split())
+        parts = (
+            [cell] if len(cell) <= _WHOLE_LETTERS and "\n" not in cell else cell.split() for cell in cells[1:]
+        )
+        words = {word for part in parts for word in part}
+        return max((*heads, *(laid_out(word, plain, 1e6).width for word in words)), default=0.0)
 
     def _cells(
         self, texts: Sequence[str], widths: Sequence[float], places: Sequence[float], bold: bool = False
@@ -265,13 +283,21 @@ class Blocks(Flow):
     def _columns(self, block: Columns) -> None:
         """Two columns, down each sheet and on to the next; as high as each other on the last."""
         self.gap(self.metrics.mm(1.0))
-        self.need(self.metrics.mm(30.0))
+        self.need(max(self.metrics.mm(30.0), self._picture_height(block.blocks[0])))
         placed = self._balanced(block.blocks)
         for number, items in enumerate(placed.sheets):
             if number and number % 2 == 0:
                 self.break_sheet()
             self.add(*(moved(item, (number % 2) * placed.step) for item in items))
         self.y = max(placed.last_ends)
+
+    def _picture_height(self, first: Block) -> float:
+        """Of a picture at the top of a column, with its caption; nought for anything else."""
+        if not isinstance(first, Picture):
+            return 0.0
+        wide = 0.5 * (self.metrics.body - self.metrics.mm(_GUTTER_MM))
+        caption = laid_out(first.caption, report_font(self.metrics.points(self._sizes.small)), wide)
+        return Drawn(first.drawing, 0.0, 0.0, wide).height + caption.height + self.metrics.mm(1.0)
 
     def _balanced(self, blocks: Sequence[Block]) -> _TwoColumns:
         """On as few sheets as it takes, and on the last of them no lower than it must be."""

@@ -16,6 +16,7 @@ from app.reporting.materials import Materials
 from app.reporting.placed import UNITS_A_MM, Line, Rule, Sheet, Shown, report_font
 
 _TOP_MM, _BOTTOM_MM = 13.0, 15.0
+_LEAST_SHARE = 0.93
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,16 +102,18 @@ def lay_out(materials: Materials, paper: Paper = Paper.A4) -> tuple[Sheet, ...]:
 def _page_sheets(page: Page, materials: Materials, paper: Paper, first: bool) -> list[tuple[Sheet, Metrics]]:
     """Sheets of one page, each with its metrics."""
     look = _CUSTOMER if first else _EVIDENCE
-    made: list[tuple[Sheet, Metrics]] = []
-    # What fits on one sheet at no scale goes on over the next ones in letters of its usual size.
-    for scale in (*look.scales, look.usual):
+    made: dict[float, list[tuple[Sheet, Metrics]]] = {}
+    for scale in dict.fromkeys((*look.scales, look.usual)):
         metrics = _metrics(paper, scale, look.margin_mm)
         flow = _PageFlow(metrics, materials, page, first=first)
         flow.blocks(page.blocks)
-        made = [(sheet, metrics) for sheet in flow.finished()]
-        if len(made) == 1:
-            return made
-    return made
+        made[scale] = [(sheet, metrics) for sheet in flow.finished()]
+        if len(made[scale]) == 1:
+            return made[scale]
+    # What fits on one sheet at no scale goes on over the next ones in letters of its usual size, or of the
+    # next smaller one where that saves a sheet: a last sheet with a line or two is no use to anybody.
+    near = [scale for scale in made if _LEAST_SHARE * look.usual <= scale <= look.usual]
+    return made[min(near, key=lambda scale: (len(made[scale]), -scale))]
 
 
 def _metrics(paper: Paper, scale: float, margin_mm: float) -> Metrics:

@@ -3899,6 +3899,11 @@
         <translation>an diesem</translation>
     </message>
     <message>
+        <source>on the other one</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>am anderen</translation>
+    </message>
+    <message>
         <source>Before</source>
         <extracomment>analysis/comparison/words.py</extracomment>
         <translation>Vorher</translation>
@@ -3927,6 +3932,11 @@
         <source>This one</source>
         <extracomment>analysis/comparison/words.py</extracomment>
         <translation>Dieser</translation>
+    </message>
+    <message>
+        <source>The other one</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>Der andere</translation>
     </message>
     <message>
         <source>The band at {travel} is gone: the output broke up on {bad1} of {all1} crossings before, on none of {all2} after.</source>
@@ -4142,6 +4152,16 @@
         <source>Record the reference with the sensor plugged in and the ignition on.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
         <translation>Die Bezugsspannung bei angestecktem Sensor und eingeschalteter Zündung aufzeichnen.</translation>
+    </message>
+    <message>
+        <source>Record the ground once more, away from what disturbs the probes.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Die Masse noch einmal aufzeichnen, fern von dem, was die Messspitzen stört.</translation>
+    </message>
+    <message>
+        <source>Record the reference once more, away from what disturbs the probes.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Die Bezugsspannung noch einmal aufzeichnen, fern von dem, was die Messspitzen stört.</translation>
     </message>
     <message>
         <source>Record {record}: {action}.</source>
@@ -4390,7 +4410,7 @@
     </message>
     <message>
         <source>The harness was not wiggled with the signal watched.</source>
-        <extracomment>analysis/diagnosis/evidence.py, analysis/reports/customer_words.py</extracomment>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
         <translation>Am Kabelbaum wurde nicht gewackelt, während das Signal aufgezeichnet wurde.</translation>
     </message>
     <message>
@@ -5264,6 +5284,11 @@
         <translation>Kein Fehler gefunden in {tested}.</translation>
     </message>
     <message>
+        <source>{plain} It may break up at {spans} too, where {crossed}.</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>{plain} Möglicherweise setzt das Signal auch bei {spans} aus: {crossed}.</translation>
+    </message>
+    <message>
         <source>The track is worn at {spans} of travel: {crossed}.</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
         <translation>Die Bahn ist bei {spans} des Wegs verschlissen: {crossed}.</translation>
@@ -5312,6 +5337,16 @@
         <source>no crossings</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
         <translation>keine Überfahrten</translation>
+    </message>
+    <message>
+        <source>{noisy} of {passes}</source>
+        <extracomment>analysis/diagnosis/verdict.py, analysis/reports/comparison_report.py, analysis/reports/findings_report.py</extracomment>
+        <translation>{noisy} von {passes}</translation>
+    </message>
+    <message>
+        <source>the output broke up on {counts} crossings</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Aussetzer bei {counts} Überfahrten</translation>
     </message>
     <message>
         <source>the output broke up on {noisy} of {count} crossing</source>
@@ -6864,11 +6899,6 @@
         <translation>nicht überfahren</translation>
     </message>
     <message>
-        <source>{noisy} of {passes}</source>
-        <extracomment>analysis/reports/comparison_report.py, analysis/reports/findings_report.py</extracomment>
-        <translation>{noisy} von {passes}</translation>
-    </message>
-    <message>
         <source>p &lt; 0.001</source>
         <extracomment>analysis/reports/comparison_report.py</extracomment>
         <translation>p &lt; 0,001</translation>
@@ -6877,6 +6907,11 @@
         <source>p = {p_value:.3f}</source>
         <extracomment>analysis/reports/comparison_report.py</extracomment>
         <translation>p = {p_value:.3f}</translation>
+    </message>
+    <message>
+        <source>{difference}, in size</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>{difference}, dem Betrag nach</translation>
     </message>
     <message>
         <source>cannot be compared</source>
@@ -6934,9 +6969,9 @@
         <translation>Test der Anzahlen</translation>
     </message>
     <message>
-        <source>Crossings are counted; the counts are tested by {test}.</source>
+        <source>Crossings are counted; the counts are tested by Fisher's exact test, two-sided.</source>
         <extracomment>analysis/reports/comparison_report.py</extracomment>
-        <translation>Überfahrten werden gezählt; die Anzahlen werden mit {test} getestet.</translation>
+        <translation>Überfahrten werden gezählt; die Anzahlen werden mit dem exakten Test nach Fisher, zweiseitig, geprüft.</translation>
     </message>
     <message>
         <source>Bands</source>
@@ -7034,11 +7069,6 @@
         <translation>Der Sensor meldet dem Steuergerät eine Stellung. In ihm gleitet ein Schleifer über eine Widerstandsbahn; die Spannung, die er abgibt, soll der Bewegung gleichmäßig folgen.</translation>
     </message>
     <message>
-        <source>At one place it drops out instead, each time the arm passes: the car is told a wrong position for moments.</source>
-        <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation>An einer Stelle setzt sie stattdessen aus, jedes Mal wenn der Schleifer darüberfährt: Das Fahrzeug bekommt für Augenblicke eine falsche Stellung gemeldet.</translation>
-    </message>
-    <message>
         <source>Here it drops out at any position, as a loose contact does. A new sensor alone may not cure that.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
         <translation>Hier setzt sie in jeder Stellung aus, wie bei einem Wackelkontakt. Ein neuer Sensor allein behebt das möglicherweise nicht.</translation>
@@ -7064,9 +7094,9 @@
         <translation>Was aufgezeichnet wurde, ist nicht das Signal des Sensors; daraus lässt sich nichts schließen.</translation>
     </message>
     <message>
-        <source>It did, wherever it was tested. That holds for the travel and the conditions of the test; a fault that comes and goes may have been away.</source>
+        <source>No place was found where it does not. That holds for the travel and the conditions of the test; a fault that comes and goes may have been away.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation>Das tat sie überall, wo geprüft wurde. Das gilt für den Weg und die Bedingungen der Prüfung; ein Fehler, der kommt und geht, kann gerade weg gewesen sein.</translation>
+        <translation>Es wurde keine Stelle gefunden, an der sie das nicht tut. Das gilt für den Weg und die Bedingungen der Prüfung; ein Fehler, der kommt und geht, kann gerade weg gewesen sein.</translation>
     </message>
     <message>
         <source>What was recorded fits more than one explanation, or leaves out what would decide it.</source>
@@ -7114,14 +7144,14 @@
         <translation>Ein schlechter Kontakt kommt und geht und tritt in der Regel häufiger auf, vor allem bei Nässe und auf schlechten Straßen.</translation>
     </message>
     <message>
-        <source>Other systems on the same supply may be disturbed too.</source>
+        <source>The complaint is likely to come back, and other systems on the same supply may be disturbed too.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation>Auch andere Systeme an derselben Versorgung können gestört werden.</translation>
+        <translation>Die Beanstandung kommt wahrscheinlich wieder, und auch andere Systeme an derselben Versorgung können gestört werden.</translation>
     </message>
     <message>
-        <source>Other systems on the same ground may be disturbed too.</source>
+        <source>The complaint is likely to come back, and other systems on the same ground may be disturbed too.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation>Auch andere Systeme an derselben Masse können gestört werden.</translation>
+        <translation>Die Beanstandung kommt wahrscheinlich wieder, und auch andere Systeme an derselben Masse können gestört werden.</translation>
     </message>
     <message>
         <source>The system that uses this sensor may go on acting on a wrong position.</source>
@@ -7192,6 +7222,51 @@
         <source>Anything that was not measured: other sensors, wiring beyond the points that were probed, and other causes of the complaint.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
         <translation>Alles, was nicht gemessen wurde: andere Sensoren, Leitungen jenseits der Messpunkte und andere Ursachen der Beanstandung.</translation>
+    </message>
+    <message>
+        <source>What was recorded points to this, and does not prove it.</source>
+        <extracomment>analysis/reports/consequences.py, analysis/reports/evidence_page.py</extracomment>
+        <translation>Was aufgezeichnet wurde, deutet darauf hin und beweist es nicht.</translation>
+    </message>
+    <message>
+        <source>{where} it drops out instead, {when}: the system is told a wrong position for moments.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>{where} setzt sie stattdessen aus, {when}: Das System bekommt für Augenblicke eine falsche Stellung gemeldet.</translation>
+    </message>
+    <message>
+        <source>At times</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Zeitweise</translation>
+    </message>
+    <message>
+        <source>for no reason that the arm gives</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>ohne dass die Bewegung es erklärt</translation>
+    </message>
+    <message>
+        <source>At one place</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>An einer Stelle</translation>
+    </message>
+    <message>
+        <source>At {count} places</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>An {count} Stellen</translation>
+    </message>
+    <message>
+        <source>each time the arm passes</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>jedes Mal wenn der Schleifer darüberfährt</translation>
+    </message>
+    <message>
+        <source>most times the arm passes</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>meistens, wenn der Schleifer darüberfährt</translation>
+    </message>
+    <message>
+        <source>some of the times the arm passes</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>manchmal, wenn der Schleifer darüberfährt</translation>
     </message>
     <message>
         <source>Vehicle</source>
@@ -7289,9 +7364,9 @@
         <translation>Was gefunden wurde</translation>
     </message>
     <message>
-        <source>Not shown: {points}</source>
+        <source>Open points: {points}</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
-        <translation>Nicht nachgewiesen: {points}</translation>
+        <translation>Offene Punkte: {points}</translation>
     </message>
     <message>
         <source>The program's confidence: {odds} in 100. Of a hundred findings with this confidence about as many are right; it is not a degree of wear.</source>
@@ -7384,29 +7459,39 @@
         <translation>Nach der Reparatur</translation>
     </message>
     <message>
-        <source>The sensor ground was not recorded.</source>
+        <source>It is not shown that the sensor's ground connection is good.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation>Die Sensormasse wurde nicht aufgezeichnet.</translation>
+        <translation>Dass die Masseverbindung des Sensors gut ist, ist nicht nachgewiesen.</translation>
     </message>
     <message>
-        <source>The reference was not recorded.</source>
+        <source>It is not shown that the sensor's supply is good and steady.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation>Die Bezugsspannung wurde nicht aufgezeichnet.</translation>
+        <translation>Dass die Versorgung des Sensors gut und stabil ist, ist nicht nachgewiesen.</translation>
     </message>
     <message>
-        <source>Whether the probes sat right was not shown.</source>
+        <source>It is not shown that the wires keep contact when they are moved.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation>Ob die Prüfspitzen richtig saßen, wurde nicht nachgewiesen.</translation>
+        <translation>Dass die Leitungen Kontakt halten, wenn sie bewegt werden, ist nicht nachgewiesen.</translation>
     </message>
     <message>
-        <source>That it is the same spot every time was not shown.</source>
+        <source>It is not shown that no cable moving with the arm is behind it.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation>Dass es jedes Mal dieselbe Stelle ist, wurde nicht nachgewiesen.</translation>
+        <translation>Dass kein Kabel dahintersteckt, das sich mit dem Hebel bewegt, ist nicht nachgewiesen.</translation>
     </message>
     <message>
-        <source>Where the arm normally rests was not tested.</source>
+        <source>It is not shown that the probes sat right.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation>Die gewöhnliche Ruhelage des Hebels wurde nicht geprüft.</translation>
+        <translation>Dass die Messspitzen richtig saßen, ist nicht nachgewiesen.</translation>
+    </message>
+    <message>
+        <source>It is not shown that it is the same spot every time.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>Dass es jedes Mal dieselbe Stelle ist, ist nicht nachgewiesen.</translation>
+    </message>
+    <message>
+        <source>The position in which the arm normally rests was not tested.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>Die Stellung, in der der Hebel gewöhnlich ruht, wurde nicht geprüft.</translation>
     </message>
     <message>
         <source>Very likely</source>
@@ -7464,9 +7549,9 @@
         <translation>Die Messung ist nicht brauchbar und muss wiederholt werden. Über das Fahrzeug sagt sie noch nichts.</translation>
     </message>
     <message>
-        <source>No fault was seen in the position sensor and the wires that were measured{tested}.</source>
+        <source>No fault was seen in the position sensor and the wires that were measured{tested}. {sure} there is none in what was tested.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation>Am Positionssensor und an den gemessenen Leitungen wurde kein Fehler gefunden{tested}.</translation>
+        <translation>Am Positionssensor und an den gemessenen Leitungen wurde kein Fehler gefunden{tested}. {sure} ist in dem, was geprüft wurde, keiner.</translation>
     </message>
     <message>
         <source>The measurement does not show yet what is wrong. More has to be measured before a part is bought.</source>
@@ -7477,6 +7562,11 @@
         <source>The program found a place where the sensor's output breaks up; the technician does not accept that finding. It is not shown what is wrong.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
         <translation>Das Programm hat eine Stelle gefunden, an der das Signal des Sensors aussetzt; die Werkstatt erkennt diesen Befund nicht an. Was nicht stimmt, ist damit nicht nachgewiesen.</translation>
+    </message>
+    <message>
+        <source> at the same place of its travel (around {travel_percent:.0f} %), each of the {passes} times that the arm passed it</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation> immer an derselben Stelle seines Wegs (bei etwa {travel_percent:.0f} %), bei jeder der {passes} Überfahrten,</translation>
     </message>
     <message>
         <source> at the same place of its travel (around {travel_percent:.0f} %), {noisy} of the {passes} times that the arm passed it</source>
@@ -7492,6 +7582,21 @@
         <source> and at {more} other places</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
         <translation> und an {more} weiteren Stellen</translation>
+    </message>
+    <message>
+        <source>, and perhaps at one other place</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>, und vielleicht an einer weiteren Stelle</translation>
+    </message>
+    <message>
+        <source>, and perhaps at {more} other places</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>, und vielleicht an {more} weiteren Stellen</translation>
+    </message>
+    <message>
+        <source>{where}; the rest was not tested</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>{where}; der Rest wurde nicht geprüft</translation>
     </message>
     <message>
         <source>, in {first:.0f}–{last:.0f} % of its travel (with gaps)</source>
@@ -7549,6 +7654,11 @@
         <translation>Eine Grenze, die Hersteller und Modell nennt, ist der veröffentlichte Servicewert dieses Herstellers. Wo es ein anderes Modell als dieses Fahrzeug ist, steht er für den eigenen Wert dieses Fahrzeugs, der nicht zur Hand war.</translation>
     </message>
     <message>
+        <source>The names of the codes were written down from memory and not held against the standard: where it matters, look them up in SAE J2012 (ISO 15031-6).</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Die Namen der Codes sind aus dem Gedächtnis notiert und nicht mit der Norm verglichen: Wo es darauf ankommt, in SAE J2012 (ISO 15031-6) nachschlagen.</translation>
+    </message>
+    <message>
         <source>none disclosed</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
         <translation>keine angegeben</translation>
@@ -7564,9 +7674,9 @@
         <translation>Nachweise</translation>
     </message>
     <message>
-        <source>{verdict}: {words}, for want of something that was not shown ({odds} in 100 by what was recorded)</source>
+        <source>{verdict}: {words} at most, as something was not shown ({odds} in 100 by what was recorded)</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>{verdict}: {words}, weil etwas nicht nachgewiesen wurde ({odds} von 100 nach dem, was aufgezeichnet wurde)</translation>
+        <translation>{verdict}: höchstens {words}, da etwas nicht nachgewiesen wurde ({odds} von 100 nach dem, was aufgezeichnet wurde)</translation>
     </message>
     <message>
         <source>Failed, and yet not held against the sensor: {titles}. What disturbed these readings came and went in time and belongs to no place on the travel.</source>
@@ -7584,9 +7694,9 @@
         <translation>Fehlercode</translation>
     </message>
     <message>
-        <source>The standard's wording (SAE J2012)</source>
+        <source>The standard's wording (SAE J2012), from memory</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Wortlaut der Norm (SAE J2012)</translation>
+        <translation>Wortlaut der Norm (SAE J2012), aus dem Gedächtnis</translation>
     </message>
     <message>
         <source>What was shown or ruled out, and by which record</source>
@@ -7921,7 +8031,7 @@
     <message>
         <source>Break-up below {floor} of the applied voltage cannot be seen on the {track} in this capture.</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation>Aussetzer unter {floor} der angelegten Spannung sind auf {track} in dieser Messung nicht zu sehen.</translation>
+        <translation>In dieser Messung sind Aussetzer unter {floor} der angelegten Spannung nicht zu sehen (Leitung: {track}).</translation>
     </message>
     <message>
         <source>No travel was tested.</source>
@@ -8149,14 +8259,29 @@
         <translation>{first} Der graue Sockel ist das, was dieser Rekorder nicht sehen kann.</translation>
     </message>
     <message>
+        <source> It should stay below the dashed line.</source>
+        <extracomment>analysis/reports/report_pictures.py</extracomment>
+        <translation> Sie sollte unter der gestrichelten Linie bleiben.</translation>
+    </message>
+    <message>
+        <source> It should stay between the dashed lines.</source>
+        <extracomment>analysis/reports/report_pictures.py</extracomment>
+        <translation> Sie sollte zwischen den gestrichelten Linien bleiben.</translation>
+    </message>
+    <message>
+        <source> It should follow the dashed line.</source>
+        <extracomment>analysis/reports/report_pictures.py</extracomment>
+        <translation> Es sollte der gestrichelten Linie folgen.</translation>
+    </message>
+    <message>
         <source>The signal while the arm passes the place (hatched), record {record}: it should follow the dashed line.</source>
         <extracomment>analysis/reports/report_pictures.py</extracomment>
         <translation>Das Signal, während der Schleifer über die Stelle fährt (schraffiert), Aufzeichnung {record}: Es sollte der gestrichelten Linie folgen.</translation>
     </message>
     <message>
-        <source>The deepest disturbance of the {wire}, record {record} at {time_s:.2f} s.</source>
+        <source>The deepest disturbance of the {wire}, record {record} at {time_s:.2f} s.{should}</source>
         <extracomment>analysis/reports/report_pictures.py</extracomment>
-        <translation>Die tiefste Störung ({wire}), Aufzeichnung {record} bei {time_s:.2f} s.</translation>
+        <translation>Die tiefste Störung ({wire}), Aufzeichnung {record} bei {time_s:.2f} s.{should}</translation>
     </message>
     <message>
         <source>without a date</source>
@@ -8172,6 +8297,11 @@
         <source>The same place, measured later ({date})</source>
         <extracomment>analysis/reports/subject.py</extracomment>
         <translation>Dieselbe Stelle, später gemessen ({date})</translation>
+    </message>
+    <message>
+        <source>The same place, measured earlier ({date})</source>
+        <extracomment>analysis/reports/subject.py</extracomment>
+        <translation>Dieselbe Stelle, früher gemessen ({date})</translation>
     </message>
     <message>
         <source>without a name</source>

@@ -5,14 +5,17 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
+import numpy as np
 import pytest
 
 from analysis.captures.model import Role
-from analysis.diagnosis.findings import Event, Findings, State, Statement, VerdictCode
+from analysis.comparison.model import Relation
+from analysis.diagnosis.findings import Band, CoverageSpan, Event, Findings, State, Statement, VerdictCode
 from analysis.intervals import Interval
 from analysis.reports import consequences
 from analysis.reports.confidence import Grade
 from analysis.reports.customer_page import amount, customer_page, program_words
+from analysis.reports.customer_words import _UNSAID as UNSAID
 from analysis.reports.customer_words import (
     ALSO_ASKED,
     NEEDED,
@@ -22,13 +25,14 @@ from analysis.reports.customer_words import (
     kind_of,
     needed_missing,
     not_shown,
+    told_plainly,
 )
 from analysis.reports.evidence_page import evidence_page
 from analysis.reports.pages import Block, Boxes, Columns, Facts, Items, Paragraph
 from analysis.reports.subject import Beside, Subject
 from analysis.review.job import Job
 from analysis.review.model import Choice, Review, decided, with_decision
-from tests.reports.examples import BAND, CAPTURE, findings
+from tests.reports.examples import BAND, CAPTURE, findings, survey
 
 FAULTS = (
     VerdictCode.WORN_TRACK,
@@ -70,7 +74,7 @@ def test_one_thing_not_shown_takes_very_likely_away_and_is_said(code: VerdictCod
     for name in NEEDED[code]:
         made = shown(code, 0.99, **{name: State.NOT_SHOWN})
         assert customer_sentence(made).startswith("Probably "), name
-        assert f"Statement {name}." in not_shown(made)
+        assert UNSAID[name] in not_shown(made)
 
 
 @pytest.mark.parametrize("code", list(ALSO_ASKED))
@@ -78,10 +82,10 @@ def test_what_looks_alike_and_was_not_ruled_out_takes_very_likely_away(code: Ver
     for name in ALSO_ASKED[code]:
         made = shown(code, 0.99, **{name: State.NOT_SHOWN})
         assert customer_sentence(made).startswith("Probably "), name
-        assert f"Statement {name}." in not_shown(made)
+        assert UNSAID[name] in not_shown(made)
         assert "Replace the position sensor" in consequences.recommended(made)
     said = repr(evidence_page(Subject(CAPTURE, made)).blocks)
-    assert "likely, for want of something that was not shown (99 in 100 by what was recorded)" in said
+    assert "likely at most, as something was not shown (99 in 100 by what was recorded)" in said
     assert "very likely (99 in 100)" not in said
 
 
@@ -156,6 +160,7 @@ def test_no_fault_found_never_says_that_all_is_well() -> None:
     made = shown(VerdictCode.NO_FAULT_FOUND)
     assert customer_sentence(made) == (
         "No fault was seen in the position sensor and the wires that were measured, in 4–96 % of its travel."
+        " Very likely there is none in what was tested."
     )
     assert "may have been away" in " ".join(consequences.meaning(made, Kind.HEIGHT))
     assert "does not answer" in consequences.driving(
@@ -170,10 +175,47 @@ def test_a_possible_band_is_not_told_to_the_customer_as_a_place() -> None:
 
 
 def test_further_bands_are_counted() -> None:
-    second = replace(BAND, confidence=0.7)
+    second = replace(BAND, confidence=0.85)
     made = shown(VerdictCode.WORN_TRACK)
     assert "and at one other place" in customer_sentence(replace(made, bands=(BAND, second)))
     assert "and at 2 other places" in customer_sentence(replace(made, bands=(BAND, second, second)))
+    third = replace(BAND, confidence=0.6)
+    said = customer_sentence(replace(made, bands=(third, BAND, second, third)))
+    assert said.endswith("and at one other place, and perhaps at 2 other places.")
+
+
+def test_what_it_means_counts_the_places_and_the_times_that_were_found() -> None:
+    def told(*bands: Band) -> str:
+        made = replace(shown(VerdictCode.WORN_TRACK), bands=bands)
+        return consequences.meaning(made, Kind.HEIGHT)[1]
+
+    often, seldom = replace(BAND, noisy_passes=2), replace(BAND, noisy_passes=1)
+    assert told(BAND).startswith("At one place it drops out instead, each time the arm passes:")
+    assert told(often).startswith("At one place it drops out instead, most times the arm passes:")
+    assert "some of the times" in told(seldom)
+    assert told(BAND, BAND).startswith("At 2 places it drops out")
+    assert told(BAND, replace(BAND, confidence=0.6)).startswith("At one place it drops out")
+    assert told().startswith("At times it drops out")
+
+
+def test_the_surest_band_is_told_first_whatever_the_order() -> None:
+    weak, sure = replace(BAND, confidence=0.55), replace(BAND, confidence=0.9)
+    made = replace(shown(VerdictCode.WORN_TRACK), bands=(weak, sure))
+    assert told_plainly(made) == [sure]
+    assert told_plainly(replace(made, bands=(weak,))) == [weak]
+
+
+def test_a_short_stretch_is_told_with_the_words_that_there_is_more() -> None:
+    made = replace(shown(VerdictCode.NO_FAULT_FOUND), coverage=(CoverageSpan(Interval(10.0, 57.0), 3),))
+    assert "in 10–57 % of its travel; the rest was not tested. Very likely" in customer_sentence(made)
+
+
+def test_no_fault_found_is_as_sure_as_the_number_and_what_was_shown() -> None:
+    said = customer_sentence(shown(VerdictCode.NO_FAULT_FOUND, 0.99, ground_good=State.NOT_SHOWN))
+    assert said.endswith("Probably there is none in what was tested.")
+    assert "It is possible, but not shown, that there is none" in customer_sentence(
+        shown(VerdictCode.NO_FAULT_FOUND, 0.4)
+    )
 
 
 def test_the_kind_is_read_from_what_the_capture_says() -> None:
@@ -293,7 +335,7 @@ def test_another_capture_is_called_good_only_where_no_fault_was_found_and_later_
         .title(first)
         .startswith("Another sensor, in which no fault was found: rear right")
     )
-    assert visit("2026-04-01").title(first).startswith("Another sensor")
+    assert visit("2026-04-01").title(first) == "The same place, measured earlier (2026-04-01)"
     assert (
         visit("2026-04-16", VerdictCode.WORN_TRACK, registration="CD 2")
         .title(first)
@@ -306,13 +348,53 @@ def test_a_capture_after_the_repair_ticks_that_it_was_made() -> None:
     assert boxes(customer_page(subject, visit("2026-04-16")))["captured again in the same way"]
 
 
+def test_a_capture_of_the_time_before_is_compared_as_before_and_ticks_that_this_one_was_made() -> None:
+    before = Beside(visit("2026-04-14").capture, findings())
+    after = Subject(visit("2026-04-16").capture, replace(findings(VerdictCode.NO_FAULT_FOUND), bands=()))
+    assert before.compared(after).relation is Relation.BEFORE_AFTER
+    assert before.compared(after).first.verdict.code is VerdictCode.WORN_TRACK
+    assert "left" not in before.compared(after).summary
+    assert boxes(customer_page(after, before))["captured again in the same way"]
+
+
+def test_a_later_capture_that_left_the_place_out_does_not_tick_that_it_was_made_in_the_same_way() -> None:
+    subject = Subject(visit("2026-04-14").capture, findings())
+    half = visit("2026-04-16")
+    short = replace(survey(), breakup_percent=np.where(np.arange(10) >= 4, np.nan, survey().breakup_percent))
+    half = Beside(half.capture, replace(half.findings, surveys=(short,)))
+    assert "not crossed after" in half.compared(subject).summary
+    assert not boxes(customer_page(subject, half))["captured again in the same way"]
+
+
+@pytest.mark.parametrize(
+    ("own", "other", "relation"),
+    [
+        ("rear left", "rear right", Relation.LEFT_RIGHT),
+        ("rear right", "rear left", Relation.LEFT_RIGHT),
+        ("rear left", "front left", Relation.SIDE_BY_SIDE),
+        ("", "", Relation.SIDE_BY_SIDE),
+    ],
+)
+def test_left_and_right_are_said_only_of_what_was_mounted_there(
+    own: str, other: str, relation: Relation
+) -> None:
+    bad = visit("2026-04-16", VerdictCode.WORN_TRACK, mounting=other, registration="CD 2")
+    bad = Beside(bad.capture, findings())
+    subject = Subject(visit("2026-04-14", mounting=own).capture, findings(VerdictCode.OUT_OF_RANGE))
+    compared = bad.compared(subject)
+    assert compared.relation is relation
+    if relation is Relation.LEFT_RIGHT:
+        left = VerdictCode.OUT_OF_RANGE if "left" in own else VerdictCode.WORN_TRACK
+        assert compared.first.verdict.code is left
+
+
 def test_what_was_not_shown_stands_on_page_two_as_such() -> None:
     made = shown(VerdictCode.WORN_TRACK, 0.9, not_the_loom=State.NOT_SHOWN)
     items = [
         block for block in flat(evidence_page(Subject(CAPTURE, made)).blocks) if isinstance(block, Items)
     ]
     assert any("Statement not_the_loom." in block.items for block in items)
-    assert "Statement not_the_loom." in page_one(made=made)
+    assert UNSAID["not_the_loom"] in page_one(made=made)
 
 
 def test_six_fault_codes_stand_on_page_one_and_the_rest_on_page_two() -> None:

@@ -68,7 +68,7 @@ def test_every_verdict_has_a_name_a_limit_and_a_sentence_for_the_customer(code: 
 def test_the_customer_of_a_worn_sensor_hears_where_and_how_often_and_no_degree_of_wear() -> None:
     assert customer_sentence(findings()).endswith(
         " the position sensor is worn: its output breaks up at the same place of its travel"
-        " (around 45 %), 3 of the 3 times that the arm passed it."
+        " (around 45 %), each of the 3 times that the arm passed it."
     )
 
 
@@ -77,7 +77,7 @@ def test_a_possible_band_is_not_told_to_the_customer_as_a_place() -> None:
 
 
 def test_further_bands_are_counted() -> None:
-    two = replace(findings(), bands=(BAND, replace(BAND, confidence=0.7)))
+    two = replace(findings(), bands=(BAND, replace(BAND, confidence=0.85)))
     assert "and at one other place" in customer_sentence(two)
 
 
