@@ -45,6 +45,22 @@ class Circumstances(Protocol):
     def ground_lifts(self) -> float:
         """Weight of the disturbances that the ground has alone."""
 
+    @property
+    def reference_level(self) -> float:
+        """How far the reference lies beyond its limit; negative where it keeps it."""
+
+    @property
+    def at_rest(self) -> float:
+        """Weight of the disturbances outside all places while the arm was left alone."""
+
+    @property
+    def gathered(self) -> float:
+        """Share of the weight of all disturbances that lies in places."""
+
+    @property
+    def slow(self) -> float:
+        """How far the sampling rate lies below what shows a break-up, in octaves."""
+
 
 class Spot(Protocol):
     """Another place of the track: a `Place`, or a `FoundSpot`."""
@@ -156,6 +172,11 @@ def band_features(
             float(np.log(place.travel.length)),
             features.measurement,
             max(features.reference_dips, features.ground_lifts),
+            max(features.reference_level, 0.0),
+            # A harness that opens while the arm rests may also be stretched at one place of the travel.
+            features.at_rest,
+            features.gathered,
+            features.slow,
             float(place.travel.start < 1.0 or place.travel.stop > 99.0),
             float(any(_beside(place, other) for other in others)),
         ]

@@ -257,7 +257,7 @@ class BandBasis:
 
     Parameters
     ----------
-    measurement, reference_dips, ground_lifts : float
+    measurement, reference_dips, ground_lifts, reference_level, at_rest, gathered, slow : float
         Of the whole capture, as in `analysis.diagnosis.hypotheses.Features`.
     worn : float
         Probability that a track is worn, of the capture as a whole.
@@ -274,6 +274,10 @@ class BandBasis:
     ground_lifts: float
     worn: float
     feed_v: float
+    reference_level: float = 0.0
+    at_rest: float = 0.0
+    gathered: float = 0.0
+    slow: float = 0.0
     spots: tuple[FoundSpot, ...] = ()
     pushes: Mapping[Role, NDArray[np.float64]] = field(default_factory=dict)
 

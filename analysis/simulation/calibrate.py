@@ -89,7 +89,7 @@ SUPPORTS: Mapping[VerdictCode, str] = {
 }
 """What speaks for (+) and against (-) each explanation; nothing else has a weight."""
 
-BAND_SIGNS = (1, 1, 1, 1, -1, 1, 1, 0, -1, -1, -1, -1)
+BAND_SIGNS = (1, 1, 1, 1, -1, 1, 1, 0, -1, -1, -1, -1, 1, -1, -1, -1)
 """Signs of the band features, in the order of `band_features`; 0 leaves a sign free."""
 
 
