@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import NDArray
 
 from analysis.captures.model import Role, Step
 from analysis.diagnosis.places import Place
@@ -77,7 +78,8 @@ def strays_of(studies: Studies, places: Sequence[tuple[Role, Place]]) -> Strays:
     Strays
     """
     off, rest, inside, total = _Openings(), _Openings(), 0.0, 0.0
-    likely = [*places[:1], *(item for item in places[1:] if item[1].log_odds >= CERTAIN_PLACE)]
+    certain = _certain(places)
+    likely = certain if certain else places[:1]
     for item in studies.every:
         # A record of which nobody says what it is, and in which the arm did not move, is one at rest.
         named = item.record.step in STILL_STEPS and item.record.step is not Step.HOLD
@@ -85,25 +87,37 @@ def strays_of(studies: Studies, places: Sequence[tuple[Role, Place]]) -> Strays:
         if not still and not item.swept:
             continue
         for role in item.surveys:
+            events = [(event, substance(event, item, role)) for event in item.disturbances(role)]
+            travel = np.array([event.travel_percent for event, _ in events])
             beside = BESIDE_PERCENT + (item.cells.step_percent[role] if still else 0.0)
-            for event in item.disturbances(role):
-                weight = substance(event, item, role)
+            gathered, told = (_within(travel, some, role, beside) for some in (likely, certain))
+            for (event, weight), near, known in zip(events, gathered, told, strict=True):
                 total += weight
-                inside += weight * _within(event.travel_percent, likely, role, beside)
-                if weight > 0.0 and not explained(event.travel_percent, places, role, beside):
+                inside += weight * float(near)
+                if weight > 0.0 and not known:
                     (rest if still else off).add(event, weight)
     deepest = max(off.depth, rest.depth)
     return Strays(off.weight(), rest.weight(), deepest, gathered=inside / (total + NEXT_TO_NOTHING))
 
 
+def _certain(places: Sequence[tuple[Role, Place]]) -> Sequence[tuple[Role, Place]]:
+    """The places that explain the disturbances in them."""
+    return [item for item in places if item[1].log_odds >= CERTAIN_PLACE]
+
+
 def _within(
-    travel_percent: float, places: Sequence[tuple[Role, Place]], role: Role, beside_percent: float
-) -> bool:
-    """Whether a disturbance of a track at this travel lies in or beside one of these places."""
-    return any(
-        track is role and place.travel.widened(beside_percent).contains(travel_percent)
-        for track, place in places
-    )
+    travel_percent: NDArray[np.float64],
+    places: Sequence[tuple[Role, Place]],
+    role: Role,
+    beside_percent: float,
+) -> NDArray[np.bool_]:
+    """Which disturbances of a track at these travels lie in or beside one of these places."""
+    within = np.zeros(travel_percent.shape, dtype=np.bool_)
+    for track, place in places:
+        if track is role:
+            around = place.travel.widened(beside_percent)
+            within |= (travel_percent >= around.start) & (travel_percent < around.stop)
+    return within
 
 
 def explained(
@@ -113,8 +127,7 @@ def explained(
     beside_percent: float = BESIDE_PERCENT,
 ) -> bool:
     """Whether a disturbance of a track at this travel lies in or beside a certain place of it."""
-    certain = [item for item in places if item[1].log_odds >= CERTAIN_PLACE]
-    return _within(travel_percent, certain, role, beside_percent)
+    return bool(_within(np.array([travel_percent]), _certain(places), role, beside_percent)[0])
 
 
 def substance(event: Disturbance, item: Study, role: Role) -> float:
