@@ -14,6 +14,7 @@ from analysis.reports.document import Section, Table
 from analysis.reports.fault_codes import code_meaning, fault_codes
 from analysis.reports.findings_report import findings_report
 from analysis.reports.how_measured import how_measured
+from analysis.reports.marker_readings import marker_readings
 from analysis.reports.pages import (
     Block,
     Columns,
@@ -110,6 +111,7 @@ def evidence_page(subject: Subject, beside: Beside | None = None) -> Page:
         *_section(by_title.get("Bands")),
         *wide,
         *((Columns(shown), *compared, Columns(told)) if compared else (Columns((*shown, *told)),)),
+        *marker_readings(subject),
         *_fingerprints(subject),
     )
     return Page(say("Evidence"), blocks)

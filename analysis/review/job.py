@@ -73,6 +73,8 @@ class Job:
         Whether the closing list is printed.
     show_number : bool
         Whether page one says the odds as a number beside the words.
+    markers : bool
+        Whether page two says what the markers read.
     other : str
         The capture that is set beside this one: beside it, or absolute; empty for none.
     kept : mapping
@@ -88,6 +90,7 @@ class Job:
     closing: tuple[str, ...] = ()
     repaired: bool = False
     show_number: bool = False
+    markers: bool = False
     other: str = ""
     kept: Mapping[str, Any] = field(default_factory=dict)
 
@@ -139,6 +142,7 @@ def job_object(job: Job) -> dict[str, Any]:
         "closing": list(job.closing),
         "repaired": job.repaired,
         "show_number": job.show_number,
+        "markers": job.markers,
         "other": job.other,
     }
     return {**job.kept, **{key: value for key, value in stored.items() if value}}
@@ -158,7 +162,7 @@ def parse_job(stored: object) -> Job:
     texts = {key: _texts(left.pop(key, {}), key) for key in ("facts", "words", "offer")}
     photos = tuple(_photo(item) for item in _list(left.pop("photos", []), "photos"))
     rows = {key: tuple(_text(item, key) for item in _list(left.pop(key, []), key)) for key in _ROWS}
-    switches = {key: _switch(left.pop(key, False), key) for key in ("repaired", "show_number")}
+    switches = {key: _switch(left.pop(key, False), key) for key in _SWITCHES}
     return Job(
         facts=texts["facts"],
         words=texts["words"],
@@ -169,12 +173,14 @@ def parse_job(stored: object) -> Job:
         closing=rows["closing"],
         repaired=switches["repaired"],
         show_number=switches["show_number"],
+        markers=switches["markers"],
         other=_text(left.pop("other", ""), "other"),
         kept=left,
     )
 
 
 _ROWS = ("pictures", "closing")
+_SWITCHES = ("repaired", "show_number", "markers")
 
 
 def _load(attributes: Mapping[str, str | float]) -> str:

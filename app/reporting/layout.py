@@ -92,7 +92,9 @@ def lay_out(materials: Materials, paper: Paper = Paper.A4) -> tuple[Sheet, ...]:
         )
     sheets: list[tuple[Sheet, Metrics]] = []
     for number, page in enumerate(materials.pages.pages):
-        sheets += _page_sheets(page, materials, paper, first=number == 0)
+        made = _page_sheets(page, materials, paper, first=number == 0)
+        begun = [(replace(sheet, begins=page.title), metrics) for sheet, metrics in made[:1]]
+        sheets += [*begun, *made[1:]]
     return tuple(
         _with_foot(sheet, metrics, materials, f"{place}", f"{len(sheets)}")
         for place, (sheet, metrics) in enumerate(sheets, 1)

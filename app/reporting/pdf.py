@@ -62,7 +62,7 @@ def report_pdf(sheets: Sequence[Sheet], *, title: str, language: str, fingerprin
     finally:
         painter.end()
     buffer.close()
-    return _completed(bytes(data.data()), language, fingerprint)
+    return _completed(bytes(data.data()), language, fingerprint, [sheet.begins for sheet in sheets])
 
 
 def page_layout(sheet: Sheet) -> QPageLayout:
@@ -74,13 +74,16 @@ def page_layout(sheet: Sheet) -> QPageLayout:
     return layout
 
 
-def _completed(data: bytes, language: str, fingerprint: str) -> bytes:
-    """Add what Qt has no call for: language, fingerprint, and that the title is shown."""
+def _completed(data: bytes, language: str, fingerprint: str, begins: Sequence[str]) -> bytes:
+    """Add what Qt has no call for: language, fingerprint, an outline, and that the title is shown."""
     writer = PdfWriter(clone_from=PdfReader(io.BytesIO(data)))
     root = writer.root_object
     root[NameObject("/Lang")] = TextStringObject(language)
     shown = DictionaryObject({NameObject("/DisplayDocTitle"): BooleanObject(True)})
     root[NameObject("/ViewerPreferences")] = shown
+    for number, title in enumerate(begins):
+        if title:
+            writer.add_outline_item(title=title, page_number=number)
     _mend_spaces(writer)
     writer.pdf_header = f"%PDF-{_VERSION}"
     if fingerprint:

@@ -151,11 +151,14 @@ class Sheet:
         In units.
     items : tuple of Placed
         In the order of drawing.
+    begins : str
+        Title of the page that begins on this sheet; empty on a further sheet of it.
     """
 
     width: float
     height: float
     items: tuple[Placed, ...]
+    begins: str = ""
 
     def paint(self, painter: QPainter) -> None:
         """Draw it; the painter's units are those of the sheet."""

@@ -29,10 +29,16 @@ def print_sheets(sheets: Sequence[Sheet], title: str, parent: QWidget) -> bool:
     printer = QPrinter(QPrinter.PrinterMode.HighResolution)
     printer.setDocName(title)
     printer.setPageLayout(page_layout(sheets[0]))
+    return paint_on(printer, sheets) if _accepted(printer, parent) else True
+
+
+def _accepted(printer: QPrinter, parent: QWidget) -> bool:
+    """Ask; the dialog ends with this call, before the printer whose pointer it holds."""
     dialog = QPrintDialog(printer, parent)
-    if dialog.exec() != QDialog.DialogCode.Accepted:
-        return True
-    return paint_on(printer, sheets)
+    try:
+        return dialog.exec() == QDialog.DialogCode.Accepted
+    finally:
+        dialog.setParent(None)
 
 
 def paint_on(printer: QPrinter, sheets: Sequence[Sheet]) -> bool:

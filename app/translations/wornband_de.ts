@@ -6985,7 +6985,7 @@
     </message>
     <message>
         <source>Reading</source>
-        <extracomment>analysis/reports/comparison_report.py, analysis/reports/findings_report.py</extracomment>
+        <extracomment>analysis/reports/comparison_report.py, analysis/reports/findings_report.py, analysis/reports/marker_readings.py</extracomment>
         <translation>Messwert</translation>
     </message>
     <message>
@@ -7905,27 +7905,27 @@
     </message>
     <message>
         <source>signal</source>
-        <extracomment>analysis/reports/findings_report.py, analysis/reports/how_measured.py, analysis/reports/trace_picture.py</extracomment>
+        <extracomment>analysis/reports/findings_report.py, analysis/reports/how_measured.py, analysis/reports/marker_readings.py, analysis/reports/trace_picture.py</extracomment>
         <translation>Signal</translation>
     </message>
     <message>
         <source>second signal</source>
-        <extracomment>analysis/reports/findings_report.py, analysis/reports/how_measured.py, analysis/reports/trace_picture.py</extracomment>
+        <extracomment>analysis/reports/findings_report.py, analysis/reports/how_measured.py, analysis/reports/marker_readings.py, analysis/reports/trace_picture.py</extracomment>
         <translation>Signal 2</translation>
     </message>
     <message>
         <source>reference</source>
-        <extracomment>analysis/reports/findings_report.py, analysis/reports/how_measured.py, analysis/reports/trace_picture.py</extracomment>
+        <extracomment>analysis/reports/findings_report.py, analysis/reports/how_measured.py, analysis/reports/marker_readings.py, analysis/reports/trace_picture.py</extracomment>
         <translation>Bezugsspannung</translation>
     </message>
     <message>
         <source>ground</source>
-        <extracomment>analysis/reports/findings_report.py, analysis/reports/how_measured.py, analysis/reports/trace_picture.py</extracomment>
+        <extracomment>analysis/reports/findings_report.py, analysis/reports/how_measured.py, analysis/reports/marker_readings.py, analysis/reports/trace_picture.py</extracomment>
         <translation>Masse</translation>
     </message>
     <message>
         <source>supply</source>
-        <extracomment>analysis/reports/findings_report.py, analysis/reports/how_measured.py, analysis/reports/trace_picture.py</extracomment>
+        <extracomment>analysis/reports/findings_report.py, analysis/reports/how_measured.py, analysis/reports/marker_readings.py, analysis/reports/trace_picture.py</extracomment>
         <translation>Versorgung</translation>
     </message>
     <message>
@@ -8065,7 +8065,7 @@
     </message>
     <message>
         <source>Wire</source>
-        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <extracomment>analysis/reports/how_measured.py, analysis/reports/marker_readings.py</extracomment>
         <translation>Leitung</translation>
     </message>
     <message>
@@ -8204,6 +8204,66 @@
         <translation>{value} °C</translation>
     </message>
     <message>
+        <source>Marker</source>
+        <extracomment>analysis/reports/marker_readings.py</extracomment>
+        <translation>Marke</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <extracomment>analysis/reports/marker_readings.py</extracomment>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>What the technician's markers read</source>
+        <extracomment>analysis/reports/marker_readings.py</extracomment>
+        <translation>Was die Marken des Technikers zeigen</translation>
+    </message>
+    <message>
+        <source>± is the expanded uncertainty (k = 2), from the samples and from what is known of the recorder.</source>
+        <extracomment>analysis/reports/marker_readings.py</extracomment>
+        <translation>± ist die erweiterte Unsicherheit (k = 2), aus den Messwerten und aus dem, was vom Rekorder bekannt ist.</translation>
+    </message>
+    <message>
+        <source>without a name</source>
+        <extracomment>analysis/reports/marker_readings.py, analysis/reports/subject.py</extracomment>
+        <translation>ohne Namen</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <extracomment>analysis/reports/marker_readings.py</extracomment>
+        <translation>nicht lesbar</translation>
+    </message>
+    <message>
+        <source>too long to be read</source>
+        <extracomment>analysis/reports/marker_readings.py</extracomment>
+        <translation>zu lang zum Auswerten</translation>
+    </message>
+    <message>
+        <source>mean {mean}, RMS {rms}, {low} to {high}, peak to peak {swing}, noise {noise}, {count} samples</source>
+        <extracomment>analysis/reports/marker_readings.py</extracomment>
+        <translation>Mittel {mean}, effektiv {rms}, {low} bis {high}, Spitze–Spitze {swing}, Rauschen {noise}, {count} Messwerte</translation>
+    </message>
+    <message>
+        <source>at most {noise}</source>
+        <extracomment>analysis/reports/marker_readings.py</extracomment>
+        <translation>höchstens {noise}</translation>
+    </message>
+    <message>
+        <source>breaks up on {noisy} of {passes}; {confidence}</source>
+        <extracomment>analysis/reports/marker_readings.py</extracomment>
+        <translation>Aussetzer bei {noisy} von {passes}; {confidence}</translation>
+    </message>
+    <message>
+        <source>record {record}, {time} s</source>
+        <extracomment>analysis/reports/marker_readings.py</extracomment>
+        <translation>Aufzeichnung {record}, {time} s</translation>
+    </message>
+    <message>
+        <source>record {record}, {start} to {stop} s</source>
+        <extracomment>analysis/reports/marker_readings.py</extracomment>
+        <translation>Aufzeichnung {record}, {start} bis {stop} s</translation>
+    </message>
+    <message>
         <source>{quantity} (uncertainty unknown)</source>
         <extracomment>analysis/reports/quantities.py</extracomment>
         <translation>{quantity} (Unsicherheit unbekannt)</translation>
@@ -8302,11 +8362,6 @@
         <source>The same place, measured earlier ({date})</source>
         <extracomment>analysis/reports/subject.py</extracomment>
         <translation>Dieselbe Stelle, früher gemessen ({date})</translation>
-    </message>
-    <message>
-        <source>without a name</source>
-        <extracomment>analysis/reports/subject.py</extracomment>
-        <translation>ohne Namen</translation>
     </message>
     <message>
         <source>Another sensor, in which no fault was found: {name} ({date})</source>
@@ -10532,6 +10587,11 @@
         <translation>Liste drucken</translation>
     </message>
     <message>
+        <source>Print what the markers read</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Messwerte der Marken drucken</translation>
+    </message>
+    <message>
         <source>The program's words again</source>
         <extracomment>app/views/report_form.py</extracomment>
         <translation>Wieder die Worte des Programms</translation>
@@ -10565,6 +10625,11 @@
         <source>show the odds</source>
         <extracomment>app/views/report_form.py</extracomment>
         <translation>Sicherheit als Zahl</translation>
+    </message>
+    <message>
+        <source>print the markers</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Marken drucken</translation>
     </message>
     <message>
         <source>change the notes</source>

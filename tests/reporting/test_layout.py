@@ -9,10 +9,11 @@ from pathlib import Path
 import pytest
 
 from analysis.reports.document import Table
-from analysis.reports.pages import Columns, Facts, Grid, Heading, Items, Page, Paragraph
+from analysis.reports.drawing import Drawing
+from analysis.reports.pages import Columns, Facts, Grid, Heading, Items, Page, Paragraph, Picture
 from app.reporting.layout import SIZES_MM, Paper, lay_out
 from app.reporting.materials import gather
-from app.reporting.placed import UNITS_A_MM, Line, Sheet
+from app.reporting.placed import UNITS_A_MM, Drawn, Line, Sheet
 from tests.reporting.examples import pages
 
 NOWHERE = Path("nowhere")
@@ -104,3 +105,39 @@ def test_a_row_that_is_higher_than_a_column_is_kept_whole() -> None:
     assert said.count("value") == 2 * 2000
     for sheet in sheets:
         assert all(0.0 <= y <= SIZES_MM[Paper.A4][1] * UNITS_A_MM for _, y, _ in lines(sheet))
+
+
+@pytest.mark.parametrize("paper", Paper)
+@pytest.mark.parametrize("before", range(20, 36))
+def test_a_picture_at_the_head_of_columns_ends_above_the_foot_of_the_sheet(paper: Paper, before: int) -> None:
+    made = pages()
+    drawing = Drawing(470.0, 220.0, (), "nothing")
+    above = tuple(Paragraph(f"line {number}") for number in range(before))
+    shown = Columns((Picture("trace", drawing, "What the picture shows."), Items(("one", "two"))))
+    page = Page("Evidence", (*above, Grid(Table(("A", "B"), (("a", "b"),) * before), (1.0, 1.0)), shown))
+    for sheet in lay_out(gather(replace(made, pages=(made.pages[0], page)), NOWHERE), paper)[1:]:
+        for item in sheet.items:
+            if isinstance(item, Drawn):
+                assert item.y + item.height <= sheet.height - 15.0 * UNITS_A_MM
+
+
+def test_no_word_and_no_short_cell_of_a_table_is_broken() -> None:
+    made = pages()
+    rows = (("nicht in Ordnung", "höchstens 100 mV", "Servicehandbuch " * 12, "entscheidungserheblich"),) * 3
+    page = Page("Evidence", (Grid(Table(("Was", "Zulässig", "Wessen", "Wo"), rows), (0.4, 0.4, 5.0, 0.3)),))
+    told = [
+        text
+        for sheet in lay_out(gather(replace(made, pages=(made.pages[0], page)), NOWHERE))[1:]
+        for _, _, text in lines(sheet)
+    ]
+    for cell in ("nicht in Ordnung", "höchstens 100 mV", "entscheidungserheblich"):
+        assert told.count(cell) == 3
+
+
+def test_a_last_sheet_is_saved_where_slightly_smaller_letters_do() -> None:
+    made, counts = pages(), []
+    for number in range(60, 160):
+        page = Page("Evidence", tuple(Paragraph(f"line {place}") for place in range(number)))
+        sheets = lay_out(gather(replace(made, pages=(made.pages[0], page)), NOWHERE))[1:]
+        counts.append([len([text for _, _, text in lines(s) if text.startswith("line")]) for s in sheets])
+    assert min(item[-1] for item in counts if len(item) > 1) > 3

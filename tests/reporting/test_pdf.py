@@ -61,6 +61,19 @@ def test_the_document_has_its_title_language_and_fingerprint() -> None:
         assert "/JavaScript" not in file.Root.get("/Names", {})
 
 
+def test_the_outline_leads_to_both_pages_in_the_reports_language() -> None:
+    subject = Subject(CAPTURE, findings())
+    for code, titles in (
+        ("en", ["For the customer", "Evidence"]),
+        ("de", ["Für den Kunden", "Nachweise"]),
+    ):
+        made = whole_report(subject, language=report_language(code), today="2026-04-14")
+        reader = PdfReader(io.BytesIO(pdf(made)))
+        items = [item for item in reader.outline if not isinstance(item, list)]
+        assert [item.title for item in items] == titles
+        assert [reader.get_destination_page_number(item) for item in items] == [0, 1]
+
+
 def test_every_font_is_embedded_and_every_letter_has_its_meaning() -> None:
     with pikepdf.open(io.BytesIO(pdf(pages()))) as file:
         every = fonts(file)

@@ -26,6 +26,7 @@ jobs = st.builds(
     closing=st.tuples(words),
     repaired=st.booleans(),
     show_number=st.booleans(),
+    markers=st.booleans(),
     other=words,
     kept=st.dictionaries(st.sampled_from(["colour", "seen"]), words, max_size=2),
 )

@@ -1,0 +1,71 @@
+"""What markers read, on the evidence page: the numbers are those of the Markers table."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from analysis.captures.model import Role
+from analysis.captures.reading import open_capture
+from analysis.diagnosis.examine import examine
+from analysis.intervals import Interval
+from analysis.reports.evidence_page import evidence_page
+from analysis.reports.marker_readings import marker_readings
+from analysis.reports.pages import Grid
+from analysis.reports.quantities import reading
+from analysis.reports.subject import Subject
+from analysis.review.job import Job
+from analysis.review.model import PointMarker, Review, SpanMarker, TravelSpan
+from analysis.review.readings import read_point, read_time_span
+from app.reporting.languages import report_language
+
+SAMPLE = Path(__file__).resolve().parents[2] / "sample_captures" / "W1041-rear-left-height.h5"
+MARKERS = (
+    PointMarker("a", "004", 1.5, "here"),
+    SpanMarker("b", "006", Interval(1.0, 2.0)),
+    TravelSpan("c", Role.SIGNAL, Interval(42.0, 49.0), "bad"),
+    PointMarker("d", "099", 1.5, "gone"),
+)
+
+
+def table(subject: Subject) -> tuple[tuple[str, ...], ...]:
+    return next(block.table.rows for block in marker_readings(subject) if isinstance(block, Grid))
+
+
+def test_every_kind_of_marker_reads_on_paper_what_it_reads_in_the_window() -> None:
+    with open_capture(SAMPLE) as opened:
+        capture = opened.capture
+        review = Review(markers=MARKERS, job=Job(markers=True))
+        rows = table(Subject(capture, examine(capture), review=review))
+        records = {item.name: item for item in capture.records}
+        point = read_point(records["004"], 1.5).channels
+        span = read_time_span(records["006"], Interval(1.0, 2.0)).channels
+    assert len(rows) == len(point) + len(span) + 2
+    assert rows[0][:2] == ("here", "record 004, 1.5000 s")
+    for row, (_, item) in zip(rows, point, strict=False):
+        assert item is not None
+        assert row[3] == reading(item.value, item.expanded_uncertainty, "V")
+    for row, (_, read) in zip(rows[len(point) :], span, strict=False):
+        assert read is not None
+        assert f"{read.count} samples" in row[3]
+        assert reading(read.mean_v.value, read.mean_v.expanded_uncertainty, "V") in row[3]
+    assert rows[len(point)][0] == "without a name"
+    assert rows[-2][:3] == ("bad", "42.0–49.0 % of travel", "signal")
+    assert rows[-2][3].startswith("breaks up on 18 of 18; very likely")
+    assert rows[-1] == ("gone", "record 099, 1.5000 s", "–", "cannot be read")
+    german = [report_language("de").say(cell) for row in rows for cell in row]
+    assert not [text for text in german if "record" in text or "samples" in text or "breaks" in text]
+
+
+@pytest.mark.parametrize(
+    ("markers", "wanted"), [((), True), (MARKERS, False)], ids=["no marker", "not wanted"]
+)
+def test_nothing_is_printed_where_there_is_none_or_the_technician_does_not_want_it(
+    markers: tuple[PointMarker, ...], wanted: bool
+) -> None:
+    with open_capture(SAMPLE) as opened:
+        review = Review(markers=markers, job=Job(markers=wanted))
+        subject = Subject(opened.capture, examine(opened.capture), review=review)
+        assert not list(marker_readings(subject))
+        assert "markers read" not in repr(evidence_page(subject).blocks)
