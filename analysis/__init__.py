@@ -13,6 +13,7 @@ In a notebook::
 
 from __future__ import annotations
 
+import os
 from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
@@ -65,6 +66,21 @@ _HOMES = {
 }
 """Where the public names live. They are fetched when first asked for (PEP 562), so that `analysis.errors`
 alone does not cost the time to load scipy."""
+
+
+def _refuse_hdf5_plugins() -> None:
+    """Keep HDF5 from running code that the environment names: filters, drivers, connectors.
+
+    To ask whether a filter is at hand loads every library in the folder of plugins, whatever it is. HDF5
+    looks at these variables when it is first loaded, which is after this package; child processes inherit
+    them.
+    """
+    os.environ["HDF5_PLUGIN_PRELOAD"] = "::"  # HDF5's own word for no plugins of any kind (H5PLpublic.h)
+    for name in ("HDF5_PLUGIN_PATH", "HDF5_VOL_CONNECTOR", "HDF5_DRIVER", "HDF5_DRIVER_CONFIG"):
+        os.environ.pop(name, None)
+
+
+_refuse_hdf5_plugins()
 
 
 def __getattr__(name: str) -> Any:

@@ -287,7 +287,7 @@ def _trouble_with_storage(created: h5p.PropDCID) -> str:
         return say("keeps its samples in another file")
     for index in range(created.get_nfilters()):
         code, _, _, name = created.get_filter(index)
-        if not h5z.filter_avail(code):
+        if code not in layout.FILTERS or not h5z.filter_avail(code):
             known = name.decode("ascii", "replace").strip("\0 ") or say("number {code}", code=code)
             return say("is compressed by a filter that is not at hand ({known})", known=known)
     return ""

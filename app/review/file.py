@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Callable
+from dataclasses import dataclass
 from pathlib import Path
 
 from PySide6.QtCore import QDir, QFileSystemWatcher, QLockFile, QObject, Signal
@@ -16,6 +17,7 @@ from app.review.keeper import ReviewKeeper
 from app.trouble import sentence
 
 REVIEWING = "review"
+LOOKING = "look_at_files"
 
 ReadReview = Callable[[Path, Tick], Sidecar]
 
@@ -46,6 +48,7 @@ class ReviewFile(QObject):
         self._lock: QLockFile | None = None
         self._capture: Path | None = None
         self._seen: tuple[int, ...] | None = None
+        self._again = False
         self._watcher = QFileSystemWatcher(self)
         self._watcher.directoryChanged.connect(self._look)
         self._watcher.fileChanged.connect(self._look)
@@ -63,14 +66,15 @@ class ReviewFile(QObject):
         self._jobs.run(
             REVIEWING,
             doing,
-            lambda tick: read(path, tick),
-            lambda sidecar: self._take(path, sidecar),
+            lambda tick: (read(path, tick), path.resolve()),
+            lambda found: self._take(*found),
             lambda error: self._fail(error, doing),
         )
 
     def leave(self) -> None:
         """Save at once and let the file go; safe to call twice."""
         self._jobs.cancel(REVIEWING)
+        self._jobs.cancel(LOOKING)
         self._keeper.take(None)
         self._capture = self._seen = None
         watched = [*self._watcher.files(), *self._watcher.directories()]
@@ -81,19 +85,19 @@ class ReviewFile(QObject):
             self._lock = None
         self._keeper.waiting = False
 
-    def _take(self, path: Path, sidecar: Sidecar) -> None:
+    def _take(self, sidecar: Sidecar, resolved: Path) -> None:
         self._keeper.waiting = False
         self._keeper.take(sidecar)
-        self._watch()
-        self._claim(path)
+        self._look()
+        self._claim(resolved)
 
     def _fail(self, error: Exception, doing: str) -> None:
         self._keeper.waiting = False
         self.problem.emit(sentence(error, doing))
 
-    def _claim(self, path: Path) -> None:
+    def _claim(self, resolved: Path) -> None:
         """Say where the capture is open in another window; two may be, but nobody shall be surprised."""
-        name = hashlib.sha256(str(path.resolve()).encode()).hexdigest()[:24]
+        name = hashlib.sha256(str(resolved).encode()).hexdigest()[:24]
         lock = QLockFile(QDir.temp().filePath(f"wornband-{name}.lock"))
         lock.setStaleLockTime(0)  # a window may be open for days; only one whose process is gone gives way
         if lock.tryLock(0):
@@ -106,20 +110,34 @@ class ReviewFile(QObject):
                 )
             )
 
-    def _watch(self) -> None:
-        path, capture = self._keeper.path, self._capture
-        if path is not None and capture is not None:
-            present = [str(item) for item in (path.parent, path, capture) if item.exists()]
-            self._watcher.addPaths([item for item in present if item not in self._watcher.files()])
-
     def _look(self) -> None:
-        self._watch()
-        self._look_at_capture()
-        self._keeper.look()
+        """See what became of the files, beside the window: a folder on a network may take its time."""
+        path, capture = self._keeper.path, self._capture
+        if path is None or capture is None:
+            return
+        self._again = self._jobs.running(LOOKING)  # the look that is under way may have come too early
+        if not self._again:
+            self._jobs.run(
+                LOOKING,
+                self.tr("Looking at the folder"),
+                lambda _tick: _Seen.of(path, capture),
+                self._take_look,
+                lambda error: self._fail(error, self.tr("Looking at the folder")),
+            )
 
-    def _look_at_capture(self) -> None:
+    def _take_look(self, seen: _Seen) -> None:
+        watched = (*self._watcher.files(), *self._watcher.directories())
+        new = [item for item in seen.present if item not in watched]
+        if new:
+            self._watcher.addPaths(new)
+        self._look_at_capture(seen.signs)
+        self._keeper.look()
+        if self._again:
+            self._look()
+
+    def _look_at_capture(self, signs: tuple[int, ...] | None) -> None:
         """Say once that the capture is another one by now: the window still reads what it opened."""
-        if self._capture is None or self._seen is None or _signs(self._capture) == self._seen:
+        if self._capture is None or self._seen is None or signs == self._seen:
             return
         self._seen = None
         self.problem.emit(
@@ -128,6 +146,20 @@ class ReviewFile(QObject):
                 " it again to see it as it is now."
             ).format(name=self._capture.name)
         )
+
+
+@dataclass(frozen=True, slots=True)
+class _Seen:
+    """What lies in the folder: which of the watched paths are there, and what the capture is known by."""
+
+    present: tuple[str, ...]
+    signs: tuple[int, ...] | None
+
+    @classmethod
+    def of(cls, path: Path, capture: Path) -> _Seen:
+        """Look at the review's path and the capture's."""
+        present = tuple(str(item) for item in (path.parent, path, capture) if item.exists())
+        return cls(present, _signs(capture))
 
 
 def _signs(path: Path) -> tuple[int, ...] | None:
