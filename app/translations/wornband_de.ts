@@ -1550,6 +1550,11 @@
         <translation>Diese Messung ist auch in einem anderen Fenster geöffnet. Was dort gespeichert wird, wird hier gemeldet; nichts wird überschrieben.</translation>
     </message>
     <message>
+        <source>Looking at the folder</source>
+        <extracomment>app/review/file.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{name} was changed or taken away since it was opened. What is shown is what was opened; open it again to see it as it is now.</source>
         <extracomment>app/review/file.py</extracomment>
         <translation>{name} wurde geändert oder entfernt, seit die Datei geöffnet wurde. Gezeigt wird, was geöffnet wurde; öffnen Sie sie noch einmal, um sie zu sehen, wie sie jetzt ist.</translation>
