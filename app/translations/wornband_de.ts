@@ -1552,7 +1552,7 @@
     <message>
         <source>Looking at the folder</source>
         <extracomment>app/review/file.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ordner ansehen</translation>
     </message>
     <message>
         <source>{name} was changed or taken away since it was opened. What is shown is what was opened; open it again to see it as it is now.</source>
