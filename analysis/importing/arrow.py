@@ -13,6 +13,7 @@ from numpy.typing import NDArray
 from pyarrow import ipc, parquet
 
 from analysis.errors import ImportingError
+from analysis.importing.arrow_claims import largest_batch_bytes
 from analysis.importing.damage import readable, too_much
 from analysis.importing.model import (
     MOST_BYTES,
@@ -30,6 +31,9 @@ _BATCH_ROWS = 64 * 1024
 _BUFFER_BYTES = 1024**2
 """With this Parquet is read page by page: 14 MB instead of 48 MB for a file of 38 MB (measured)."""
 
+_MOST_BATCH_BYTES = 512 * 1024**2  # unpacked as a whole; writers make batches of some thousand rows
+_MOST_PACKING = 400  # a constant packs a thousandfold; no recording does
+_SMALL_BYTES = 64_000_000
 _SECONDS = {"s": 1.0, "ms": 1e-3, "us": 1e-6, "ns": 1e-9}
 
 
@@ -55,6 +59,10 @@ def open_feather(path: Path) -> Table:
     """A Feather file: its batches are mapped into memory, or unpacked one by one."""
     with ExitStack() as stack, readable("Feather"):
         source = stack.enter_context(pa.memory_map(str(path)))
+        claimed = largest_batch_bytes(source.read_buffer())
+        source.seek(0)
+        if claimed > _MOST_BATCH_BYTES or claimed > max(_SMALL_BYTES, _MOST_PACKING * source.size()):
+            raise too_much(claimed)
         file = stack.enter_context(ipc.open_file(source))
         return _of_file(path, file, stack.pop_all().close)
 
