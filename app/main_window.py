@@ -15,7 +15,7 @@ from app.compare.desk import CompareDesk
 from app.compare.focus import CompareFocus
 from app.compare.specs import COMPARE_SPECS
 from app.drawing import icons
-from app.drawing.theme import palette_for, style_sheet
+from app.drawing.theme import Palette, palette_for, style_sheet
 from app.exporting.desk import ExportDesk
 from app.importing.desk import ImportDesk
 from app.jobs import Jobs
@@ -149,7 +149,10 @@ class Window(QMainWindow):
 
     def apply_colours(self) -> None:
         """Take on the palette that the settings and the desktop ask for."""
-        palette = palette_for(self.settings.colours)
+        self.apply_palette(palette_for(self.settings.colours))
+
+    def apply_palette(self, palette: Palette) -> None:
+        """Take on a palette, on every page."""
         self.setStyleSheet(style_sheet(palette))
         self.actions_by_name.apply_palette(palette)
         self.setWindowIcon(icons.icon("wornband", palette.band, palette.faint))

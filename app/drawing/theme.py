@@ -185,8 +185,11 @@ def style_sheet(palette: Palette) -> str:
     QFrame#problem QWidget, QFrame#hint QWidget {{ background: transparent; }}
     QFrame#caution QWidget, QFrame#bandCard QWidget {{ background: transparent; }}
     QComboBox {{ background: transparent; border: 1px solid {p.line}; border-radius: 5px; padding: 2px 6px; }}
-    QComboBox QAbstractItemView {{ background: {p.paper}; selection-background-color: {p.choice};
-                                   selection-color: {p.choice_ink}; }}
+    QComboBox:focus {{ border-color: {p.choice}; }}
+    QComboBox QAbstractItemView, QFrame#pane QComboBox QAbstractItemView,
+    QFrame#columnCard QComboBox QAbstractItemView {{ color: {p.ink};
+                                   background: {p.paper}; border: 1px solid {p.line};
+                                   selection-background-color: {p.choice}; selection-color: {p.choice_ink}; }}
     QFrame#pane QLineEdit, QFrame#pane QPlainTextEdit {{ background: {p.raised}; border: 1px solid {p.line};
                    border-radius: 4px; padding: 2px 5px; selection-background-color: {p.choice};
                    selection-color: {p.choice_ink}; }}

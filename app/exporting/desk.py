@@ -59,6 +59,7 @@ class ExportDesk(QObject):
                 "picture_track": self._picture_track,
                 "picture_overview": self._picture_overview,
                 "picture_why": self._picture_why,
+                "picture_page": self._picture_page,
                 "cancel": self._say_stopped,
             }
         )
@@ -148,7 +149,7 @@ class ExportDesk(QObject):
             view = self._window.page.track
             self._save([(Shot(self._heading(record=False), view.plots), view)], "-track")
             return
-        names = " – ".join(_named(side.capture) for side in self._window.compare.sides if side.capture)
+        names = self._both()
         if page.corners_shown:
             self._save([(Shot(names, page.corners), page.corners)], "-corners")
         else:
@@ -163,6 +164,14 @@ class ExportDesk(QObject):
         why = self._window.why.why
         if why is not None and why.picture.isVisible():
             self._save([(Shot(self._heading(record=False), why.picture), why.picture)], "-why")
+
+    def _picture_page(self) -> None:
+        window = self._window
+        text = self._both() if window.comparing else self._heading(record=False)
+        self._save([(Shot(text, window.pages.currentWidget() or window.page), window)], "-page")
+
+    def _both(self) -> str:
+        return " – ".join(_named(side.capture) for side in self._window.compare.sides if side.capture)
 
     def _save(self, views: list[tuple[Shot, _View]], ending: str) -> None:
         if not views:

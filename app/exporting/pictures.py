@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -128,7 +129,21 @@ def _paint_view(painter: QPainter, view: QWidget) -> None:
     if isinstance(view, QGraphicsView):  # it has a way of its own, and hides that of a widget
         view.render(painter, QRectF(view.rect()), view.rect(), Qt.AspectRatioMode.IgnoreAspectRatio)
     else:
-        view.render(painter, QPoint(), QRegion(), QWidget.RenderFlag.DrawChildren)
+        with _no_caches(view):
+            view.render(painter, QPoint(), QRegion(), QWidget.RenderFlag.DrawChildren)
+
+
+@contextmanager
+def _no_caches(view: QWidget) -> Iterator[None]:
+    """Plots keep their ground as points, which would lie below their curves."""
+    plots = {plot: plot.cacheMode() for plot in view.findChildren(QGraphicsView)}
+    for plot in plots:
+        plot.setCacheMode(QGraphicsView.CacheModeFlag.CacheNone)
+    try:
+        yield
+    finally:
+        for plot, mode in plots.items():
+            plot.setCacheMode(mode)
 
 
 def _write_heading(painter: QPainter, text: str, where: QRectF, palette: Palette) -> None:

@@ -43,6 +43,13 @@ EXPORT_SPECS = (
         "Ctrl+Alt+4",
     ),
     (
+        "picture_page",
+        "Export",
+        "Picture of the whole page…",
+        "Save all that the page shows as one picture, its lists and cards too",
+        "Ctrl+Alt+5",
+    ),
+    (
         "white_ground",
         "Export",
         "Pictures on white",

@@ -2651,6 +2651,16 @@
         <translation>Das Band und die Bewegung des Rads als Bild speichern</translation>
     </message>
     <message>
+        <source>Picture of the whole page…</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Bild der ganzen Seite…</translation>
+    </message>
+    <message>
+        <source>Save all that the page shows as one picture, its lists and cards too</source>
+        <extracomment>app/exporting/specs.py</extracomment>
+        <translation>Alles, was die Seite zeigt, als ein Bild speichern, auch ihre Listen und Karten</translation>
+    </message>
+    <message>
         <source>Pictures on white</source>
         <extracomment>app/exporting/specs.py</extracomment>
         <translation>Bilder auf Weiß</translation>

@@ -24,6 +24,7 @@ from analysis.errors import CaptureError
 from analysis.intervals import Interval, union
 from app.drawing.axes import LEFT_AXIS_PX
 from app.drawing.band_item import Stretch
+from app.drawing.curves import draws_curves
 from app.drawing.envelopes import columns, extent_v
 from app.drawing.numbers import duration
 from app.drawing.theme import LIGHT, Palette
@@ -148,9 +149,11 @@ class OverviewView(QAbstractSlider):
             self._paint_name(painter)
             if self._record is None or not len(self._record):
                 return
-            if self._silhouette is None:
-                self._silhouette = self._draw_silhouette()
-            painter.drawPixmap(0, 0, self._silhouette)
+            if draws_curves(painter):
+                self._draw_channels(painter)
+            else:
+                self._silhouette = self._silhouette or self._draw_silhouette()
+                painter.drawPixmap(0, 0, self._silhouette)
             self._paint_stretches(painter, area)
             self._paint_window(painter, area)
             if self._moment_s is not None:
@@ -262,18 +265,25 @@ class OverviewView(QAbstractSlider):
         picture = QPixmap(round(self.width() * ratio), round(self.height() * ratio))
         picture.setDevicePixelRatio(ratio)
         picture.fill(Qt.GlobalColor.transparent)
-        if self._record is None:
-            return picture
         painter = QPainter(picture)
         try:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            self._draw_channels(painter)
+        finally:
+            painter.end()
+        return picture
+
+    def _draw_channels(self, painter: QPainter) -> None:
+        if self._record is None:
+            return
+        painter.save()
+        try:
             for channel in self._channels(self._record):
                 self._draw_channel(painter, channel)
         except CaptureError:
             pass  # Trace reads the same samples and says so in the window; saying it twice helps nobody
         finally:
-            painter.end()
-        return picture
+            painter.restore()
 
     def _draw_channel(self, painter: QPainter, channel: Channel) -> None:
         area = self._area().adjusted(0, 5, 0, -5)

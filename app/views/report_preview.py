@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QCoreApplication, QSize, Qt
+from PySide6.QtCore import QCoreApplication, QPoint, QRect, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPixmap, QResizeEvent
 from PySide6.QtWidgets import QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
+from app.drawing.curves import draws_curves
 from app.reporting.placed import Sheet
 
 _GAP_PX = 12
@@ -37,23 +38,31 @@ class SheetView(QWidget):
         """Show the picture of the sheet; it is drawn anew where the size has changed."""
         ratio = self.devicePixelRatioF()
         wanted = self.size() * ratio
-        if self._picture.size() != wanted:
-            self._picture = self._drawn(wanted)
-            self._picture.setDevicePixelRatio(ratio)
         painter = QPainter(self)
-        painter.drawPixmap(0, 0, self._picture)
+        if draws_curves(painter):
+            painter.save()
+            self._paint_sheet(painter, self.size())
+            painter.restore()
+        else:
+            if self._picture.size() != wanted:
+                self._picture = self._drawn(wanted)
+                self._picture.setDevicePixelRatio(ratio)
+            painter.drawPixmap(0, 0, self._picture)
         painter.setPen(QColor("#9a9da3"))
         painter.drawRect(self.rect().adjusted(0, 0, -1, -1))
         painter.end()
 
     def _drawn(self, size: QSize) -> QPixmap:
         picture = QPixmap(size)
-        picture.fill(QColor("white"))
         painter = QPainter(picture)
-        painter.scale(size.width() / self._sheet.width, size.height() / self._sheet.height)
-        self._sheet.paint(painter)
+        self._paint_sheet(painter, size)
         painter.end()
         return picture
+
+    def _paint_sheet(self, painter: QPainter, size: QSize) -> None:
+        painter.fillRect(QRect(QPoint(), size), QColor("white"))
+        painter.scale(size.width() / self._sheet.width, size.height() / self._sheet.height)
+        self._sheet.paint(painter)
 
 
 class ReportPreview(QScrollArea):
