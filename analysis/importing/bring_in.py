@@ -4,19 +4,23 @@ from __future__ import annotations
 
 import uuid
 from collections.abc import Mapping, Sequence
-from concurrent.futures import ThreadPoolExecutor
+from concurrent.futures import Future, ThreadPoolExecutor
 from contextlib import ExitStack
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from analysis.captures.fingerprint import file_sha256
 from analysis.captures.model import Capture, Record
 from analysis.captures.writing import write_capture
 from analysis.errors import ImportingError
-from analysis.importing.plan import plan_of
+from analysis.importing.behaviour import StepGuess
+from analysis.importing.judging import judged
+from analysis.importing.plan import Plan, plan_of
+from analysis.importing.recipe import Recipe
 from analysis.importing.recipes import open_by_recipe
 from analysis.importing.records import records_of, step_of
 from analysis.importing.shape import shape_of
+from analysis.importing.siblings import with_siblings
 from analysis.importing.spool import Spool
 from analysis.importing.understood import Understood
 from analysis.importing.wishes import Wishes
@@ -109,25 +113,52 @@ def import_capture(
     facts: list[dict[str, str | float]] = []
     stated: dict[str, str] = {}
     with ExitStack() as stack, ThreadPoolExecutor(1) as pool:
+        read: list[_Read] = []
         for place, (path, stated_now) in enumerate(zip(sources, decisions, strict=True)):
-            share = part(tick, 0.7 * place / len(sources), 0.7 * (place + 1) / len(sources))
+            share = part(tick, 0.6 * place / len(sources), 0.6 * (place + 1) / len(sources))
             table, decided, recipe = open_by_recipe(path, stated_now, recipes)
             digest = pool.submit(file_sha256, path)
             spool = stack.enter_context(Spool(table, target.absolute().parent))
-            spool.fill(part(share, 0.0, 0.8))
-            plan = plan_of(spool, decided)
-            step = step_of(spool, plan) if decided.step is None and decided.guess_step else None
-            made, notes = records_of(spool, plan, decided, len(records) + 1, part(share, 0.8, 1.0), step=step)
-            facts.append(_source_facts(path, digest.result()))
+            spool.fill(share)
+            read.append(_Read(path, spool, decided, recipe, digest))
+        for place, (one, plan) in enumerate(zip(read, _plans(read), strict=True)):
+            share = part(tick, 0.6 + 0.1 * place / len(read), 0.6 + 0.1 * (place + 1) / len(read))
+            guessing = one.wishes.step is None and one.wishes.guess_step
+            step = step_of(one.spool, plan) if guessing else None
+            made, notes = records_of(one.spool, plan, one.wishes, len(records) + 1, share, step=step)
+            facts.append(_source_facts(one.path, one.digest.result()))
             records += [replace(item, attributes={**item.attributes, **facts[-1]}) for item in made]
-            names = tuple(column.name for column in table.columns)
-            said = (*spool.notes, *plan.notes, *notes)
-            understood.append(Understood(path, names, plan, said, shape_of(table), recipe, step, decided))
-            stated.update(decided.attributes)
+            understood.append(_understood(one, plan, notes, step))
+            stated.update(one.wishes.attributes)
         attributes: dict[str, str | float] = {**_together(facts), **stated}
         capture = Capture(str(uuid.uuid4()), tuple(records), title or sources[0].stem, attributes)
         write_capture(capture, target, replace=replace_target, tick=part(tick, 0.7, 1.0))
     return tuple(understood)
+
+
+@dataclass(frozen=True, slots=True)
+class _Read:
+    """A source that was read into a spool, with all that is decided about it."""
+
+    path: Path
+    spool: Spool
+    wishes: Wishes
+    recipe: Recipe | None
+    digest: Future[str]
+
+
+def _plans(read: Sequence[_Read]) -> list[Plan]:
+    """What becomes of each source; those of one visit help each other where nobody has named columns."""
+    seen = [(one.path.name, judged(one.spool, one.wishes)) for one in read]
+    together = with_siblings(seen, [not one.wishes.channels for one in read])
+    return [plan_of(item, one.spool, one.wishes) for item, one in zip(together, read, strict=True)]
+
+
+def _understood(one: _Read, plan: Plan, notes: Sequence[str], step: StepGuess | None) -> Understood:
+    table = one.spool.table
+    names = tuple(column.name for column in table.columns)
+    said = (*one.spool.notes, *plan.notes, *notes)
+    return Understood(one.path, names, plan, said, shape_of(table), one.recipe, step, one.wishes)
 
 
 def _source_facts(path: Path, digest: str) -> dict[str, str | float]:

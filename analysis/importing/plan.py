@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from analysis.captures.model import Role, Scaling
-from analysis.importing.judging import judged
+from analysis.importing.judging import Judged
 from analysis.importing.spool import Spool
 from analysis.importing.wishes import Wishes
 
@@ -48,16 +48,14 @@ class Plan:
     notes: tuple[str, ...] = ()
 
 
-def plan_of(spool: Spool, wishes: Wishes) -> Plan:
-    """Decide what every column is.
+def plan_of(seen: Judged, spool: Spool, wishes: Wishes) -> Plan:
+    """Decide what becomes of every column, by what it was judged to be.
 
     Raises
     ------
     ImportingError
-        Where a wish names no column, or what is needed can neither be read nor guessed; the sentence says
-        what to choose.
+        Where something has to be said first; the sentence says what to choose.
     """
-    seen = judged(spool, wishes)
     if seen.problems:
         raise seen.problems[0].error()
     channels = tuple(

@@ -21,6 +21,7 @@ _SAME = 0.01  # of an interval: what is stated may be rounded
 _GAP = 1.5
 """Intervals between two samples from which one is missing between them."""
 
+_FLOAT = 8.0 * float(np.finfo(np.float64).eps)  # what two subtractions and a division may lose
 _MOST_PIECES = 200
 _LEAST_A_PIECE = 6  # rows on the average: where gaps come closer, the rows were kept as they came
 
@@ -70,12 +71,13 @@ def time_base(source: SampleSource, factor: float, tick: Tick = ignore) -> TimeB
         raise ImportingError(say("it holds fewer than two rows"), say("record the sensor again"))
     first, last = (float(source.read(place, place + 1)[0]) * factor for place in (0, size - 1))
     usual = _checked_steps(source, factor, tick)
-    interval = _round_interval((last - first) / (size - 1), size)
+    rounding_s, furthest_s = _rounding_s(source, factor), max(abs(first), abs(last))
+    interval = _round_interval((last - first) / (size - 1), size, rounding_s, furthest_s)
     cuts = _gaps(source, factor, usual)
     off = _worst_offset(source, factor, first, interval)
-    even = off <= max(_EVEN, 1.01 * _rounding_s(source, factor) / interval)
+    even = off <= max(_EVEN, 1.01 * rounding_s / interval)
     if not even and len(cuts) and len(cuts) < _MOST_PIECES and _LEAST_A_PIECE * len(cuts) <= size:
-        return TimeBase(first, _round_interval(usual, size), off, False, cuts)
+        return TimeBase(first, _round_interval(usual, size, rounding_s, furthest_s), off, False, cuts)
     return TimeBase(first, interval, off, even, np.empty(0, dtype=np.int64))
 
 
@@ -172,10 +174,20 @@ def _worst_offset(source: SampleSource, factor: float, first: float, interval: f
     return worst
 
 
-def _round_interval(interval: float, size: int) -> float:
-    """The shortest decimal that lies no further from the interval than the times can tell."""
-    for digits in range(3, 16):
-        short = float(f"{interval:.{digits}g}")
-        if abs(short - interval) * size <= 1e-3 * interval:
-            return short
+def _round_interval(interval: float, size: int, rounding_s: float, furthest_s: float) -> float:
+    """The shortest decimal, of the interval or of the rate, that the times allow.
+
+    First within what the times are rounded to, so that 1/44100 s stays what it was to the last bit; then
+    within a thousandth of an interval over the whole record, for times that were added up step by step.
+    """
+    loose = 1e-3 * interval / size
+    exact = _FLOAT * (interval + furthest_s / max(size - 1, 1))
+    tight = min(loose, max(rounding_s / max(size - 1, 1), exact))
+    for allowed in (tight, loose):
+        for digits in range(3, 13):
+            short = float(f"{interval:.{digits}g}")
+            by_rate = 1.0 / float(f"{1.0 / interval:.{digits}g}")
+            for found in (short, by_rate):
+                if abs(found - interval) <= allowed:
+                    return found
     return interval

@@ -9,16 +9,13 @@ from pathlib import Path
 from analysis.captures.model import Role
 from analysis.importing.behaviour import StepGuess
 from analysis.importing.seen import Preview
+from analysis.importing.siblings import LIKE_THERE
 from analysis.importing.wishes import Wishes
-from analysis.wording import Template
 from app.importing.draft import OUT, TIME, Draft, FileDraft, uses_of, with_use
 from app.importing.maker import Looked
 
 Guessed = tuple[str, str]
 """What a column was guessed to be used for, and why."""
-
-LIKE_THERE = Template("it shows nothing by itself; in {name} the same column was found to be that")
-"""Why a column is what another file made of it."""
 
 Change = Callable[[int, Wishes], Wishes]
 """Wishes of the file at a place, changed."""

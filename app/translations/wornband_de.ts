@@ -6609,6 +6609,11 @@
         <translation>Spalte {name} hat Messwerte außerhalb des Messbereichs</translation>
     </message>
     <message>
+        <source>it shows nothing by itself; in {name} the same column was found to be that</source>
+        <extracomment>analysis/importing/siblings.py</extracomment>
+        <translation>für sich allein zeigt sie nichts; in {name} wurde dieselbe Spalte so erkannt</translation>
+    </message>
+    <message>
         <source>the file says {stated_s:.4g} s between two rows, and its times say {interval_s:.4g} s: the times count</source>
         <extracomment>analysis/importing/time_base.py</extracomment>
         <translation>die Datei nennt {stated_s:.4g} s zwischen zwei Zeilen, ihre Zeiten aber {interval_s:.4g} s: Die Zeiten gelten</translation>
@@ -9212,11 +9217,6 @@
         <source>{time:.9g} s</source>
         <extracomment>app/importing/rows_pane.py</extracomment>
         <translation>{time:.9g} s</translation>
-    </message>
-    <message>
-        <source>it shows nothing by itself; in {name} the same column was found to be that</source>
-        <extracomment>app/importing/state.py</extracomment>
-        <translation>für sich allein zeigt sie nichts; in {name} wurde dieselbe Spalte so erkannt</translation>
     </message>
     <message>
         <source>the picture {name} needs Qt to be read</source>

@@ -20,7 +20,9 @@ def test_lists_of_the_import_page_lie_on_the_paper_of_the_theme(
     review.settings.colours = theme
     review.apply_colours()
     import_worn(qtbot, review, tmp_path)
-    fields = [item for item in review.imports.page.findChildren(QComboBox) if item.isVisible() and item.count()]
+    fields = [
+        item for item in review.imports.page.findChildren(QComboBox) if item.isVisible() and item.count()
+    ]
     assert len(fields) > 8
     paper = {"light": LIGHT, "dark": DARK}[theme].paper.lower()
     for field in fields:

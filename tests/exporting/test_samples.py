@@ -50,10 +50,18 @@ def test_other_libraries_read_the_same_volts(ending: str, tmp_path: Path) -> Non
     np.testing.assert_array_equal(_read(written), signal.volts())
 
 
+STRETCHES = {
+    "the record": (None, 0, 500),
+    "a window": (Interval(-0.2, 0.1), 50, 350),
+    "a marked span": (Interval(-0.1, 0.05), 150, 300),
+}
+
+
+@pytest.mark.parametrize("stretch", STRETCHES)
 @pytest.mark.parametrize("ending", FORMATS)
-def test_what_was_exported_is_imported_again_bit_by_bit(ending: str, tmp_path: Path) -> None:
+def test_what_was_exported_is_imported_again_bit_by_bit(ending: str, stretch: str, tmp_path: Path) -> None:
     capture = _sweep()
-    span_s = Interval(-0.2, 0.1)  # a window of it
+    span_s, start, stop = STRETCHES[stretch]
     (written,) = export_samples(capture, tmp_path / f"a{ending}", record="002", span_s=span_s)
     again = written if ending == ".h5" else tmp_path / "again.h5"
     if again != written:
@@ -62,12 +70,26 @@ def test_what_was_exported_is_imported_again_bit_by_bit(ending: str, tmp_path: P
         (record,) = opened.capture.records
         before = capture.record("002")
         assert record.sample_interval_s == before.sample_interval_s
-        assert record.first_sample_s == pytest.approx(-0.2, abs=1e-12)
+        first_s = before.first_sample_s + start * before.sample_interval_s
+        assert record.first_sample_s == pytest.approx(first_s, abs=1e-12)
         for channel in before.channels:
             assert channel.role is not None
             after = record.channel(channel.role)
             assert after is not None
-            np.testing.assert_array_equal(after.volts(), channel.volts(50, 350))
+            np.testing.assert_array_equal(after.volts(), channel.volts(start, stop))
+
+
+@pytest.mark.parametrize("interval_s", [1 / 44_100, 1 / 3, 12.8e-6, 1 / 30_000, 2e-9 * 5])
+@pytest.mark.parametrize("ending", [".csv", ".parquet", ".mat", ".npz"])
+def test_an_odd_interval_comes_back_as_it_was(ending: str, interval_s: float, tmp_path: Path) -> None:
+    volts = np.random.default_rng(6).normal(2.5, 0.5, 700)
+    record = make_record("001", interval_s, {Role.SIGNAL: (volts, Scaling())})
+    (written,) = export_samples(make_capture([record]), tmp_path / f"a{ending}")
+    import_capture([written], tmp_path / "again.h5")
+    with open_capture(tmp_path / "again.h5") as opened:
+        (record,) = opened.capture.records
+        assert record.sample_interval_s == interval_s
+        np.testing.assert_array_equal(record.channels[0].volts(), volts)
 
 
 ODD_V = np.array(
