@@ -40,13 +40,14 @@ def _learned(seen: Judged, others: Sequence[tuple[str, Judged]]) -> Judged:
     alike = [(name, other) for name, other in others if _names(other) == _names(seen)]
     guesses = dict(seen.guesses)
     taken = {item.role for item in guesses.values() if item.role is not None}
+    none_before = not taken
     for place, own in seen.guesses.items():
         found = _elsewhere(place, alike)
         if own.role is None and found is not None and found[1] not in taken:
             guesses[place] = Guess(found[1], LIKE_THERE(name=found[0]))
             taken.add(found[1])
     problems = seen.problems
-    if taken:
+    if none_before and taken:  # then it was the one that no column looks like a wire
         problems = tuple(item for item in problems if item.need is not Need.ROLES)
     return replace(seen, guesses=guesses, problems=problems)
 

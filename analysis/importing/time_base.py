@@ -177,16 +177,16 @@ def _worst_offset(source: SampleSource, factor: float, first: float, interval: f
 def _round_interval(interval: float, size: int, rounding_s: float, furthest_s: float) -> float:
     """The shortest decimal, of the interval or of the rate, that the times allow.
 
-    First within what the times are rounded to, so that 1/44100 s stays what it was to the last bit; then
-    within a thousandth of an interval over the whole record, for times that were added up step by step.
+    Of as many digits first one within what the times are rounded to, so that 1/44100 s stays what it was to
+    the last bit; else one within a thousandth of an interval over the whole record, for times that were added.
     """
     loose = 1e-3 * interval / size
     exact = _FLOAT * (interval + furthest_s / max(size - 1, 1))
     tight = min(loose, max(rounding_s / max(size - 1, 1), exact))
-    for allowed in (tight, loose):
-        for digits in range(3, 13):
-            short = float(f"{interval:.{digits}g}")
-            by_rate = 1.0 / float(f"{1.0 / interval:.{digits}g}")
+    for digits in range(3, 13):
+        short = float(f"{interval:.{digits}g}")
+        by_rate = 1.0 / float(f"{1.0 / interval:.{digits}g}")
+        for allowed in (tight, loose):
             for found in (short, by_rate):
                 if abs(found - interval) <= allowed:
                     return found
