@@ -178,7 +178,7 @@ def _round_interval(interval: float, size: int, rounding_s: float, furthest_s: f
     """The shortest decimal, of the interval or of the rate, that the times allow.
 
     Of as many digits first one within what the times are rounded to, so that 1/44100 s stays what it was to
-    the last bit; else one within a thousandth of an interval over the whole record, for times that were added.
+    the last bit; else one within a thousandth of an interval over the whole record, for added-up times.
     """
     loose = 1e-3 * interval / size
     exact = _FLOAT * (interval + furthest_s / max(size - 1, 1))
