@@ -111,7 +111,9 @@ def customer_words(exposures: Sequence[Exposure]) -> str:
         road=most_on.road.words,
         least=share_words(least.visits.share),
         low=_height(least),
-        there=say("there") if least_on is most_on else say("on a {road}", road=least_on.road.words),
+        there=say("on the same road")
+        if least_on is most_on
+        else say("on a {road}", road=least_on.road.words),
     )
     apart = least.visits.share < 0.5 * most.visits.share
     so = say("So the complaint can come and go with load and road.") if apart else ""

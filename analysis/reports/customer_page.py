@@ -26,7 +26,7 @@ from analysis.reports.pages import (
 from analysis.reports.report_pictures import chosen_pictures
 from analysis.reports.subject import Beside, Subject
 from analysis.review.job import CLOSING, OFFER_AMOUNTS
-from analysis.wording import Wording, joined, say
+from analysis.wording import Wording, joined, number, say
 
 MOST_CODES = 6
 """Fault codes that page one names; the rest stand on page two."""
@@ -226,7 +226,14 @@ def amount(text: str) -> float | None:
 
 def _money(text: str, currency: str) -> str:
     value = amount(text)
-    return text if value is None else say("{value:.2f} {currency}", value=value, currency=currency).strip()
+    return text if value is None else _money_of(value, currency)
+
+
+def _money_of(value: float, currency: str) -> Wording:
+    """An amount, in the language's own way of writing numbers, with the currency where one is given."""
+    if not currency:
+        return number(value, 2)
+    return say("{value:.2f} {currency}", value=value, currency=currency)
 
 
 def _sums(
@@ -244,8 +251,8 @@ def _sums(
     tax = round(net * tax_percent / 100.0, 2)
     if tax_percent:
         name = say("Tax, {percent:g} %", percent=tax_percent)
-        yield name, say("{value:.2f} {currency}", value=tax, currency=currency)
-    yield say("Total"), say("{value:.2f} {currency}", value=net + tax, currency=currency)
+        yield name, _money_of(tax, currency)
+    yield say("Total"), _money_of(net + tax, currency)
 
 
 def _photos(subject: Subject) -> Iterator[Block]:

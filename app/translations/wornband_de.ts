@@ -4970,7 +4970,7 @@
     </message>
     <message>
         <source>there</source>
-        <extracomment>analysis/diagnosis/profile_schema.py, analysis/exposure/words.py</extracomment>
+        <extracomment>analysis/diagnosis/profile_schema.py</extracomment>
         <translation>vorhanden</translation>
     </message>
     <message>
@@ -5727,6 +5727,11 @@
         <source>By calculation the sensor works there {most} of the time at {high} on a {road}, and {least} of it at {low} {there}.</source>
         <extracomment>analysis/exposure/words.py</extracomment>
         <translation>Nach der Rechnung arbeitet der Sensor bei {high} auf der Strecke „{road}“ {most} der Zeit dort, bei {low} {there} {least}.</translation>
+    </message>
+    <message>
+        <source>on the same road</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>auf derselben Strecke</translation>
     </message>
     <message>
         <source>on a {road}</source>
@@ -8236,7 +8241,7 @@
     <message>
         <source>What the technician's markers read</source>
         <extracomment>analysis/reports/marker_readings.py</extracomment>
-        <translation>Was die Marken des Technikers zeigen</translation>
+        <translation>Was die Marken der Fachkraft zeigen</translation>
     </message>
     <message>
         <source>± is the expanded uncertainty (k = 2), from the samples and from what is known of the recorder.</source>

@@ -30,6 +30,7 @@ from analysis.reports.pages import Block, Boxes, Columns, Facts, Items, Paragrap
 from analysis.reports.subject import Beside, Subject
 from analysis.review.job import Job
 from analysis.review.model import Choice, Review, decided, with_decision
+from app.reporting.languages import report_language
 from tests.reports.examples import BAND, CAPTURE, findings
 
 FAULTS = (
@@ -267,6 +268,20 @@ def test_an_offer_is_added_up_with_its_tax() -> None:
     # 315.50 and 19 % of it: 59.945, rounded to the nearest cent, a half to the even one.
     assert rows["Tax, 19 %"] in ("59.94 EUR", "59.95 EUR")
     assert float(rows["Total"].split()[0]) == pytest.approx(315.50 + float(rows["Tax, 19 %"].split()[0]))
+
+
+@pytest.mark.parametrize("currency", ["EUR", ""])
+def test_every_amount_of_an_offer_is_written_in_the_language_of_the_report(currency: str) -> None:
+    offer = {"part": "180", "labour": "95.50", "tax_percent": "19", "currency": currency}
+    subject = Subject(CAPTURE, findings(), review=Review(job=Job(offer=offer)))
+    shown = [
+        report_language("de").say(text)
+        for block in customer_page(subject).blocks
+        if isinstance(block, Facts)
+        for name, text in block.rows
+        if name in ("Part", "Labour", "Total") or name.startswith("Tax")
+    ]
+    assert shown == [f"{amount} {currency}".strip() for amount in ("180,00", "95,50", "52,34", "327,84")]
 
 
 def test_an_offer_in_words_is_printed_as_it_is_and_not_added_up() -> None:
