@@ -52,7 +52,7 @@ _UNSAID = {
     "ground_good": say("It is not shown that the sensor's ground connection is good."),
     "reference_good": say("It is not shown that the sensor's supply is good and steady."),
     "wiring_quiet": say("It is not shown that the wires keep contact when they are moved."),
-    "not_the_loom": say("It is not shown that no cable moving with the arm is behind it."),
+    "not_the_loom": say("It is not ruled out that a cable which moves with the arm causes it."),
     "measured_properly": say("It is not shown that the probes sat right."),
     "place_locked": say("It is not shown that it is the same spot every time."),
     "rest_height_tested": say("The position in which the arm normally rests was not tested."),

@@ -132,6 +132,13 @@ def _by_width(picture: Picture | None) -> tuple[tuple[Picture, ...], tuple[Pictu
 def capped_headline(findings: Findings) -> str:
     """Verdict and confidence; where what it rests on was not shown, the words stay below the odds."""
     words, confidence = capped_grade(findings), findings.verdict.confidence
+    if findings.verdict.code is VerdictCode.MEASUREMENT_PROBLEM and words is not Grade.NOT_RATED:
+        return say(
+            "{verdict}: this measurement is {words} not usable ({odds} in 100)",
+            verdict=verdict_name(findings.verdict.code),
+            words=GRADES[words],
+            odds=odds(confidence),
+        )
     if words is grade(confidence):
         return headline(findings)
     return say(

@@ -121,6 +121,18 @@ def test_what_is_less_than_likely_is_never_told_as_a_fact_nor_a_reason_to_buy(
     assert "does not prove it" in repr(evidence_page(Subject(CAPTURE, weak)).blocks)
 
 
+def test_a_measurement_that_cannot_be_used_is_not_headed_as_if_measuring_again_were_likely() -> None:
+    lead = next(
+        block.text
+        for block in evidence_page(Subject(CAPTURE, findings(VerdictCode.MEASUREMENT_PROBLEM, 0.98))).blocks
+        if isinstance(block, Paragraph)
+    )
+    assert lead == "Measure again: this measurement is very likely not usable (98 in 100)"
+    assert GERMAN.say(lead) == (
+        "Noch einmal messen: Diese Messung ist sehr wahrscheinlich nicht brauchbar (98 von 100)"
+    )
+
+
 @pytest.mark.parametrize("code", DECIDES)
 def test_everything_a_verdict_rests_on_that_is_missing_is_named_in_both_languages(code: VerdictCode) -> None:
     wanted = {*NEEDED[code], *ALSO_ASKED.get(code, ())}
