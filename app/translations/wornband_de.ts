@@ -7499,9 +7499,9 @@
         <translation>Dass die Leitungen Kontakt halten, wenn sie bewegt werden, ist nicht nachgewiesen.</translation>
     </message>
     <message>
-        <source>It is not shown that no cable moving with the arm is behind it.</source>
+        <source>It is not ruled out that a cable which moves with the arm causes it.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation>Dass kein Kabel dahintersteckt, das sich mit dem Hebel bewegt, ist nicht nachgewiesen.</translation>
+        <translation>Dass ein Kabel, das sich mit dem Hebel bewegt, die Ursache ist, ist nicht ausgeschlossen.</translation>
     </message>
     <message>
         <source>It is not shown that the probes sat right.</source>
@@ -7697,6 +7697,11 @@
         <source>Evidence</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
         <translation>Nachweise</translation>
+    </message>
+    <message>
+        <source>{verdict}: this measurement is {words} not usable ({odds} in 100)</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>{verdict}: Diese Messung ist {words} nicht brauchbar ({odds} von 100)</translation>
     </message>
     <message>
         <source>{verdict}: {words} at most, as something was not shown ({odds} in 100 by what was recorded)</source>
