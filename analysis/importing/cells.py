@@ -25,7 +25,9 @@ _PREFIXED = re.compile(r"^(?P<number>[+\-]?[\d.,]+)\s?(?P<prefix>[mkuµ\u03bc])$
 _PREFIXES = {"m": 1e-3, "k": 1e3, "u": 1e-6, "µ": 1e-6, "\u03bc": 1e-6}
 _AROUND = " \t\r\n\f\v\u00a0\ufeff"
 _TURNED = re.compile(r"^(?:\((?P<inside>\d[\d.,]*)\)|(?P<before>\d[\d.,]*)-)$")  # (0.5) and 0.5- are -0.5
-_OPENING, _CLOSING = tuple("([{"), tuple(")]}")
+_STARTS_A_NUMBER = re.compile(r"[+\-]?[\d.]")
+_HALF_OPEN = re.compile(r"^[(\[{]\s*(?=[+\-]?[\d.][\d.,eE+\-]*$)")  # the first number of a row in brackets
+_HALF_CLOSED = re.compile(r"(?<=[\d.])\s*[)\]}]$")  # and its last one
 _SIGN = re.compile(r"^T?([+\-])\s*(?=\d)")  # - 0.5; T-0.5, as seconds before something are written
 _POWER = re.compile(r"(?<=\d)\s?[x×*·]\s?10\^?([+\-]?\d{1,3})$")  # 5x10^-3
 _SHARE = re.compile(r"^(?P<number>[+\-]?[\d.,]+)\s?%$")
@@ -36,10 +38,8 @@ def plain(cell: str) -> str:
     """A cell without quotes, spaces around it, and with a plain minus."""
     text = cell.strip(_AROUND).removeprefix('="').strip('"').strip().replace("\u2212", "-")
     text = _POWER.sub(r"e\1", _SIGN.sub(r"\1", text))
-    if text[:1] in _OPENING and not any(mark in text for mark in ")]}"):
-        text = text[1:].lstrip()  # of a row in brackets
-    elif text[-1:] in _CLOSING and not any(mark in text for mark in "([{"):
-        text = text[:-1].rstrip()
+    text = _HALF_OPEN.sub("", text)
+    text = _HALF_CLOSED.sub("", text) if _STARTS_A_NUMBER.match(text) else text
     turned = _TURNED.match(text)
     if turned:
         return "-" + (turned["inside"] or turned["before"])
