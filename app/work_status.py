@@ -8,12 +8,12 @@ from PySide6.QtWidgets import QLabel, QProgressBar, QStatusBar, QToolButton
 
 from app.importing.desk import QUIET
 from app.jobs import Jobs
-from app.review.file import LOOKING, REVIEWING
+from app.review.file import CHECKING, LOOKING, REVIEWING
 from app.review.keeper import SAVING
 from app.review.marker_reader import READING
 from app.review.pointer_reader import POINTING
 
-_QUIET = (READING, REVIEWING, LOOKING, SAVING, POINTING, *QUIET)
+_QUIET = (READING, REVIEWING, LOOKING, CHECKING, SAVING, POINTING, *QUIET)
 """What takes a blink is told where it is shown."""
 _BAR_PX = 140
 _STEPS = 1000

@@ -129,6 +129,20 @@ def verify_capture(path: str | os.PathLike[str], *, tick: Tick = ignore) -> Veri
     )
 
 
+def verify_content(path: Path, tick: Tick = ignore) -> Match:
+    """Compare a capture's content with the fingerprint that it holds itself.
+
+    Raises
+    ------
+    CaptureError
+        Where the file cannot be read as a capture.
+    """
+    with open_file(path) as file:
+        stored = read_stored(file, path)
+        claimed = stored.words.text(layout.CONTENT_KEY)
+        return _compared(claimed, content_sha256(stored, tick)) if claimed else Match.ABSENT
+
+
 def content_sha256(stored: StoredCapture, tick: Tick = ignore) -> str:
     """Content fingerprint of an open file, as `analysis.captures.fingerprint` defines it.
 

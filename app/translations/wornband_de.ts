@@ -1550,6 +1550,16 @@
         <translation>Diese Messung ist auch in einem anderen Fenster geöffnet. Was dort gespeichert wird, wird hier gemeldet; nichts wird überschrieben.</translation>
     </message>
     <message>
+        <source>Checking the fingerprint</source>
+        <extracomment>app/review/file.py</extracomment>
+        <translation>Fingerabdruck prüfen</translation>
+    </message>
+    <message>
+        <source>{name} was changed after it was recorded: its samples or what they mean do not match the fingerprint in the file. Open the original, or do not use it as evidence.</source>
+        <extracomment>app/review/file.py</extracomment>
+        <translation>{name} wurde nach der Aufnahme geändert: Die Messwerte oder ihre Bedeutung passen nicht zum Fingerabdruck in der Datei. Öffnen Sie das Original, oder verwenden Sie die Datei nicht als Beleg.</translation>
+    </message>
+    <message>
         <source>Looking at the folder</source>
         <extracomment>app/review/file.py</extracomment>
         <translation>Ordner ansehen</translation>
