@@ -10,7 +10,6 @@ from collections.abc import Callable, Iterator
 from functools import partial
 from pathlib import Path
 
-import h5py
 import numpy as np
 import pytest
 from numpy.typing import NDArray
@@ -142,22 +141,6 @@ def test_a_capture_that_changes_while_it_is_open_is_told_once_and_no_marker_is_l
         again = read_sidecar(path)
         assert "made from another one" in again.trouble
         assert again.review.markers == ()
-
-
-@pytest.mark.parametrize("changed", [False, True])
-def test_the_fingerprint_in_a_capture_is_checked_on_opening(
-    changed: bool, qtbot: QtBot, make: Make, path: Path
-) -> None:
-    if changed:
-        with h5py.File(path, "a") as file:
-            channel = next(item for item in file["records/004"].values() if "role" in item.attrs)
-            channel[10] = channel[11] + 1
-    window = make()
-    told: list[str] = []
-    window.desk.file.problem.connect(told.append)
-    opened(qtbot, window, path)
-    qtbot.waitUntil(lambda: not window.jobs.busy())
-    assert [("do not match the fingerprint" in text) for text in told] == [True] * changed
 
 
 def test_what_was_edited_just_before_closing_is_saved(qtbot: QtBot, make: Make, path: Path) -> None:
