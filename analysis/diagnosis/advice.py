@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from analysis.captures.model import Role, Step
 from analysis.diagnosis.findings import Band, State, Statement, Verdict, VerdictCode
 from analysis.diagnosis.seen import Seen
-from analysis.wording import say
+from analysis.wording import Template, say
 
 ENOUGH_CROSSINGS = 6
 """Crossings of a band after which more of them change little: 6 of 6 is a share of at least 0.61 with 95 %
@@ -43,6 +43,19 @@ RECORD_WIRE = {
     Role.REFERENCE: say("Record the reference with the sensor plugged in and the ignition on."),
 }
 
+MEASURE_AGAIN = Template("Record {record}: {action}.")
+SWEEP_ALL = say("Sweep the arm slowly through its whole travel, four times, hands off the harness.")
+SWEEP_PAST = Template(
+    "Sweep past {low:.0f}–{high:.0f} % {missing} more times, slowly, hands off the harness."
+)
+HOLD_STILL = Template("Hold the arm still at {place:.0f} % for ten seconds, hands off, and record it.")
+SECOND_TRACK = say("Record the second track in the same sweeps.")
+REST_HEIGHT = say("Sweep through the height at which the car stands.")
+WIGGLE = say("Wiggle the harness with the arm at rest and the signal watched.")
+RECORD_FASTER = Template(
+    "Record faster: {rate_hz:.0f} samples a second miss most break-ups; take {enough_hz:,} or more."
+)
+
 
 RECORD_AGAIN = {
     Role.GROUND: say("Record the ground once more, away from what disturbs the probes."),
@@ -76,34 +89,28 @@ def give_advice(seen: Seen, verdict: Verdict, evidence: tuple[Statement, ...]) -
 def _sentences(seen: Seen, verdict: Verdict, evidence: tuple[Statement, ...]) -> Iterator[str]:
     if verdict.code is VerdictCode.MEASUREMENT_PROBLEM:
         for problem in seen.problems[:2]:
-            yield say("Record {record}: {action}.", record=problem.record, action=problem.action)
+            yield MEASURE_AGAIN(record=problem.record, action=problem.action)
         return
     open_points = {item.code: item.state for item in evidence}
     if not seen.studies.swept:
-        yield say("Sweep the arm slowly through its whole travel, four times, hands off the harness.")
+        yield SWEEP_ALL
     for band in seen.bands:
         yield from _more_crossings(band)
     if seen.sure_bands and open_points.get("not_the_loom") is State.NOT_SHOWN:
         place = seen.sure_bands[0].travel.centre
-        yield say(
-            "Hold the arm still at {place:.0f} % for ten seconds, hands off, and record it.", place=place
-        )
+        yield HOLD_STILL(place=place)
     if open_points.get("all_tracks_recorded") is State.REFUTED:
-        yield say("Record the second track in the same sweeps.")
+        yield SECOND_TRACK
     if open_points.get("rest_height_tested") is State.REFUTED:
-        yield say("Sweep through the height at which the car stands.")
+        yield REST_HEIGHT
     if open_points.get("wiring_quiet") is State.NOT_SHOWN:
-        yield say("Wiggle the harness with the arm at rest and the signal watched.")
+        yield WIGGLE
     for role, code in ((Role.GROUND, "ground_good"), (Role.REFERENCE, "reference_good")):
         if open_points.get(code) is State.NOT_SHOWN:
             yield (RECORD_AGAIN if _was_recorded(seen, role) else RECORD_WIRE)[role]
     slow = seen.check("sample_rate")
     if slow is not None and slow.value < (slow.lower_limit or 0.0):
-        yield say(
-            "Record faster: {rate_hz:.0f} samples a second miss most break-ups; take {enough_hz:,} or more.",
-            rate_hz=slow.value,
-            enough_hz=ENOUGH_HZ,
-        )
+        yield RECORD_FASTER(rate_hz=slow.value, enough_hz=ENOUGH_HZ)
     if verdict.code in NEXT_STEP:
         yield NEXT_STEP[verdict.code]
 
@@ -112,9 +119,4 @@ def _more_crossings(band: Band) -> Iterator[str]:
     if band.passes < ENOUGH_CROSSINGS or (band.confidence < 0.5 and band.noisy_passes < 3):
         low, high = max(band.travel.start - 8.0, 0.0), min(band.travel.stop + 8.0, 100.0)
         missing = max(ENOUGH_CROSSINGS - band.passes, 2)
-        yield say(
-            "Sweep past {low:.0f}–{high:.0f} % {missing} more times, slowly, hands off the harness.",
-            low=low,
-            high=high,
-            missing=missing,
-        )
+        yield SWEEP_PAST(low=low, high=high, missing=missing)
