@@ -242,10 +242,11 @@ def _counts(
 
 def _of_travel(stretches: tuple[Stretch, ...], reach: _Reach, interval_s: float) -> Iterator[Missing]:
     """What is missing of the travel."""
-    if any(not item.done and item.too_fast > item.crossings for item in stretches):
+    fast = [item for item in stretches if not item.done and item.too_fast > item.crossings]
+    if fast:
         yield Missing(
             Task.SLOWER,
-            say("Slower"),
+            _slower(fast, stretches),
             say(
                 "Take {seconds:.1f} s or more for a full stroke: a faster one leaves too few samples in it.",
                 seconds=100 * LEAST_SAMPLES * interval_s,
@@ -263,6 +264,17 @@ def _of_travel(stretches: tuple[Stretch, ...], reach: _Reach, interval_s: float)
         )
     for run in _runs(stretches):
         yield _of_run(run, few=min(item.crossings for item in run))
+
+
+def _slower(fast: list[Stretch], stretches: tuple[Stretch, ...]) -> Wording:
+    """Where the arm went too fast; without a place where it did everywhere."""
+    if all(item in fast for item in stretches if item.crossings or item.too_fast):
+        return say("Slower")
+    last = fast[0]
+    for item in fast[1:]:
+        if item.travel.start == last.travel.stop:
+            last = item
+    return say("Slower between {low:.0f} and {high:.0f} %", low=fast[0].travel.start, high=last.travel.stop)
 
 
 def _runs(stretches: tuple[Stretch, ...]) -> list[list[Stretch]]:
@@ -303,13 +315,15 @@ _LINES: dict[str, tuple[Task, Template]] = {
     advice.MEASURE_AGAIN.text: (Task.MEASURE, Template("Measure again")),
     advice.SWEEP_ALL.template: (Task.SWEEP, Template("Sweep the arm")),
     advice.SWEEP_PAST.text: (Task.CROSSINGS, Template("Sweep past {low:.0f}–{high:.0f} %")),
-    advice.HOLD_STILL.text: (Task.HOLD, Template("Hold still in the band")),
+    advice.HOLD_STILL.text: (Task.HOLD, Template("Hold still at {place:.0f} %")),
     advice.SECOND_TRACK.template: (Task.RECORD, Template("Record the second track")),
     advice.REST_HEIGHT.template: (Task.RECORD, Template("Sweep past the rest height")),
     advice.WIGGLE.template: (Task.RECORD, Template("Wiggle the harness")),
     advice.RECORD_FASTER.text: (Task.FASTER, Template("Record faster")),
-    advice.RECORD_WIRE[Role.GROUND].template: (Task.RECORD, Template("Record the ground")),
-    advice.RECORD_WIRE[Role.REFERENCE].template: (Task.RECORD, Template("Record the reference")),
+    advice.RECORD_WIRE[Role.GROUND].template: (Task.RECORD, Template("Now probe the ground")),
+    advice.RECORD_WIRE[Role.REFERENCE].template: (Task.RECORD, Template("Now probe the reference")),
+    advice.RECORD_AGAIN[Role.GROUND].template: (Task.RECORD, Template("Probe the ground again")),
+    advice.RECORD_AGAIN[Role.REFERENCE].template: (Task.RECORD, Template("Probe the reference again")),
 }
 
 

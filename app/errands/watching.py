@@ -2,26 +2,20 @@
 
 from __future__ import annotations
 
-import os
 import time
 from collections.abc import Callable
 from pathlib import Path
 from typing import TextIO
 
-from analysis.errors import WornbandError
-from analysis.importing.bring_in import import_capture
 from analysis.importing.recipe import read_recipe
 from analysis.importing.recipes import own_recipes_folder
 from analysis.importing.wishes import Wishes
+from analysis.watching.watch import Watch, look_again, take_first
 from app.errands.analysing import Request, answer
 from app.errands.importing import stoppable
-from app.printable import error_line
+from app.printable import error_line, printable
 
 _EVERY_S = 1.0
-_OURS = (".h5", ".json", ".toml", ".part", ".tmp")
-
-Seen = dict[str, tuple[int, int]]
-"""Size and time of change of each file, by name."""
 
 
 def watch_folder(
@@ -35,6 +29,8 @@ def watch_folder(
     wait: Callable[[float], None] = time.sleep,
 ) -> int:
     """Import and analyse each file that has stopped growing, until it is stopped.
+
+    After each, one line says what all of them together still lack.
 
     Parameters
     ----------
@@ -58,55 +54,50 @@ def watch_folder(
     """
     wishes = read_recipe(recipe) if recipe is not None else Wishes()
     recipes = own_recipes_folder() if recipe is None else None
-    done: Seen = {}
-    failed = False
-    before = _look(folder, err)
-    if before is None:
+    watch = look_again(Watch(folder, wishes, recipes, profile, take_present=True), time.monotonic())
+    if watch.trouble:
+        print(error_line(str(folder), watch.trouble), file=err)
         return 1
     while True:
         wait(_EVERY_S)
-        now = _look(folder, err) or {}
-        still = [name for name, state in now.items() if before.get(name) == state and done.get(name) != state]
-        for name in sorted(still):
-            done[name] = now[name]
-            failed = not _do(folder / name, wishes, recipes, profile, out, err) or failed
-        before = now
+        before, watch = watch, look_again(watch, time.monotonic())
+        _tell_of_folder(before, watch, err)
+        while watch.ready:
+            watch = _take(watch, out, err)
         if once:
-            return 1 if failed else 0
+            return 1 if watch.failures else 0
 
 
-def _look(folder: Path, err: TextIO) -> Seen | None:
-    seen: Seen = {}
-    try:
-        for item in os.scandir(folder):
-            if item.is_file() and not item.name.startswith(".") and not item.name.lower().endswith(_OURS):
-                state = item.stat()
-                if state.st_size:
-                    seen[item.name] = state.st_size, state.st_mtime_ns
-    except OSError:
-        print(error_line(str(folder), "the folder cannot be read; check its name and your rights"), file=err)
-        return None
-    return seen
+def _tell_of_folder(before: Watch, watch: Watch, err: TextIO) -> None:
+    if watch.trouble and watch.trouble != before.trouble:
+        print(error_line(str(watch.folder), watch.trouble), file=err, flush=True)
+    for name in set(watch.endless) - set(before.endless):
+        said = "it has been growing for a minute; stop the recording, and it is taken"
+        print(error_line(str(watch.folder / name), said), file=err, flush=True)
 
 
-def _do(
-    source: Path, wishes: Wishes, recipes: Path | None, profile: str | None, out: TextIO, err: TextIO
-) -> bool:
-    """Import and analyse one file; whether that went well. The file itself is never touched."""
-    target = source.with_name(source.name + ".h5")
-    if target.exists() and target.stat().st_mtime_ns >= source.stat().st_mtime_ns:
-        return True  # done in an earlier watch
-    try:
-        with stoppable(err, source.name) as tick:
-            import_capture(
-                [source], target, wishes, replace_target=True, title=source.stem, tick=tick, recipes=recipes
-            )
-            found = answer(str(target), Request(profile), tick)
-    except WornbandError as error:
-        print(error_line(str(source), str(error)), file=err, flush=True)
-        return False
-    if found.error:
-        print(error_line(str(source), found.error), file=err, flush=True)
-        return False
-    print(found.text, file=out, flush=True)
-    return True
+def _take(watch: Watch, out: TextIO, err: TextIO) -> Watch:
+    """Take the first file that is ready, and tell what came of it. The file itself is never touched."""
+    name = watch.ready[0]
+    with stoppable(err, name) as tick:
+        after = take_first(watch, tick)
+        capture = after.taken.get(name) if after.last == name else None
+        found = answer(str(capture), Request(watch.profile), tick) if capture is not None else None
+    for failure in after.failures:
+        if failure.name == name:
+            print(error_line(str(watch.folder / name), failure.sentence), file=err, flush=True)
+            return after
+    if found is not None:
+        if found.error:
+            print(error_line(str(watch.folder / name), found.error), file=err, flush=True)
+        else:
+            print(found.text, file=out, flush=True)
+    if len(after.taken) > 1 and not after.ready:
+        print(_all_together(after), file=out, flush=True)
+    return after
+
+
+def _all_together(watch: Watch) -> str:
+    """One line of what all files of this watch say together."""
+    ask = watch.standing.evidence.next
+    return printable(f"{len(watch.taken)} files together: {ask.line}. {ask.sentence}")

@@ -1,0 +1,194 @@
+"""A watch as a value: each step looks or takes one file, and gives back the watch after it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+from pathlib import Path
+
+from analysis.errors import WornbandError
+from analysis.importing.bring_in import import_capture
+from analysis.importing.wishes import Wishes
+from analysis.progress import Tick, ignore, part
+from analysis.watching.folder import State, at_rest, look
+from analysis.watching.gathered import Standing, judge_together
+
+LONG_GROWING_S = 60.0
+"""A file that grows for longer is told: a recorder that streams must be stopped before it can be judged. Ours."""
+
+
+@dataclass(frozen=True, slots=True)
+class Failure:
+    """A file that could not be taken, and why; it stays where it is."""
+
+    name: str
+    sentence: str
+
+
+@dataclass(frozen=True, slots=True)
+class Watch:
+    """A watched folder, and what has come of it.
+
+    Parameters
+    ----------
+    folder : Path
+        Where the recorder saves; captures are written beside its files.
+    wishes : Wishes
+        What is decided of every file already.
+    recipes : Path or None
+        Folder of kept recipes; the one that fits a file says what `wishes` leaves open.
+    profile : str, Path or None
+        Sensor profile; None for the one that the files name.
+    take_present : bool
+        Whether the files that lie there at the first look are taken too.
+    seen : mapping or None
+        What the last look saw; None before the first.
+    done : mapping
+        Files that were taken, or failed, or were there before, as they then were.
+    growing_s : mapping
+        Since when each file that is not done has been changing, in seconds of the caller's clock.
+    now_s : float
+        Time of the last look, on the same clock.
+    taken : mapping of str to Path
+        The capture of each file that was taken, by the file's name, in order.
+    failures : tuple of Failure
+        In order.
+    last : str
+        Name of the file that was taken last.
+    ready : tuple of str
+        Files that have stopped growing and are yet to be taken.
+    trouble : str
+        Why the folder cannot be looked at; empty where it can.
+    standing : Standing
+        What all that was taken says.
+    """
+
+    folder: Path
+    wishes: Wishes = Wishes()
+    recipes: Path | None = None
+    profile: str | None = None
+    take_present: bool = False
+    seen: Mapping[str, State] | None = None
+    done: Mapping[str, State] = field(default_factory=dict)
+    growing_s: Mapping[str, float] = field(default_factory=dict)
+    now_s: float = 0.0
+    taken: Mapping[str, Path] = field(default_factory=dict)
+    failures: tuple[Failure, ...] = ()
+    last: str = ""
+    ready: tuple[str, ...] = ()
+    trouble: str = ""
+    standing: Standing = Standing()
+
+    @property
+    def endless(self) -> tuple[str, ...]:
+        """Names of files that have been growing for long."""
+        return tuple(
+            name for name, since_s in self.growing_s.items() if self.now_s - since_s >= LONG_GROWING_S
+        )
+
+
+def look_again(watch: Watch, now_s: float) -> Watch:
+    """Look at the folder once: what is ready now, and what still grows.
+
+    Parameters
+    ----------
+    watch : Watch
+        As it stands.
+    now_s : float
+        Seconds on a clock that does not jump.
+
+    Returns
+    -------
+    Watch
+        A folder that cannot be read is told in it, and does not end the watch.
+    """
+    try:
+        now = look(watch.folder)
+    except WornbandError as error:
+        return replace(watch, trouble=error.sentence, now_s=now_s, ready=())
+    done = now if watch.seen is None and not watch.take_present else watch.done
+    ready = at_rest(watch.seen or {}, now, done)
+    growing_s = {
+        name: watch.growing_s.get(name, now_s)
+        for name, state in now.items()
+        if done.get(name) != state and name not in ready
+    }
+    return replace(
+        watch, seen=now, done=done, growing_s=growing_s, now_s=now_s, ready=tuple(ready), trouble=""
+    )
+
+
+def take_first(watch: Watch, tick: Tick = ignore) -> Watch:
+    """Take the first file that is ready; nothing happens where there is none.
+
+    Parameters
+    ----------
+    watch : Watch
+        As it stands.
+    tick : Tick
+        Progress; what it raises stops the import, and nothing is left behind.
+
+    Returns
+    -------
+    Watch
+        A file that fails is told in it, and stays where it is.
+    """
+    if not watch.ready:
+        return watch
+    name, *others = watch.ready
+    failures = tuple(item for item in watch.failures if item.name != name)
+    done = {**watch.done, name: (watch.seen or {})[name]}
+    watch = replace(watch, done=done, failures=failures, ready=tuple(others))
+    try:
+        target = _import(watch, watch.folder / name, part(tick, 0.0, 0.5))
+        taken = {**{key: path for key, path in watch.taken.items() if key != name}, name: target}
+        standing = watch.standing
+        if not others:  # each takes as long as all before it, so that a full folder is judged once
+            files = list(taken.values())
+            standing = judge_together(files, watch.folder.name, watch.profile, part(tick, 0.5, 1.0))
+    except WornbandError as error:
+        return replace(watch, failures=(*failures, Failure(name, error.sentence)))
+    return replace(watch, taken=taken, last=name, standing=standing)
+
+
+def step(watch: Watch, now_s: float, tick: Tick = ignore) -> Watch:
+    """Look once, or take the next file that is ready already."""
+    watch = watch if watch.ready else look_again(watch, now_s)
+    return take_first(watch, tick)
+
+
+def anew(watch: Watch) -> Watch:
+    """The same watch for the next sensor: what lies there now is left alone."""
+    return Watch(watch.folder, watch.wishes, watch.recipes, watch.profile)
+
+
+def again(watch: Watch) -> Watch:
+    """The same watch with the files that failed to be tried once more."""
+    failed = {item.name for item in watch.failures}
+    done = {name: state for name, state in watch.done.items() if name not in failed}
+    return replace(watch, done=done, failures=())
+
+
+def capture_path(source: Path) -> Path:
+    """Where the capture of a file lies."""
+    return source.with_name(source.name + ".h5")
+
+
+def _import(watch: Watch, source: Path, tick: Tick) -> Path:
+    """The capture of a file, made unless an earlier watch has made it: a review may lie beside that one."""
+    target = capture_path(source)
+    try:
+        if target.stat().st_mtime_ns >= source.stat().st_mtime_ns:
+            return target
+    except OSError:
+        pass  # there is none; where the source is gone the import says so
+    import_capture(
+        [source],
+        target,
+        watch.wishes,
+        replace_target=True,
+        title=source.stem,
+        tick=tick,
+        recipes=watch.recipes,
+    )
+    return target
