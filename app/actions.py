@@ -17,6 +17,7 @@ from app.exporting.specs import EXPORT_SPECS
 from app.importing.specs import IMPORT_SPECS
 from app.reporting.specs import REPORT_SPECS
 from app.review.specs import RECORD_SPECS, REVIEW_SPECS
+from app.watching.specs import WATCH_SPECS
 from app.why.specs import WHY_SPECS
 
 
@@ -71,6 +72,7 @@ MENUS = (
 SPECS = (
     _spec("open", "Capture", "Open…", "Open a capture", "Ctrl+O", "open"),
     *(_spec(*item) for item in IMPORT_SPECS),
+    *(_spec(*item) for item in WATCH_SPECS),
     _spec("examine", "Capture", "Examine again", "Examine the open capture again", "F5"),
     _spec("cancel", "Capture", "Stop the work", "Stop the work that is under way", "Ctrl+."),
     _spec("copy", "Capture", "Copy the reading", "Copy the reading at the pointer as text", "Ctrl+C"),

@@ -36,6 +36,7 @@ from app.settings import Settings
 from app.views.keys_page import KeysPage
 from app.views.problem_bar import ProblemBar
 from app.views.readout import Readout
+from app.watching.desk import WatchDesk
 from app.why.circle import WhyCircle
 from app.work_status import WorkStatus
 
@@ -87,7 +88,8 @@ class Window(QMainWindow):
         self.report_desk = ReportDesk(self, self.keeper)
         self.compare = CompareDesk(self)
         self.imports = ImportDesk(self)
-        for page in (self.compare.page, self.imports.page):
+        self.watching = WatchDesk(self)
+        for page in (self.compare.page, self.imports.page, self.watching.page):
             self.pages.addWidget(page)
         self.why = WhyCircle(self)
         self.exports = ExportDesk(self)
@@ -160,6 +162,7 @@ class Window(QMainWindow):
         self.report.apply_palette(palette)
         self.compare.page.apply_palette(palette)
         self.imports.page.apply_palette(palette)
+        self.watching.page.apply_palette(palette)
         self.readout.apply_palette(palette)
         self.why.apply_palette()
 
@@ -171,6 +174,7 @@ class Window(QMainWindow):
         self.desk.close()
         self.compare.close()
         self.imports.close()
+        self.watching.close()
         self.session.close()
         super().closeEvent(event)
 

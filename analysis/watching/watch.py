@@ -14,7 +14,7 @@ from analysis.watching.folder import State, at_rest, look
 from analysis.watching.gathered import Standing, judge_together
 
 LONG_GROWING_S = 60.0
-"""A file that grows for longer is told: a recorder that streams must be stopped before it can be judged. Ours."""
+"""A file that grows for longer is told: a recorder that streams must be stopped before it is judged. Ours."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +64,7 @@ class Watch:
     """
 
     folder: Path
-    wishes: Wishes = Wishes()
+    wishes: Wishes = field(default_factory=Wishes)
     recipes: Path | None = None
     profile: str | None = None
     take_present: bool = False
@@ -77,7 +77,7 @@ class Watch:
     last: str = ""
     ready: tuple[str, ...] = ()
     trouble: str = ""
-    standing: Standing = Standing()
+    standing: Standing = field(default_factory=Standing)
 
     @property
     def endless(self) -> tuple[str, ...]:

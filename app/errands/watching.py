@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 from typing import TextIO
 
 from analysis.importing.recipe import read_recipe
 from analysis.importing.recipes import own_recipes_folder
 from analysis.importing.wishes import Wishes
-from analysis.watching.watch import Watch, look_again, take_first
+from analysis.watching.watch import Failure, Watch, look_again, take_first
 from app.errands.analysing import Request, answer
 from app.errands.importing import stoppable
 from app.printable import error_line, printable
@@ -90,8 +91,8 @@ def _take(watch: Watch, out: TextIO, err: TextIO) -> Watch:
     if found is not None:
         if found.error:
             print(error_line(str(watch.folder / name), found.error), file=err, flush=True)
-        else:
-            print(found.text, file=out, flush=True)
+            return replace(after, failures=(*after.failures, Failure(name, found.error)))
+        print(found.text, file=out, flush=True)
     if len(after.taken) > 1 and not after.ready:
         print(_all_together(after), file=out, flush=True)
     return after

@@ -19,9 +19,10 @@ from app.main_window import Window
 from tests.app.conftest import Bench
 from tests.app.fakes import worn_capture
 from tests.app.hands import import_worn
+from tests.watching_page.hands import watch_worn
 
 SIZES = ((1366, 768), (1920, 1080))
-SCREENS = ("review", "record", "compare", "report", "import", "keys", "why")
+SCREENS = ("review", "record", "compare", "report", "import", "watch", "keys", "why")
 
 
 @pytest.fixture
@@ -48,6 +49,8 @@ def enter(qtbot: QtBot, window: Window, screen: str, folder: Path) -> QWidget:
         return why
     elif screen == "import":
         import_worn(qtbot, window, folder)
+    elif screen == "watch":
+        watch_worn(qtbot, window, folder)
     elif screen != "review":
         window.actions_by_name[screen].trigger()
     if screen == "report":

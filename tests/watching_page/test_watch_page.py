@@ -1,0 +1,155 @@
+"""The Watch page as it is used: the recorder saves into a folder, and the page says what is missing."""
+
+from __future__ import annotations
+
+import threading
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QFileDialog
+from pytestqt.qtbot import QtBot
+
+from analysis.diagnosis.enough import Task
+from app.main_window import Window
+from app.watching.distance import ARC_MINUTES, LEAST_ARC_MINUTES, font_px
+from tests.importing_page.tables import at_rest, comma_table, swept
+from tests.watching_page.hands import begin, looked, taken, watch_worn
+
+
+def test_the_key_asks_for_a_folder_and_watches_it(
+    qtbot: QtBot, window: Window, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(tmp_path))
+    QTest.keyClick(window, Qt.Key.Key_F8)
+    assert window.pages.currentWidget() is window.watching.page
+    assert window.watching.going
+    looked(qtbot, window)
+    assert window.watching.page.instruction.text == "Sweep the arm"
+    assert str(tmp_path) in window.watching.page.title.text()
+
+
+def test_a_file_written_in_slices_is_taken_once_it_is_whole(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    whole = comma_table(tmp_path / "whole.csv", swept(3.0)).read_bytes()
+    folder = tmp_path / "job"
+    begin(window, folder)
+    looked(qtbot, window)
+    growing = folder / "sweep.csv"
+    for place in range(4):
+        part = whole[place * len(whole) // 4 : (place + 1) * len(whole) // 4]
+        with growing.open("ab") as file:
+            file.write(part)
+        seen = growing.stat().st_size
+        qtbot.waitUntil(
+            lambda seen=seen: (window.watching.watch.seen or {}).get("sweep.csv", (0,))[0] == seen
+        )
+        if place < 3:
+            assert "sweep.csv" not in window.watching.watch.taken or place == 3
+    taken(qtbot, window, 1)
+    assert growing.read_bytes() == whole
+    page = window.watching.page
+    assert "sweep.csv" in page.files.text()
+    assert any(item.crossings for item in window.watching.watch.standing.evidence.stretches)
+    assert "crossings" in page.bar.accessibleDescription()
+
+
+def test_files_of_one_job_join_until_it_is_enough(qtbot: QtBot, window: Window, tmp_path: Path) -> None:
+    folder = tmp_path / "job"
+    begin(window, folder)
+    looked(qtbot, window)
+    comma_table(folder / "1.csv", swept(2.0))
+    taken(qtbot, window, 1)
+    first = window.watching.watch.standing
+    assert first.evidence.next.task is not Task.ENOUGH
+    assert window.watching.page.instruction.text == first.evidence.next.line
+    comma_table(folder / "2.csv", swept(10.0, seed=8))
+    comma_table(folder / "3.csv", at_rest(6.0))
+    taken(qtbot, window, 3)
+    second = window.watching.watch.standing
+    assert sum(item.crossings for item in second.evidence.stretches) > sum(
+        item.crossings for item in first.evidence.stretches
+    )
+    assert window.watching.page.verdict.text() == second.findings.verdict.summary
+
+
+def test_a_bad_file_is_told_and_left_and_can_be_tried_again(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    watch_worn(qtbot, window, tmp_path)
+    page, bad = window.watching.page, tmp_path / "job-4711" / "notes.csv"
+    assert "notes.csv: No two rows of numbers" in page.trouble.text()
+    assert bad.read_text() == "nothing here\n"
+    assert window.watching.going
+    assert len(window.watching.watch.taken) == 1
+    qtbot.mouseClick(page.again, Qt.MouseButton.LeftButton)
+    assert not window.watching.watch.failures
+    qtbot.waitUntil(lambda: len(window.watching.watch.failures) == 1, timeout=10_000)
+    qtbot.mouseClick(page.by_hand, Qt.MouseButton.LeftButton)
+    assert window.imports.shown
+
+
+def test_a_folder_that_is_lost_is_told_and_found_again(qtbot: QtBot, window: Window, tmp_path: Path) -> None:
+    folder = tmp_path / "job"
+    begin(window, folder)
+    looked(qtbot, window)
+    folder.rename(tmp_path / "away")
+    qtbot.waitUntil(lambda: "The folder cannot be read" in window.watching.page.trouble.text())
+    (tmp_path / "away").rename(folder)
+    qtbot.waitUntil(lambda: window.watching.page.trouble.text() == "")
+    assert window.watching.going
+
+
+def test_what_was_gathered_opens_in_review_as_one_capture(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    watch_worn(qtbot, window, tmp_path)
+    with qtbot.waitSignal(window.session.findings_changed, timeout=20_000):
+        window.actions_by_name["review_gathered"].trigger()
+    assert window.pages.currentWidget() is window.page
+    assert list((tmp_path / "job-4711").glob("job-4711-*.h5"))
+
+
+def test_the_next_sensor_begins_with_nothing_and_leaves_the_files(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    watch_worn(qtbot, window, tmp_path)
+    window.actions_by_name["next_sensor"].trigger()
+    looked(qtbot, window)
+    assert not window.watching.watch.taken
+    assert not window.watching.watch.failures
+    assert (tmp_path / "job-4711" / "sweep-1.csv").exists()
+
+
+def test_stopping_and_closing_leave_no_clock_and_no_thread(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    begin(window, tmp_path / "job")
+    looked(qtbot, window)
+    qtbot.mouseClick(window.watching.page.stop, Qt.MouseButton.LeftButton)
+    assert not window.watching.going
+    assert window.watching.page.instruction.text == "Not watching"
+    qtbot.mouseClick(window.watching.page.stop, Qt.MouseButton.LeftButton)
+    assert window.watching.going
+    window.close()
+    assert not window.watching.going
+    assert not [item for item in threading.enumerate() if item.name.startswith("wornband")]
+
+
+@pytest.mark.parametrize("size", [(1366, 768), (1920, 1080)])
+def test_the_instruction_can_be_read_from_three_metres(
+    qtbot: QtBot, window: Window, tmp_path: Path, size: tuple[int, int]
+) -> None:
+    window.setMinimumSize(*size)
+    window.resize(*size)
+    watch_worn(qtbot, window, tmp_path)
+    assert window.watching.page.instruction.font_px >= font_px(LEAST_ARC_MINUTES, 96.0)
+
+
+def test_letters_are_as_high_as_the_angle_asks() -> None:
+    # 22 minutes of arc at 3 m are 19.2 mm (tan of the angle); a pixel of a 96 dpi screen is 0.2646 mm.
+    assert font_px(ARC_MINUTES, 96.0) == pytest.approx(19.2 / 0.2646 / 0.72, abs=1.0)
+    assert font_px(ARC_MINUTES, 192.0) == pytest.approx(2 * font_px(ARC_MINUTES, 96.0), abs=1.0)
+    assert font_px(ARC_MINUTES, 0.0) == font_px(ARC_MINUTES, 96.0)
