@@ -1953,6 +1953,24 @@
     </message>
 </context>
 <context>
+    <name>WatchDesk</name>
+    <message>
+        <source>Watch a folder</source>
+        <extracomment>app/watching/desk.py</extracomment>
+        <translation>Ordner beobachten</translation>
+    </message>
+    <message>
+        <source>Watching {folder}</source>
+        <extracomment>app/watching/desk.py</extracomment>
+        <translation>{folder} wird beobachtet</translation>
+    </message>
+    <message>
+        <source>Writing {name}</source>
+        <extracomment>app/watching/desk.py</extracomment>
+        <translation>{name} wird geschrieben</translation>
+    </message>
+</context>
+<context>
     <name>WhyCircle</name>
     <message>
         <source>Running the record through a control unit</source>
@@ -2132,7 +2150,7 @@
     <name>actions</name>
     <message>
         <source>Capture</source>
-        <extracomment>app/actions.py, app/importing/specs.py</extracomment>
+        <extracomment>app/actions.py, app/importing/specs.py, app/watching/specs.py</extracomment>
         <translation>Messung</translation>
     </message>
     <message>
@@ -3059,6 +3077,36 @@
         <source>Examine the record as one wire, without splitting it</source>
         <extracomment>app/review/specs.py</extracomment>
         <translation>Die Aufzeichnung als eine Leitung untersuchen, ohne sie aufzuteilen</translation>
+    </message>
+    <message>
+        <source>Watch a folder…</source>
+        <extracomment>app/watching/specs.py</extracomment>
+        <translation>Ordner beobachten…</translation>
+    </message>
+    <message>
+        <source>Take every file that the recorder saves, and show from afar what is still missing</source>
+        <extracomment>app/watching/specs.py</extracomment>
+        <translation>Jede Datei nehmen, die der Rekorder speichert, und von weitem lesbar zeigen, was noch fehlt</translation>
+    </message>
+    <message>
+        <source>Begin with the next sensor</source>
+        <extracomment>app/watching/specs.py</extracomment>
+        <translation>Mit dem nächsten Sensor beginnen</translation>
+    </message>
+    <message>
+        <source>Watch on for another sensor; what was gathered stays in the folder</source>
+        <extracomment>app/watching/specs.py</extracomment>
+        <translation>Für einen anderen Sensor weiter beobachten; das Gesammelte bleibt im Ordner</translation>
+    </message>
+    <message>
+        <source>Review what was gathered</source>
+        <extracomment>app/watching/specs.py</extracomment>
+        <translation>Gesammeltes ansehen</translation>
+    </message>
+    <message>
+        <source>Write the gathered files as one capture and open it in Review</source>
+        <extracomment>app/watching/specs.py</extracomment>
+        <translation>Die gesammelten Dateien als eine Aufnahme schreiben und in der Durchsicht öffnen</translation>
     </message>
     <message>
         <source>Why it comes and goes…</source>
@@ -4179,16 +4227,6 @@
         <translation>Die Bezugsspannung bei angestecktem Sensor und eingeschalteter Zündung aufzeichnen.</translation>
     </message>
     <message>
-        <source>Record the ground once more, away from what disturbs the probes.</source>
-        <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation>Die Masse noch einmal aufzeichnen, fern von dem, was die Messspitzen stört.</translation>
-    </message>
-    <message>
-        <source>Record the reference once more, away from what disturbs the probes.</source>
-        <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation>Die Bezugsspannung noch einmal aufzeichnen, fern von dem, was die Messspitzen stört.</translation>
-    </message>
-    <message>
         <source>Record {record}: {action}.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
         <translation>Aufzeichnung {record}: {action}.</translation>
@@ -4197,6 +4235,11 @@
         <source>Sweep the arm slowly through its whole travel, four times, hands off the harness.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
         <translation>Den Hebel viermal langsam über seinen ganzen Weg bewegen, Hände weg vom Kabelbaum.</translation>
+    </message>
+    <message>
+        <source>Sweep past {low:.0f}–{high:.0f} % {missing} more times, slowly, hands off the harness.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Noch {missing} Mal langsam über {low:.0f}–{high:.0f} % fahren, Hände weg vom Kabelbaum.</translation>
     </message>
     <message>
         <source>Hold the arm still at {place:.0f} % for ten seconds, hands off, and record it.</source>
@@ -4224,9 +4267,14 @@
         <translation>Schneller aufzeichnen: {rate_hz:.0f} Messwerte je Sekunde übersehen die meisten Aussetzer; {enough_hz:,} oder mehr nehmen.</translation>
     </message>
     <message>
-        <source>Sweep past {low:.0f}–{high:.0f} % {missing} more times, slowly, hands off the harness.</source>
+        <source>Record the ground once more, away from what disturbs the probes.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation>Noch {missing} Mal langsam über {low:.0f}–{high:.0f} % fahren, Hände weg vom Kabelbaum.</translation>
+        <translation>Die Masse noch einmal aufzeichnen, fern von dem, was die Messspitzen stört.</translation>
+    </message>
+    <message>
+        <source>Record the reference once more, away from what disturbs the probes.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Die Bezugsspannung noch einmal aufzeichnen, fern von dem, was die Messspitzen stört.</translation>
     </message>
     <message>
         <source>this program</source>
@@ -4367,6 +4415,126 @@
         <source>Up against down, between the tracks</source>
         <extracomment>analysis/diagnosis/checks_travel.py</extracomment>
         <translation>Auf gegen ab, zwischen den Bahnen</translation>
+    </message>
+    <message>
+        <source>The evidence is complete: every stretch was crossed at least {count} times.</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Die Belege sind vollständig: Jeder Abschnitt wurde mindestens {count}-mal überfahren.</translation>
+    </message>
+    <message>
+        <source>ENOUGH</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>GENUG</translation>
+    </message>
+    <message>
+        <source>Sweep the arm</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Hebel durchfahren</translation>
+    </message>
+    <message>
+        <source>Sweep again, slowly</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Noch einmal, langsam</translation>
+    </message>
+    <message>
+        <source>Take {seconds:.1f} s or more for a full stroke: a faster one leaves too few samples in it.</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Nehmen Sie sich {seconds:.1f} s oder mehr für einen ganzen Hub: Ein schnellerer lässt zu wenige Messwerte.</translation>
+    </message>
+    <message>
+        <source>Go to the ends</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Bis an die Enden fahren</translation>
+    </message>
+    <message>
+        <source>Sweep to both stops of the arm; only {low:.0f}–{high:.0f} % was visited.</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Fahren Sie den Hebel bis an beide Anschläge; nur {low:.0f}–{high:.0f} % wurden befahren.</translation>
+    </message>
+    <message>
+        <source>Slower</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation type="unfinished">Langsamer</translation>
+    </message>
+    <message>
+        <source>Slower between {low:.0f} and {high:.0f} %</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Langsamer zwischen {low:.0f} und {high:.0f} %</translation>
+    </message>
+    <message>
+        <source>{low:.0f}–{high:.0f} % not done</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>{low:.0f}–{high:.0f} % fehlen</translation>
+    </message>
+    <message>
+        <source>{low:.0f}–{high:.0f} %: once more</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>{low:.0f}–{high:.0f} %: noch einmal</translation>
+    </message>
+    <message>
+        <source>{low:.0f}–{high:.0f} %: {count} more times</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>{low:.0f}–{high:.0f} %: noch {count}-mal</translation>
+    </message>
+    <message>
+        <source>Measure again</source>
+        <extracomment>analysis/diagnosis/enough.py, analysis/reports/verdicts.py</extracomment>
+        <translation>Noch einmal messen</translation>
+    </message>
+    <message>
+        <source>Sweep past {low:.0f}–{high:.0f} %</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Über {low:.0f}–{high:.0f} % fahren</translation>
+    </message>
+    <message>
+        <source>Hold still at {place:.0f} %</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Bei {place:.0f} % stillhalten</translation>
+    </message>
+    <message>
+        <source>Record the second track</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Zweite Bahn aufnehmen</translation>
+    </message>
+    <message>
+        <source>Sweep past the rest height</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Über die Ruhehöhe fahren</translation>
+    </message>
+    <message>
+        <source>Wiggle the harness</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Am Kabelbaum rütteln</translation>
+    </message>
+    <message>
+        <source>Record faster</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Schneller abtasten</translation>
+    </message>
+    <message>
+        <source>Now probe the ground</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Jetzt Masse messen</translation>
+    </message>
+    <message>
+        <source>Now probe the reference</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Jetzt Referenz messen</translation>
+    </message>
+    <message>
+        <source>Probe the ground again</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Masse noch einmal messen</translation>
+    </message>
+    <message>
+        <source>Probe the reference again</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Referenz noch einmal messen</translation>
+    </message>
+    <message>
+        <source>Read the advice</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Rat lesen</translation>
     </message>
     <message>
         <source>The capture is no measurement of the sensor: {text}.</source>
@@ -8539,11 +8707,6 @@
         <translation>Signal außerhalb des Bereichs</translation>
     </message>
     <message>
-        <source>Measure again</source>
-        <extracomment>analysis/reports/verdicts.py</extracomment>
-        <translation>Noch einmal messen</translation>
-    </message>
-    <message>
         <source>No fault found</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
         <translation>Kein Fehler gefunden</translation>
@@ -9177,6 +9340,16 @@
         <source>from {far:.0f} mm of wheel travel below the normal height to {near:.0f} mm above it</source>
         <extracomment>analysis/vehicle/words.py</extracomment>
         <translation>von {far:.0f} mm Radweg unter der Normalhöhe bis {near:.0f} mm darüber</translation>
+    </message>
+    <message>
+        <source>the folder cannot be read</source>
+        <extracomment>analysis/watching/folder.py</extracomment>
+        <translation>der Ordner kann nicht gelesen werden</translation>
+    </message>
+    <message>
+        <source>check its name, the connection and your rights</source>
+        <extracomment>analysis/watching/folder.py</extracomment>
+        <translation>prüfen Sie Namen, Verbindung und Ihre Rechte</translation>
     </message>
     <message>
         <source>{low} to {high} mm</source>
@@ -10835,6 +11008,124 @@
         <source>What is missing</source>
         <extracomment>app/importing/trouble_line.py</extracomment>
         <translation>Was fehlt</translation>
+    </message>
+</context>
+<context>
+    <name>watch_page</name>
+    <message>
+        <source>Choose a folder…</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation>Ordner wählen…</translation>
+    </message>
+    <message>
+        <source>Stop watching</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation>Nicht mehr beobachten</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation>Noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>Import by hand…</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation>Von Hand importieren…</translation>
+    </message>
+    <message>
+        <source>Choose the folder that the recorder saves into</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation>Den Ordner wählen, in den der Rekorder speichert</translation>
+    </message>
+    <message>
+        <source>Stop watching the folder, or go on</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation>Das Beobachten des Ordners beenden oder fortsetzen</translation>
+    </message>
+    <message>
+        <source>Try the files that failed once more</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation>Die misslungenen Dateien noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>Say how the file is to be read; the next one of its shape is then read so</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation>Angeben, wie die Datei zu lesen ist; die nächste gleicher Form wird dann so gelesen</translation>
+    </message>
+    <message>
+        <source>Go on watching</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation>Weiter beobachten</translation>
+    </message>
+    <message>
+        <source>Choose a folder</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation>Ordner wählen</translation>
+    </message>
+    <message>
+        <source>Choose the folder that the recorder saves into.</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation>Wählen Sie den Ordner, in den der Rekorder speichert.</translation>
+    </message>
+    <message>
+        <source>Watch a folder</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation>Ordner beobachten</translation>
+    </message>
+    <message>
+        <source>Watching {folder}</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation>{folder} wird beobachtet</translation>
+    </message>
+    <message>
+        <source>Not watching</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation>Angehalten</translation>
+    </message>
+    <message>
+        <source>What the recorder saves now is taken when you go on.</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation>Was der Rekorder jetzt speichert, wird genommen, sobald Sie fortfahren.</translation>
+    </message>
+    <message>
+        <source>No file has come yet; a file is taken once it has stopped growing.</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation>Noch keine Datei da; eine Datei wird genommen, sobald sie nicht mehr wächst.</translation>
+    </message>
+    <message>
+        <source>Files together: {count}. Last: {name}</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation>Dateien zusammen: {count}. Letzte: {name}</translation>
+    </message>
+    <message>
+        <source>{name} has been growing for a minute: stop the recording, and it is taken.</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation>{name} wächst seit einer Minute: Beenden Sie die Aufzeichnung, dann wird sie genommen.</translation>
+    </message>
+    <message>
+        <source>Crossings of each stretch of travel; six are enough</source>
+        <extracomment>app/watching/travel_bar.py</extracomment>
+        <translation>Überfahrten jedes Wegabschnitts; sechs genügen</translation>
+    </message>
+    <message>
+        <source>Travel tested</source>
+        <extracomment>app/watching/travel_bar.py</extracomment>
+        <translation type="unfinished">Geprüfter Weg</translation>
+    </message>
+    <message>
+        <source>{low}–{high} %: beyond the stop</source>
+        <extracomment>app/watching/travel_bar.py</extracomment>
+        <translation>{low}–{high} %: jenseits des Anschlags</translation>
+    </message>
+    <message>
+        <source>{low}–{high} %: {count} crossings, others too fast</source>
+        <extracomment>app/watching/travel_bar.py</extracomment>
+        <translation>{low}–{high} %: {count} Überfahrten, andere zu schnell</translation>
+    </message>
+    <message>
+        <source>{low}–{high} %: {count} crossings</source>
+        <extracomment>app/watching/travel_bar.py</extracomment>
+        <translation>{low}–{high} %: {count} Überfahrten</translation>
     </message>
 </context>
 <context>
