@@ -4454,7 +4454,7 @@
     <message>
         <source>Slower</source>
         <extracomment>analysis/diagnosis/enough.py</extracomment>
-        <translation type="unfinished">Langsamer</translation>
+        <translation>Langsamer</translation>
     </message>
     <message>
         <source>Slower between {low:.0f} and {high:.0f} %</source>
@@ -11110,7 +11110,7 @@
     <message>
         <source>Travel tested</source>
         <extracomment>app/watching/travel_bar.py</extracomment>
-        <translation type="unfinished">Geprüfter Weg</translation>
+        <translation>Geprüfter Weg</translation>
     </message>
     <message>
         <source>{low}–{high} %: beyond the stop</source>

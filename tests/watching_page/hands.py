@@ -6,6 +6,7 @@ from pathlib import Path
 
 from pytestqt.qtbot import QtBot
 
+from analysis.watching.watch import Watch
 from app.main_window import Window
 from tests.importing_page.tables import comma_table, swept
 
@@ -19,6 +20,12 @@ def begin(window: Window, folder: Path) -> None:
     window.watching.clock.setInterval(LOOK_EVERY_MS)
     window.pages.setCurrentWidget(window.watching.page)
     window.watching.begin(folder)
+
+
+def watched(window: Window) -> Watch:
+    """The watch as it stands."""
+    assert window.watching.watch is not None
+    return window.watching.watch
 
 
 def looked(qtbot: QtBot, window: Window) -> None:

@@ -15,7 +15,7 @@ from analysis.diagnosis.enough import Task
 from app.main_window import Window
 from app.watching.distance import ARC_MINUTES, LEAST_ARC_MINUTES, font_px
 from tests.importing_page.tables import at_rest, comma_table, swept
-from tests.watching_page.hands import begin, looked, taken, watch_worn
+from tests.watching_page.hands import begin, looked, taken, watch_worn, watched
 
 
 def test_the_key_asks_for_a_folder_and_watches_it(
@@ -43,17 +43,19 @@ def test_a_file_written_in_slices_is_taken_once_it_is_whole(
         with growing.open("ab") as file:
             file.write(part)
         seen = growing.stat().st_size
-        qtbot.waitUntil(
-            lambda seen=seen: (window.watching.watch.seen or {}).get("sweep.csv", (0,))[0] == seen
-        )
+        qtbot.waitUntil(lambda seen=seen: (watched(window).seen or {}).get("sweep.csv", (0,))[0] == seen)
         if place < 3:
-            assert "sweep.csv" not in window.watching.watch.taken or place == 3
+            assert "sweep.csv" not in watched(window).taken or place == 3
     taken(qtbot, window, 1)
     assert growing.read_bytes() == whole
     page = window.watching.page
     assert "sweep.csv" in page.files.text()
-    assert any(item.crossings for item in window.watching.watch.standing.evidence.stretches)
+    assert any(item.crossings for item in watched(window).standing.evidence.stretches)
     assert "crossings" in page.bar.accessibleDescription()
+
+
+def _has_seen(window: Window, size: int) -> bool:
+    return (watched(window).seen or {}).get("sweep.csv", (0, 0))[0] == size
 
 
 def test_files_of_one_job_join_until_it_is_enough(qtbot: QtBot, window: Window, tmp_path: Path) -> None:
@@ -62,16 +64,17 @@ def test_files_of_one_job_join_until_it_is_enough(qtbot: QtBot, window: Window, 
     looked(qtbot, window)
     comma_table(folder / "1.csv", swept(2.0))
     taken(qtbot, window, 1)
-    first = window.watching.watch.standing
+    first = watched(window).standing
     assert first.evidence.next.task is not Task.ENOUGH
     assert window.watching.page.instruction.text == first.evidence.next.line
     comma_table(folder / "2.csv", swept(10.0, seed=8))
     comma_table(folder / "3.csv", at_rest(6.0))
     taken(qtbot, window, 3)
-    second = window.watching.watch.standing
+    second = watched(window).standing
     assert sum(item.crossings for item in second.evidence.stretches) > sum(
         item.crossings for item in first.evidence.stretches
     )
+    assert second.findings is not None
     assert window.watching.page.verdict.text() == second.findings.verdict.summary
 
 
@@ -83,11 +86,11 @@ def test_a_bad_file_is_told_and_left_and_can_be_tried_again(
     assert "notes.csv: No two rows of numbers" in page.trouble.text()
     assert bad.read_text() == "nothing here\n"
     assert window.watching.going
-    assert len(window.watching.watch.taken) == 1
-    qtbot.mouseClick(page.again, Qt.MouseButton.LeftButton)
-    assert not window.watching.watch.failures
-    qtbot.waitUntil(lambda: len(window.watching.watch.failures) == 1, timeout=10_000)
-    qtbot.mouseClick(page.by_hand, Qt.MouseButton.LeftButton)
+    assert len(watched(window).taken) == 1
+    QTest.mouseClick(page.again, Qt.MouseButton.LeftButton)
+    assert not watched(window).failures
+    qtbot.waitUntil(lambda: len(watched(window).failures) == 1, timeout=10_000)
+    QTest.mouseClick(page.by_hand, Qt.MouseButton.LeftButton)
     assert window.imports.shown
 
 
@@ -118,8 +121,8 @@ def test_the_next_sensor_begins_with_nothing_and_leaves_the_files(
     watch_worn(qtbot, window, tmp_path)
     window.actions_by_name["next_sensor"].trigger()
     looked(qtbot, window)
-    assert not window.watching.watch.taken
-    assert not window.watching.watch.failures
+    assert not watched(window).taken
+    assert not watched(window).failures
     assert (tmp_path / "job-4711" / "sweep-1.csv").exists()
 
 
@@ -128,10 +131,10 @@ def test_stopping_and_closing_leave_no_clock_and_no_thread(
 ) -> None:
     begin(window, tmp_path / "job")
     looked(qtbot, window)
-    qtbot.mouseClick(window.watching.page.stop, Qt.MouseButton.LeftButton)
+    QTest.mouseClick(window.watching.page.stop, Qt.MouseButton.LeftButton)
     assert not window.watching.going
     assert window.watching.page.instruction.text == "Not watching"
-    qtbot.mouseClick(window.watching.page.stop, Qt.MouseButton.LeftButton)
+    QTest.mouseClick(window.watching.page.stop, Qt.MouseButton.LeftButton)
     assert window.watching.going
     window.close()
     assert not window.watching.going
