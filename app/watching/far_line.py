@@ -41,7 +41,7 @@ class FarLine(QWidget):
 
     def minimumSizeHint(self) -> QSize:
         """Room for one line that can still be read."""
-        return QSize(300, round(1.3 * font_px(LEAST_ARC_MINUTES, self.screen().physicalDotsPerInch())))
+        return QSize(300, round(1.2 * font_px(LEAST_ARC_MINUTES, self.screen().physicalDotsPerInch())))
 
     def sizeHint(self) -> QSize:
         """Room for two lines of comfortable size."""

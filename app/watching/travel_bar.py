@@ -43,7 +43,7 @@ class TravelBar(QWidget):
     def minimumSizeHint(self) -> QSize:
         """Room for numbers that can be read from afar."""
         number_px = self._number_px()
-        return QSize(600, round(1.5 * number_px + 0.45 * number_px))
+        return QSize(600, round(1.6 * number_px))
 
     def sizeHint(self) -> QSize:
         """Room for them with some space."""
