@@ -12,7 +12,9 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QFileDialog
 from pytestqt.qtbot import QtBot
 
-from analysis.diagnosis.enough import Task
+from analysis.diagnosis.enough import NOTHING_YET, Evidence, Task
+from analysis.watching.gathered import Standing
+from analysis.watching.watch import Watch
 from app.main_window import Window
 from app.watching.distance import ARC_MINUTES, LEAST_ARC_MINUTES, font_px
 from tests.importing_page.tables import at_rest, comma_table, swept
@@ -57,7 +59,7 @@ def _has_seen(window: Window, size: int) -> bool:
     return (watched(window).seen or {}).get("sweep.csv", (0, 0))[0] == size
 
 
-def test_files_of_one_job_join_until_it_is_enough(qtbot: QtBot, window: Window, tmp_path: Path) -> None:
+def test_files_of_one_job_join_and_are_judged_together(qtbot: QtBot, window: Window, tmp_path: Path) -> None:
     folder = tmp_path / "job"
     begin(window, folder)
     looked(qtbot, window)
@@ -138,6 +140,12 @@ def test_stopping_and_closing_leave_no_clock_and_no_thread(
     window.close()
     assert not window.watching.going
     assert not [item for item in threading.enumerate() if item.name.startswith("wornband")]
+
+
+def test_complete_evidence_is_shown_as_enough(window: Window, tmp_path: Path) -> None:
+    complete = Watch(tmp_path, standing=Standing(Evidence(NOTHING_YET.stretches, ())))
+    window.watching.page.show_watch(complete, going=True)
+    assert window.watching.page.instruction.text == "ENOUGH"
 
 
 @pytest.mark.parametrize("size", [(1366, 768), (1920, 1080)])
