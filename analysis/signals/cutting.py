@@ -50,6 +50,11 @@ LEAST_SWERVE = 0.6
 """Share of its bend that a smooth motion of up to some 20 Hz still has `KINK_S` before and after."""
 
 
+MOST_SUDDEN = 0.16
+"""Share of its bend over `KINK_S` that a smooth motion shows over a quarter of that: midway between the
+quarter of a corner and the sixteenth of a steady swerve."""
+
+
 @dataclass(frozen=True, slots=True)
 class Pieces:
     """Smooth stretches of one signal, as arrays of shape (n_pieces,).
@@ -184,16 +189,27 @@ def _kinks(
     bend = np.abs(turn)
     least = 1.5 * tolerance + np.float32(1.5 * HARDEST_PERCENT_PER_S2 * (lag * cell_s) ** 2)
     kinks = (bend > least) & (bend >= maximum_filter1d(bend, 2 * lag + 1))
-    return _sharp(turn, kinks, lag) if swerving else np.asarray(kinks)
+    return _sharp(travel, turn, kinks, lag) if swerving else np.asarray(kinks)
 
 
-def _sharp(turn: NDArray[np.float32], kinks: NDArray[np.bool_], lag: int) -> NDArray[np.bool_]:
-    """The kinks that are corners: a hard but smooth swerve bends as much beside its middle."""
+def _sharp(
+    travel: NDArray[np.float32], turn: NDArray[np.float32], kinks: NDArray[np.bool_], lag: int
+) -> NDArray[np.bool_]:
+    """The kinks that are corners: a hard but smooth swerve bends as much beside its middle.
+
+    Over a quarter of the span a corner bends a quarter as much, a swerve far less: it takes its time.
+    """
     at = np.flatnonzero(kinks)
     at = at[(at >= lag) & (at + lag < len(turn))]
     beside = 0.5 * (turn[at - lag] + turn[at + lag]) * np.sign(turn[at])
-    swerve = at[beside > LEAST_SWERVE * np.abs(turn[at])]
-    kinks[swerve] = False
+    smooth = beside > LEAST_SWERVE * np.abs(turn[at])
+    short = lag // 4
+    if short and len(at):
+        sudden = np.zeros_like(turn)
+        sudden[short:-short] = np.abs(travel[2 * short :] - 2.0 * travel[short:-short] + travel[: -2 * short])
+        np.nan_to_num(sudden, copy=False, nan=np.inf)
+        smooth |= maximum_filter1d(sudden, 2 * lag + 1)[at] < MOST_SUDDEN * np.abs(turn[at])
+    kinks[at[smooth]] = False
     return kinks
 
 

@@ -284,12 +284,13 @@ def test_a_shock_of_which_the_recorder_lost_the_beginning_is_followed_where_it_i
     seen[begun : begun + round(lost_s * RATE_HZ)] = np.nan
     made = followed(seen)
     known = np.isfinite(seen)
-    assert np.abs(made.travel_percent - travel)[known].max() < 2.0
+    assert np.abs(made.travel_percent - travel)[known].max() < 4.0
 
 
-def test_a_hole_with_a_flat_bottom_is_followed_and_the_same_hole_with_edges_is_not() -> None:
-    bottom = np.concatenate([stroke(65.0, 40.0, 0.025), rest(40.0, 0.03), stroke(40.0, 65.0, 0.025)])
+@pytest.mark.parametrize("seconds", [0.015, 0.02, 0.03])
+def test_a_hole_with_a_flat_bottom_is_followed_and_the_same_hole_with_edges_is_not(seconds: float) -> None:
+    bottom = np.concatenate([stroke(65.0, 40.0, seconds), rest(40.0, 0.03), stroke(40.0, 65.0, seconds)])
     smooth = np.concatenate([rest(65.0, 0.5), bottom, rest(65.0, 0.5)])
-    assert np.abs(followed(smooth + noise(len(smooth), 0.05)).travel_percent - smooth).max() < 1.0
+    assert np.abs(followed(smooth + noise(len(smooth), 0.05)).travel_percent - smooth).max() < 2.0
     edged = np.concatenate([rest(65.0, 0.5), rest(40.0, 0.09), rest(65.0, 0.5)])
     assert np.abs(followed(edged + noise(len(edged), 0.05)).travel_percent - 65.0).max() < 1.0
