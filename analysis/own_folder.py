@@ -32,3 +32,28 @@ def own_folder(
         base = Path(environment.get("XDG_CONFIG_HOME") or home / ".config")
         base = base if base.is_absolute() else home / ".config"
     return base / "wornband" / name
+
+
+def kept_reviews(environment: Mapping[str, str] = os.environ, *, platform: str = sys.platform) -> Path:
+    r"""Folder of the reviews that could not lie beside their captures; it need not exist.
+
+    ``%LOCALAPPDATA%\wornband\reviews`` on Windows, ``~/Library/Application Support`` on macOS; elsewhere
+    below ``$XDG_DATA_HOME``, or ``~/.local/share``. Qt's ``AppLocalDataLocation`` is the same place; it is
+    worked out here, since the command line does without Qt.
+
+    Parameters
+    ----------
+    environment : mapping of str to str
+        Of the process.
+    platform : str
+        As `sys.platform` says it.
+    """
+    home = Path(environment.get("HOME") or environment.get("USERPROFILE") or Path.home())
+    if platform == "win32":
+        base = Path(environment.get("LOCALAPPDATA") or home / "AppData" / "Local")
+    elif platform == "darwin":
+        base = home / "Library" / "Application Support"
+    else:
+        base = Path(environment.get("XDG_DATA_HOME") or home / ".local" / "share")
+        base = base if base.is_absolute() else home / ".local" / "share"
+    return base / "wornband" / "reviews"

@@ -5,14 +5,13 @@ from __future__ import annotations
 from dataclasses import replace
 from pathlib import Path
 
-from PySide6.QtCore import QStandardPaths
-
 from analysis.captures.fingerprint import with_sha256
 from analysis.captures.model import Capture
 from analysis.captures.overview import with_overviews
 from analysis.captures.reading import OpenCapture, open_capture
 from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import Findings
+from analysis.own_folder import kept_reviews
 from analysis.progress import Tick, part
 from analysis.review.sidecar import Sidecar, read_sidecar
 from app.session import Tools
@@ -45,8 +44,7 @@ def _open(path: Path, tick: Tick) -> OpenCapture:
 
 def _read_review(path: Path, tick: Tick) -> Sidecar:
     """Read the review beside a capture, or the one that is kept on this PC where it could not lie there."""
-    own = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.AppLocalDataLocation)
-    return read_sidecar(path, tick, spare_folder=Path(own) / "reviews")
+    return read_sidecar(path, tick, spare_folder=kept_reviews())
 
 
 def _examine(capture: Capture, tick: Tick) -> Findings:

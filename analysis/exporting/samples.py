@@ -9,11 +9,7 @@ from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
-import pyarrow as pa
 from numpy.typing import NDArray
-from pyarrow import csv as arrow_csv
-from pyarrow import parquet
-from scipy import io
 
 from analysis.captures.model import Capture, Record
 from analysis.captures.replacing import replaced_at_the_end
@@ -144,6 +140,9 @@ def _stretches(record: Record, start: int, stop: int, tick: Tick) -> Iterator[di
 
 
 def _csv(record: Record, start: int, stop: int, path: Path, tick: Tick) -> None:
+    import pyarrow as pa  # here, since no window should wait for it when it opens
+    from pyarrow import csv as arrow_csv
+
     schema = pa.table(columns_of(record, start, start)).schema
     with arrow_csv.CSVWriter(path, schema) as writer:
         for columns in _stretches(record, start, stop, tick):
@@ -151,6 +150,9 @@ def _csv(record: Record, start: int, stop: int, path: Path, tick: Tick) -> None:
 
 
 def _parquet(record: Record, start: int, stop: int, path: Path, tick: Tick) -> None:
+    import pyarrow as pa
+    from pyarrow import parquet
+
     schema = pa.table(columns_of(record, start, start)).schema
     with parquet.ParquetWriter(path, schema) as writer:
         for columns in _stretches(record, start, stop, tick):
@@ -176,6 +178,8 @@ _INTERVAL = "sample_interval"
 
 
 def _mat(record: Record, start: int, stop: int, path: Path, tick: Tick) -> None:
+    from scipy import io
+
     names = _variables(record)
     if (stop - start) * 8 * len(names) > _MOST_MAT_BYTES:
         raise ExportingError(say("a MAT file cannot hold so many samples"), say("choose a span, or Parquet"))

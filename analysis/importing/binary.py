@@ -17,7 +17,6 @@ from typing import Any
 import h5py
 import numpy as np
 from numpy.typing import NDArray
-from scipy import io
 
 from analysis.captures import strict
 from analysis.captures.model import Scaling
@@ -188,6 +187,8 @@ def _named(dataset: h5py.Dataset, name: str, handle: Any) -> Named:
 def open_netcdf3(path: Path, chosen: Sequence[str] = ()) -> Table:
     """A classic netCDF file: SciPy reads its head, and the samples are mapped into memory."""
     with readable("netCDF"):
+        from scipy import io  # here, since no window should wait for it when it opens
+
         arrays: list[Named] = []
         with io.netcdf_file(str(path), "r", mmap=True) as file:
             for name, item in file.variables.items():

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import re
+from typing import TYPE_CHECKING
 
 import numpy as np
-import pyarrow as pa
 from numpy.typing import NDArray
 
 from analysis.importing.instants import seconds_of
+
+if TYPE_CHECKING:
+    import pyarrow as pa
 
 # The last minutes and seconds of a cell, and no zone.
 _CLOCK = re.compile(rb"(?<![-+\d])(\d\d):(\d\d)(?:[.,](\d+))?(?=\D*$)")
@@ -53,6 +56,8 @@ def seconds_of_all(cells: pa.Array) -> NDArray[np.float64] | None:
 
 def _letters(cells: pa.Array, length: int) -> NDArray[np.uint8] | None:
     """One row of bytes a cell, or None where the lengths differ."""
+    import pyarrow as pa
+
     try:
         fixed = cells.cast(pa.binary()).cast(pa.binary(length))
     except (pa.ArrowInvalid, pa.ArrowNotImplementedError):

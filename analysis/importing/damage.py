@@ -3,16 +3,21 @@
 from __future__ import annotations
 
 import struct
+import sys
 import tokenize
 import zipfile
 import zlib
 from collections.abc import Iterator
 from contextlib import contextmanager
 
-import pyarrow as pa
-
 from analysis.errors import ImportingError, WornbandError
 from analysis.wording import say
+
+
+def _of_arrow() -> tuple[type[Exception], ...]:
+    """What Arrow raises; nothing where it was never loaded."""
+    arrow = sys.modules.get("pyarrow")
+    return (arrow.ArrowException,) if arrow is not None else ()
 
 
 @contextmanager
@@ -31,7 +36,7 @@ def readable(kind: str) -> Iterator[None]:
     except (
         OSError, ValueError, TypeError, KeyError, IndexError, EOFError, OverflowError, MemoryError,
         RuntimeError, NotImplementedError, AttributeError, SyntaxError, UnicodeError,
-        struct.error, zlib.error, zipfile.BadZipFile, pa.ArrowException,
+        struct.error, zlib.error, zipfile.BadZipFile, *_of_arrow(),
         tokenize.TokenError,  # of NumPy, which takes a header of version 1 apart as Python does
     ) as error:  # fmt: skip
         raise ImportingError(

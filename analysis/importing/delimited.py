@@ -10,9 +10,7 @@ from pathlib import Path
 from typing import Any
 
 import numpy as np
-import pyarrow as pa
 from numpy.typing import NDArray
-from pyarrow import csv as arrow_csv
 
 from analysis.errors import ImportingError
 from analysis.importing.asides import foreign_letters
@@ -134,6 +132,9 @@ class _Reader:
     """Blocks of samples out of a text file whose dialect is known."""
 
     def __init__(self, path: Path, encoding: str, dialect: Dialect) -> None:
+        import pyarrow as pa  # here, since no window should wait for it when it opens
+        from pyarrow import csv as arrow_csv
+
         self._path, self._encoding, self._dialect = path, encoding, dialect
         self._used = [place for place, use in enumerate(dialect.numeric) if use]
         self._times = {
@@ -178,6 +179,9 @@ class _Reader:
 
     def _by_arrow(self, lines: bytes) -> Block | None:
         """All columns at once, or None where any cell or row of the block is odd."""
+        import pyarrow as pa
+        from pyarrow import csv as arrow_csv
+
         try:
             table = arrow_csv.read_csv(
                 pa.BufferReader(lines), self._read, self._parse, self._convert, pa.system_memory_pool()

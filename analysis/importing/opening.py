@@ -8,7 +8,6 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from analysis.errors import ImportingError
-from analysis.importing.arrow import open_feather, open_parquet
 from analysis.importing.binary import open_hdf5, open_mat, open_netcdf3, open_npy, open_npz
 from analysis.importing.choices import NOTHING_CHOSEN, TextChoices
 from analysis.importing.delimited import open_text
@@ -89,11 +88,23 @@ def _kind(path: Path) -> str:
     return "text"
 
 
+def _open_parquet(path: Path) -> Table:
+    from analysis.importing.arrow import open_parquet  # here, since no window should wait for Arrow
+
+    return open_parquet(path)
+
+
+def _open_feather(path: Path) -> Table:
+    from analysis.importing.arrow import open_feather
+
+    return open_feather(path)
+
+
 _OPENERS: dict[str, Callable[[Path], Table]] = {
     "wav": open_wav,
     "npy": open_npy,
-    "parquet": open_parquet,
-    "feather": open_feather,
+    "parquet": _open_parquet,
+    "feather": _open_feather,
 }
 _OF_ARRAYS: dict[str, Callable[[Path, Sequence[str]], Table]] = {
     "hdf5": open_hdf5,

@@ -22,11 +22,16 @@ from analysis.captures.spans import span_of
 from analysis.diagnosis.findings import Part
 from analysis.diagnosis.splitting import ONE_WIRE
 from analysis.errors import ReviewError
+from analysis.exposure.from_record import SPEED_KEY
+from analysis.exposure.road_test import DISTANCE_KEY
 from analysis.intervals import Interval
 from analysis.wording import plural, say
 
 CONDITIONS = ("plugged", "ignition", "engine", "loads", "moved", "temperature")
 """Attributes of a record that say under which conditions it was taken."""
+
+DRIVEN = (DISTANCE_KEY, SPEED_KEY)
+"""Attributes of a record taken on a road that say how far and how fast was driven."""
 
 PROBED = ("probe_point", "return_point")
 """Attributes of a channel that say where its probe sat."""
@@ -49,7 +54,7 @@ class RecordEdit:
     time : Interval or None
         The span, in the record's seconds; None for the whole record.
     words : mapping of str to str
-        Of the record: ``step``, ``label`` and `CONDITIONS`.
+        Of the record: ``step``, ``label``, `CONDITIONS` and `DRIVEN`.
     channels : mapping of str to mapping
         By the channel's name: ``role`` and `PROBED`.
     kept : mapping
@@ -251,8 +256,8 @@ def _with_words(attributes: Mapping[str, str | float], words: Mapping[str, str])
 
 
 def _as_stored(key: str, value: str) -> str | float:
-    """As a capture file holds it: a temperature is a number of degrees Celsius."""
-    if key != "temperature":
+    """As a capture file holds it: degrees Celsius, kilometres and their number an hour are numbers."""
+    if key not in ("temperature", *DRIVEN):
         return value
     try:
         return float(value.replace(",", "."))

@@ -1,4 +1,4 @@
-"""What the review beside a capture says of its records and its vehicle, for the errands that print."""
+"""What the review of a capture says of its records and its vehicle, for the errands that print."""
 
 from __future__ import annotations
 
@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from analysis.captures import layout
+from analysis.own_folder import kept_reviews
 from analysis.progress import Tick, ignore
 from analysis.review.records import Edits, edits_told
 from analysis.review.sidecar import read_sidecar
@@ -37,12 +38,14 @@ ALONE = Beside()
 
 
 def words_beside(path: str, tick: Tick = ignore) -> Beside:
-    """Read what is said of the records of a capture; nothing where no review lies beside it.
+    """Read what is said of the records of a capture; nothing where it has no review.
+
+    As the window does: the review beside the capture, else the one that the window keeps elsewhere.
 
     Parameters
     ----------
     path : str
-        The capture. It is hashed where a review lies beside it, to know whether that speaks of it.
+        The capture. It is hashed where there may be a review of it, to know whether that speaks of it.
     tick : Tick
         Progress.
 
@@ -51,10 +54,10 @@ def words_beside(path: str, tick: Tick = ignore) -> Beside:
     CaptureError
         Where the capture cannot be read.
     """
-    beside = layout.review_path(Path(path))
-    if not beside.is_file():
+    beside, elsewhere = layout.review_path(Path(path)), kept_reviews()
+    if not beside.is_file() and not any(elsewhere.glob("*.review.json")):
         return ALONE
-    sidecar = read_sidecar(Path(path), tick)
+    sidecar = read_sidecar(Path(path), tick, spare_folder=elsewhere)
     if sidecar.trouble:
         why = say("The review beside it is not used: {problem}.", problem=sidecar.trouble)
         return Beside(told=(why,))

@@ -9,9 +9,6 @@ import zlib
 from html.parser import HTMLParser
 from pathlib import Path
 
-from pypdf import PdfReader
-from pypdf.errors import PyPdfError
-
 from analysis.errors import WornbandError
 
 PDF_KEY = "/WornbandSha256"
@@ -21,10 +18,10 @@ HTML_NAME = "wornband-sha256"
 """The same of an HTML file."""
 
 _DAMAGED = (
-    *(PyPdfError, ValueError, LookupError, TypeError, AttributeError, RecursionError, NotImplementedError),
+    *(ValueError, LookupError, TypeError, AttributeError, RecursionError, NotImplementedError),
     *(ArithmeticError, AssertionError, zlib.error, struct.error),
 )
-"""What pypdf raises over a damaged file, its own errors and those of whatever it stumbles over."""
+"""What pypdf raises over a damaged file beside its own errors: those of whatever it stumbles over."""
 
 _MOST_BYTES = 256 * 1024 * 1024
 _WHOLE = re.compile(r"[0-9a-f]{64}")
@@ -74,12 +71,15 @@ def report_fingerprint(given: str) -> str:
 
 
 def _pdf(data: bytes) -> tuple[str, str]:
+    from pypdf import PdfReader  # here, since no window should wait for it when it opens
+    from pypdf.errors import PyPdfError
+
     try:
         reader = PdfReader(io.BytesIO(data))
         metadata = reader.metadata
         carried = str(metadata.get(PDF_KEY, "")) if metadata is not None else ""
         return carried, "".join(page.extract_text() for page in reader.pages)
-    except _DAMAGED as error:
+    except (PyPdfError, *_DAMAGED) as error:
         raise FingerprintError(
             "the report is damaged", "type the fingerprint that is printed on it"
         ) from error

@@ -1378,6 +1378,16 @@
         <translation>°C</translation>
     </message>
     <message>
+        <source>Driven, km</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Gefahren, km</translation>
+    </message>
+    <message>
+        <source>Speed, km/h</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Tempo, km/h</translation>
+    </message>
+    <message>
         <source>Touches</source>
         <extracomment>app/views/record_form.py</extracomment>
         <translation>Liegt an</translation>
@@ -2636,7 +2646,7 @@
     <message>
         <source>Save verdict, bands, checks and evidence as JSON or CSV</source>
         <extracomment>app/exporting/specs.py</extracomment>
-        <translation>Urteil, Bänder, Prüfungen und Belege als JSON oder CSV speichern</translation>
+        <translation>Urteil, Zonen, Prüfungen und Belege als JSON oder CSV speichern</translation>
     </message>
     <message>
         <source>Picture of Trace…</source>

@@ -19,8 +19,10 @@ from PySide6.QtWidgets import (
 
 from analysis.captures.known_words import known_word
 from analysis.captures.model import Record, Role, Step
+from analysis.exposure.from_record import SPEED_KEY
+from analysis.exposure.road_test import DISTANCE_KEY
 from analysis.intervals import Interval
-from analysis.review.records import CONDITIONS, PROBED, Edits, edit_of, spans_of
+from analysis.review.records import CONDITIONS, DRIVEN, PROBED, Edits, edit_of, spans_of
 from analysis.wording import say
 from app.language import said
 from app.words import role_name, step_name
@@ -117,7 +119,13 @@ class RecordForm(QScrollArea):
         if record is None:
             return
         spans = spans_of(edits, record.name)
-        standing = (record.name, *(item.name for item in record.channels), *(item.time for item in spans))
+        on_road = record.step is Step.ROAD
+        standing = (
+            record.name,
+            on_road,
+            *(item.name for item in record.channels),
+            *(item.time for item in spans),
+        )
         if standing != self._standing:
             self._standing = standing
             self._build(record, [item.time for item in spans if item.time is not None])
@@ -132,7 +140,7 @@ class RecordForm(QScrollArea):
         form.setVerticalSpacing(3)
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         self._add(form, (None, "", "step"))
-        for key in CONDITIONS:
+        for key in (*CONDITIONS, *(DRIVEN if record.step is Step.ROAD else ())):
             self._add(form, (None, "", key))
         for channel in record.channels:
             form.addRow(_head(channel.name))
@@ -225,6 +233,8 @@ def key_name(key: str) -> str:
         "loads": _tr("Loads"),
         "moved": _tr("Moved"),
         "temperature": _tr("°C"),
+        DISTANCE_KEY: _tr("Driven, km"),
+        SPEED_KEY: _tr("Speed, km/h"),
         "role": _tr("Touches"),
         "probe_point": _tr("Probe"),
         "return_point": _tr("Against"),

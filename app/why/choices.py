@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field, fields, is_dataclass, replace
 
 from analysis.captures.model import Capture
 from analysis.control_unit.debounce import ContinuousTimer, Debounce, UpDownCounter
@@ -128,6 +128,32 @@ def entered(vehicle: Vehicle, before: Choices, after: Choices) -> Vehicle:
         unit=after.unit if after.unit != before.unit else vehicle.unit,
         test=after.test if after.test != before.test else vehicle.test,
     )
+
+
+def changed_field(before: object, after: object) -> str:
+    """Which one field was filled in, as a path such as ``"road.speed_km_h"``; empty where more than one was.
+
+    Parameters
+    ----------
+    before, after : object
+        Frozen values, tuples of them, or anything that can be compared; alike down to the field.
+    """
+    if type(before) is not type(after):
+        return ""
+    if is_dataclass(before) and not isinstance(before, type):
+        parts = [
+            (item.name, getattr(before, item.name), getattr(after, item.name)) for item in fields(before)
+        ]
+    elif isinstance(before, tuple) and isinstance(after, tuple) and len(before) == len(after):
+        parts = [(str(place), *pair) for place, pair in enumerate(zip(before, after, strict=True))]
+    else:
+        return "value"
+    changed = [part for part in parts if part[1] != part[2]]
+    if len(changed) != 1:
+        return ""
+    name, old, new = changed[0]
+    inner = changed_field(old, new)
+    return f"{name}.{inner}" if inner else ""
 
 
 def shown(

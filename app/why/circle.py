@@ -26,7 +26,7 @@ from analysis.wording import say
 from app.drawing.theme import palette_for
 from app.language import said
 from app.trouble import sentence
-from app.why.choices import Choices, entered, first_choices, shown, with_entered
+from app.why.choices import Choices, changed_field, entered, first_choices, shown, with_entered
 from app.why.counting import Counted, count_in
 from app.why.window import WhyWindow
 
@@ -81,7 +81,7 @@ class WhyCircle(QObject):
         self._band = band if band is not None else self._window.focus.band
         if self.why is None:
             self.why = WhyWindow(self._choices, self._window)
-            self.why.chosen.connect(self._take)
+            self.why.chosen.connect(lambda choices: self._take(choices))
             self.why.proof.count_wanted.connect(self._ask_for_records)
         self.why.show_choices(self._choices)
         self.apply_palette()
@@ -147,8 +147,11 @@ class WhyCircle(QObject):
             self.why.show_choices(self._choices)
             self._show()
 
-    def _take(self, choices: Choices) -> None:
-        """What was chosen goes into the review, and comes back from there; the height looked at does not."""
+    def _take(self, choices: Choices, by_hand: bool = True) -> None:
+        """What was chosen goes into the review, and comes back from there; the height looked at does not.
+
+        Values that follow each other in one field by hand are one step to undo.
+        """
         before = self._choices
         if before is None:
             return
@@ -156,7 +159,9 @@ class WhyCircle(QObject):
         review = self._keeper.review
         vehicle = entered(review.vehicle, before, choices)
         if vehicle != review.vehicle:
-            self._keeper.change(self._done(before, choices), replace(review, vehicle=vehicle))
+            filled = changed_field(replace(before, rest=choices.rest), choices)
+            field = f"vehicle {filled}" if filled and by_hand else ""
+            self._keeper.change(self._done(before, choices), replace(review, vehicle=vehicle), field)
         elif choices.rest is not before.rest:
             self._show()
         if self._choices != choices and self.why is not None:  # it was refused: show what holds
@@ -264,7 +269,7 @@ class WhyCircle(QObject):
             return
         driven_km = round(sum(total_km(records) for _, records in found), 2)
         test = replace(self._choices.test, driven_km=driven_km)
-        self._take(replace(self._choices, test=test))
+        self._take(replace(self._choices, test=test), by_hand=False)
         self.why.show_choices(self._choices)
         self.why.proof.show_counted(
             [

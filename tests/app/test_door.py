@@ -97,3 +97,22 @@ def test_a_picture_of_review_can_be_made_without_a_screen(
     assert QColor("#009E73").rgb() in colours
     corner = picture.pixelColor(size[0] // 2, size[1] - 4).lightness()
     assert corner < 60 if dark else corner > 200
+
+
+def test_a_shown_window_has_loaded_nothing_that_only_files_and_reports_need() -> None:
+    code = (
+        "import sys\n"
+        "from app.window import application\n"
+        "app = application()\n"
+        "from app.main_window import Window\n"
+        "from app.settings import MemoryStore, Settings\n"
+        "from app.tools import real_tools\n"
+        "window = Window(real_tools(), Settings(MemoryStore()))\n"
+        "window.show()\n"
+        "app.processEvents()\n"
+        "late = ('pyarrow', 'scipy.io', 'pypdf')\n"
+        "print([name for name in late if name in sys.modules], window.isVisible())\n"
+        "window.close()\n"
+    )
+    done = _fresh(code)
+    assert done.stdout.strip() == "[] True", done.stderr

@@ -300,3 +300,26 @@ def test_refusing_it_by_key_examines_the_record_as_one_wire(qtbot: QtBot, split:
     assert split.page.split_strip.isHidden()
     assert split.session.findings is not None
     assert split.session.findings.parts == ()
+
+
+def test_how_far_and_how_fast_was_driven_is_asked_of_road_records_alone(
+    qtbot: QtBot, shown: Window, seen: list[Capture]
+) -> None:
+    QTest.keyClick(shown, Qt.Key.Key_F4)
+    assert (None, "", "distance_km") not in shown.page.records.form.boxes
+    choose(form_box(shown, "step"), "road")
+    qtbot.waitUntil(lambda: (None, "", "distance_km") in shown.page.records.form.boxes)
+    for key, typed in (("distance_km", "7,5"), ("speed_km_h", "50")):
+        box = form_box(shown, key)
+        box.setFocus()
+        QTest.keyClicks(line_of(box), typed)
+        QTest.keyClick(box, Qt.Key.Key_Return)
+    record = shown.focus.record
+    assert record is not None
+    qtbot.waitUntil(
+        lambda: any(
+            (item.attributes.get("distance_km"), item.attributes.get("speed_km_h")) == (7.5, 50.0)
+            for item in seen[-1].records
+            if item.name == record.name
+        )
+    )

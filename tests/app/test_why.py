@@ -341,3 +341,25 @@ def test_what_no_road_and_no_drive_can_be_cannot_be_entered(review: Window, qtbo
         assert field.minimum() <= field.value() <= field.maximum()
         assert not why.problem_bar.isVisible()
     assert {why.drive.road.itemData(place) for place in range(why.drive.road.count())} == set(RoadClass)
+
+
+def test_steps_of_one_number_are_undone_at_once_and_another_number_is_a_step_of_its_own(
+    review: Window, qtbot: QtBot
+) -> None:
+    why = _opened(review, qtbot)
+    speed, minutes = why.drive.speed.value(), why.drive.minutes.value()
+    why.drive.speed.setFocus()
+    for _ in range(3):
+        QTest.keyClick(why.drive.speed, Qt.Key.Key_Down)
+    stepped = why.drive.speed.value()
+    why.drive.minutes.setFocus()
+    for _ in range(2):
+        QTest.keyClick(why.drive.minutes, Qt.Key.Key_Up)
+    assert stepped < speed
+    assert why.drive.minutes.value() > minutes
+    review.actions_by_name["undo"].trigger()
+    assert (why.drive.speed.value(), why.drive.minutes.value()) == (stepped, minutes)
+    review.actions_by_name["undo"].trigger()
+    assert why.drive.speed.value() == speed
+    review.actions_by_name["redo"].trigger()
+    assert why.drive.speed.value() == stepped

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import hashlib
 import json
 import shutil
 from dataclasses import replace
@@ -11,6 +12,7 @@ import pytest
 
 from analysis.captures import layout
 from analysis.captures.reading import open_capture
+from analysis.own_folder import kept_reviews
 from analysis.review.records import with_word
 from analysis.review.sidecar import read_sidecar, write_sidecar
 from app.command_line import main
@@ -43,6 +45,20 @@ def _printed(capsys: Out, *call: str) -> str:
 
 
 def test_text_hears_the_review_and_says_so_in_one_line(told: Path, capsys: Out) -> None:
+    said = _printed(capsys, "analyse", str(told))
+    assert "The reference was not recorded." in said
+    assert said.count(TOLD) == 1
+
+
+def test_a_review_that_the_window_keeps_elsewhere_is_heard_too(
+    told: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: Out
+) -> None:
+    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
+    kept = kept_reviews()
+    kept.mkdir(parents=True)
+    digest = hashlib.sha256(told.read_bytes()).hexdigest()
+    (kept / f"{'0' * 64}.review.json").write_text("of another capture", encoding="utf-8")
+    layout.review_path(told).rename(kept / f"{digest}.review.json")
     said = _printed(capsys, "analyse", str(told))
     assert "The reference was not recorded." in said
     assert said.count(TOLD) == 1
