@@ -14,10 +14,18 @@ from analysis.errors import ImportingError, WornbandError
 from analysis.wording import say
 
 
-def _of_arrow() -> tuple[type[Exception], ...]:
-    """What Arrow raises; nothing where it was never loaded."""
+_RAISED: tuple[type[Exception], ...] = (
+    OSError, ValueError, TypeError, KeyError, IndexError, EOFError, OverflowError, MemoryError,
+    RuntimeError, NotImplementedError, AttributeError, SyntaxError, UnicodeError,
+    struct.error, zlib.error, zipfile.BadZipFile,
+    tokenize.TokenError,  # of NumPy, which takes a header of version 1 apart as Python does
+)  # fmt: skip
+
+
+def _raised() -> tuple[type[Exception], ...]:
+    """What the libraries raise; of Arrow nothing where it was never loaded."""
     arrow = sys.modules.get("pyarrow")
-    return (arrow.ArrowException,) if arrow is not None else ()
+    return (*_RAISED, arrow.ArrowException) if arrow is not None else _RAISED
 
 
 @contextmanager
@@ -33,12 +41,7 @@ def readable(kind: str) -> Iterator[None]:
         yield
     except WornbandError:
         raise
-    except (
-        OSError, ValueError, TypeError, KeyError, IndexError, EOFError, OverflowError, MemoryError,
-        RuntimeError, NotImplementedError, AttributeError, SyntaxError, UnicodeError,
-        struct.error, zlib.error, zipfile.BadZipFile, *_of_arrow(),
-        tokenize.TokenError,  # of NumPy, which takes a header of version 1 apart as Python does
-    ) as error:  # fmt: skip
+    except _raised() as error:
         raise ImportingError(
             say("it is damaged, or no {kind} file that can be read", kind=kind),
             say("save the recording again"),
