@@ -13,7 +13,6 @@ from contextlib import contextmanager
 from analysis.errors import ImportingError, WornbandError
 from analysis.wording import say
 
-
 _RAISED: tuple[type[Exception], ...] = (
     OSError, ValueError, TypeError, KeyError, IndexError, EOFError, OverflowError, MemoryError,
     RuntimeError, NotImplementedError, AttributeError, SyntaxError, UnicodeError,

@@ -32,6 +32,8 @@ from analysis.captures.reading import open_capture
 from analysis.errors import WornbandError
 from analysis.exporting.samples import export_samples
 from analysis.importing.bring_in import import_capture
+# What is loaded when first needed: the other user may have no right to read this Python.
+import mmap, pyarrow.csv, pyarrow.parquet, scipy.io
 what, source, target = sys.argv[1], Path(sys.argv[2]), Path(sys.argv[3])
 limit, user = int(sys.argv[4]), int(sys.argv[5])
 if limit:
