@@ -82,36 +82,6 @@ def bars(lines: NDArray[np.float64], at: QTransform, ratio: float) -> NDArray[np
     return runs
 
 
-def merged(runs: NDArray[np.int32]) -> NDArray[np.int32]:
-    """The same pixels in fewer runs: neighbours of one height, side by side, become one.
-
-    A steady channel is a few wide runs then instead of one a pixel; Qt's time goes with their number
-    (measured).
-
-    Parameters
-    ----------
-    runs : ndarray of int32, shape (n, 4)
-        As `bars` gives them, from left to right.
-
-    Returns
-    -------
-    ndarray of int32, shape (m, 4)
-        ``m <= n``; empty for no runs.
-    """
-    if len(runs) < 2:
-        return runs
-    apart = runs[1:, 0] > runs[:-1, 2] + 1
-    apart |= runs[1:, 1] != runs[:-1, 1]
-    apart |= runs[1:, 3] != runs[:-1, 3]
-    first = np.concatenate(([0], np.flatnonzero(apart) + 1))
-    if 4 * len(first) > 3 * len(runs):
-        return runs  # copying would take longer than what it spares
-    joined = runs[first]
-    joined[:-1, 2] = runs[first[1:] - 1, 2]
-    joined[-1, 2] = runs[-1, 2]
-    return joined
-
-
 def _on_device(lines: NDArray[np.float64], at: QTransform) -> NDArray[np.float64]:
     """The same lines in device pixels, under a transform that neither turns nor shears."""
     device = np.empty(lines.shape)
@@ -224,7 +194,7 @@ class EnvelopeItem(Drawing):
 
     def _paint_bars(self, painter: QPainter) -> None:
         at, ratio = painter.worldTransform(), self._ratio
-        runs = merged(bars(self._lines, at, ratio))
+        runs = bars(self._lines, at, ratio)
         painter.setWorldTransform(QTransform.fromScale(1.0 / ratio, 1.0 / ratio))
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(self._pen.color())

@@ -21,8 +21,7 @@ from analysis.intervals import Interval
 from app.views.trace import TraceView
 from app.window import application
 
-_FRAMES = 240
-_TURNS = 8
+_FRAMES = 150
 
 
 def long_capture(millions: int) -> Capture:
@@ -56,22 +55,6 @@ def frame_times_ms(view: TraceView, windows: list[Interval]) -> np.ndarray:
     return np.array(took).T
 
 
-def axes_alone_ms(view: TraceView, windows: list[Interval]) -> np.ndarray:
-    """The same with the traces taken out meanwhile."""
-    for lane in view.lanes:
-        lane.box.drop(*(curve for curve, _ in lane.curves))
-    try:
-        return frame_times_ms(view, windows)
-    finally:
-        for lane in view.lanes:
-            lane.box.hold(*(curve for curve, _ in lane.curves))
-
-
-def in_turns(windows: list[Interval]) -> list[list[Interval]]:
-    """Frames in short runs, so that whatever else the machine does slows both that are compared."""
-    return [windows[turn::_TURNS] for turn in range(_TURNS)]
-
-
 def main(millions: int) -> None:
     """Print the table; processor time tells the truth on a machine that others use too."""
     print(f"load of the machine at the start: {os.getloadavg()[0]:.1f} on {os.cpu_count()} cores")
@@ -90,10 +73,14 @@ def main(millions: int) -> None:
         length_s = share * record.duration_s
         starts = np.linspace(0.0, record.duration_s - length_s, _FRAMES)
         windows = [Interval(float(start), float(start + length_s)) for start in starts]
-        turns = [(frame_times_ms(view, some), axes_alone_ms(view, some)) for some in in_turns(windows)]
-        drawn, bare = (np.concatenate(half, axis=1) for half in zip(*turns, strict=True))
-        each = [np.median(with_traces[0]) / np.median(axes[0]) for with_traces, axes in turns]
-        print(f"{share:8.0e} of the record: each turn by the clock {min(each):.2f} to {max(each):.2f}")
+        drawn = frame_times_ms(view, windows)
+        for lane in view.lanes:
+            for curve, _ in lane.curves:
+                lane.box.drop(curve)
+        bare = frame_times_ms(view, windows)
+        for lane in view.lanes:
+            for curve, _ in lane.curves:
+                lane.box.hold(curve)
         for name, with_traces, axes_alone in zip(("clock", "processor"), drawn, bare, strict=True):
             middle, bare_ms = np.median(with_traces), np.median(axes_alone)
             late_ms = np.percentile(with_traces, 95)

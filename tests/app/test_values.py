@@ -14,7 +14,7 @@ from analysis.diagnosis.findings import ArmPath
 from analysis.intervals import Interval
 from app.drawing import numbers
 from app.drawing.band_item import runs_px
-from app.drawing.envelope_item import bars, merged, strokes
+from app.drawing.envelope_item import bars, strokes
 from app.drawing.envelopes import columns, extent_v
 from app.drawing.theme import DARK, LIGHT, Palette
 from app.review.arm import moment_of
@@ -132,28 +132,6 @@ def test_strokes_fill_every_pixel_column_and_reach_their_extremes(ratio: float) 
     assert (runs[:, 0] == runs[:, 2]).all()
     assert np.abs(runs[:, 1] - ratio * (520.0 - 100.0 * high_v)).max() <= 0.5
     assert np.abs(runs[:, 3] + 1 - ratio * (520.0 - 100.0 * low_v)).max() <= 0.5
-
-
-def _pixels(runs: np.ndarray) -> np.ndarray:
-    drawn = np.zeros((60, 400), dtype=bool)
-    for left, top, right, bottom in runs:
-        drawn[top : bottom + 1, left : right + 1] = True
-    return drawn
-
-
-@pytest.mark.parametrize("heights", [1, 2, 50])
-def test_merged_runs_fill_the_same_pixels_and_those_of_a_steady_channel_are_one(heights: int) -> None:
-    rng = np.random.default_rng(heights)
-    left = np.sort(rng.choice(400, 300, replace=False))  # with gaps
-    left = np.repeat(left, rng.integers(1, 3, left.size))  # some columns twice, as at a fraction of a pixel
-    top = rng.integers(5, 5 + heights, left.size)
-    runs = np.column_stack([left, top, left, top + 4]).astype(np.int32)
-    joined = merged(runs)
-    assert (_pixels(joined) == _pixels(runs)).all()
-    steady = np.column_stack([np.arange(300), np.full((300, 2), (7, 0)), np.full(300, 9)]).astype(np.int32)
-    steady[:, 2] = steady[:, 0]
-    assert merged(steady).tolist() == [[0, 7, 299, 9]]
-    assert merged(steady[:0]).shape == (0, 4)
 
 
 def test_stretches_that_would_run_into_each_other_are_one_unless_they_are_kept_apart() -> None:
