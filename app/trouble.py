@@ -11,9 +11,11 @@ from types import TracebackType
 from PySide6.QtCore import QCoreApplication, QStandardPaths
 
 from analysis.errors import WornbandError
+from analysis.wording import Wording
 from app.language import said
 
 _LOG = logging.getLogger("wornband")
+_OPTION = " --"
 
 
 def sentence(error: BaseException, doing: str) -> str:
@@ -27,7 +29,7 @@ def sentence(error: BaseException, doing: str) -> str:
         What was being done: ``"Opening rear-left.h5"``.
     """
     if isinstance(error, WornbandError):
-        return as_sentence(said(error.sentence))
+        return in_window(error.sentence)
     _LOG.error("unforeseen while: %s", doing, exc_info=error)
     written = log_file()
     told = QCoreApplication.translate(
@@ -38,6 +40,32 @@ def sentence(error: BaseException, doing: str) -> str:
     return f"{told} " + QCoreApplication.translate("trouble", "It was written to {file}.").format(
         file=written
     )
+
+
+def in_window(text: str, action: str = "") -> str:
+    """A sentence of the analysis as the window says it, with what to do here where it names an option.
+
+    Parameters
+    ----------
+    text : str
+        A clause; a `Wording` is said in the window's language.
+    action : str
+        What is said instead of advice that names an option; to import by hand where it is empty.
+    """
+    helps = action or QCoreApplication.translate("trouble", "import it by hand, and say it there")
+    return as_sentence(said(_without_options(text, helps)))
+
+
+def _without_options(text: str, action: str) -> str:
+    if not isinstance(text, Wording):
+        return text
+    if _OPTION in f" {text.template}":
+        return action
+    values = {
+        name: _without_options(value, action) if isinstance(value, Wording) else value
+        for name, value in text.values.items()
+    }
+    return Wording(text.template, values)
 
 
 def as_sentence(text: str) -> str:

@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QFileDialog
 
 from analysis.diagnosis.profiles import available_profiles
+from analysis.errors import WornbandError
 from analysis.importing.bring_in import sources_in
 from analysis.importing.recipes import own_recipes_folder
 from app.importing.draft import FileDraft, joined_by, moved
@@ -19,6 +20,7 @@ from app.importing.maker import Brought, Looked, Place, bring_in, look, place_fo
 from app.importing.page import ImportPage
 from app.importing.showing import show_all
 from app.importing.state import ImportState
+from app.importing.words import error_sentence
 from app.trouble import sentence
 
 if TYPE_CHECKING:
@@ -311,7 +313,10 @@ class ImportDesk(QObject):
 
     def _complain(self, error: Exception) -> None:
         self._wanted = False
-        self.page.problem_bar.show_problem(sentence(error, self.tr("Importing")))
+        if isinstance(error, WornbandError):
+            self.page.problem_bar.show_problem(error_sentence(error))
+        else:
+            self.page.problem_bar.show_problem(sentence(error, self.tr("Importing")))
 
     def _say_stopped(self) -> None:
         if self.at_work:

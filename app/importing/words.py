@@ -10,7 +10,7 @@ from analysis.importing.choices import ENCODINGS
 from analysis.importing.judging import Need, Problem
 from app.importing.draft import NO_STEP, OUT, TIME
 from app.language import said
-from app.trouble import as_sentence
+from app.trouble import as_sentence, in_window
 from app.words import role_name, step_name
 
 
@@ -85,7 +85,7 @@ def problem_sentence(problem: Problem) -> str:
 
 def error_sentence(error: WornbandError) -> str:
     """Why a file cannot be opened."""
-    return as_sentence(said(error.sentence))
+    return in_window(error.sentence, _actions()[Need.TABLE])
 
 
 def said_with(problem: str, action: str) -> str:

@@ -11007,6 +11007,11 @@
         <translation>Es wurde in {file} geschrieben.</translation>
     </message>
     <message>
+        <source>import it by hand, and say it there</source>
+        <extracomment>app/trouble.py</extracomment>
+        <translation>von Hand importieren und dort angeben</translation>
+    </message>
+    <message>
         <source>Working in the window</source>
         <extracomment>app/trouble.py</extracomment>
         <translation>Arbeit im Fenster</translation>

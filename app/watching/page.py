@@ -20,7 +20,7 @@ from analysis.diagnosis.enough import Task
 from analysis.watching.watch import Watch
 from app.drawing.theme import LIGHT, Palette
 from app.language import said
-from app.trouble import as_sentence
+from app.trouble import in_window
 from app.views.caution_strip import CautionStrip
 from app.views.elided_label import ElidedLabel
 from app.views.problem_bar import ProblemBar
@@ -187,7 +187,7 @@ def _troubles(watch: Watch) -> list[str]:
         _tr("{name} has been growing for a minute: stop the recording, and it is taken.").format(name=name)
         for name in watch.endless[:_MOST_TOLD]
     ]
-    lines += [f"{item.name}: {as_sentence(said(item.sentence))}" for item in watch.failures[-_MOST_TOLD:]]
+    lines += [f"{item.name}: {in_window(item.sentence)}" for item in watch.failures[-_MOST_TOLD:]]
     if watch.trouble:
-        lines.append(as_sentence(said(watch.trouble)))
+        lines.append(in_window(watch.trouble))
     return lines

@@ -147,6 +147,29 @@ def configuration(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     return folder / "wornband" / "recipes"
 
 
+def test_watch_follows_the_recipe_that_import_kept_for_what_it_would_have_to_ask(
+    configuration: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    first, folder = _sweep(tmp_path / "1.csv", "time,t [s],left"), tmp_path / "job"
+    folder.mkdir()
+    second = _sweep(folder / "2.csv", "time,t [s],left")
+    out, err = io.StringIO(), io.StringIO()
+
+    def watched() -> int:
+        return watch_folder(folder, None, None, once=True, out=out, err=err, wait=lambda _: None)
+
+    assert watched() == 1
+    assert "several columns could be the time: time, t; say which with --time COLUMN" in err.getvalue()
+    assert list(folder.iterdir()) == [second]
+    options = ["--time", "time", "--channel", "t=signal", "--unit", "t=V", "--keep-recipe"]
+    assert main(["import", str(first), "-o", str(tmp_path / "1.h5"), *options]) == 0
+    assert len(list(configuration.iterdir())) == 1
+    assert watched() == 0
+    with open_capture(folder / "2.csv.h5") as opened:
+        assert [item.role for item in opened.capture.records[0].channels] == [Role.SIGNAL]
+        assert opened.capture.records[0].sample_interval_s == pytest.approx(0.001)
+
+
 def test_a_recipe_that_was_kept_is_followed_and_that_is_said(
     configuration: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
