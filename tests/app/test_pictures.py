@@ -14,23 +14,33 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QDialog, QWidget
 from pytestqt.qtbot import QtBot
 
+from analysis.captures.model import Capture
+from analysis.diagnosis.findings import Findings
+from analysis.progress import Tick
 from app.drawing.theme import DARK, LIGHT
 from app.main_window import Window
 from tests.app.conftest import Bench
-from tests.app.fakes import worn_capture
-from tests.app.hands import import_worn
+from tests.app.fakes import SOUND_ID, sound_capture, sound_findings, worn_capture, worn_findings
+from tests.app.hands import drop, import_worn
 from tests.watching_page.hands import watch_worn
 
 SIZES = ((1366, 768), (1920, 1080))
-SCREENS = ("review", "record", "compare", "report", "import", "watch", "keys", "why")
+SCREENS = ("review", "record", "compare", "compared", "report", "import", "watch", "keys", "why")
 
 
 @pytest.fixture
 def bench() -> Bench:
-    """The worn capture, of a car whose heights are known."""
+    """The worn capture, of a car whose heights are known; ``new.h5`` is a sound sensor."""
     capture = worn_capture()
     profile = {"profile": "halvorsen-tern-rear-left"}
-    return Bench(capture=replace(capture, attributes={**capture.attributes, **profile}))
+    worn = replace(capture, attributes={**capture.attributes, **profile})
+    made = Bench(capture=worn, others={"new.h5": sound_capture()})
+
+    def findings(examined: Capture, tick: Tick) -> Findings:
+        return sound_findings() if examined.capture_id == SOUND_ID else worn_findings(examined, tick)
+
+    made.findings = findings
+    return made
 
 
 def enter(qtbot: QtBot, window: Window, screen: str, folder: Path) -> QWidget:
@@ -51,6 +61,10 @@ def enter(qtbot: QtBot, window: Window, screen: str, folder: Path) -> QWidget:
         import_worn(qtbot, window, folder)
     elif screen == "watch":
         watch_worn(qtbot, window, folder)
+    elif screen == "compared":
+        window.actions_by_name["compare"].trigger()
+        drop(window, Path("new.h5"))
+        qtbot.waitUntil(lambda: window.compare.comparison is not None)
     elif screen != "review":
         window.actions_by_name[screen].trigger()
     if screen == "report":
