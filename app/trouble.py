@@ -52,7 +52,9 @@ def in_window(text: str, action: str = "") -> str:
     action : str
         What is said instead of advice that names an option; to import by hand where it is empty.
     """
-    helps = action or QCoreApplication.translate("trouble", "import it by hand, and say it there")
+    helps = action or QCoreApplication.translate(
+        "trouble", "import it by hand, and say there how it is to be read"
+    )
     return as_sentence(said(_without_options(text, helps)))
 
 

@@ -330,10 +330,13 @@ _LINES: dict[str, tuple[Task, Template]] = {
 def _asked(findings: Findings) -> Iterator[Missing]:
     """What the advice asks for beyond the verdict's own next step."""
     after = set(advice.NEXT_STEP.values())
+    held = any(item.code == "not_the_loom" and item.records for item in findings.evidence)
     for sentence in findings.advice:
         if sentence in after:
             continue
         values = sentence.values if isinstance(sentence, Wording) else {}
         template = sentence.template if isinstance(sentence, Wording) else sentence
+        if held and template == advice.HOLD_STILL.text:
+            continue  # it was done, and was quiet: once more would say no more
         task, line = _LINES.get(template, (Task.RECORD, Template("Read the advice")))
         yield Missing(task, line(**values), sentence)

@@ -6,15 +6,27 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 
+import numpy as np
+
+from analysis.captures.model import Record, Role, Step
+from analysis.captures.reading import open_capture
+from analysis.diagnosis import advice
+from analysis.diagnosis.enough import Missing, Task
 from analysis.errors import WornbandError
 from analysis.importing.bring_in import import_capture
 from analysis.importing.wishes import Wishes
 from analysis.progress import Tick, ignore, part
 from analysis.watching.folder import State, at_rest, look
 from analysis.watching.gathered import Standing, judge_together
+from analysis.wording import say
 
 LONG_GROWING_S = 60.0
 """A file that grows for longer is told: a recorder that streams must be stopped before it is judged. Ours."""
+
+_HELD_WITHIN_V = 0.1  # 2 % of a 5 V supply; sample captures: holds up to 0.02, roads from 0.13
+_PIECE_S = 0.25
+_LOOK_SAMPLES = 5_000_000
+_AS_ASKED = say("it was asked for, and the arm rests")
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,13 +194,56 @@ def _import(watch: Watch, source: Path, tick: Tick) -> Path:
             return target
     except OSError:
         pass  # there is none; where the source is gone the import says so
+    asked = None if watch.wishes.step is not None else _asked_step(watch.standing.evidence.next)
+    _bring_in(watch, source, watch.wishes, part(tick, 0.0, 1.0 if asked is None else 0.5))
+    if asked is not None and _is_held(target):
+        told = replace(
+            watch.wishes,
+            step=asked,
+            conditions={**watch.wishes.conditions, "step_guessed": _AS_ASKED},
+        )
+        _bring_in(watch, source, told, part(tick, 0.5, 1.0))
+    return target
+
+
+def _bring_in(watch: Watch, source: Path, wishes: Wishes, tick: Tick) -> None:
     import_capture(
         [source],
-        target,
-        watch.wishes,
+        capture_path(source),
+        wishes,
         replace_target=True,
         title=source.stem,
         tick=tick,
         recipes=watch.recipes,
     )
-    return target
+
+
+def _asked_step(ask: Missing) -> Step | None:
+    """The step at rest that was asked for; None where something else was."""
+    if ask.task is Task.HOLD:
+        return Step.HOLD
+    return Step.WIGGLE if ask.sentence == advice.WIGGLE else None
+
+
+def _is_held(path: Path) -> bool:
+    """Whether the arm seems to rest in every record: what was asked for has then been done.
+
+    A step is told from the samples only where they leave no doubt, and a hold in a worn spot breaks up.
+    """
+    with open_capture(path) as opened:
+        return all(_rests(item) for item in opened.capture.records)
+
+
+def _rests(record: Record) -> bool:
+    """Whether one edge of the signal stays: break-up leaves the other, a moving arm takes both."""
+    signal = record.channel(Role.SIGNAL)
+    if signal is None:
+        return False
+    voltage_v = signal.volts(0, _LOOK_SAMPLES)
+    size = max(round(_PIECE_S / record.sample_interval_s), 1)
+    pieces = voltage_v[: len(voltage_v) // size * size].reshape(-1, size)
+    pieces = pieces[np.isfinite(pieces).all(axis=1)]
+    if not len(pieces):
+        return False
+    edges_v = pieces.max(axis=1), pieces.min(axis=1)
+    return any(float(np.ptp(np.quantile(edge_v, (0.05, 0.95)))) <= _HELD_WITHIN_V for edge_v in edges_v)

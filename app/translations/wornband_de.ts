@@ -1972,7 +1972,7 @@
     <message>
         <source>Watching {folder}</source>
         <extracomment>app/watching/desk.py</extracomment>
-        <translation>{folder} wird beobachtet</translation>
+        <translation>Beobachtet: {folder}</translation>
     </message>
     <message>
         <source>Writing {name}</source>
@@ -9362,6 +9362,11 @@
         <translation>prüfen Sie Namen, Verbindung und Ihre Rechte</translation>
     </message>
     <message>
+        <source>it was asked for, and the arm rests</source>
+        <extracomment>analysis/watching/watch.py</extracomment>
+        <translation>es war verlangt, und der Hebel ruht</translation>
+    </message>
+    <message>
         <source>{low} to {high} mm</source>
         <extracomment>app/drawing/numbers.py</extracomment>
         <translation>{low} bis {high} mm</translation>
@@ -11007,9 +11012,9 @@
         <translation>Es wurde in {file} geschrieben.</translation>
     </message>
     <message>
-        <source>import it by hand, and say it there</source>
+        <source>import it by hand, and say there how it is to be read</source>
         <extracomment>app/trouble.py</extracomment>
-        <translation>von Hand importieren und dort angeben</translation>
+        <translation>von Hand importieren und dort angeben, wie zu lesen ist</translation>
     </message>
     <message>
         <source>Working in the window</source>
@@ -11090,7 +11095,7 @@
     <message>
         <source>Watching {folder}</source>
         <extracomment>app/watching/page.py</extracomment>
-        <translation>{folder} wird beobachtet</translation>
+        <translation>Beobachtet: {folder}</translation>
     </message>
     <message>
         <source>Not watching</source>

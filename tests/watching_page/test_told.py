@@ -87,7 +87,7 @@ def test_a_failure_in_the_window_names_no_option_of_a_command(
     failed(qtbot, window)
     assert "--" in watched(window).failures[0].sentence  # the command names its option
     told = window.watching.page.trouble.text()
-    assert told.endswith("; import it by hand, and say it there.")
+    assert told.endswith("; import it by hand, and say there how it is to be read.")
     assert "--" not in told
     assert window.watching.page.by_hand.isVisible()
 
