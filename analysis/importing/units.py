@@ -52,7 +52,7 @@ _IN_NAME = (
         r"^(?P<name>.+?)\s*/\s*(?P<unit>\w[\w\-]{0,11}\.?)$"
     ),  # "U/mV", as ISO 80000-1 writes headings
     re.compile(r"^(?P<name>.+?)\s+in\s+(?P<unit>\w{1,12})$", re.IGNORECASE),
-    re.compile(r"^(?P<name>.+?)[_ ,:.\-]+(?P<unit>\w{1,6})$"),
+    re.compile(r"^(?P<name>.+?)[_ ,:.\-]+(?P<unit>[^\W_]{1,6})$"),
 )
 
 
@@ -126,9 +126,11 @@ def _is_word(name: str, unit: str) -> bool:
 
 def is_share(text: str) -> bool:
     """Whether a text spells a share or a count: of something, but not of how many volts."""
-    return text.strip().strip(".").lower() in ("%", "count", "counts", "bit", "digit", "lsb")
+    word = text.strip().strip(".").lower()
+    # "% of 5 V" and "% of range" are per cent too, whatever stands behind.
+    return word.startswith("%") or word in ("count", "counts", "bit", "digit", "lsb")
 
 
 def is_other_unit(text: str) -> bool:
     """Whether a text spells a unit of something that is neither a voltage nor a time."""
-    return text.strip().strip(".").lower() in _NO_VOLTS
+    return is_share(text) or text.strip().strip(".").lower() in _NO_VOLTS

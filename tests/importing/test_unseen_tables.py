@@ -102,3 +102,26 @@ def test_a_gap_between_two_stretches_makes_two_records(tmp_path: Path) -> None:
     _imported(tmp_path, "time [s];signal;ref\n" + _TABLE + "\n" + later)
     with open_capture(tmp_path / "a.h5") as opened:
         assert [record.first_sample_s for record in opened.capture.records] == [0.0, 2.0]
+
+
+@pytest.mark.parametrize("heading", ["Position (% of 5 V)", "Signal (% of range)", "Signal [%]"])
+def test_a_column_in_per_cent_of_anything_is_never_taken_for_volts(tmp_path: Path, heading: str) -> None:
+    rows = "".join(f"{t:.3f},{20 * s:.2f}\n" for _, t, s, _ in ROWS)
+    with pytest.raises(ImportingError, match="say"):
+        _imported(tmp_path, f"Time (s),{heading}\n{rows}")
+    both = "".join(f"{t:.3f},{20 * s:.2f},{s},{r}\n" for _, t, s, r in ROWS)
+    _imported(tmp_path, f"Time (s),Position (% of 5 V),Signal (V),Reference (V)\n{both}")
+    with open_capture(tmp_path / "a.h5") as opened:
+        for role, volts in ((Role.SIGNAL, 2), (Role.REFERENCE, 3)):
+            channel = opened.capture.records[0].channel(role)
+            assert channel is not None
+            np.testing.assert_allclose(channel.volts(), [row[volts] for row in ROWS], atol=1e-9)
+
+
+def test_a_unit_behind_several_underlines_is_read_and_makes_no_counts(tmp_path: Path) -> None:
+    rows = "".join(f"{n},{1000 * s:.0f},{1000 * r:.0f}\n" for n, _, s, r in ROWS)
+    _imported(tmp_path, f"t_ms,adc_sig_mV,adc_ref_mV\n{rows}")
+    with open_capture(tmp_path / "a.h5") as opened:
+        channel = opened.capture.records[0].channel(Role.SIGNAL)
+        assert channel is not None
+        np.testing.assert_allclose(channel.volts(), [s for _, _, s, _ in ROWS], atol=1e-3)
