@@ -9,7 +9,7 @@ from analysis.captures.model import Role
 from analysis.diagnosis.findings import Band, Check
 from analysis.diagnosis.measurement_check import Problem
 from analysis.diagnosis.places import Place
-from analysis.diagnosis.strays import explained, substance
+from analysis.diagnosis.strays import stray_weight
 from analysis.diagnosis.studies import Studies, Study
 
 PLAIN = 0.5
@@ -44,12 +44,7 @@ class Seen:
 
 def disturbed_weight(seen: Seen, item: Study) -> float:
     """Weight of one record's disturbances of the signal that no place explains."""
-    return sum(
-        substance(event, item, role)
-        for role in item.surveys
-        for event in item.disturbances(role)
-        if not explained(event.travel_percent, seen.places, role)
-    )
+    return stray_weight(item, seen.places)
 
 
 def names_of(items: Sequence[Study]) -> tuple[str, ...]:

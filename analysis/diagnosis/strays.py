@@ -87,11 +87,11 @@ def strays_of(studies: Studies, places: Sequence[tuple[Role, Place]]) -> Strays:
         if not still and not item.swept:
             continue
         for role in item.surveys:
-            events = [(event, substance(event, item, role)) for event in item.disturbances(role)]
-            travel = np.array([event.travel_percent for event, _ in events])
+            events = item.disturbances(role)
             beside = BESIDE_PERCENT + (item.cells.step_percent[role] if still else 0.0)
-            gathered, told = (_within(travel, some, role, beside) for some in (likely, certain))
-            for (event, weight), near, known in zip(events, gathered, told, strict=True):
+            gathered, told = (_within(events, some, role, beside) for some in (likely, certain))
+            for event, near, known in zip(events, gathered, told, strict=True):
+                weight = substance(event, item, role)
                 total += weight
                 inside += weight * float(near)
                 if weight > 0.0 and not known:
@@ -106,12 +106,13 @@ def _certain(places: Sequence[tuple[Role, Place]]) -> Sequence[tuple[Role, Place
 
 
 def _within(
-    travel_percent: NDArray[np.float64],
+    events: Sequence[Disturbance],
     places: Sequence[tuple[Role, Place]],
     role: Role,
-    beside_percent: float,
+    beside_percent: float = BESIDE_PERCENT,
 ) -> NDArray[np.bool_]:
-    """Which disturbances of a track at these travels lie in or beside one of these places."""
+    """Which disturbances of a track lie in or beside one of these places, shape (n_events,)."""
+    travel_percent = np.array([event.travel_percent for event in events])
     within = np.zeros(travel_percent.shape, dtype=np.bool_)
     for track, place in places:
         if track is role:
@@ -120,14 +121,16 @@ def _within(
     return within
 
 
-def explained(
-    travel_percent: float,
-    places: Sequence[tuple[Role, Place]],
-    role: Role,
-    beside_percent: float = BESIDE_PERCENT,
-) -> bool:
-    """Whether a disturbance of a track at this travel lies in or beside a certain place of it."""
-    return bool(_within(np.array([travel_percent]), _certain(places), role, beside_percent)[0])
+def stray_weight(item: Study, places: Sequence[tuple[Role, Place]]) -> float:
+    """Weight of one record's disturbances that no certain place explains."""
+    certain, weight = _certain(places), 0.0
+    for role in item.surveys:
+        events = item.disturbances(role)
+        told = _within(events, certain, role)
+        weight += sum(
+            substance(event, item, role) for event, known in zip(events, told, strict=True) if not known
+        )
+    return weight
 
 
 def substance(event: Disturbance, item: Study, role: Role) -> float:

@@ -84,11 +84,8 @@ class Cut:
     ) -> Cut:
         """Cut a signal; see `cut_at_edges`."""
         pieces = cut_at_edges(travel, quiet, tolerance, cell_s)
-        bridged = bridged_over(travel, quiet)
-        ends, typical = (
-            Ends.of(bridged, pieces, cell_s, np.isnan(travel)),
-            float(np.median(thinned(tolerance))),
-        )
+        bridged, typical = bridged_over(travel, quiet), float(np.median(thinned(tolerance)))
+        ends = Ends.of(bridged, pieces, cell_s, np.isnan(travel))
         level, flat = _standing(bridged, ends, typical)
         return cls(
             pieces, ends, _worth(bridged, pieces, cell_s), level, flat, typical, _strains(ends, typical)

@@ -2,41 +2,6 @@
 
 from __future__ import annotations
 
-import os
-import threading
-from collections.abc import Iterator
-from pathlib import Path
+from tests.app.real_files import qapp, window
 
-os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
-
-import pytest
-from PySide6.QtWidgets import QApplication
-from pytestqt.qtbot import QtBot
-
-from analysis.captures.reading import open_capture
-from app.main_window import Window
-from app.session import Tools
-from app.settings import MemoryStore, Settings
-from app.window import application
-from tests.app.fakes import nothing_found
-
-
-@pytest.fixture(scope="session")
-def qapp() -> QApplication:
-    return application()
-
-
-@pytest.fixture
-def window(qtbot: QtBot, tmp_path: Path) -> Iterator[Window]:
-    """A window that opens real files, with a folder of recipes of its own."""
-    tools = Tools(lambda path, tick: open_capture(path), lambda capture, tick: nothing_found())
-    made = Window(tools, Settings(MemoryStore()))
-    made.imports.recipes = tmp_path / "recipes"
-    qtbot.addWidget(made)
-    made.resize(1366, 768)
-    with qtbot.waitActive(made):
-        made.show()
-        made.activateWindow()
-    yield made
-    made.close()
-    assert not [thread for thread in threading.enumerate() if thread.name.startswith("wornband")]
+__all__ = ["qapp", "window"]
