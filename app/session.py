@@ -4,23 +4,25 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from contextlib import AbstractContextManager
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
 from typing import Protocol
 
 from PySide6.QtCore import QObject, Signal
 
-from analysis.captures.model import Capture
+from analysis.captures.model import Capture, Match
+from analysis.captures.verification import content_sentence
 from analysis.diagnosis.findings import Findings
 from analysis.errors import NoCaptureError
 from analysis.progress import Tick
 from analysis.review.records import Edits, divided, edited
 from analysis.review.sidecar import Sidecar
 from app.jobs import Jobs
+from app.language import said
 from app.trouble import sentence
 
-OPENING, EXAMINING = "open", "examine"
+OPENING, EXAMINING, CHECKING = "open", "examine", "check_content"
 
 
 class Opened(AbstractContextManager["Opened"], Protocol):
@@ -47,11 +49,14 @@ class Tools:
         The analysis: everything that can be said of one capture.
     read_review : callable or None
         Reads the review beside a capture file; None keeps reviews in memory.
+    verify_content : callable or None
+        Holds a file's content against the fingerprint in it; None for no comparison.
     """
 
     open_capture: Callable[[Path, Tick], Opened]
     examine: Callable[[Capture, Tick], Findings]
     read_review: Callable[[Path, Tick], Sidecar] | None = None
+    verify_content: Callable[[Path, Tick], Match] | None = None
 
 
 class Session(QObject):
@@ -65,6 +70,8 @@ class Session(QObject):
         Something else is said of the records of the open capture; it is being examined again.
     findings_changed()
         The examination has ended.
+    content_changed()
+        Its content does not match the fingerprint in its file, or cannot be read in full.
     problem(sentence)
         Something went wrong; one sentence to show.
     refused(Path)
@@ -76,6 +83,7 @@ class Session(QObject):
     capture_changed = Signal()
     records_changed = Signal()
     findings_changed = Signal()
+    content_changed = Signal()
     problem = Signal(str)
     refused = Signal(object)
     foreign = Signal(object)
@@ -87,6 +95,7 @@ class Session(QObject):
         self._opened: Opened | None = None
         self._edits: Edits = ()
         self._shown: Capture | None = None
+        self._content: Match | None = None
         self._findings: Findings | None = None
         self._retired: list[Opened] = []
         jobs.ended.connect(self._close_retired)
@@ -131,9 +140,10 @@ class Session(QObject):
     def show(self, opened: Opened, findings: Findings | None = None) -> None:
         """Take an open capture; examine it in the background unless its findings are given."""
         self._jobs.cancel(EXAMINING)
+        self._jobs.cancel(CHECKING)
         self._retire()
         self._opened, self._findings = opened, None
-        self._edits, self._shown = (), opened.capture
+        self._edits, self._shown, self._content = (), opened.capture, opened.capture.content
         self.capture_changed.emit()
         if findings is None:
             self.examine_again()
@@ -159,7 +169,7 @@ class Session(QObject):
         if self._opened is None or edits == self._edits:
             return
         self._edits = edits
-        self._shown = edited(self._opened.capture, edits)
+        self._shown = replace(edited(self._opened.capture, edits), content=self._content)
         self.records_changed.emit()
         self.examine_again()
 
@@ -180,6 +190,30 @@ class Session(QObject):
     def _conclude(self, findings: Findings) -> None:
         self._findings = findings
         self.findings_changed.emit()
+        self._check()
+
+    def _check(self) -> None:
+        """Hold the samples against the fingerprint in the file, once, when nothing more urgent reads them."""
+        verify, capture = self.tools.verify_content, self.recorded
+        if verify is None or capture is None or capture.path is None or self._content is not None:
+            return
+        path = capture.path
+        self._jobs.run(
+            CHECKING,
+            self.tr("Checking the fingerprint"),
+            lambda tick: verify(path, tick),
+            lambda content: self._take_content(content, path),
+            partial(self._complain, self.tr("Checking the fingerprint")),
+        )
+
+    def _take_content(self, content: Match, path: Path) -> None:
+        self._content = content
+        if self._shown is not None:
+            self._shown = replace(self._shown, content=content)
+        told = content_sentence(content, path.name)
+        if told:
+            self.content_changed.emit()
+            self.problem.emit(said(told))
 
     def _refuse(self, path: Path, doing: str, error: Exception) -> None:
         self.refused.emit(path)

@@ -9,6 +9,7 @@ from analysis.captures.fingerprint import with_sha256
 from analysis.captures.model import Capture
 from analysis.captures.overview import with_overviews
 from analysis.captures.reading import OpenCapture, open_capture
+from analysis.captures.verification import verify_content
 from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import Findings
 from analysis.own_folder import kept_reviews
@@ -22,7 +23,9 @@ _SLOW_WITHOUT_OVERVIEW = 1 << 20
 
 def real_tools() -> Tools:
     """The tools that the workbench uses."""
-    return Tools(open_capture=_open, examine=_examine, read_review=_read_review)
+    return Tools(
+        open_capture=_open, examine=_examine, read_review=_read_review, verify_content=verify_content
+    )
 
 
 def _open(path: Path, tick: Tick) -> OpenCapture:

@@ -8,10 +8,11 @@ from PySide6.QtWidgets import QLabel, QProgressBar, QStatusBar, QToolButton
 
 from app.importing.desk import QUIET
 from app.jobs import Jobs
-from app.review.file import CHECKING, LOOKING, REVIEWING
+from app.review.file import LOOKING, REVIEWING
 from app.review.keeper import SAVING
 from app.review.marker_reader import READING
 from app.review.pointer_reader import POINTING
+from app.session import CHECKING
 
 _QUIET = (READING, REVIEWING, LOOKING, CHECKING, SAVING, POINTING, *QUIET)
 """What takes a blink is told where it is shown."""

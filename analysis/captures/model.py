@@ -45,6 +45,16 @@ class Step(StrEnum):
     UNPLUGGED = "unplugged"
 
 
+class Match(StrEnum):
+    """Outcome of comparing two fingerprints."""
+
+    MATCHES = "matches"
+    REPACKED = "repacked"
+    DIFFERS = "differs"
+    ABSENT = "absent"
+    UNREADABLE = "unreadable"
+
+
 class SampleSource(Protocol):
     """A one-dimensional run of raw samples, fetched stretch by stretch."""
 
@@ -280,6 +290,9 @@ class Capture:
         Where it was read from; None for a capture that was never stored.
     sha256 : str
         Plain SHA-256 of the file, in hexadecimal; empty for a capture that was never stored.
+    content : Match or None
+        What it says against the content fingerprint that its file holds: `MATCHES`, `DIFFERS`, `ABSENT`, or
+        `UNREADABLE` where some of it cannot be read; None where they were not compared.
     """
 
     capture_id: str
@@ -288,6 +301,7 @@ class Capture:
     attributes: Mapping[str, str | float] = field(default_factory=dict)
     path: Path | None = None
     sha256: str = ""
+    content: Match | None = None
 
     def record(self, name: str) -> Record:
         """The record of that name.

@@ -18,6 +18,7 @@ from analysis.captures.fingerprint import with_sha256
 from analysis.captures.model import Capture, Channel, OverviewLevel, Record, Role, Scaling, Step
 from analysis.captures.overview import stored_levels, with_overviews
 from analysis.captures.stored import StoredChannel, StoredRecord, read_stored
+from analysis.captures.verification import with_content
 from analysis.errors import CaptureError
 from analysis.progress import Tick, ignore, part
 from analysis.wording import say
@@ -51,9 +52,9 @@ class OpenCapture:
         self.file.close()
 
     def completed(self, tick: Tick = ignore) -> OpenCapture:
-        """The same with the file's SHA-256, and with the overviews that the file lacks.
+        """The same with the file's SHA-256, its content held against its fingerprint, and all overviews.
 
-        Both take a pass over the file, so they are no part of opening it. The file stays open behind
+        Each takes a pass over the file, so they are no part of opening it. The file stays open behind
         both values; closing either closes both.
 
         Parameters
@@ -66,8 +67,9 @@ class OpenCapture:
         CaptureError
             Where the file is damaged or gone.
         """
-        drawable = with_overviews(self.capture, part(tick, 0.0, 0.7))
-        return replace(self, capture=with_sha256(drawable, part(tick, 0.7, 1.0)))
+        drawable = with_overviews(self.capture, part(tick, 0.0, 0.4))
+        hashed = with_sha256(drawable, part(tick, 0.4, 0.6))
+        return replace(self, capture=with_content(hashed, part(tick, 0.6, 1.0)))
 
     def __enter__(self) -> Self:
         return self

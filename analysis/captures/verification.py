@@ -9,28 +9,18 @@ from __future__ import annotations
 
 import json
 import os
-from dataclasses import dataclass
-from enum import StrEnum
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from analysis.captures import layout
 from analysis.captures.fingerprint import ContentDigest, file_sha256
+from analysis.captures.model import Capture, Match
 from analysis.captures.overview import stretches
 from analysis.captures.stored import StoredCapture, read_stored
 from analysis.captures.strict import DatasetSource, open_file
 from analysis.errors import CaptureError
 from analysis.progress import Tick, ignore, part
 from analysis.wording import say
-
-
-class Match(StrEnum):
-    """Outcome of comparing two fingerprints."""
-
-    MATCHES = "matches"
-    REPACKED = "repacked"
-    DIFFERS = "differs"
-    ABSENT = "absent"
-    UNREADABLE = "unreadable"
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,18 +119,73 @@ def verify_capture(path: str | os.PathLike[str], *, tick: Tick = ignore) -> Veri
     )
 
 
+def with_content(capture: Capture, tick: Tick = ignore) -> Capture:
+    """The capture with its content held against the fingerprint that its file holds.
+
+    Parameters
+    ----------
+    capture : Capture
+        Returned as it is where it was never stored or has been compared already.
+    tick : Tick
+        Progress: every sample is read.
+
+    Returns
+    -------
+    Capture
+        With ``content``; `Match.UNREADABLE` where the file, or some of it, cannot be read any more.
+    """
+    if capture.path is None or capture.content is not None:
+        return capture
+    return replace(capture, content=verify_content(capture.path, tick))
+
+
 def verify_content(path: Path, tick: Tick = ignore) -> Match:
     """Compare a capture's content with the fingerprint that it holds itself.
 
-    Raises
-    ------
-    CaptureError
-        Where the file cannot be read as a capture.
+    Parameters
+    ----------
+    path : Path
+        The capture.
+    tick : Tick
+        Progress.
+
+    Returns
+    -------
+    Match
+        `MATCHES`, `DIFFERS`, `ABSENT`, or `UNREADABLE` where the file, or some of it, cannot be read.
     """
-    with open_file(path) as file:
-        stored = read_stored(file, path)
-        claimed = stored.words.text(layout.CONTENT_KEY)
-        return _compared(claimed, content_sha256(stored, tick)) if claimed else Match.ABSENT
+    try:
+        with open_file(path) as file:
+            stored = read_stored(file, path)
+            claimed = stored.words.text(layout.CONTENT_KEY)
+            return _compared(claimed, content_sha256(stored, tick)) if claimed else Match.ABSENT
+    except CaptureError:
+        return Match.UNREADABLE
+
+
+def content_sentence(content: Match | None, name: str) -> str:
+    """What speaks against taking a capture as evidence; empty where nothing does.
+
+    Parameters
+    ----------
+    content : Match or None
+        As `Capture` holds it.
+    name : str
+        Of the file.
+    """
+    if content is Match.DIFFERS:
+        return say(
+            "{name} was changed after it was recorded: its samples or what they mean do not match the"
+            " fingerprint in the file. Open the original, or do not use it as evidence.",
+            name=name,
+        )
+    if content is Match.UNREADABLE:
+        return say(
+            "Not all of {name} can be read, so it was not held against the fingerprint in the file. Do not"
+            " use it as evidence.",
+            name=name,
+        )
+    return ""
 
 
 def content_sha256(stored: StoredCapture, tick: Tick = ignore) -> str:

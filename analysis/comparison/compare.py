@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 import analysis
 from analysis.captures.model import Role
+from analysis.captures.verification import content_sentence
 from analysis.comparison.bands import LIKELY, compare_bands
 from analysis.comparison.checks import compare_checks, levels_that_differ
 from analysis.comparison.model import Compared, Comparison, Relation
@@ -84,6 +85,7 @@ def _compared(side: Side) -> Compared:
         record=side.record,
         mirrored=side.mirrored,
         verdict=findings.verdict,
+        content=side.capture.content,
     )
 
 
@@ -92,6 +94,8 @@ def _cautions(first: Side, second: Side, relation: Relation) -> Iterator[Wording
         if side.findings.verdict.code is VerdictCode.MEASUREMENT_PROBLEM:
             summary = side.findings.verdict.summary
             yield say("{title}: measurement problem. {summary}", title=title, summary=summary)
+        if told := content_sentence(side.capture.content, side.capture.title or side.findings.path):
+            yield say("{title}: {told}", title=title, told=told)
     names = (first.findings.profile, second.findings.profile)
     if names[0] != names[1]:
         yield say(

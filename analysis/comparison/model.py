@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 
-from analysis.captures.model import Role
+from analysis.captures.model import Match, Role
 from analysis.diagnosis.findings import Band, Check, Verdict
 from analysis.intervals import Interval
 from analysis.wording import Wording
@@ -157,6 +157,7 @@ class Compared:
     record: str
     mirrored: bool
     verdict: Verdict
+    content: Match | None = None
 
 
 @dataclass(frozen=True, slots=True)

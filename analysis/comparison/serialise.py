@@ -73,6 +73,7 @@ def _side(side: Compared, path: str) -> JsonObject:
         "path": path or side.path,
         "capture_id": side.capture_id,
         "sha256": side.sha256,
+        "content": side.content.value if side.content is not None else None,
         "title": side.title,
         "record": side.record or None,
         "mirrored": side.mirrored,

@@ -12,6 +12,7 @@ import math
 from collections.abc import Sequence
 from typing import Any
 
+from analysis.captures.model import Match
 from analysis.diagnosis.findings import Band, Check, CoverageSpan, Event, Findings, RecordOutcome, Statement
 from analysis.intervals import Interval
 from analysis.signals.facts import TrackSurvey
@@ -29,6 +30,7 @@ def findings_object(
     path: str = "",
     assumptions: Sequence[str] = (),
     exposure: JsonObject | None = None,
+    content: Match | None = None,
 ) -> JsonObject:
     """Findings as the JSON object of the contract.
 
@@ -42,13 +44,15 @@ def findings_object(
         What stood in for things that the file does not state.
     exposure : dict or None
         Why it comes and goes, of `analysis.exposure.serialise`; the key is left out for None.
+    content : Match or None
+        The capture's content against the fingerprint in its file; null where they were not compared.
 
     Returns
     -------
     dict
-        Beside the contract's keys: ``profile``, ``assumptions``, ``records`` (what each one showed),
-        ``tracks`` (the least break-up that could be seen), ``events`` and, where heights are known,
-        ``exposure``.
+        Beside the contract's keys: ``content`` of the capture, ``profile``, ``assumptions``, ``records``
+        (what each one showed), ``tracks`` (the least break-up that could be seen), ``events`` and, where
+        heights are known, ``exposure``.
     """
     verdict = findings.verdict
     made = {
@@ -57,6 +61,7 @@ def findings_object(
             "path": path or findings.path,
             "capture_id": findings.capture_id,
             "sha256": findings.sha256,
+            "content": content.value if content is not None else None,
         },
         "analysis_version": findings.analysis_version,
         "profile": findings.profile,

@@ -7,6 +7,7 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
+from analysis.captures.model import Match
 from analysis.diagnosis.findings import Findings, VerdictCode
 from analysis.reports import consequences
 from analysis.reports.confidence import odds
@@ -31,6 +32,10 @@ from analysis.wording import Wording, joined, number, say
 MOST_CODES = 6
 """Fault codes that page one names; the rest stand on page two."""
 
+_NO_EVIDENCE = say(
+    "The file of this measurement was changed after it was recorded, or cannot be read in full. What is said"
+    " here is of the file as it is now, and is no evidence."
+)
 _HEAD_FACTS = (
     ("vehicle", say("Vehicle")),
     ("registration", say("Registration")),
@@ -145,6 +150,8 @@ def _answer(subject: Subject) -> Iterator[Block]:
     findings = subject.findings
     sentence = customer_sentence(findings, dismissed=subject.dismissed)
     yield Heading(say("What was found"))
+    if subject.capture.content in (Match.DIFFERS, Match.UNREADABLE):
+        yield Paragraph(_NO_EVIDENCE)
     yield paragraph(subject, "sentence", sentence, Style.LEAD)
     open_points = () if subject.dismissed else not_shown(findings)
     if open_points:

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from pathlib import PurePath
 
 from analysis.captures.model import Capture, Role
+from analysis.captures.verification import content_sentence
 from analysis.diagnosis.findings import Band, CoverageSpan, Findings
 from analysis.intervals import Interval
 from analysis.reports.cautions import cautions
@@ -75,9 +77,15 @@ def findings_report(
         title=capture.title or findings.path or say("Capture"),
         subject=subject(capture),
         headline=headline(findings),
-        lead=_lead(findings),
+        lead=(*altered(findings, capture), *_lead(findings)),
         sections=tuple(item for item in sections if not item.empty),
     )
+
+
+def altered(findings: Findings, capture: Capture) -> tuple[str, ...]:
+    """What speaks against the capture as evidence, in a sentence; nothing where nothing does."""
+    told = content_sentence(capture.content, PurePath(findings.path or "").name or capture.title)
+    return (told,) if told else ()
 
 
 def subject(capture: Capture) -> tuple[tuple[str, str], ...]:

@@ -59,7 +59,10 @@ class ComparisonMaker(QObject):
             self._asked = None
             self._take(None)
             return
-        what = tuple((id(item.findings), item.mirrored, item.record, item.track) for item in sides)
+        what = tuple(
+            (id(item.findings), item.capture.content, item.mirrored, item.record, item.track)
+            for item in sides
+        )
         if (what, relation) != self._asked:
             self._asked = (what, relation)
             self._jobs.run(

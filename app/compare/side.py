@@ -59,6 +59,7 @@ class CompareSide(QObject):
         for session in (review, self._own):
             session.capture_changed.connect(lambda session=session: self._taken(session))
             session.findings_changed.connect(lambda session=session: self._learnt(session))
+            session.content_changed.connect(lambda session=session: self._learnt(session))
         self._own.problem.connect(self.problem)
 
     @property

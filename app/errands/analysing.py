@@ -220,7 +220,9 @@ def _rendered(path: str, one: Examined, request: Request) -> str:
 def object_of(one: Examined, path: str) -> JsonObject:
     """What was found, as the JSON object of the contract."""
     exposure = exposure_object(one.explanation) if one.explanation is not None else None
-    return findings_object(one.findings, path=path, assumptions=one.assumptions, exposure=exposure)
+    return findings_object(
+        one.findings, path=path, assumptions=one.assumptions, exposure=exposure, content=one.capture.content
+    )
 
 
 def report_of(one: Examined) -> Report:

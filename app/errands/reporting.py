@@ -68,6 +68,8 @@ def report(
     except WornbandError as error:
         print(error_line(path, str(error)), file=err)
         return 1
+    if made.altered:
+        print(error_line(path, made.altered), file=err)
     for trouble in made.troubles:
         print(error_line(target, f"{trouble}; the report is made without it"), file=err)
     print(f"{printable(target)}: {printable(made.pages.title)}", file=out)

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TextIO
 
-from analysis.captures.verification import Match, Verification, verify_capture
+from analysis.captures.model import Match
+from analysis.captures.verification import Verification, verify_capture
 from analysis.errors import WornbandError
 from app.errands.progress_line import ProgressLine
 from app.printable import error_line, printable

@@ -123,7 +123,9 @@ class ExportDesk(QObject):
             return
         target = self._ask(self.tr("Export the findings"), "-findings", ("json", "csv"))
         if target is not None:
-            found = findings_object(findings, assumptions=self._window.session.assumptions)
+            found = findings_object(
+                findings, assumptions=self._window.session.assumptions, content=capture.content
+            )
             self._run(target, lambda _tick: export_findings(found, target))
 
     def _run(self, target: Path, work: Callable[[Tick], object]) -> None:

@@ -10,9 +10,10 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QTimer
 from PySide6.QtWidgets import QFileDialog
 
+from analysis.captures.verification import with_content
 from analysis.diagnosis.profiles import profile_for
 from analysis.errors import WornbandError
-from analysis.progress import Tick
+from analysis.progress import Tick, part
 from analysis.reports.customer_page import program_words
 from analysis.reports.subject import Subject
 from analysis.review.explained import explain_reviewed
@@ -158,7 +159,7 @@ class ReportDesk(QObject):
         self._window.jobs.run(
             MAKING,
             self.tr("Making the report"),
-            lambda tick: materials_of(_explained(subject), folder, wanted, tick),
+            lambda tick: _made_of(subject, folder, wanted, tick),
             self._take,
             self._complain,
         )
@@ -270,7 +271,7 @@ class ReportDesk(QObject):
             return
 
         def work(tick: Tick) -> Path:
-            store(materials_of(_explained(subject), folder, wanted, tick), target, wanted.paper)
+            store(_made_of(subject, folder, wanted, tick), target, wanted.paper)
             return target
 
         self._window.jobs.run("save_report", self.tr("Saving the report"), work, self._saved, self._complain)
@@ -295,6 +296,12 @@ def _entries(subject: Subject, language: Language) -> Entries:
     facts = {key: subject.fact(key) for key in FACTS}
     words = {key: language.say(text) for key, text in program_words(subject).items()}
     return Entries(job, facts, words, Path(job.other).name if job.other else "")
+
+
+def _made_of(subject: Subject, folder: Path, wanted: Wanted, tick: Tick) -> Materials:
+    """A report of a subject, its capture held against its fingerprint first where that was not done yet."""
+    capture = with_content(subject.capture, part(tick, 0.0, 0.3))
+    return materials_of(_explained(replace(subject, capture=capture)), folder, wanted, part(tick, 0.3, 1.0))
 
 
 def _explained(subject: Subject) -> Subject:

@@ -11,6 +11,7 @@ from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from analysis.captures.replacing import replaced_at_the_end
+from analysis.captures.verification import content_sentence
 from analysis.errors import WornbandError
 from analysis.progress import Tick, ignore, part
 from analysis.reports.pages import Pages, Workshop
@@ -91,9 +92,10 @@ def make_report(path: str, target: Path, wanted: Wanted, tick: Tick = ignore) ->
     check_target(target, [path, wanted.compare])
     with subject_of(path, part(tick, 0.0, 0.6)) as subject:
         materials = materials_of(subject, Path(path).parent, wanted, part(tick, 0.6, 0.9))
+        told = content_sentence(subject.capture.content, Path(path).name)
     store(materials, target, wanted.paper)
     tick(1.0)
-    return materials
+    return replace(materials, altered=told)
 
 
 def materials_of(subject: Subject, folder: Path, wanted: Wanted, tick: Tick = ignore) -> Materials:

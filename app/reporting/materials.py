@@ -24,11 +24,14 @@ class Materials:
         By the path that the pages name.
     troubles : tuple of str
         One sentence for each picture that could not be used; the report is made without it.
+    altered : str
+        What speaks against the capture as evidence, which the report says too; empty where nothing does.
     """
 
     pages: Pages
     images: Mapping[str, Image] = field(default_factory=dict)
     troubles: tuple[str, ...] = ()
+    altered: str = ""
 
 
 def gather(pages: Pages, folder: Path, chosen: Collection[str] = ()) -> Materials:

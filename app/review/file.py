@@ -10,7 +10,6 @@ from pathlib import Path
 from PySide6.QtCore import QDir, QFileSystemWatcher, QLockFile, QObject, Signal
 
 from analysis.captures.model import Capture
-from analysis.captures.verification import Match, verify_content
 from analysis.progress import Tick
 from analysis.review.sidecar import Sidecar
 from app.jobs import Jobs
@@ -19,7 +18,6 @@ from app.trouble import sentence
 
 REVIEWING = "review"
 LOOKING = "look_at_files"
-CHECKING = "check_content"
 
 ReadReview = Callable[[Path, Tick], Sidecar]
 
@@ -77,7 +75,6 @@ class ReviewFile(QObject):
         """Save at once and let the file go; safe to call twice."""
         self._jobs.cancel(REVIEWING)
         self._jobs.cancel(LOOKING)
-        self._jobs.cancel(CHECKING)
         self._keeper.take(None)
         self._capture = self._seen = None
         watched = [*self._watcher.files(), *self._watcher.directories()]
@@ -93,7 +90,6 @@ class ReviewFile(QObject):
         self._keeper.take(sidecar)
         self._look()
         self._claim(resolved)
-        self._check(resolved)
 
     def _fail(self, error: Exception, doing: str) -> None:
         self._keeper.waiting = False
@@ -112,25 +108,6 @@ class ReviewFile(QObject):
                     "This capture is open in another window too. What is saved there is told here, and"
                     " nothing is overwritten."
                 )
-            )
-
-    def _check(self, resolved: Path) -> None:
-        """Compare the samples with the fingerprint in the file; damage is told where they are drawn."""
-        self._jobs.run(
-            CHECKING,
-            self.tr("Checking the fingerprint"),
-            lambda tick: verify_content(resolved, tick),
-            self._take_check,
-            lambda _error: None,
-        )
-
-    def _take_check(self, content: Match) -> None:
-        if content is Match.DIFFERS and self._capture is not None:
-            self.problem.emit(
-                self.tr(
-                    "{name} was changed after it was recorded: its samples or what they mean do not match the"
-                    " fingerprint in the file. Open the original, or do not use it as evidence."
-                ).format(name=self._capture.name)
             )
 
     def _look(self) -> None:

@@ -1560,16 +1560,6 @@
         <translation>Diese Messung ist auch in einem anderen Fenster geöffnet. Was dort gespeichert wird, wird hier gemeldet; nichts wird überschrieben.</translation>
     </message>
     <message>
-        <source>Checking the fingerprint</source>
-        <extracomment>app/review/file.py</extracomment>
-        <translation>Fingerabdruck prüfen</translation>
-    </message>
-    <message>
-        <source>{name} was changed after it was recorded: its samples or what they mean do not match the fingerprint in the file. Open the original, or do not use it as evidence.</source>
-        <extracomment>app/review/file.py</extracomment>
-        <translation>{name} wurde nach der Aufnahme geändert: Die Messwerte oder ihre Bedeutung passen nicht zum Fingerabdruck in der Datei. Öffnen Sie das Original, oder verwenden Sie die Datei nicht als Beleg.</translation>
-    </message>
-    <message>
         <source>Looking at the folder</source>
         <extracomment>app/review/file.py</extracomment>
         <translation>Ordner ansehen</translation>
@@ -1647,6 +1637,11 @@
         <source>Examining the capture</source>
         <extracomment>app/session.py</extracomment>
         <translation>Messung auswerten</translation>
+    </message>
+    <message>
+        <source>Checking the fingerprint</source>
+        <extracomment>app/session.py</extracomment>
+        <translation>Fingerabdruck prüfen</translation>
     </message>
 </context>
 <context>
@@ -3725,6 +3720,16 @@
         <source>the text attributes of the file are damaged</source>
         <extracomment>analysis/captures/variable_text.py</extracomment>
         <translation>die Textattribute der Datei sind beschädigt</translation>
+    </message>
+    <message>
+        <source>{name} was changed after it was recorded: its samples or what they mean do not match the fingerprint in the file. Open the original, or do not use it as evidence.</source>
+        <extracomment>analysis/captures/verification.py</extracomment>
+        <translation>{name} wurde nach der Aufnahme geändert: Die Messwerte oder ihre Bedeutung passen nicht zum Fingerabdruck in der Datei. Öffnen Sie das Original, oder verwenden Sie die Datei nicht als Beleg.</translation>
+    </message>
+    <message>
+        <source>Not all of {name} can be read, so it was not held against the fingerprint in the file. Do not use it as evidence.</source>
+        <extracomment>analysis/captures/verification.py</extracomment>
+        <translation>{name} lässt sich nicht ganz lesen und wurde deshalb nicht mit dem Fingerabdruck in der Datei verglichen. Verwenden Sie die Datei nicht als Beleg.</translation>
     </message>
     <message>
         <source>store plain numbers</source>
@@ -7480,6 +7485,11 @@
         <source>some of the times the arm passes</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
         <translation>manchmal, wenn der Schleifer darüberfährt</translation>
+    </message>
+    <message>
+        <source>The file of this measurement was changed after it was recorded, or cannot be read in full. What is said here is of the file as it is now, and is no evidence.</source>
+        <extracomment>analysis/reports/customer_page.py</extracomment>
+        <translation>Die Datei dieser Messung wurde nach der Aufnahme geändert oder lässt sich nicht ganz lesen. Was hier steht, gilt für die Datei, wie sie jetzt ist, und ist kein Beleg.</translation>
     </message>
     <message>
         <source>Vehicle</source>

@@ -10,8 +10,9 @@ import pytest
 
 from analysis.captures import layout
 from analysis.captures.fingerprint import file_sha256, with_sha256
+from analysis.captures.model import Match
 from analysis.captures.reading import open_capture
-from analysis.captures.verification import Match, verify_capture
+from analysis.captures.verification import verify_capture
 from analysis.captures.writing import write_capture
 from analysis.errors import Cancelled, CaptureError
 from tests.captures.examples import small_capture, write_plain

@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 
 from analysis.captures import layout
 from analysis.captures.fingerprint import file_sha256
-from analysis.captures.model import ArraySource, Capture, Channel, Record, Role, Scaling
-from analysis.captures.verification import Match, verify_capture
+from analysis.captures.model import ArraySource, Capture, Channel, Match, Record, Role, Scaling
+from analysis.captures.verification import verify_capture
 from analysis.captures.writing import write_capture
 from analysis.errors import Cancelled, ReviewError
 from analysis.intervals import Interval

@@ -11,9 +11,9 @@ from pyarrow import csv, parquet
 from scipy import io
 
 from analysis.captures.memory import make_capture, make_record
-from analysis.captures.model import Capture, Role, Scaling
+from analysis.captures.model import Capture, Match, Role, Scaling
 from analysis.captures.reading import open_capture
-from analysis.captures.verification import Match, verify_capture
+from analysis.captures.verification import verify_capture
 from analysis.captures.writing import write_capture
 from analysis.exporting.samples import export_samples
 from analysis.importing.bring_in import import_capture
