@@ -60,12 +60,33 @@ def trend(readings: ArrayLike, groups: ArrayLike | None = None) -> Trend:
 def _score(values: NDArray[np.float64]) -> tuple[float, float, float]:
     """S, the largest that it could be (tau-b), and its variance."""
     count = float(len(values))
-    ties = np.unique(values, return_counts=True)[1].astype(np.float64)
+    _, ranks, alike = np.unique(values, return_inverse=True, return_counts=True)
+    ties = alike.astype(np.float64)
     pairs = 0.5 * count * (count - 1.0)
     untied = pairs - float((0.5 * ties * (ties - 1.0)).sum())
-    # Row by row: all pairs of some thousand crossings at once would take hundreds of megabytes.
-    score = float(sum(np.sign(values[row + 1 :] - values[row]).sum() for row in range(len(values) - 1)))
-    return score, float(np.sqrt(pairs * untied)), (_spread(np.array([count])) - _spread(ties)) / 18.0
+    return (
+        float(_rising_less_falling(ranks)),
+        float(np.sqrt(pairs * untied)),
+        (_spread(np.array([count])) - _spread(ties)) / 18.0,
+    )
+
+
+def _rising_less_falling(ranks: NDArray[np.int64]) -> int:
+    """Pairs in order less those out of order, bit by bit, so that thousands of readings take no time.
+
+    Which of two ranks is the larger is settled by the highest bit in which they differ. Of ``m`` readings
+    that are alike in all higher bits, the k-th has k before it and ``m - 1 - k`` behind it: where its bit is
+    set, it adds the former and takes off the latter (two set bits cancel out).
+    """
+    score, places = 0, np.arange(len(ranks))
+    for bit in range(int(ranks.max(initial=0)).bit_length()):
+        higher = ranks >> (bit + 1)
+        order = np.argsort(higher, kind="stable")
+        groups = higher[order]
+        first, stop = np.searchsorted(groups, groups), np.searchsorted(groups, groups, side="right")
+        is_set = (ranks[order] >> bit & 1).astype(np.bool_)
+        score += int((2 * places + 1 - first - stop)[is_set].sum())
+    return score
 
 
 def _spread(counts: NDArray[np.float64]) -> float:
