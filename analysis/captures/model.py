@@ -122,10 +122,8 @@ class Scaling:
             voltage_v *= self.scale_factor
         if self.add_offset != 0.0:
             voltage_v += self.add_offset
-        if self.fill_value is not None:
-            missing = raw == self.fill_value
-            if missing.any():
-                voltage_v[missing] = np.nan
+        if self._may_hold_fill(raw):
+            voltage_v[raw == self.fill_value] = np.nan
         return voltage_v
 
     def missing(self, raw: NDArray[Any]) -> NDArray[np.bool_]:
@@ -146,11 +144,17 @@ class Scaling:
 
     def count_lost(self, raw: NDArray[Any]) -> tuple[int, int]:
         """How many samples are over-range, and how many are missing."""
-        if raw.dtype.kind in "iu" and self.fill_value is None and raw.size:
+        if raw.dtype.kind in "iu" and raw.size and not self._may_hold_fill(raw):
             low, high = self.valid_min, self.valid_max
             if (low is None or raw.min() > low) and (high is None or raw.max() < high):
                 return 0, 0  # nearly always, and found in a fraction of the time
         return int(np.count_nonzero(self.over_range(raw))), int(np.count_nonzero(self.missing(raw)))
+
+    def _may_hold_fill(self, raw: NDArray[Any]) -> bool:
+        """Whether the fill value lies between the extremes, which are found sooner than the value itself."""
+        if self.fill_value is None or not raw.size:
+            return False
+        return raw.dtype.kind not in "iu" or bool(raw.min() <= self.fill_value <= raw.max())
 
 
 @dataclass(frozen=True, slots=True)

@@ -276,6 +276,9 @@ def _volts32(raw: NDArray[Any], channel: Channel) -> Floats:
     if raw.dtype.kind == "f" or raw.dtype.itemsize > 2 or channel.scaling.fill_value is not None:
         with np.errstate(over="ignore", invalid="ignore"):
             volts = channel.scaling.volts(raw)
+            sane = raw.size > 0 and volts.min() > -ABSURD_V and volts.max() < ABSURD_V
+        if sane:
+            return volts.astype(np.float32)
         # No sensor circuit reads a thousand volts: infinite and absurd samples are missing ones.
         return np.where(np.abs(volts) < ABSURD_V, volts, np.nan).astype(np.float32)
     voltage_v = raw.astype(np.float32)
