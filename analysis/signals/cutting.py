@@ -84,7 +84,11 @@ class Pieces:
 
 
 def cut_at_edges(
-    travel: NDArray[np.float32], quiet: NDArray[np.bool_], tolerance: NDArray[np.float32], cell_s: float
+    travel: NDArray[np.float32],
+    quiet: NDArray[np.bool_],
+    tolerance: NDArray[np.float32],
+    cell_s: float,
+    bridged: NDArray[np.float32] | None = None,
 ) -> Pieces:
     """Cut a signal into pieces at every move that no arm could make.
 
@@ -98,6 +102,8 @@ def cut_at_edges(
         What noise and the recorder's step may add to a move, in %.
     cell_s : float
         Length of a cell in seconds.
+    bridged : ndarray, shape (n_cells,), or None
+        The travel as `bridged_over` gives it, where that is at hand.
 
     Returns
     -------
@@ -116,7 +122,8 @@ def cut_at_edges(
         cut &= ~_swift(travel[cells], cut, max(2, round(SWIFT_S / cell_s)))
     cut |= gap_s > max(BRIDGED_S, 1.5 * cell_s)
     if swift:
-        cut |= _kinks(bridged_over(travel, quiet), tolerance, cell_s, swerving=True)[cells[1:]]
+        bridged = bridged_over(travel, quiet) if bridged is None else bridged
+        cut |= _kinks(bridged, tolerance, cell_s, swerving=True)[cells[1:]]
     else:
         cut |= _kinks(travel, tolerance, cell_s, swerving=False)[cells[1:]]
         cut |= _sinkings(travel[cells], cell_s)

@@ -9,7 +9,7 @@ dynamic programming (Bellman 1957).
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 from numpy.typing import NDArray
@@ -46,6 +46,22 @@ STANDING = 0.75
 
 
 @dataclass(frozen=True, slots=True)
+class Chain:
+    """Pieces that together are one arm's motion.
+
+    Parameters
+    ----------
+    chosen : ndarray of int, shape (n_chosen,)
+        Indices into the pieces, ascending.
+    score_s : float
+        Seconds of signal that it explains, what its impossible moves cost taken off.
+    """
+
+    chosen: NDArray[np.int64]
+    score_s: float
+
+
+@dataclass(frozen=True, slots=True)
 class Cut:
     """One record's pieces with what is needed to choose among them.
 
@@ -73,6 +89,8 @@ class Cut:
     flat: NDArray[np.bool_]
     tolerance_percent: float
     strain: NDArray[np.float64]
+    _chains: dict[float | None, Chain] = field(default_factory=dict, init=False, repr=False, compare=False)
+    """By open level: one and the same is asked for to find that level, and to follow the arm."""
 
     @classmethod
     def of(
@@ -83,8 +101,9 @@ class Cut:
         cell_s: float,
     ) -> Cut:
         """Cut a signal; see `cut_at_edges`."""
-        pieces = cut_at_edges(travel, quiet, tolerance, cell_s)
-        bridged, typical = bridged_over(travel, quiet), float(np.median(thinned(tolerance)))
+        bridged = bridged_over(travel, quiet)
+        pieces = cut_at_edges(travel, quiet, tolerance, cell_s, bridged)
+        typical = float(np.median(thinned(tolerance)))
         ends = Ends.of(bridged, pieces, cell_s, np.isnan(travel))
         level, flat = _standing(bridged, ends, typical)
         return cls(
@@ -119,22 +138,6 @@ def _strains(ends: Ends, tolerance_percent: float) -> NDArray[np.float64]:
     return strains
 
 
-@dataclass(frozen=True, slots=True)
-class Chain:
-    """Pieces that together are one arm's motion.
-
-    Parameters
-    ----------
-    chosen : ndarray of int, shape (n_chosen,)
-        Indices into the pieces, ascending.
-    score_s : float
-        Seconds of signal that it explains, what its impossible moves cost taken off.
-    """
-
-    chosen: NDArray[np.int64]
-    score_s: float
-
-
 def truthful_chain(cut: Cut, *, open_level: float | None) -> Chain:
     """Choose the pieces that together are one arm's motion.
 
@@ -150,21 +153,28 @@ def truthful_chain(cut: Cut, *, open_level: float | None) -> Chain:
     -------
     Chain
     """
+    if open_level not in cut._chains:
+        cut._chains[open_level] = _best_chain(cut, open_level)
+    return cut._chains[open_level]
+
+
+def _best_chain(cut: Cut, open_level: float | None) -> Chain:
+    """`truthful_chain`, found anew."""
     worth = cut.worth
     if open_level is not None:
         worth = np.where(parked(cut, open_level), -worth, worth)
     if len(cut.pieces) <= 1:
         return Chain(np.arange(len(cut.pieces)), float(worth.sum()))
-    score = worth.copy()
-    before = np.full(len(worth), -1)
+    # Before the first piece there is nothing to come from: the strain of that is infinite.
+    padded = np.concatenate([np.zeros(LOOK_BACK), worth])
+    score, before = padded[LOOK_BACK:], np.full(len(worth), -1)
     cost = IMPOSSIBLE_S * cut.strain
     for index in range(1, len(worth)):
-        low = max(0, index - LOOK_BACK)
-        gain = score[low:index] - cost[index, low - index :]
+        gain = padded[index : index + LOOK_BACK] - cost[index]
         best = gain.argmax()
         if gain[best] > 0.0:
             score[index] = worth[index] + gain[best]
-            before[index] = low + best
+            before[index] = index - LOOK_BACK + best
     chain = [int(np.argmax(score))]
     while before[chain[-1]] >= 0:
         chain.append(int(before[chain[-1]]))
