@@ -90,43 +90,46 @@ def _in_windows(level: Floats, weight: Floats, overlap: int) -> Floats:
 def _side_by_side(level: Floats, weight: Floats, starts: NDArray[np.int64], size: int) -> Floats:
     """Solve windows by L D L' (Golub, Van Loan, Matrix Computations, 4.3), shape (size, n_windows).
 
-    Row i of the arrays is row i - 3 of all systems: what is before the first is nought. `near` and `far` are
-    the first two lower diagonals of L; the third one is minus `inverse`, the reciprocal pivots, since the
-    outermost diagonal of the matrix is minus one.
+    Row i of the arrays is row i - 3 of all systems: what is before the first is nought. `near` and `far`, the
+    first two lower diagonals of L, take turns in the rows of `lower`: ``lower[2 * i]`` is near of row i, and
+    ``lower[2 * i - 1]`` is far of it, so that what is multiplied together lies together. The third diagonal
+    is minus `inverse`, the reciprocal pivots, since the outermost diagonal of the matrix is minus one.
     """
     _, second, first, middle = penalty_bands(size).tolist()
-    inverse, solved, near, far = (np.zeros((size + 6, len(starts))) for _ in range(4))
+    inverse, solved = (np.zeros((size + 6, len(starts))) for _ in range(2))
+    lower = np.zeros((2 * (size + 6), len(starts)))
     inverse[3:-3] = sliding_window_view(weight, size)[starts].T
     solved[3:-3] = sliding_window_view(level, size)[starts].T
     solved *= inverse
-    scratch, pivot_near, pivot_far = (np.empty(len(starts)) for _ in range(3))
-
-    def less(target: Floats, one: Floats, other: Floats) -> None:
-        multiply(one, other, scratch)
-        subtract(target, scratch, target)
-
+    pair, products = np.empty((2, len(starts))), np.empty((2, len(starts)))
+    outer = np.stack([second, first], axis=1)[..., None]
     add, subtract, multiply = np.add, np.subtract, np.multiply
+    (pivot_far, pivot_near), (by_far, by_near), scratch = pair, products, products[0]
     for row in range(3, size + 3):
-        add(near[row - 2], second[row - 3], pivot_far)
-        add(far[row - 1], first[row - 3], pivot_near)
-        less(pivot_near, pivot_far, near[row - 1])
-        multiply(pivot_near, inverse[row - 1], near[row])
-        multiply(pivot_far, inverse[row - 2], far[row])
-        pivot, right = inverse[row], solved[row]
+        pivot, right, both = inverse[row], solved[row], lower[2 * row - 1 : 2 * row + 1]
+        add(lower[2 * row - 4 : 2 * row - 2], outer[row - 3], pair)
+        multiply(pivot_far, lower[2 * row - 2], scratch)
+        subtract(pivot_near, scratch, pivot_near)
+        multiply(pair, inverse[row - 2 : row], both)
         add(pivot, middle[row - 3], pivot)
         subtract(pivot, inverse[row - 3], pivot)
-        less(pivot, pivot_near, near[row])
-        less(pivot, pivot_far, far[row])
+        multiply(pair, both, products)
+        subtract(pivot, by_near, pivot)
+        subtract(pivot, by_far, pivot)
         np.reciprocal(pivot, out=pivot)
         add(right, solved[row - 3], right)
-        less(right, pivot_near, solved[row - 1])
-        less(right, pivot_far, solved[row - 2])
+        multiply(pair, solved[row - 2 : row], products)
+        subtract(right, by_near, right)
+        subtract(right, by_far, right)
         multiply(right, pivot, right)
+    by_near, by_far = products
     for row in range(size + 2, 2, -1):
-        less(solved[row], near[row + 1], solved[row + 1])
-        less(solved[row], far[row + 2], solved[row + 2])
+        right = solved[row]
+        multiply(lower[2 * row + 2 : 2 * row + 4], solved[row + 1 : row + 3], products)
+        subtract(right, by_near, right)
+        subtract(right, by_far, right)
         multiply(inverse[row], solved[row + 3], scratch)
-        add(solved[row], scratch, solved[row])
+        add(right, scratch, right)
     return solved[3:-3]
 
 
