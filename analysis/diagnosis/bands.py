@@ -80,14 +80,10 @@ def _crossing_times(survey: TrackSurvey, place: Place) -> tuple[CrossingTime, ..
     worst = np.nan_to_num(survey.breakup_percent[:, _inside(survey, place.travel)]).max(axis=1)
     crossed = np.flatnonzero(place.crossed)
     times = _times_within(survey, [survey.crossings[index] for index in crossed], place.travel)
+    columns = (crossed, place.noisy[crossed], worst[crossed])
     return tuple(
-        CrossingTime(
-            record=survey.crossings[index].record,
-            time=time,
-            noisy=bool(place.noisy[index]),
-            breakup_percent=float(worst[index]),
-        )
-        for index, time in zip(crossed, times, strict=True)
+        CrossingTime(record=survey.crossings[index].record, time=time, noisy=noisy, breakup_percent=breakup)
+        for time, index, noisy, breakup in zip(times, *(item.tolist() for item in columns), strict=True)
     )
 
 
@@ -105,12 +101,15 @@ def _times_within(survey: TrackSurvey, crossings: Sequence[Crossing], travel: In
         begun = np.searchsorted(path.time_s, [times[index].start for index in own])
         ended = np.searchsorted(path.time_s, [times[index].stop for index in own])
         firsts, lasts = np.searchsorted(nodes, begun), np.searchsorted(nodes, ended, side="right") - 1
-        for index, first, last in zip(own, firsts.tolist(), lasts.tolist(), strict=True):
-            if last < first:
+        inside = lasts >= firsts
+        within = (path.time_s[nodes[item[inside]]].tolist() for item in (firsts, lasts))
+        times_inside = map(Interval, *within)
+        for index, met in zip(own, inside.tolist(), strict=True):
+            if met:
+                times[index] = next(times_inside)
+            else:
                 middle = _nearest_time(crossings[index], travel)
                 times[index] = Interval(middle, middle)
-            else:
-                times[index] = Interval(float(path.time_s[nodes[first]]), float(path.time_s[nodes[last]]))
     return times
 
 

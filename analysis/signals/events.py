@@ -102,17 +102,17 @@ def _group(
     firsts, lasts = np.concatenate([[0], cut]), np.concatenate([cut, [len(cells)]])
     up = np.maximum.reduceat(np.nan_to_num(above[cells]), firsts)
     down = np.maximum.reduceat(np.nan_to_num(below[cells]), firsts)
+    where = np.full(len(firsts), np.nan) if travel is None else travel[cells[firsts]]
+    columns = (cells[firsts], cells[lasts - 1], up, down, lasts - firsts, where)
     return tuple(
         Disturbance(
-            first=int(cells[first]),
-            last=int(cells[last - 1]),
-            time=Interval(
-                start_s + cell_s * int(cells[first]), start_s + cell_s * (int(cells[last - 1]) + 1)
-            ),
-            above=float(up[index]),
-            below=float(down[index]),
-            cells=int(last - first),
-            travel_percent=float("nan") if travel is None else float(travel[cells[first]]),
+            first=first,
+            last=last,
+            time=Interval(start_s + cell_s * first, start_s + cell_s * (last + 1)),
+            above=rise,
+            below=drop,
+            cells=count,
+            travel_percent=place,
         )
-        for index, (first, last) in enumerate(zip(firsts, lasts, strict=True))
+        for first, last, rise, drop, count, place in zip(*(item.tolist() for item in columns), strict=True)
     )
