@@ -250,20 +250,30 @@ def _bridged(
     level = total / np.maximum(count, 1.0)
     if not len(gaps):
         return level
-    piers = np.arange(0, len(count), max(1, round(BRIDGE_S / node_s)))
-    weight = np.add.reduceat(count, piers)
+    pier = max(1, round(BRIDGE_S / node_s))
+    weight = _pier_sums(count, pier)
     kept = weight > 0
-    place = np.add.reduceat(total, piers)[kept] / weight[kept]
-    when = np.add.reduceat(np.arange(len(count)) * count, piers)[kept] / weight[kept]
+    place = _pier_sums(total, pier)[kept] / weight[kept]
+    when = _pier_sums(np.arange(len(count)) * count, pier)[kept] / weight[kept]
     if len(place) < 2:
         return np.where(count > 0, level, place[0])
     # Two piers on either side of a gap settle its bridge; the others are left alone.
     beside = np.searchsorted(when, gaps)[:, None] + np.arange(-2, 2)
-    near = np.unique(np.clip(beside, 0, len(when) - 1))
+    near = np.zeros(len(when), dtype=np.bool_)
+    near[np.clip(beside, 0, len(when) - 1)] = True
     bridge = PchipInterpolator(when[near], place[near], extrapolate=False)(gaps)
     bridge = np.where(gaps < when[0], place[0], np.where(gaps > when[-1], place[-1], bridge))
     level[gaps] = bridge
     return level
+
+
+def _pier_sums(values: NDArray[np.float64], pier: int) -> NDArray[np.float64]:
+    """Sums of every `pier` nodes, the last of what is left: few at a time are sooner added side by side."""
+    sums = values[::pier].copy()
+    for shift in range(1, pier):
+        beside = values[shift::pier]
+        sums[: len(beside)] += beside
+    return sums
 
 
 def _per_node(values: NDArray[np.float32], per_node: int) -> NDArray[np.float64]:
