@@ -157,7 +157,17 @@ def median_of_five(values: NDArray[np.float32]) -> NDArray[np.float32]:
     ndarray, shape (n,)
     """
     padded = np.concatenate([values[:1], values[:1], values, values[-1:], values[-1:]])
-    one, two, three, four, five = (padded[shift : shift + len(values)] for shift in range(5))
+    return middle_of_five(*(padded[shift : shift + len(values)] for shift in range(5)))
+
+
+def middle_of_five(
+    one: NDArray[np.float32],
+    two: NDArray[np.float32],
+    three: NDArray[np.float32],
+    four: NDArray[np.float32],
+    five: NDArray[np.float32],
+) -> NDArray[np.float32]:
+    """Median of five series, place by place, same shape; none of them holds NaN."""
     # Of two pairs neither the lower of the lows nor the higher of the highs is the median of all five.
     low = np.maximum(np.minimum(one, two), np.minimum(three, four))
     high = np.minimum(np.maximum(one, two), np.maximum(three, four))

@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 from scipy.ndimage import median_filter
 
 from analysis.signals.cells import CellSeries
+from analysis.signals.smoothing import middle_of_five
 from analysis.signals.thinning import thinned
 
 COURSE_BLOCK_S = 0.05
@@ -52,10 +53,12 @@ class SlowCourse:
         blocks_v, first = self.blocks_v.astype(np.float64), -(-self.block // 2)
         slope = np.diff(blocks_v) / self.block
         along = np.arange(first, first + self.block) - 0.5 * self.block
-        between = slope[:, None] * along + blocks_v[:-1, None]
+        between = along[:, None] * slope  # the short axis first: half the time
+        between += blocks_v[:-1]
         course = np.empty(self.cells, np.float32)
         last = first + between.size
-        course[:first], course[first:last], course[last:] = blocks_v[0], between.ravel(), blocks_v[-1]
+        course[:first], course[last:] = blocks_v[0], blocks_v[-1]
+        course[first:last].reshape(-1, self.block)[:] = between.T
         return course
 
 
@@ -172,7 +175,10 @@ def _slow_course(mean: NDArray[np.float32], block: int) -> SlowCourse:
         return SlowCourse(np.full(1, np.median(filled), np.float32), block, len(mean))
     blocks, middle = filled[: whole * block].reshape(whole, block), block // 2
     odd = block % 2 == 1  # half the time: the median of an even number is a mean of two
-    medians = np.partition(blocks, middle, axis=1)[:, middle] if odd else np.median(blocks, axis=1)
+    if block == 5:
+        medians = middle_of_five(*blocks.T)
+    else:
+        medians = np.partition(blocks, middle, axis=1)[:, middle] if odd else np.median(blocks, axis=1)
     smooth = median_filter(medians, size=min(COURSE_BLOCKS, whole), mode="nearest")
     return SlowCourse(smooth, block, len(mean))
 
