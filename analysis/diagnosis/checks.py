@@ -156,7 +156,7 @@ def _signal_range(studies: Studies) -> Iterator[Check]:
         channel = item.record.channel(Role.SIGNAL)
         if limit is None or survey is None or channel is None or not survey.motion.truthful.any():
             continue
-        feed_v = studies.feed.reference_v - studies.feed.ground_v
+        feed_v = studies.feed.whole_travel_v
         volts = survey.motion.travel_percent[survey.motion.truthful] * feed_v / 100.0
         ends = np.percentile(volts, [1.0, 99.0])
         middle = 0.5 * ((limit.lower or 0.0) + (limit.upper or feed_v))
@@ -195,7 +195,7 @@ def _second_track(studies: Studies) -> Iterator[Check]:
         channel = item.record.channel(Role.SECOND_SIGNAL)
         if pair[0] is None or pair[1] is None or channel is None:
             continue
-        feed_v = studies.feed.reference_v - studies.feed.ground_v
+        feed_v = studies.feed.whole_travel_v
         offset = relation.offset_v * feed_v / studies.profile.supply_v
         gap_v = pair[1].mean * (feed_v / 100.0) - (relation.factor * pair[0].mean * (feed_v / 100.0) + offset)
         value = _lasting_gap(gap_v, max(1, round(relation.hold_s / item.cells.cell_s)))

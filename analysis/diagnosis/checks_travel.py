@@ -48,7 +48,7 @@ def end_voltages(studies: Studies) -> Iterator[Check]:
     channel = item.record.channel(Role.SIGNAL) if item is not None else None
     if channel is None or not all(len(found) for found in ends.values()):
         return
-    feed_v = studies.feed.reference_v - studies.feed.ground_v
+    feed_v = studies.feed.whole_travel_v
     made: dict[Direction, tuple[float, float, bool]] = {}
     for side, code in ((Direction.DOWN, "low_end"), (Direction.UP, "high_end")):
         value, spread, stopped = _end(ends[side] * feed_v / 100.0, side, STOP_PERCENT * feed_v / 100.0)

@@ -147,7 +147,7 @@ def _basis(
         gathered=features.gathered,
         slow=features.slow,
         worn=worn,
-        feed_v=studies.feed.reference_v - studies.feed.ground_v,
+        feed_v=studies.feed.whole_travel_v,
         spots=tuple(FoundSpot(role, place.travel, place.log_odds) for role, place in places),
         pushes=pushes,
     )

@@ -262,7 +262,7 @@ class BandBasis:
     worn : float
         Probability that a track is worn, of the capture as a whole.
     feed_v : float
-        Reference above ground, in volts: 100 % of travel.
+        Signal volts above ground at 100 % of travel: reference above ground, for a ratiometric sensor.
     spots : tuple of FoundSpot
         All stretches that were looked at as bands, most certain first.
     pushes : mapping of Role to ndarray, shape (n, 3)

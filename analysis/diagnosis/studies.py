@@ -156,7 +156,7 @@ def _reduced(
     """Every record as cells, with the feed to reckon with and which of its wires were measured."""
     records, whole = _split(capture.records)
     records = [item for item in records if len(item) and any(channel.role for channel in item.channels)]
-    feed, measured = measured_feed(records, profile.supply_v, tick=part(tick, 0.0, 0.1))
+    feed, measured = measured_feed(records, profile, tick=part(tick, 0.0, 0.1))
     total = sum(len(item) for item in records) or 1
     studies, done = [], 0
     for record in records:
@@ -189,7 +189,7 @@ def _split(records: Sequence[Record]) -> tuple[list[Record], RecordCells | None]
 
 
 def measured_feed(
-    records: Sequence[Record], supply_v: float, *, tick: Tick = ignore
+    records: Sequence[Record], profile: SensorProfile, *, tick: Tick = ignore
 ) -> tuple[Feed, frozenset[Role]]:
     """Median reference and ground of some records, from at most a million samples each.
 
@@ -197,8 +197,9 @@ def measured_feed(
     ----------
     records : sequence of Record
         Of one capture.
-    supply_v : float
-        Taken as the reference where none was measured.
+    profile : SensorProfile
+        Its supply is taken as the reference where none was measured, and as the whole travel of an output
+        that does not go with the feed.
     tick : Tick
         Told after each of the two.
 
@@ -220,7 +221,8 @@ def measured_feed(
         if middles:
             found[role] = float(np.median(middles))
         tick(1.0)
-    feed = Feed(found.get(Role.REFERENCE, supply_v), found.get(Role.GROUND, 0.0))
+    fixed_v = None if profile.ratiometric else profile.supply_v
+    feed = Feed(found.get(Role.REFERENCE, profile.supply_v), found.get(Role.GROUND, 0.0), fixed_v)
     return feed, frozenset(found)
 
 
@@ -380,7 +382,7 @@ def _others_percent(item: Study, feed: Feed) -> NDArray[np.float32] | None:
     beside = worst.copy()
     np.maximum(beside[1:], worst[:-1], out=beside[1:])
     np.maximum(beside[:-1], worst[1:], out=beside[:-1])
-    span_v = max(feed.reference_v - feed.ground_v, LEAST_FEED_V)
+    span_v = max(feed.whole_travel_v, LEAST_FEED_V)
     return np.asarray(beside * np.float32(100.0 / span_v))
 
 

@@ -64,7 +64,7 @@ class _Noted:
 
 
 def _noted(seen: Seen, item: Study) -> list[_Noted]:
-    feed_v = seen.studies.feed.reference_v - seen.studies.feed.ground_v
+    feed_v = seen.studies.feed.whole_travel_v
     return [
         _Noted(item, role, event, event.depth * (feed_v / 100.0 if role in item.surveys else 1.0))
         for role in (*item.surveys, *(role for role in WATCHED if role in item.steady))

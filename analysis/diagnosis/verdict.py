@@ -107,6 +107,8 @@ def _summary(code: VerdictCode, seen: Seen, bands: tuple[Band, ...]) -> Wording:
         return say("This capture cannot be judged: {text}.", text=text)
     if code is VerdictCode.NO_FAULT_FOUND:
         return say("No fault was seen in {tested}.", tested=_tested(seen))
+    if code is VerdictCode.REFERENCE_FAULT and not seen.studies.profile.ratiometric:
+        return _FEED_ALONE
     return _SENTENCES[code]
 
 
@@ -163,6 +165,8 @@ _SENTENCES = {
     ),
     VerdictCode.INCONCLUSIVE: say("This capture does not decide it."),
 }
+
+_FEED_ALONE = say("The reference is not what it should be; this sensor's output does not go with it.")
 
 
 def _crossed(bands: tuple[Band, ...]) -> Wording:

@@ -75,12 +75,19 @@ class Feed:
     ----------
     reference_v, ground_v : float
         Volts against the recorder's return.
-    reference_step_v : float
-        Where it was measured, the step of the recorder; else 0.
+    fixed_v : float or None
+        Signal volts above ground that the whole travel stands for, where the output does not go with the
+        feed; None for a ratiometric sensor, whose travel is a share of the feed.
     """
 
     reference_v: float = 5.0
     ground_v: float = 0.0
+    fixed_v: float | None = None
+
+    @property
+    def whole_travel_v(self) -> float:
+        """Signal volts above ground that the whole travel stands for."""
+        return self.reference_v - self.ground_v if self.fixed_v is None else self.fixed_v
 
 
 @dataclass(frozen=True, slots=True)
@@ -147,7 +154,8 @@ def reduce_record(record: Record, feed: Feed, *, tick: Tick = ignore) -> RecordC
     Returns
     -------
     RecordCells
-        Travel is ``100 * (signal - ground) / (reference - ground)`` in %.
+        Travel is ``100 * (signal - ground) / (reference - ground)`` in %, or
+        ``100 * (signal - ground) / fixed_v`` where the output does not go with the feed.
 
     Raises
     ------
@@ -230,6 +238,8 @@ def _restlessness(travel: Floats) -> float:
 
 def _feed_of(block: Block, feed: Feed) -> tuple[Any, Any]:
     ground = block.get(Role.GROUND, feed.ground_v)
+    if feed.fixed_v is not None:
+        return ground, ground + np.float32(feed.fixed_v)
     return ground, block.get(Role.REFERENCE, feed.reference_v)
 
 
@@ -298,6 +308,8 @@ def _as_columns(voltage_v: Floats, width: int) -> Floats:
 
 def _step_percent(channel: Channel, volts: Mapping[Role, CellSeries], feed: Feed) -> float:
     """Recorder's step as a share of the feed, in %."""
+    if feed.fixed_v is not None:
+        return 100.0 * channel.step_v / feed.fixed_v
     span_v = _typical(volts.get(Role.REFERENCE), feed.reference_v) - _typical(
         volts.get(Role.GROUND), feed.ground_v
     )

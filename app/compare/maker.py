@@ -115,8 +115,7 @@ def corner_of(side: CompareSide, shift_s: float, otherwise: str) -> MakeCorner |
     name = str(channel.attributes.get("mounting", "")) or capture.text("mounting") or otherwise
 
     def make() -> Corner:
-        supply_v = load_profile(profile or None).supply_v
-        feed, _ = measured_feed(capture.records, supply_v)
+        feed, _ = measured_feed(capture.records, load_profile(profile or None))
         return Corner(name, record, track, mirrored, shift_s, feed)
 
     return make

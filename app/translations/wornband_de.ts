@@ -5542,6 +5542,11 @@
         <translation>Diese Messung entscheidet es nicht.</translation>
     </message>
     <message>
+        <source>The reference is not what it should be; this sensor's output does not go with it.</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Die Bezugsspannung ist nicht, wie sie sein soll; der Ausgang dieses Sensors folgt ihr nicht.</translation>
+    </message>
+    <message>
         <source>no crossings</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
         <translation>keine Überfahrten</translation>
@@ -9560,6 +9565,11 @@
         <source>no record was taken on a road</source>
         <extracomment>app/why/circle.py</extracomment>
         <translation>keine Aufzeichnung einer Fahrt</translation>
+    </message>
+    <message>
+        <source>Three-wire position sensor whose output does not follow its feed, 5 V</source>
+        <extracomment>analysis/diagnosis/sensor_profiles/generic-non-ratiometric.toml</extracomment>
+        <translation>Positionssensor mit drei Leitungen, dessen Ausgang der Versorgung nicht folgt, 5 V</translation>
     </message>
     <message>
         <source>Three-wire position sensor, 5 V</source>

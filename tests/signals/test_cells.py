@@ -161,6 +161,22 @@ def test_a_feed_from_other_records_stands_in_for_one_that_was_not_watched() -> N
     np.testing.assert_allclose(alone.travel[Role.SIGNAL].mean, watched.travel[Role.SIGNAL].mean, atol=1e-3)
 
 
+@pytest.mark.parametrize("rate_hz", [2_000.0, FAST_HZ])
+def test_travel_of_an_output_that_does_not_follow_its_feed_is_a_share_of_fixed_volts(rate_hz: float) -> None:
+    size = 4_000
+    reference_v = np.full(size, 5.0)
+    reference_v[1_000:1_200] = 4.0
+    volts = {Role.SIGNAL: np.full(size, 2.6), Role.REFERENCE: reference_v, Role.GROUND: np.full(size, 0.1)}
+    record = make_record("001", 1.0 / rate_hz, {role: (item, Scaling()) for role, item in volts.items()})
+    fixed = reduce_record(record, Feed(fixed_v=5.0)).travel[Role.SIGNAL]
+    np.testing.assert_allclose(fixed.minimum, 50.0, rtol=1e-6)
+    np.testing.assert_allclose(fixed.maximum, 50.0, rtol=1e-6)
+    share = reduce_record(record, Feed()).travel[Role.SIGNAL]
+    assert share.maximum.max() == pytest.approx(100.0 * 2.5 / 3.9, rel=1e-6)
+    assert Feed(4.9, 0.1).whole_travel_v == pytest.approx(4.8)
+    assert Feed(4.9, 0.1, fixed_v=5.0).whole_travel_v == 5.0
+
+
 def test_no_travel_is_reckoned_from_a_feed_that_is_not_there() -> None:
     made = reduce_record(record_of(strokes(1), reference_v=0.4, ground_v=0.0), Feed())
     assert np.isnan(made.travel[Role.SIGNAL].mean).all()
