@@ -13,6 +13,7 @@ from numpy.typing import NDArray
 
 from analysis.captures.model import Role, Step
 from analysis.diagnosis.checks_travel import end_voltages, hysteresis_check, linearity_checks
+from analysis.diagnosis.checks_zero import zero_check
 from analysis.diagnosis.findings import Check, Result
 from analysis.diagnosis.judging import decided, level_uncertainty, unplugged
 from analysis.diagnosis.profile_model import Limit
@@ -232,6 +233,7 @@ def _sampling(studies: Studies) -> Iterator[Check]:
 
 
 CHECKS: tuple[Callable[[Studies], Iterator[Check]], ...] = (
+    zero_check,
     _ground_drop,
     _reference_level,
     _steadiness,

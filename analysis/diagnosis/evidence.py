@@ -10,6 +10,7 @@ from collections.abc import Callable
 import numpy as np
 
 from analysis.captures.model import Role, Step
+from analysis.diagnosis.checks_zero import zero_known
 from analysis.diagnosis.evidence_conditions import condition_statements
 from analysis.diagnosis.evidence_tracks import position_from_other_track, straight_output
 from analysis.diagnosis.evidence_trend import constant_over_crossings, improved_by_moving
@@ -324,6 +325,7 @@ def _profile(seen: Seen) -> Statement | None:
 
 STATEMENTS: tuple[Callable[[Seen], Statement | None], ...] = (
     _measured,
+    zero_known,
     _ground,
     _reference,
     _wiring_quiet,

@@ -8,7 +8,7 @@ from pathlib import Path
 import numpy as np
 
 import analysis
-from analysis.captures.model import Capture, Role
+from analysis.captures.model import Capture, Role, Step
 from analysis.diagnosis.advice import give_advice
 from analysis.diagnosis.bands import LEAST_LISTED, make_band, reconciled
 from analysis.diagnosis.checks import run_checks
@@ -113,6 +113,8 @@ def _parts(capture: Capture, studies: Studies) -> tuple[Part, ...]:
 
 def _require_signal(capture: Capture) -> None:
     for record in capture.records:
+        if record.step is Step.ZERO:
+            continue
         for role in (Role.SIGNAL, Role.SECOND_SIGNAL):
             channel = record.channel(role)
             if channel is not None and len(channel) >= 2:

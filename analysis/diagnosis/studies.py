@@ -95,7 +95,7 @@ class Studies:
     feed : Feed
         Reference and ground for the records that did not watch them.
     every : tuple of Study
-        In the capture's order.
+        In the capture's order, records of the recorder's zero left out: they show nothing of the sensor.
     tracks : mapping of Role to TrackSurvey
         All crossings of all swept records.
     feed_measured : frozenset of Role
@@ -156,6 +156,7 @@ def _reduced(
     """Every record as cells, with the feed to reckon with and which of its wires were measured."""
     records, whole = _split(capture.records)
     records = [item for item in records if len(item) and any(channel.role for channel in item.channels)]
+    records = [item for item in records if item.step is not Step.ZERO]
     feed, measured = measured_feed(records, profile, tick=part(tick, 0.0, 0.1))
     total = sum(len(item) for item in records) or 1
     studies, done = [], 0

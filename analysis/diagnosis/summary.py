@@ -8,6 +8,7 @@ from itertools import pairwise
 import numpy as np
 
 from analysis.captures.model import Role
+from analysis.diagnosis.checks_zero import zero_outcome, zeros_of
 from analysis.diagnosis.findings import CoverageSpan, Event, RecordOutcome, Result
 from analysis.diagnosis.seen import PLAIN, QUIET_WEIGHT, Seen, disturbed_weight
 from analysis.diagnosis.strays import substance
@@ -103,7 +104,9 @@ def record_outcomes(seen: Seen) -> tuple[RecordOutcome, ...]:
         known = lines.get(made.record)
         if known is None or (known.result is Result.PASS and made.result is not Result.PASS):
             lines[made.record] = made
-    return tuple(lines.values())
+    lines |= {item.name: zero_outcome(item) for item in zeros_of(seen.studies)}
+    order = {item.name: index for index, item in enumerate(seen.studies.capture.records)}
+    return tuple(sorted(lines.values(), key=lambda line: order.get(line.record, len(order))))
 
 
 def _outcome(seen: Seen, item: Study) -> RecordOutcome:

@@ -4432,6 +4432,46 @@
         <translation>Auf gegen ab, zwischen den Bahnen</translation>
     </message>
     <message>
+        <source>no accuracy is stated</source>
+        <extracomment>analysis/diagnosis/checks_zero.py</extracomment>
+        <translation>keine Genauigkeit angegeben</translation>
+    </message>
+    <message>
+        <source>Zero of the recorder</source>
+        <extracomment>analysis/diagnosis/checks_zero.py</extracomment>
+        <translation>Nullpunkt des Rekorders</translation>
+    </message>
+    <message>
+        <source>the recorder's stated accuracy</source>
+        <extracomment>analysis/diagnosis/checks_zero.py</extracomment>
+        <translation>angegebene Genauigkeit des Rekorders</translation>
+    </message>
+    <message>
+        <source>With its probes held together the recorder reads {offset_mv:.1f} mV: within its stated accuracy.</source>
+        <extracomment>analysis/diagnosis/checks_zero.py</extracomment>
+        <translation>Mit zusammengehaltenen Prüfspitzen zeigt der Rekorder {offset_mv:.1f} mV: innerhalb seiner angegebenen Genauigkeit.</translation>
+    </message>
+    <message>
+        <source>With its probes held together the recorder reads {offset_mv:.1f} mV, more than its stated accuracy: every level here may be off by that.</source>
+        <extracomment>analysis/diagnosis/checks_zero.py</extracomment>
+        <translation>Mit zusammengehaltenen Prüfspitzen zeigt der Rekorder {offset_mv:.1f} mV, mehr als seine angegebene Genauigkeit: Jeder Pegel hier kann um so viel falsch sein.</translation>
+    </message>
+    <message>
+        <source>With its probes held together the recorder reads {offset_mv:.1f} mV; whether that is within its accuracy cannot be told.</source>
+        <extracomment>analysis/diagnosis/checks_zero.py</extracomment>
+        <translation>Mit zusammengehaltenen Prüfspitzen zeigt der Rekorder {offset_mv:.1f} mV; ob das innerhalb seiner Genauigkeit liegt, ist nicht zu sagen.</translation>
+    </message>
+    <message>
+        <source>nothing was read</source>
+        <extracomment>analysis/diagnosis/checks_zero.py</extracomment>
+        <translation>nichts gemessen</translation>
+    </message>
+    <message>
+        <source>zero at {offset_mv:.1f} mV</source>
+        <extracomment>analysis/diagnosis/checks_zero.py</extracomment>
+        <translation>Nullpunkt bei {offset_mv:.1f} mV</translation>
+    </message>
+    <message>
         <source>The evidence is complete: every stretch was crossed at least {count} times.</source>
         <extracomment>analysis/diagnosis/enough.py</extracomment>
         <translation>Die Belege sind vollständig: Jeder Abschnitt wurde mindestens {count}-mal überfahren.</translation>

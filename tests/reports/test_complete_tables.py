@@ -74,6 +74,7 @@ TABLES: list[tuple[Mapping[Any, object], Any]] = [
     (comparison_report._SIDE_BY_SIDE, Change),
 ]
 CHECK_CODES = {
+    "recorder_zero",
     "ground_drop",
     "ground_steadiness",
     "reference_level",
