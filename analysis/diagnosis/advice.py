@@ -50,6 +50,10 @@ SWEEP_PAST = Template(
 )
 HOLD_STILL = Template("Hold the arm still at {place:.0f} % for ten seconds, hands off, and record it.")
 SECOND_TRACK = say("Record the second track in the same sweeps.")
+WHICH_TRACK = say(
+    "Hold the arm at a few known positions and record both tracks: "
+    "which of them does not fit is the wrong one."
+)
 REST_HEIGHT = say("Sweep through the height at which the car stands.")
 WIGGLE = say("Wiggle the harness with the arm at rest and the signal watched.")
 RECORD_FASTER = Template(
@@ -101,6 +105,8 @@ def _sentences(seen: Seen, verdict: Verdict, evidence: tuple[Statement, ...]) ->
         yield HOLD_STILL(place=place)
     if open_points.get("all_tracks_recorded") is State.REFUTED:
         yield SECOND_TRACK
+    if open_points.get("tracks_agree") is State.REFUTED and not seen.sure_bands:
+        yield WHICH_TRACK
     if open_points.get("rest_height_tested") is State.REFUTED:
         yield REST_HEIGHT
     if open_points.get("wiring_quiet") is State.NOT_SHOWN:

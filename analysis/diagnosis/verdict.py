@@ -42,7 +42,14 @@ CAUSES: Mapping[VerdictCode, tuple[str, ...]] = {
     ),
 }
 
-CLEARING = ("measured_properly", "ground_good", "reference_good", "rest_height_tested", "all_tracks_recorded")
+CLEARING = (
+    "measured_properly",
+    "ground_good",
+    "reference_good",
+    "rest_height_tested",
+    "all_tracks_recorded",
+    "tracks_agree",
+)
 """Statements of which none may be refuted where no fault is found."""
 
 
@@ -77,7 +84,10 @@ def give_verdict(
         confidence = max(shares.get(code, 0.0), 1.0 - confidence)
     if code is VerdictCode.WORN_TRACK and seen.studies.profile.contact is Contact.CONTACTLESS:
         code = VerdictCode.SENSOR_OUTPUT_FAULT
-    return Verdict(code, confidence, _summary(code, seen, bands), CAUSES.get(code, ()))
+    summary = _summary(code, seen, bands)
+    if code is VerdictCode.INCONCLUSIVE and _state(evidence, "tracks_agree") is State.REFUTED:
+        summary = _TRACKS_DISAGREE
+    return Verdict(code, confidence, summary, CAUSES.get(code, ()))
 
 
 def _no_surer_than_its_band(
@@ -91,6 +101,10 @@ def _no_surer_than_its_band(
         return shares
     undecided = shares.get(VerdictCode.INCONCLUSIVE, 0.0) + worn - surest
     return {**shares, VerdictCode.WORN_TRACK: surest, VerdictCode.INCONCLUSIVE: undecided}
+
+
+def _state(evidence: tuple[Statement, ...], code: str) -> State | None:
+    return next((item.state for item in evidence if item.code == code), None)
 
 
 def _may_clear(evidence: tuple[Statement, ...]) -> bool:
@@ -165,6 +179,8 @@ _SENTENCES = {
     ),
     VerdictCode.INCONCLUSIVE: say("This capture does not decide it."),
 }
+
+_TRACKS_DISAGREE = say("The two tracks disagree, and this capture does not show which of them is wrong.")
 
 _FEED_ALONE = say("The reference is not what it should be; this sensor's output does not go with it.")
 

@@ -4267,6 +4267,11 @@
         <translation>Die zweite Bahn bei denselben Durchläufen mit aufzeichnen.</translation>
     </message>
     <message>
+        <source>Hold the arm at a few known positions and record both tracks: which of them does not fit is the wrong one.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Halten Sie den Arm in einigen bekannten Stellungen und zeichnen Sie beide Bahnen auf: Die nicht passt, ist die falsche.</translation>
+    </message>
+    <message>
         <source>Sweep through the height at which the car stands.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
         <translation>Durch die Höhe fahren, in der das Fahrzeug steht.</translation>
@@ -5580,6 +5585,11 @@
         <source>This capture does not decide it.</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
         <translation>Diese Messung entscheidet es nicht.</translation>
+    </message>
+    <message>
+        <source>The two tracks disagree, and this capture does not show which of them is wrong.</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Die beiden Bahnen widersprechen sich, und diese Messung zeigt nicht, welche falsch ist.</translation>
     </message>
     <message>
         <source>The reference is not what it should be; this sensor's output does not go with it.</source>

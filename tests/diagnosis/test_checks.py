@@ -10,7 +10,7 @@ import pytest
 from analysis.captures.memory import make_capture, make_channel, make_record
 from analysis.captures.model import Capture, Role, Scaling, Step
 from analysis.diagnosis.examine import examine
-from analysis.diagnosis.findings import Check, Findings, Result, State
+from analysis.diagnosis.findings import Check, Findings, Result, State, VerdictCode
 from analysis.diagnosis.judging import level_uncertainty
 from tests.diagnosis.examples import RATE_HZ, Meter, Wires, channel, record, standing, sweep, visit
 from tests.signals.examples import rest
@@ -180,3 +180,9 @@ def test_two_tracks_agree_within_their_tolerance_and_its_time(
     second_v[2000 : 2000 + round(lasting_s * RATE_HZ)] += apart_v
     found = _two_tracks(second_v.tolist())
     assert _state(found, "tracks_agree") is state
+    # What a control unit stores a fault for cannot be "no fault found".
+    assert (found.verdict.code is VerdictCode.NO_FAULT_FOUND) is (state is State.PROVED)
+    if state is State.REFUTED:
+        assert found.verdict.code is VerdictCode.INCONCLUSIVE
+        assert found.verdict.summary.startswith("The two tracks disagree")
+        assert any("which of them does not fit" in sentence for sentence in found.advice)

@@ -180,7 +180,9 @@ def _seen(capture: Capture | None = None, *problems: Problem) -> Seen:
 SURE = {VerdictCode.NO_FAULT_FOUND: 0.9, VerdictCode.INCONCLUSIVE: 0.1}
 
 
-@pytest.mark.parametrize("code", ["rest_height_tested", "ground_good", "reference_good", "measured_properly"])
+@pytest.mark.parametrize(
+    "code", ["rest_height_tested", "ground_good", "reference_good", "measured_properly", "tracks_agree"]
+)
 def test_no_fault_is_never_found_against_a_refuted_statement(code: str) -> None:
     kept = (Statement(code, State.PROVED, (), "."),)
     assert give_verdict(_seen(), SURE, kept).code is VerdictCode.NO_FAULT_FOUND
