@@ -9,25 +9,29 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.captures.model import Role
-from analysis.importing.units import TIME, VOLTAGE, is_other_unit, unit_of
+from analysis.importing.units import TIME, VOLTAGE, is_other_unit, unit_of, without_accents
 from analysis.wording import Wording, say
 
-_WORDS = (
+_WORDS = (  # without accents; German, French, Spanish, Italian, Dutch, Polish and Russian too
     (Role.SECOND_SIGNAL, r"second.?signal|signal.?(?:2|b)\b|sig.?2|sensor.?2|pos.?2|track.?2"),
     (
         Role.REFERENCE,
-        r"\bv?ref(?:erence)?|5 ?v\b|v5|excitation|referenz|\bfeed\b"
+        r"\bv?ref(?:eren[ct]\w*|erenz)?|\bu?ref\b|5 ?v\b|v5|excitation|\bfeed\b|riferimento|odniesieni|опорн"
         r"|versorgung.?sensor|sensor.?(?:versorgung|supply|feed|plus)",
     ),
-    (Role.GROUND, r"\bgnd|ground|earth|masse|sensor.?minus|0 ?v\b|return"),
-    (Role.SUPPLY, r"batt|\bbat\b|supply|12 ?v\b|24 ?v\b|u.?bat|bordnetz|versorgung"),
+    (Role.GROUND, r"\bgnd|ground|earth|\bmass[ea]\b|\bmasa\b|tierra|земля|масса|sensor.?minus|0 ?v\b|return"),
+    (
+        Role.SUPPLY,
+        r"batt|\bbat(?:eria)?\b|supply|12 ?v\b|24 ?v\b|u.?bat|bordnetz|versorgung|aliment|zasilani|питани",
+    ),
     (
         Role.SIGNAL,
-        r"sig(?:nal)?|sensor|wiper|position|\bpos\b|height|level|pedal|throttle|schleifer|höhe|output",
+        r"sig(?:nal)?|segnal|senal|sinal|sygnal|сигнал|sensor|wiper|position|\bpos\b|height|level|pedal|throttle"
+        r"|schleifer|hohe|curs(?:eur|or)|output",
     ),
 )
 _SAYS_SO = say("its heading says so")
-_TIME_WORDS = re.compile(r"^(?:(?:rel|abs|elapsed|sample)[ ._]?)?(?:time|t|zeit|timestamp|seconds|sec|zeitpunkt|uhrzeit|date ?time)\b", re.IGNORECASE)  # fmt: skip  # noqa: E501
+_TIME_WORDS = re.compile(r"^(?:(?:rel|abs|elapsed|sample)[ ._]?)?(?:time|t|zeit|timestamp|seconds|sec|zeitpunkt|uhrzeit|date ?time|temps|tiempo|tempo|tijd|tid|czas|cas|время|час)\b", re.IGNORECASE)  # fmt: skip  # noqa: E501
 _COUNTER_WORDS = re.compile(
     r"^(?:no|nr|#|n|index|idx|sample|samples|row|point|count|zeile|number)\.?$", re.IGNORECASE
 )
@@ -62,7 +66,9 @@ def is_time(name: str, unit: str) -> bool:
     known = unit_of(unit)
     if known is not None:
         return known.quantity == TIME
-    return not is_other_unit(unit) and bool(_TIME_WORDS.match(name))  # "T [°C]" is a temperature
+    return not is_other_unit(unit) and bool(
+        _TIME_WORDS.match(without_accents(name))
+    )  # "T [°C]" is a temperature
 
 
 def is_counter(name: str, values: NDArray[np.float64]) -> bool:
@@ -111,7 +117,7 @@ def said_role(name: str) -> Role | None:
     # Of "second/signal" the last word counts before the group that it stands in.
     for said in dict.fromkeys((name.rpartition("/")[2], name)):
         for role, words in _WORDS:
-            if re.search(words, said.replace("_", " "), re.IGNORECASE):
+            if re.search(words, without_accents(said.replace("_", " ").replace("ł", "l"))):
                 return role
     return None
 

@@ -8,7 +8,17 @@ import re
 from analysis.importing.cells import looks_numeric, plain
 from analysis.importing.choices import SPACED_COMMA
 from analysis.importing.guesses import is_time
-from analysis.importing.units import RATE, TIME, VOLTAGE, Unit, is_other_unit, split_heading, unit_of
+from analysis.importing.instants import seconds_of
+from analysis.importing.units import (
+    RATE,
+    TIME,
+    VOLTAGE,
+    Unit,
+    is_other_unit,
+    split_heading,
+    unit_of,
+    without_accents,
+)
 
 _MOST_ABOVE = 14  # lines above the samples among which names and units are looked for
 _LISTED = re.compile(
@@ -17,13 +27,18 @@ _LISTED = re.compile(
 _THOUSANDS = {"k": 1e3, "meg": 1e6}
 _TIME = re.compile(r"\b(?:time|zeit)\b", re.IGNORECASE)
 _MOST_JOINED = 12  # lines of one heading: a cell of a spreadsheet has two or three
-_NAMES_INTERVAL = re.compile(
-    r"(?:interval|period|increment|\bdt\b|delta ?t|\bdelta\b|Δt|abtastintervall|(?:sample|sampling) ?time)",
-    re.IGNORECASE,
+_NAMES_INTERVAL = re.compile(  # without accents, in small letters; in the languages of the workshops around
+    r"(?:interval|period|increment|\bdt\b|delta ?t|\bdelta\b|δt|(?:sample|sampling|time|zeit) ?(?:time|step)"
+    r"|zeitschritt|schrittweite|abtastzeit|pas de temps|intervall|okres|odstep|интервал|период|шаг)"
 )
 _NAMES_RATE = re.compile(
-    r"(?:\brate\b|frequency|\bfs\b|\bsr\b|abtastrate|samples per second|s/s\b)", re.IGNORECASE
+    r"(?:\brate\b|frequen|\bfrecuen|frekven|czestotl|\bfs\b|\bsr\b|abtastrate|messrate|\bcadence\b|\btaux\b"
+    r"|samples per second|s/s\b|частота)"
 )
+_NAMES_STEP = re.compile(
+    r"^\W*(?:step|schritt|pas|paso|passo|stap|steg|krok)\b"
+)  # of time, if its unit is one
+_SPAN = re.compile(r"(?<![\d:.])(?:\d{1,2}:)?\d{1,2}:\d{2}(?:[.,]\d{1,9})?(?![\d:])")
 _UNIT_ABOVE = re.compile(
     r"^\W*(?:(?:time|zeit|x|horizontal|voltage|spannung|vertical|y)\w*?[\s_\-]*(?:units?|einheit)"
     r"|(?:units?|einheit)\s+(?:(?:of|for|der|von)\s+)?(?:time|zeit|x|voltage|spannung|y)\w*)"
@@ -32,7 +47,7 @@ _UNIT_ABOVE = re.compile(
 )
 _BRACKETS = re.compile(r"\[[^\[\]]*\]|\([^()]*\)")
 _RULE = re.compile(r"[-:=+_ ]+")
-_STATED = re.compile(r"([+\-]?\d[\d.,]*(?:[eE][+\-]?\d+)?)[\s,;\t\"\])]*([\[(]?[A-Za-zµμ/]{1,12})?")
+_STATED = re.compile(r"([+\-]?\d[\d.,]*(?:[eE][+\-]?\d+)?)[\s,;\t\"\])]*([\[(]?[^\W\d_][\w/]{0,11})?")
 
 
 def split_line(line: str, delimiter: str) -> list[str]:
@@ -209,20 +224,36 @@ def padded(cells: list[str], width: int) -> list[str]:
 def stated_interval(before: list[str]) -> float | None:
     """Seconds between rows that a line before the samples states, as an interval or as a rate."""
     for line in before:
-        interval, rate = _NAMES_INTERVAL.search(line), _NAMES_RATE.search(line)
-        named = interval or rate
-        found = _STATED.search(_BRACKETS.sub(_blank, line), named.end()) if named else None
-        if found is None:
-            continue
-        value = _stated_number(found.group(1))
-        said = unit_of((found.group(2) or "").strip("[(")) or _named_unit(line)
-        if said is None and (found.group(2) or "").lower() in _THOUSANDS:  # "rate: 10 k"
-            said = Unit(RATE, _THOUSANDS[(found.group(2) or "").lower()])
-        by_rate = said.quantity == RATE if said else interval is None
-        factor = said.factor if said and said.quantity in (RATE, TIME) else 1.0
-        if value > 0.0 and value * factor < 1e12:
-            return 1.0 / (value * factor) if by_rate else value * factor
+        found = _stated_in(line)
+        if found is not None and 0.0 < found < float("inf"):
+            return found
     return None
+
+
+def _stated_in(line: str) -> float | None:
+    low = without_accents(line)
+    interval, rate, step = (form.search(low) for form in (_NAMES_INTERVAL, _NAMES_RATE, _NAMES_STEP))
+    named = interval or rate or step
+    if named is None:
+        return None
+    rest = _BRACKETS.sub(_blank, line)
+    span = _SPAN.search(rest, named.end())
+    if span is not None and not (rate and not interval):
+        return seconds_of(span.group())
+    found = _STATED.search(rest, named.end())
+    if found is None:
+        return None
+    value = _stated_number(found.group(1))
+    said = unit_of((found.group(2) or "").strip("[(")) or _named_unit(line)
+    if said is None and (found.group(2) or "").lower() in _THOUSANDS:  # "rate: 10 k"
+        said = Unit(RATE, _THOUSANDS[(found.group(2) or "").lower()])
+    if named is step and (said is None or said.quantity != TIME):
+        return None
+    by_rate = said.quantity == RATE if said else interval is None
+    factor = said.factor if said and said.quantity in (RATE, TIME) else 1.0
+    if not (value > 0.0 and value * factor < 1e12):
+        return None
+    return 1.0 / (value * factor) if by_rate else value * factor
 
 
 def _blank(found: re.Match[str]) -> str:

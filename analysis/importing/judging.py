@@ -5,59 +5,28 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
-from enum import StrEnum
 
 import numpy as np
 from numpy.typing import NDArray
 
 from analysis.captures.model import Role, Scaling
 from analysis.errors import ImportingError
-from analysis.importing.guesses import Guess, guess, is_count, is_counter, is_time, rises, said_role
+from analysis.importing.guesses import Guess, guess, is_count, is_counter, is_time, said_role
 from analysis.importing.model import Column, Table, clock_places
-from analysis.importing.spool import Spool, SpooledColumn
+from analysis.importing.needs import Need, Problem, doubtful_unit, no_unit
+from analysis.importing.spool import Spool, SpooledColumn, blocks_of
+from analysis.importing.time_column import TimeColumn, time_column
 from analysis.importing.time_units import time_unit
 from analysis.importing.units import VOLTAGE, is_share, unit_of
 from analysis.importing.wishes import Wishes
 from analysis.wording import say
 
 _HOLDS_TIMES = say("it holds times")
+_TURNED = say("the newest row comes first in it: the rows were turned round")
 _LOOK_SAMPLES = 20_000
 _UNKNOWN_UNIT = re.compile(r"\[[^\[\]]+\]\s*$")  # a known one is taken off the heading
 _MICROVOLTS = (1e5, 1.5e7)  # above are dates without marks
 _MILLIVOLTS_FROM = 100.0  # a column without a unit that reads this much holds no volts of a vehicle
-
-
-class Need(StrEnum):
-    """What has to be said before a source can be brought in."""
-
-    TABLE = "table"
-    TIME_COLUMN = "time_column"
-    TIME_UNIT = "time_unit"
-    INTERVAL = "interval"
-    RESAMPLE = "resample"
-    FULL_SCALE = "full_scale"
-    ROLES = "roles"
-
-
-@dataclass(frozen=True, slots=True)
-class Problem:
-    """Why a source cannot be brought in as it stands.
-
-    Parameters
-    ----------
-    need : Need
-        What would help.
-    problem, action : str
-        As in `WornbandError`; the action names options of the command line.
-    """
-
-    need: Need
-    problem: str
-    action: str
-
-    def error(self) -> ImportingError:
-        """The same, to be raised."""
-        return ImportingError(self.problem, self.action)
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,27 +61,48 @@ class Judged:
 
 
 def judged(spool: Spool, wishes: Wishes) -> Judged:
-    """Judge every column, as far as it goes.
+    """Judge every column, as far as it goes; a table whose newest row comes first is turned round.
 
     Raises
     ------
     ImportingError
         Where a wish names no column, or no unit.
     """
+    seen = _judged(spool, wishes)
+    if not spool.turned and _newest_first(spool, seen):
+        spool.turn_round()
+        seen = _judged(spool, wishes)
+    return replace(seen, notes=(_TURNED, *seen.notes)) if spool.turned else seen
+
+
+def _newest_first(spool: Spool, seen: Judged) -> bool:
+    """Whether the times run backwards from the first row to the last."""
+    place = seen.time_place
+    if place is None:
+        return False
+    if seen.looks[place][0] <= seen.looks[place][-1]:
+        return False
+    return all(bool((np.diff(block) <= 0.0).all()) for block in blocks_of(spool.columns[place], overlap=1))
+
+
+def _judged(spool: Spool, wishes: Wishes) -> Judged:
     columns = _with_units(spool.table.columns, wishes.units)
     looks = [look_at(source, column.scaling) for source, column in zip(spool.columns, columns, strict=True)]
     columns = [
-        replace(item, unit="counts") if is_count(item.name, item.unit, look) else item
+        replace(item, unit="counts") if is_count(item.words, item.unit, look) else item
         for item, look in zip(columns, looks, strict=True)
     ]
     wanted = {place_of(name, columns): role for name, role in wishes.channels.items()}
+    scaled = {place_of(name, columns) for name in wishes.factors}
     problems: list[Problem] = []
     notes: list[str] = []
-    found = _time_place(columns, looks, wishes, set(wanted), spool.table)
-    time_place = None if isinstance(found, Problem) else found
-    clocks = clock_places(spool.table)
+    found = _time(columns, looks, wishes, frozenset(wanted), spool.table)
+    time_place, clocks = found.place, clock_places(spool.table)
+    notes += [found.note] if found.note is not None else []
+    counters = {place for place, item in enumerate(columns) if is_counter(item.words, looks[place][:99])}
+    quiet = counters | clocks - set(wanted)  # nobody asks how many volts a counter is
     factors = [
-        _factor(column, look, wishes, spool.table.kind, [] if place in clocks else notes, problems)
+        _factor(column, look, wishes, spool.table.kind, [] if place in quiet else notes, problems)
         if place != time_place
         else 1.0
         for place, (column, look) in enumerate(zip(columns, looks, strict=True))
@@ -121,7 +111,7 @@ def judged(spool: Spool, wishes: Wishes) -> Judged:
         unit = time_unit(columns[time_place], looks[time_place], clock=time_place in clocks)
         factors[time_place] = unit.factor
         notes += [unit.note] if unit.note and not unit.doubtful else []
-        problems += [_doubtful(columns[time_place].name, unit.step)] if unit.doubtful else []
+        problems += [doubtful_unit(columns[time_place].name, unit.step)] if unit.doubtful else []
     factors = _millivolts_together(columns, looks, factors, time_place, notes)
     for name, factor in wishes.factors.items():
         factors[place_of(name, columns)] *= factor
@@ -135,38 +125,37 @@ def judged(spool: Spool, wishes: Wishes) -> Judged:
     if wanted:
         guesses = {p: g if p in wanted else Guess(None, say("it was not chosen")) for p, g in guesses.items()}
     guesses = _one_each(guesses, wanted)
-    if isinstance(found, Problem):
-        problems.insert(0, found)
-    elif (
-        found is not None
-        and found not in clocks
-        and _UNKNOWN_UNIT.search(columns[found].name)
-        and not columns[found].unit
-    ):
-        problems.insert(0, _no_unit(columns[found].name))
-    if not any(item.role for item in guesses.values()):
+    problems[:0] = _of_time(found, columns, clocks)
+    in_share = _not_in_volts(columns, guesses, wanted, scaled)
+    problems += in_share
+    if not in_share and not any(item.role for item in guesses.values()):
         problems.append(_no_role([columns[place].name for place in guesses]))
-    problems += _not_in_volts(columns, guesses, wanted, {place_of(name, columns) for name in wishes.factors})
     problems += [_EVERY_ROW_TWICE] if _stand_twice(looks) else []
     return Judged(
         tuple(columns), tuple(looks), tuple(factors), guesses, time_place, tuple(problems), tuple(notes)
     )
 
 
-def _no_unit(name: str) -> Problem:
-    return Problem(
-        Need.TIME_UNIT,
-        say("the unit of the times in {name} is not known", name=name),
-        say("say it with --unit COLUMN=UNIT: s, ms, us or min"),
-    )
+def _time(
+    columns: Sequence[Column],
+    looks: Sequence[NDArray[np.float64]],
+    wishes: Wishes,
+    wanted: frozenset[int],
+    table: Table,
+) -> TimeColumn:
+    if wishes.time_column is not None:
+        return TimeColumn(place_of(wishes.time_column, columns))
+    return time_column(columns, looks, table, taken=wanted, stated=wishes.interval_s is not None)
 
 
-def _doubtful(name: str, step: float) -> Problem:
-    return Problem(
-        Need.TIME_UNIT,
-        say("the times in {name} go up by {step:,.6g}, and no unit is given", name=name, step=step),
-        say("say it with --unit COLUMN=UNIT: s, ms, us or min"),
-    )
+def _of_time(found: TimeColumn, columns: Sequence[Column], clocks: frozenset[int]) -> list[Problem]:
+    """What has to be said about the times."""
+    if found.problem is not None:
+        return [found.problem]
+    if found.place is None or found.place in clocks or columns[found.place].unit:
+        return []
+    name = columns[found.place].name
+    return [no_unit(name)] if _UNKNOWN_UNIT.search(name) else []
 
 
 _EVERY_ROW_TWICE = Problem(
@@ -191,7 +180,7 @@ def _not_in_volts(
     signal = any(item.role is Role.SIGNAL for item in guesses.values())
     for place in guesses:
         name, unit = columns[place].name, columns[place].unit
-        asked = place in wanted or (not signal and said_role(name) is Role.SIGNAL)
+        asked = place in wanted or (not signal and said_role(columns[place].words) is Role.SIGNAL)
         if asked and place not in scaled and is_share(unit):
             return [
                 Problem(
@@ -204,15 +193,6 @@ def _not_in_volts(
                 )
             ]
     return []
-
-
-def unbelievable(interval_s: float) -> Problem:
-    """What is said where the rows would lie nanoseconds or hours apart."""
-    return Problem(
-        Need.TIME_UNIT,
-        say("its rows would lie {interval_s:.3g} s apart", interval_s=interval_s),
-        say("say the unit of its times with --unit COLUMN=UNIT, or the sample interval"),
-    )
 
 
 def _no_role(names: list[str]) -> Problem:
@@ -264,57 +244,6 @@ def look_at(source: SpooledColumn, scaling: Scaling) -> NDArray[np.float64]:
     )
 
 
-def _time_place(
-    columns: list[Column],
-    looks: list[NDArray[np.float64]],
-    wishes: Wishes,
-    taken: set[int],
-    table: Table,
-) -> int | Problem | None:
-    if wishes.time_column is not None:
-        return place_of(wishes.time_column, columns)
-    free = [place for place in range(len(columns)) if place not in taken]
-    named = [place for place in free if is_time(columns[place].name, columns[place].unit)]
-    named = named or [place for place in free if place in clock_places(table)]
-    if wishes.interval_s is not None:
-        return None
-    if len(named) > 1:
-        there = ", ".join(columns[place].name for place in named)
-        return Problem(
-            Need.TIME_COLUMN,
-            say("several columns could be the time: {there}", there=there),
-            say("say which with --time COLUMN"),
-        )
-    if named:
-        return named[0]
-    if table.interval_s is not None:
-        return None
-    rising = [
-        p
-        for p in free
-        if rises(looks[p][: _LOOK_SAMPLES // 8]) and not is_counter(columns[p].name, looks[p][:99])
-    ]
-    if rising and (len(rising) == 1 or rising[0] == free[0]):
-        return rising[0]  # a slow sweep may rise evenly too; the time comes before it
-    strange = _unread_times(table)
-    return Problem(
-        Need.INTERVAL,
-        say("the times in {name} are written in a way that is not read here", name=strange)
-        if strange
-        else say("it does not say how much time lies between two rows"),
-        say("say it with --sample-interval SECONDS or --sample-rate HERTZ"),
-    )
-
-
-def _unread_times(table: Table) -> str:
-    """The column of a text whose heading says time and whose cells say nothing; empty where there is none."""
-    written = table.dialect
-    if written is None:
-        return ""
-    columns = zip(written.names, written.units, written.numeric, strict=True)
-    return next((name for name, unit, numeric in columns if not numeric and is_time(name, unit)), "")
-
-
 def _factor(
     column: Column,
     look: NDArray[np.float64],
@@ -361,7 +290,7 @@ def _millivolts_together(
     for place in bare:
         finite = looks[place][np.isfinite(looks[place])]
         whole = bool(len(finite)) and bool((finite == np.round(finite)).all())
-        if found[place] == 1.0 and whole and not is_counter(columns[place].name, looks[place][:99]):
+        if found[place] == 1.0 and whole and not is_counter(columns[place].words, looks[place][:99]):
             found[place] = 1e-3
             notes.append(say("column {name} has no unit and is read as millivolts", name=columns[place].name))
     return found
@@ -370,11 +299,11 @@ def _millivolts_together(
 def _guess(column: Column, look: NDArray[np.float64], factor: float, wanted: Role | None) -> Guess:
     if wanted is not None:
         return Guess(wanted, say("it was chosen"))
-    if is_time(column.name, column.unit):
+    if is_time(column.words, column.unit):
         return Guess(None, _HOLDS_TIMES)
-    if is_counter(column.name, look[:99]):
+    if is_counter(column.words, look[:99]):
         return Guess(None, say("it counts the rows"))
-    return guess(column.name, column.unit, look * factor)
+    return guess(column.words, column.unit, look * factor)
 
 
 def _one_each(guesses: dict[int, Guess], wanted: Mapping[int, Role]) -> dict[int, Guess]:

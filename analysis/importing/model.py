@@ -48,12 +48,20 @@ class Column:
         Of the raw samples.
     scaling : Scaling
         Raw samples to the unit (packed integers of WAV and CF files).
+    heading : str
+        As in the file, where `name` has a number that keeps it apart from another of the same heading.
     """
 
     name: str
     unit: str = ""
     dtype: np.dtype[Any] = _VOLTS
     scaling: Scaling = _AS_IT_IS
+    heading: str = ""
+
+    @property
+    def words(self) -> str:
+        """What the file says of the column: a number of ours is no second signal."""
+        return self.heading or self.name
 
 
 @dataclass(frozen=True, slots=True)
@@ -144,7 +152,7 @@ def checked_columns(columns: list[Column]) -> tuple[Column, ...]:
     for place, item in enumerate(columns):
         name = _unused(item.name.strip() or f"column {place + 1}", taken)
         taken.add(name)
-        named.append(Column(name, item.unit, item.dtype, item.scaling))
+        named.append(Column(name, item.unit, item.dtype, item.scaling, item.name.strip()))
     return tuple(named)
 
 

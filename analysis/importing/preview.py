@@ -21,8 +21,9 @@ from analysis.importing.choices import ENCODINGS, NOTHING_CHOSEN, TextChoices
 from analysis.importing.delimited import head_of
 from analysis.importing.dialect import ARROW, DELIMITERS
 from analysis.importing.headings import lines_of, split_line
-from analysis.importing.judging import Judged, Need, Problem, judged, place_of
+from analysis.importing.judging import Judged, judged, place_of
 from analysis.importing.model import Column, Table
+from analysis.importing.needs import Need, Problem
 from analysis.importing.opening import is_text
 from analysis.importing.recipes import open_by_recipe
 from analysis.importing.seen import ColumnSeen, Preview, TimeSeen, TimeSource
@@ -250,7 +251,9 @@ def _extremes(source: SpooledColumn, scaling: Scaling) -> tuple[float, float, in
 
 
 def _first_numbers(spool: Spool) -> NDArray[np.float64]:
-    pairs = zip(spool.table.columns, spool.columns, strict=True)
+    """The first rows as the file has them, whether or not they are turned round."""
+    sources = [source.turned() if spool.turned else source for source in spool.columns]
+    pairs = zip(spool.table.columns, sources, strict=True)
     return np.column_stack([column.scaling.volts(source.read(0, FIRST_ROWS)) for column, source in pairs])
 
 

@@ -12,11 +12,13 @@ from analysis.captures.model import ArraySource, Channel, Record, Role, SampleSo
 from analysis.errors import ImportingError
 from analysis.importing.behaviour import StepGuess, guess_step
 from analysis.importing.going_on import GoingOn, going_on
-from analysis.importing.judging import look_at, place_of, unbelievable
+from analysis.importing.judging import look_at, place_of
 from analysis.importing.model import clock_places
 from analysis.importing.moments import moment_of
+from analysis.importing.needs import unbelievable
 from analysis.importing.plan import Plan, PlannedChannel
 from analysis.importing.spool import Spool, SpooledColumn
+from analysis.importing.stacked import hidden_blocks
 from analysis.importing.time_base import TimeBase, contradiction, is_believable, time_base
 from analysis.importing.wishes import EVERY_CHANNEL, Wishes
 from analysis.progress import Tick
@@ -117,10 +119,14 @@ def _pieces(spool: Spool, plan: Plan, size: int, notes: list[str], tick: Tick) -
         interval = plan.interval_s or 0.0
         if not 0.0 < interval < float("inf"):
             raise ImportingError(say("the sample interval must be positive"), say("say it in seconds"))
+        blocks = hidden_blocks(spool)
+        if blocks is not None:
+            raise blocks.error()
         return [_Piece(0, size, TimeBase(0.0, interval, 0.0, True, np.empty(0, dtype=np.int64)), None)]
     times, restarts = going_on(spool.columns[plan.time_place], plan.time_factor)
     notes += [restarts] if restarts else []
-    base = time_base(times, plan.time_factor, tick)
+    base = time_base(times, plan.time_factor, tick, stated_s=spool.table.interval_s)
+    notes += [] if base.note is None else [base.note]
     if not is_believable(base.interval_s):
         raise unbelievable(base.interval_s).error()
     against = contradiction(spool.table.interval_s, base.interval_s)

@@ -12,8 +12,8 @@ from numpy.typing import NDArray
 from analysis.captures.model import Role
 from analysis.importing.behaviour import StepGuess
 from analysis.importing.choices import TextChoices
-from analysis.importing.judging import Need, Problem
 from analysis.importing.model import Dataset
+from analysis.importing.needs import Need, Problem
 from analysis.importing.recipe import Recipe
 from analysis.importing.shape import Shape
 from analysis.importing.wishes import Wishes

@@ -7,7 +7,8 @@ from dataclasses import replace
 
 from analysis.captures.model import Role
 from analysis.importing.guesses import Guess
-from analysis.importing.judging import Judged, Need
+from analysis.importing.judging import Judged
+from analysis.importing.needs import Need
 from analysis.wording import Template
 
 LIKE_THERE = Template("it shows nothing by itself; in {name} the same column was found to be that")

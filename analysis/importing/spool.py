@@ -9,7 +9,8 @@ from __future__ import annotations
 import os
 import tempfile
 import threading
-from dataclasses import dataclass
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
 from pathlib import Path
 from types import TracebackType
 from typing import IO, Any, Self
@@ -17,21 +18,25 @@ from typing import IO, Any, Self
 import numpy as np
 from numpy.typing import NDArray
 
+from analysis.captures.model import SampleSource
 from analysis.errors import ImportingError
 from analysis.importing.model import Table
 from analysis.progress import Tick, ignore
 from analysis.wording import say
 
+_AT_ONCE = 512 * 1024
+
 
 @dataclass(slots=True)
 class SpooledColumn:
-    """A `SampleSource` over a run of samples in a file."""
+    """A `SampleSource` over a run of samples in a file, perhaps from the last to the first."""
 
     file: IO[bytes]
     kind: np.dtype[Any]
     size: int
     lock: threading.Lock
     first: int = 0
+    backwards: bool = False
 
     @property
     def dtype(self) -> np.dtype[Any]:
@@ -46,13 +51,34 @@ class SpooledColumn:
         """Raw samples ``[start, stop)``, clipped at the ends."""
         start, stop = max(start, 0), min(stop, self.size)
         count = max(stop - start, 0)
+        from_here = self.size - stop if self.backwards else start
         with self.lock:
-            self.file.seek((self.first + start) * self.kind.itemsize)
-            return np.fromfile(self.file, dtype=self.kind, count=count)
+            self.file.seek((self.first + from_here) * self.kind.itemsize)
+            found = np.fromfile(self.file, dtype=self.kind, count=count)
+        return found[::-1] if self.backwards else found
 
     def part(self, start: int, stop: int) -> SpooledColumn:
         """A stretch of the same samples."""
-        return SpooledColumn(self.file, self.kind, stop - start, self.lock, self.first + start)
+        first = self.first + (self.size - stop if self.backwards else start)
+        return replace(self, size=stop - start, first=first)
+
+    def turned(self) -> SpooledColumn:
+        """The same samples from the last to the first."""
+        return replace(self, backwards=not self.backwards)
+
+
+def blocks_of(source: SampleSource, *, overlap: int = 0) -> Iterator[NDArray[np.float64]]:
+    """All samples of a source in order, so many at once that they fit in memory.
+
+    Parameters
+    ----------
+    source : SampleSource
+        Of any length.
+    overlap : int
+        Samples at the end of each block with which the next one begins.
+    """
+    for start in range(0, max(len(source) - overlap, 1), _AT_ONCE):
+        yield source.read(start, start + _AT_ONCE + overlap).astype(np.float64)
 
 
 class Spool:
@@ -73,6 +99,7 @@ class Spool:
         self._folder = folder
         self.columns: tuple[SpooledColumn, ...] = ()
         self.whole = False  # whether the table was read to its end
+        self.turned = False  # whether the last row of the table is the first here
 
     def __enter__(self) -> Self:
         return self
@@ -108,6 +135,11 @@ class Spool:
             SpooledColumn(file, column.dtype, size, threading.Lock())
             for file, column in zip(self._files, self.table.columns, strict=True)
         )
+
+    def turn_round(self) -> None:
+        """Let the last row of the table be the first."""
+        self.columns = tuple(column.turned() for column in self.columns)
+        self.turned = not self.turned
 
     def _copy(self, tick: Tick, most_rows: int | None) -> int:
         size = 0

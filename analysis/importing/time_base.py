@@ -10,6 +10,8 @@ from numpy.typing import NDArray
 
 from analysis.captures.model import SampleSource
 from analysis.errors import ImportingError
+from analysis.importing.coarse import coarse
+from analysis.importing.stacked import stacked, starts_again
 from analysis.progress import Tick, ignore
 from analysis.wording import Wording, say
 
@@ -22,6 +24,7 @@ _GAP = 1.5
 """Intervals between two samples from which one is missing between them."""
 
 _FLOAT = 8.0 * float(np.finfo(np.float64).eps)  # what two subtractions and a division may lose
+_NONE = np.empty(0, dtype=np.int64)
 _MOST_PIECES = 200
 _LEAST_A_PIECE = 6  # rows on the average: where gaps come closer, the rows were kept as they came
 
@@ -40,6 +43,8 @@ class TimeBase:
         Whether the rows may be taken as evenly spaced.
     cuts : ndarray of int64
         Rows that come after a gap, where the pieces between them are even on their own.
+    note : Wording or None
+        How the interval was found, where the times alone do not say it.
     """
 
     first_s: float
@@ -47,9 +52,12 @@ class TimeBase:
     off_intervals: float
     even: bool
     cuts: NDArray[np.int64]
+    note: Wording | None = None
 
 
-def time_base(source: SampleSource, factor: float, tick: Tick = ignore) -> TimeBase:
+def time_base(
+    source: SampleSource, factor: float, tick: Tick = ignore, *, stated_s: float | None = None
+) -> TimeBase:
     """Look at a column of times.
 
     Parameters
@@ -60,17 +68,22 @@ def time_base(source: SampleSource, factor: float, tick: Tick = ignore) -> TimeB
         Seconds of one of its units.
     tick : Tick
         Progress.
+    stated_s : float, optional
+        Seconds between rows as the file states them: used where its times are rounded to more.
 
     Raises
     ------
     ImportingError
-        Where a time is missing or not later than the one before, or there are too many gaps.
+        Where a time is missing or earlier than the one before, or rounded to more than can be made up for.
     """
     size = len(source)
     if size < 2:
         raise ImportingError(say("it holds fewer than two rows"), say("record the sensor again"))
     first, last = (float(source.read(place, place + 1)[0]) * factor for place in (0, size - 1))
     usual = _checked_steps(source, factor, tick)
+    shared = coarse(source, factor, stated_s)
+    if shared is not None:
+        return TimeBase(shared.first_s, shared.interval_s, 0.0, True, _NONE, shared.note)
     rounding_s, furthest_s = _rounding_s(source, factor), max(abs(first), abs(last))
     interval = _round_interval((last - first) / (size - 1), size, rounding_s, furthest_s)
     cuts = _gaps(source, factor, usual)
@@ -78,7 +91,7 @@ def time_base(source: SampleSource, factor: float, tick: Tick = ignore) -> TimeB
     even = off <= max(_EVEN, 1.01 * rounding_s / interval)
     if not even and len(cuts) and len(cuts) < _MOST_PIECES and _LEAST_A_PIECE * len(cuts) <= size:
         return TimeBase(first, _round_interval(usual, size, rounding_s, furthest_s), off, False, cuts)
-    return TimeBase(first, interval, off, even, np.empty(0, dtype=np.int64))
+    return TimeBase(first, interval, off, even, _NONE)
 
 
 def contradiction(stated_s: float | None, interval_s: float) -> Wording | None:
@@ -126,36 +139,35 @@ def _checked_steps(source: SampleSource, factor: float, tick: Tick) -> float:
                 say("repair the table, or name the sample interval instead"),
             )
         if (steps < 0).any():
+            row = starts_again(source)
+            if row is not None:
+                raise stacked(row).error()
             raise ImportingError(
                 say("the time runs backwards at row {row:,}", row=start + int(np.argmax(steps < 0)) + 2),
                 say("sort or split the table, or name the sample interval instead"),
             )
         middles.append(float(np.median(steps)))
         tick(start / len(source))
-    usual = float(np.median(middles))
-    if usual <= 0.0:
-        raise ImportingError(
-            say("the time stands still: it is rounded to more than the sample interval"),
-            say(
-                "name the sample interval instead: {interval_s:.3g} s, if the rows lie evenly apart",
-                interval_s=_mean_step_s(source, factor),
-            ),
-        )
-    return usual
-
-
-def _mean_step_s(source: SampleSource, factor: float) -> float:
-    first, last = (float(source.read(place, place + 1)[0]) for place in (0, len(source) - 1))
-    return (last - first) * factor / (len(source) - 1)
+    return float(np.median(middles))
 
 
 def _rounding_s(source: SampleSource, factor: float) -> float:
     """The step that the times are rounded to, in seconds, as far as the first rows show it."""
-    times = source.read(0, 20_000).astype(np.float64)
+    return rounding(source.read(0, 20_000).astype(np.float64)) * factor
+
+
+def rounding(times: NDArray[np.float64]) -> float:
+    """The decimal that times are rounded to, in their own unit; 0 where they are not.
+
+    Parameters
+    ----------
+    times : ndarray, shape (n_times,)
+        Some of them.
+    """
     for digits in range(13):
         scaled = times * 10.0**digits
         if np.all(np.abs(scaled - np.round(scaled)) <= 1e-9 * np.maximum(np.abs(scaled), 1.0)):
-            return float(10.0**-digits * factor)
+            return float(10.0**-digits)
     return 0.0
 
 

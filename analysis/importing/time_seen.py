@@ -8,9 +8,11 @@ import numpy as np
 
 from analysis.errors import ImportingError
 from analysis.importing.going_on import GoingOn, going_on
-from analysis.importing.judging import Judged, Need, Problem, unbelievable
+from analysis.importing.judging import Judged
+from analysis.importing.needs import Need, Problem, unbelievable
 from analysis.importing.seen import TimeSeen, TimeSource
 from analysis.importing.spool import Spool, SpooledColumn
+from analysis.importing.stacked import hidden_blocks
 from analysis.importing.time_base import TimeBase, contradiction, is_believable, time_base
 from analysis.importing.wishes import Wishes
 from analysis.wording import plural, say
@@ -32,11 +34,12 @@ def time_seen(spool: Spool, seen: Judged, wishes: Wishes) -> tuple[TimeSeen, tup
     """
     place = seen.time_place
     if place is None:
-        return _stated_time(wishes, spool.table.interval_s), ()
+        blocks = hidden_blocks(spool)
+        return _stated_time(wishes, spool.table.interval_s), () if blocks is None else (blocks,)
     name, factor = seen.columns[place].name, seen.factors[place]
     source, restarts = going_on(spool.columns[place], factor)
     try:
-        base = time_base(source, factor)
+        base = time_base(source, factor, stated_s=spool.table.interval_s)
     except ImportingError as error:
         found = TimeSeen(TimeSource.COLUMN, error.sentence, place, None, even=False)
         return found, (Problem(Need.TIME_COLUMN, error.problem, error.action),)
@@ -44,7 +47,9 @@ def time_seen(spool: Spool, seen: Judged, wishes: Wishes) -> tuple[TimeSeen, tup
     longest_s = max((_step_s(source, int(cut), factor) for cut in base.cuts), default=0.0)
     even = base.even or (gaps > 0 and _pieces_even(source, base, factor))
     said = {"name": name, "interval_s": base.interval_s, "rate_hz": 1.0 / base.interval_s}
-    if not even:
+    if base.note is not None:
+        sentence = say("{note}.", note=base.note)
+    elif not even:
         sentence = say(
             "The times in {name} are not evenly spaced: rows lie up to {off:.3g} intervals off.",
             **said,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+import unicodedata
 from dataclasses import dataclass
 
 VOLTAGE, TIME, RATE = "voltage", "time", "rate"
@@ -78,7 +79,21 @@ def _table() -> dict[str, Unit]:
     return known
 
 
-_KNOWN = _table()
+_KNOWN = _table() | {
+    "в": Unit(VOLTAGE, 1.0), "мв": Unit(VOLTAGE, 1e-3), "мкв": Unit(VOLTAGE, 1e-6),
+    "с": Unit(TIME, 1.0), "сек": Unit(TIME, 1.0), "мс": Unit(TIME, 1e-3), "мсек": Unit(TIME, 1e-3),
+    "мкс": Unit(TIME, 1e-6), "нс": Unit(TIME, 1e-9), "мин": Unit(TIME, 60.0), "час": Unit(TIME, 3600.0),
+    "гц": Unit(RATE, 1.0), "кгц": Unit(RATE, 1e3),
+}  # fmt: skip
+"""Cyrillic ones beside the Latin, as ISO 80000 is written in Russian (values from memory)."""
+
+
+def without_accents(text: str) -> str:
+    """A text in small letters and without accents, each letter in its place: ``"Té"`` as ``"te"``."""
+    return "".join(
+        (unicodedata.normalize("NFKD", letter)[0] if letter.isalpha() else letter).lower()[0]
+        for letter in text
+    )
 
 
 def unit_of(text: str) -> Unit | None:

@@ -23,7 +23,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from analysis.importing.judging import Need
+from analysis.importing.needs import Need
 from app.drawing.theme import Palette
 from app.importing.capture_form import CaptureForm
 from app.importing.columns_pane import ColumnsPane

@@ -8,7 +8,7 @@ from PySide6.QtCore import QCoreApplication, QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QComboBox, QFormLayout, QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from analysis.importing.choices import TextChoices
-from analysis.importing.judging import Need
+from analysis.importing.needs import Need
 from analysis.importing.seen import Preview
 from analysis.importing.wishes import Wishes
 from analysis.wording import say

@@ -25,7 +25,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from analysis.importing.judging import Need
+from analysis.importing.needs import Need
 from analysis.importing.seen import ColumnSeen, Preview
 from analysis.reports.quantities import NO_VALUE
 from analysis.wording import say

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication
 
 from analysis.errors import WornbandError
-from analysis.importing.judging import Need
+from analysis.importing.needs import Need
 from analysis.importing.seen import Preview
 from analysis.importing.wishes import Wishes
 from analysis.wording import say

@@ -7,7 +7,7 @@ from PySide6.QtCore import QCoreApplication
 from analysis.captures.model import Role, Step
 from analysis.errors import WornbandError
 from analysis.importing.choices import ENCODINGS
-from analysis.importing.judging import Need, Problem
+from analysis.importing.needs import Need, Problem
 from app.importing.draft import NO_STEP, OUT, TIME
 from app.language import said
 from app.trouble import as_sentence, in_window

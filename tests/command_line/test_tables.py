@@ -159,7 +159,8 @@ def test_watch_follows_the_recipe_that_import_kept_for_what_it_would_have_to_ask
         return watch_folder(folder, None, None, once=True, out=out, err=err, wait=lambda _: None)
 
     assert watched() == 1
-    assert "several columns could be the time: time, t; say which with --time COLUMN" in err.getvalue()
+    assert "several columns could be the time, and they do not agree" in err.getvalue()
+    assert "say which with --time COLUMN" in err.getvalue()
     assert list(folder.iterdir()) == [second]
     options = ["--time", "time", "--channel", "t=signal", "--unit", "t=V", "--keep-recipe"]
     assert main(["import", str(first), "-o", str(tmp_path / "1.h5"), *options]) == 0

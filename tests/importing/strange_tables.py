@@ -86,8 +86,7 @@ FIRST = (
     Strange("over midnight", (
         "time;signal;ref\n" + "".join(f"{'23:59:59' if n < 5 else '00:00:00'}.{(995 + n) % 1000:03d};{s};{r}\n" for n, _, s, r in ROWS)).encode()),
     Strange("two tables side by side", (
-        "time;signal;;time;reference\n" + rows_as("{t:.3f};{s};;{t:.3f};{r}")).encode(),
-        says="--time COLUMN", wishes=Wishes(time_column="time")),
+        "time;signal;;time;reference\n" + rows_as("{t:.3f};{s};;{t:.3f};{r}")).encode()),
     Strange("fixed width with blanks", (
         "    TIME    SIGNAL       REF\n" + "".join(f"{t:8.3f}{'' if n == 7 else f'{s:.3f}':>10}{r:10.3f}\n" for n, t, s, r in ROWS)).encode(),
         signal=with_cells(SIGNAL_V, row7=_NAN)),
@@ -136,8 +135,7 @@ SECOND = (
         f'"{n * 1000:,}","{s * 1000:,.1f}","{r * 1000:,.1f}"\n' for n, _, s, r in ROWS)).encode()),
     Strange("a clock of whole seconds", ("time;signal;ref\n" + rows_as("09:14:07;{s};{r}")).encode(),
         says="name the sample interval", wishes=Wishes(interval_s=1e-3)),
-    Strange("the newest row first", ("time;signal;ref\n" + "".join(f"{t:.3f};{s};{r}\n" for _, t, s, r in reversed(ROWS))).encode(),
-        says="sort"),
+    Strange("the newest row first", ("time;signal;ref\n" + "".join(f"{t:.3f};{s};{r}\n" for _, t, s, r in reversed(ROWS))).encode()),
     Strange("a summary below", ("time;signal;ref\n" + rows_as("{t:.3f};{s};{r}") + "\nmin;0.5;4.998\nmax;4.5;5.003\n").encode()),
     Strange("the means under the heading", ("time;signal;ref\nmean;2.5;5.0\ns;V;V\n" + rows_as("{t:.3f};{s};{r}")).encode()),
     Strange("single quotes", ("'time';'signal';'ref'\n" + rows_as("'{t:.3f}';'{s}';'{r}'")).encode()),
@@ -224,8 +222,7 @@ FIFTH = (
     Strange("a point in the times and commas in the volts", ("time;signal;ref\n" + "".join(f"{t:.3f};" + comma(f"{s};{r}\n") for _, t, s, r in ROWS)).encode()),
     Strange("a letter before every line", ("H;time;signal;ref\nU;ms;mV;mV\n" + rows_as("D;{m};{sm:.0f};{rm:.0f}") + "E;12\n").encode()),
     Strange("a comma and a tab", ("time,\tsignal,\tref\n" + rows_as("{t:.3f},\t{s},\t{r}")).encode()),
-    Strange("milliseconds in a column of their own", ("Zeit;ms;Signal;Ref\n" + "".join(f"09:14:07;{500 + n};{s};{r}\n" for n, _, s, r in ROWS)).encode(),
-        says="--time COLUMN", wishes=Wishes(time_column="ms", units={"ms": "ms"})),
+    Strange("milliseconds in a column of their own", ("Zeit;ms;Signal;Ref\n" + "".join(f"09:14:07;{500 + n};{s};{r}\n" for n, _, s, r in ROWS)).encode()),
     Strange("how the time is written, as its unit", ("Time;Signal;Ref\nHH:MM:SS.sss;V;V\n" + rows_as("00:00:{t:06.3f};{s};{r}")).encode()),
 )  # fmt: skip
 

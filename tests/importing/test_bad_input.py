@@ -38,7 +38,7 @@ BAD: dict[str, tuple[Callable[[Path], object], str]] = {
     "no numbers": (lambda p: p.write_text("one,two\nthree,four\nfive,six\n"), "no two rows of numbers"),
     "one number": (lambda p: p.write_text("3.5\n"), "no two rows"),
     "no time": (lambda p: p.write_text("signal\n1.5\n2.25\n1.75\n"), "--sample-interval"),
-    "two times": (lambda p: p.write_text("time,time b,signal\n" + ROWS), "--time COLUMN"),
+    "two times": (lambda p: p.write_text("time,t,signal\n0,0,1\n0.1,0.3,2\n0.2,0.6,1\n"), "--time COLUMN"),
     "backwards": (lambda p: p.write_text("time [s],signal\n0,1\n1,2\n2,3\n1,2\n2,1\n"), "backwards at row 4"),
     "times in days": (lambda p: p.write_text("time,signal\n0,1\n86400,2\n172800,1\n"), "--unit COLUMN=UNIT"),
     "times in a wrong unit": (

@@ -15,7 +15,7 @@ from analysis.errors import Cancelled, ImportingError
 from analysis.importing.behaviour import guess_step
 from analysis.importing.bring_in import import_capture
 from analysis.importing.choices import TextChoices
-from analysis.importing.judging import Need
+from analysis.importing.needs import Need
 from analysis.importing.preview import preview
 from analysis.importing.seen import TimeSource
 from analysis.importing.wishes import Wishes
@@ -128,7 +128,7 @@ def test_uneven_times_need_a_word_and_with_it_they_need_none(tmp_path: Path) -> 
     ("text", "need"),
     [
         ("signal\n1.5\n2.25\n1.75\n1.0\n", Need.INTERVAL),
-        ("time,time b,signal\n0,0,1\n1,1,2\n2,2,1\n", Need.TIME_COLUMN),
+        ("time,time b,signal\n0,0,1\n0.1,0.3,2\n0.2,0.6,1\n", Need.TIME_COLUMN),
         ("time [s],signal\n0,1\n1,2\n2,3\n1,2\n2,1\n", Need.TIME_COLUMN),
         ("time [s],signal\n0,1\n86400,2\n172800,1\n", Need.TIME_UNIT),
         ("time [ticks],signal\n0,1\n1,2\n2,1\n", Need.TIME_UNIT),

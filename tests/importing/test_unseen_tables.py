@@ -77,10 +77,160 @@ def test_rows_kept_only_when_something_changed_are_asked_about_not_cut_into_reco
         _imported(tmp_path, text)
 
 
-def test_rounded_times_say_the_interval_that_they_come_to(tmp_path: Path) -> None:
+def test_rounded_times_are_counted_and_the_interval_that_they_come_to_is_said(tmp_path: Path) -> None:
     text = "time;signal\n" + "".join(f"{n / 1000:.2f};{2.5 + 2 * np.sin(n / 100):.4f}\n" for n in range(3000))
-    with pytest.raises(ImportingError, match=r"name the sample interval instead: 0.001 s"):
+    notes = _imported(tmp_path, text).notes
+    assert any("are taken as evenly 0.001 s apart" in note for note in notes)
+    assert _interval_s(tmp_path) == 0.001
+
+
+def _interval_s(folder: Path) -> float:
+    with open_capture(folder / "a.h5") as opened:
+        return opened.capture.records[0].sample_interval_s
+
+
+def _clock_rows(rate_hz: float, rows: int, first_s: float = 0.0) -> str:
+    """Rows under a clock of whole seconds."""
+    times_s = [36_000 + first_s + n / rate_hz for n in range(rows)]
+    return "".join(
+        f"{int(t // 3600):02d}:{int(t // 60 % 60):02d}:{int(t % 60):02d};{2.5 + 2 * np.sin(n / 90):.4f}\n"
+        for n, t in enumerate(times_s)
+    )
+
+
+@pytest.mark.parametrize("head", ["", "Rate;50 samples/s\n", "Sample interval: 20 ms\n", "Taux : 50 Hz\n"])
+def test_a_clock_of_whole_seconds_is_counted_or_read_as_the_head_says(head: str, tmp_path: Path) -> None:
+    _imported(tmp_path, f"{head}Time;Signal [V]\n" + _clock_rows(50.0, 1003, 0.34))
+    assert _interval_s(tmp_path) == 0.02
+
+
+@pytest.mark.parametrize("rate_hz", [3.0, 16.0, 60.0, 100.0])
+def test_whole_rates_under_a_clock_of_whole_seconds_come_out_as_they_are(
+    rate_hz: float, tmp_path: Path
+) -> None:
+    _imported(tmp_path, "Time;Signal [V]\n" + _clock_rows(rate_hz, int(20 * rate_hz) + 1, 0.21))
+    assert _interval_s(tmp_path) == pytest.approx(1.0 / rate_hz, rel=1e-9)
+
+
+def test_a_rate_against_the_rows_of_a_second_is_asked_about(tmp_path: Path) -> None:
+    with pytest.raises(ImportingError, match=r"says 0\.01 s between two rows, and 50 to 50 rows share 1 s"):
+        _imported(tmp_path, "Rate: 100 Hz\nTime;Signal [V]\n" + _clock_rows(50.0, 1000))
+
+
+def test_an_uncertain_count_is_proposed_as_about_and_never_taken(tmp_path: Path) -> None:
+    text = "Time;Signal [V]\n" + _clock_rows(16.7, 150)
+    with pytest.raises(ImportingError, match=r"about 0\.06 s, since 16 to 17 rows share 1 s"):
         _imported(tmp_path, text)
+
+
+def test_rows_that_come_in_bursts_get_no_interval_proposed(tmp_path: Path) -> None:
+    text = "Time;Signal [V]\n" + "".join(
+        f"10:00:{second:02d};{1 + n % 3}\n" for second in range(20) for n in range(60 if second % 7 else 9)
+    )
+    with pytest.raises(ImportingError, match="9 to 60 rows share one") as caught:
+        _imported(tmp_path, text)
+    assert "about" not in str(caught.value)
+
+
+def test_of_several_columns_of_times_that_agree_the_finest_is_used_and_named(tmp_path: Path) -> None:
+    text = "Timestamp;Elapsed (ms);Signal (V)\n" + "".join(
+        f"05.11.2023 08:00:{n // 200:02d};{5 * n};{2.5 + 2 * np.sin(n / 90):.4f}\n" for n in range(800)
+    )
+    understood = _imported(tmp_path, text)
+    assert _interval_s(tmp_path) == 0.005
+    assert any("the finest, Elapsed, is used" in note for note in understood.notes)
+
+
+def test_pairs_of_a_time_and_a_wire_are_one_table_unless_their_times_differ(tmp_path: Path) -> None:
+    head = "Time (ms);Signal (V);Time (ms);Reference (V)\n"
+    understood = _imported(tmp_path, head + rows_as("{m};{s};{m};{r}"))
+    assert _interval_s(tmp_path) == 0.001
+    assert any("hold the same times; Time is used" in note for note in understood.notes)
+    later = "".join(f"{n};{s};{n + 0.5};{r}\n" for n, _, s, r in ROWS)
+    (tmp_path / "a.h5").unlink()
+    with pytest.raises(ImportingError, match="they do not agree"):
+        _imported(tmp_path, head + later)
+
+
+def test_the_newest_row_first_is_turned_round_and_never_joined_backwards(tmp_path: Path) -> None:
+    rows = "".join(f"{t:.3f};{s};{r}\n" for _, t, s, r in reversed(ROWS))
+    understood = _imported(tmp_path, "Time (s);Signal (V);Reference (V)\n" + rows)
+    assert any("turned round" in note for note in understood.notes)
+    with open_capture(tmp_path / "a.h5") as opened:
+        (record,) = opened.capture.records
+        signal = record.channel(Role.SIGNAL)
+        assert signal is not None
+        np.testing.assert_array_equal(signal.volts(), [s for _, _, s, _ in ROWS])
+        assert record.first_sample_s == 0.0
+    seen = preview(tmp_path / "t.txt")
+    assert seen.ready
+    assert seen.numbers[0, 0] == ROWS[-1][1]  # the rows are shown as the file has them
+
+
+@pytest.mark.parametrize("wishes", [Wishes(), Wishes(interval_s=1e-3)])
+def test_blocks_one_below_the_other_are_never_joined_even_when_an_interval_is_named(
+    wishes: Wishes, tmp_path: Path
+) -> None:
+    wires = ("Signal", 2), ("Reference", 3)
+    text = "\n".join(
+        f"Channel: {name}\nTime (s),Voltage (V)\n" + "".join(f"{row[1]:.3f},{row[place]}\n" for row in ROWS)
+        for name, place in wires
+    )
+    with pytest.raises(ImportingError, match=r"start again at row 13: .* split the table there"):
+        _imported(tmp_path, text, wishes)
+    assert preview(tmp_path / "t.txt", wishes).problems
+
+
+@pytest.mark.parametrize(
+    ("form", "width"),
+    [("{p};{s}", 0), ("{s};{p}", 0), ("{p};{s};{p};{r}", 1)],
+    ids=["before", "behind", "two"],
+)
+def test_per_cent_beside_volts_of_one_name_never_hides_them(form: str, width: int, tmp_path: Path) -> None:
+    names = {"p": "Signal [%]", "s": "Signal [V]", "r": "Reference [V]"}
+    head = ";".join(names[item[1]] for item in form.split(";"))
+    rows = "".join(f"{t:.3f};" + form.format(p=20 * s, s=s, r=r) + "\n" for _, t, s, r in ROWS)
+    _imported(tmp_path, f"t [s];{head}\n{rows}")
+    with open_capture(tmp_path / "a.h5") as opened:
+        (record,) = opened.capture.records
+        assert len(record.channels) == 1 + width
+        signal = record.channel(Role.SIGNAL)
+        assert signal is not None
+        np.testing.assert_array_equal(signal.volts(), [s for _, _, s, _ in ROWS])
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["Interval: 00:00:00.050", "Intervall: 0:00,05", "Période d'échantillonnage : 50 ms", "Step;0,05;s",
+     "Fréquence d'échantillonnage : 20 Hz", "Frecuencia de muestreo: 20 Hz", "Częstotliwość próbkowania: 20 Hz",
+     "Период: 50 мс", "Частота: 20 Гц", "Pas de temps : 0,05 s", "Intervallo di campionamento: 50 ms"],
+)  # fmt: skip
+def test_a_stated_interval_is_read_in_other_languages_and_as_a_clock(line: str, tmp_path: Path) -> None:
+    _imported(tmp_path, f"Journal\n{line}\n#;Signal (V);Ref (V)\n" + rows_as("{n};{s};{r}"))
+    assert _interval_s(tmp_path) == pytest.approx(0.05, rel=1e-12)
+
+
+@pytest.mark.parametrize(
+    "head",
+    [
+        "Время, мс;Сигнал, мВ;Опорное 5 В, мВ",
+        "Temps (ms);Señal (mV);Référence (mV)",
+        "Czas [ms];Sygnał [mV];Uref [mV]",
+    ],
+)
+def test_headings_and_units_of_other_languages_are_read(head: str, tmp_path: Path) -> None:
+    understood = _imported(tmp_path, head + "\n" + rows_as("{m};{sm:.0f};{rm:.0f}"))
+    assert _interval_s(tmp_path) == 0.001
+    assert [(item.role, item.reason) for item in understood.plan.channels] == [
+        (Role.SIGNAL, "its heading says so"), (Role.REFERENCE, "its heading says so")
+    ]  # fmt: skip
+
+
+def test_a_counter_that_is_left_out_is_not_said_to_be_read_as_volts(tmp_path: Path) -> None:
+    rows = "".join(f"{n + 1};{2.5 + 2 * np.sin(n / 90):.4f}\n" for n in range(1500))
+    understood = _imported(tmp_path, "Interval: 1 ms\nSample;Signal [V]\n" + rows)
+    assert understood.plan.left_out == (("Sample", "it counts the rows"),)
+    assert not any("Sample" in note for note in understood.notes)
 
 
 def test_counts_need_a_factor_once_their_wire_is_named(tmp_path: Path) -> None:

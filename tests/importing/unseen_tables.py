@@ -36,7 +36,7 @@ UNSEEN = (
     Strange("zones", (_rows(lambda n, t, s, r: f"2026-03-04T09:14:07.{500+n}+01:00;{s};{r}\n")).encode()),
     Strange("summer time ends", ("when;signal;ref\n" + _rows(lambda n, t, s, r: f"2026-10-25T02:{'59:59' if n<5 else '00:00'}.{(995+n)%1000:03d}+0{2 if n<5 else 1}:00;{s};{r}\n")).encode(), says="runs backwards at row 6", wishes=Wishes(interval_s=1e-3)),
     Strange("summer time ends, no zone", ("when;signal;ref\n" + _rows(lambda n, t, s, r: f"2026-10-25T02:{'59:59' if n<5 else '00:00'}.{(995+n)%1000:03d};{s};{r}\n")).encode(), says="runs backwards at row 6", wishes=Wishes(interval_s=1e-3)),
-    Strange("duplicates", ("time;signal;ref\n" + _rows(lambda n, t, s, r: f"{n//2*2/1000:.3f};{s};{r}\n")).encode(), says="name the sample interval instead: 0.000909 s", wishes=Wishes(interval_s=1e-3)),
+    Strange("duplicates", ("time;signal;ref\n" + _rows(lambda n, t, s, r: f"{n//2*2/1000:.3f};{s};{r}\n")).encode()),
     Strange("SR=1k", ("SR=1k\nsignal;ref\n" + rows_as("{s};{r}")).encode()),
     Strange("dt=0.001", ("# dt=0.001\nsignal;ref\n" + rows_as("{s};{r}")).encode()),
     Strange("Delta(s)", ("Delta(s);1e-3\nsignal;ref\n" + rows_as("{s};{r}")).encode()),

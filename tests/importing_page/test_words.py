@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from analysis.importing.judging import Need, Problem
+from analysis.importing.needs import Need, Problem
 from app.importing.words import problem_sentence
 
 

@@ -72,7 +72,7 @@ def _nameless(folder: Path) -> None:
 
 def _two_times(folder: Path) -> None:
     (folder / "t.csv").write_text(
-        "time (s),zeit (s),sig\n" + "".join(f"{n},{n},{1 + n % 3}\n" for n in range(30))
+        "time (s),zeit (s),sig\n" + "".join(f"{n / 10},{n},{1 + n % 3}\n" for n in range(30))
     )
 
 
