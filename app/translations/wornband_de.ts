@@ -6337,6 +6337,51 @@
         <translation>eine von diesen wählen: {encodings}</translation>
     </message>
     <message>
+        <source>the time stands still: it is rounded to more than the sample interval</source>
+        <extracomment>analysis/importing/coarse.py</extracomment>
+        <translation>die Zeit steht still: sie ist gröber gerundet als der Abtastabstand</translation>
+    </message>
+    <message>
+        <source>name the sample interval instead</source>
+        <extracomment>analysis/importing/coarse.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the time is rounded to {tick_s:.3g} s, and {fewest:,} to {most:,} rows share one: they do not lie evenly apart, or some are missing</source>
+        <extracomment>analysis/importing/coarse.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>save it with finer times, or name the sample interval instead</source>
+        <extracomment>analysis/importing/coarse.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file says {stated_s:.4g} s between two rows, and {fewest:,} to {most:,} rows share {tick_s:.3g} s</source>
+        <extracomment>analysis/importing/coarse.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say which is right with --sample-interval SECONDS</source>
+        <extracomment>analysis/importing/coarse.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the times are rounded to {tick_s:.3g} s and {fewest:,} to {most:,} rows share one: the rows are taken as evenly {interval_s:.6g} s apart</source>
+        <extracomment>analysis/importing/coarse.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name the sample interval instead: about {interval_s:.3g} s, since {fewest:,} to {most:,} rows share {tick_s:.3g} s</source>
+        <extracomment>analysis/importing/coarse.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the times are rounded to more than a row: the rows are taken as {interval_s:.6g} s apart, as the file says</source>
+        <extracomment>analysis/importing/coarse.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>it is damaged, or no {kind} file that can be read</source>
         <extracomment>analysis/importing/damage.py</extracomment>
         <translation>sie ist beschädigt oder keine lesbare {kind}-Datei</translation>
@@ -6492,24 +6537,14 @@
         <translation>sie enthält Zeiten</translation>
     </message>
     <message>
+        <source>the newest row comes first in it: the rows were turned round</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>it was not chosen</source>
         <extracomment>analysis/importing/judging.py</extracomment>
         <translation>sie wurde nicht gewählt</translation>
-    </message>
-    <message>
-        <source>the unit of the times in {name} is not known</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>die Einheit der Zeiten in {name} ist nicht bekannt</translation>
-    </message>
-    <message>
-        <source>say it with --unit COLUMN=UNIT: s, ms, us or min</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>sie mit --unit SPALTE=EINHEIT angeben: s, ms, us oder min</translation>
-    </message>
-    <message>
-        <source>the times in {name} go up by {step:,.6g}, and no unit is given</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>die Zeiten in {name} steigen um {step:,.6g}, und eine Einheit steht nicht dabei</translation>
     </message>
     <message>
         <source>every row stands in it twice</source>
@@ -6530,16 +6565,6 @@
         <source>say how many volts 1 is with --channel {name}=signal --factor {name}=VOLTS</source>
         <extracomment>analysis/importing/judging.py</extracomment>
         <translation>sagen Sie mit --channel {name}=signal --factor {name}=VOLT, wie viel Volt 1 davon ist</translation>
-    </message>
-    <message>
-        <source>its rows would lie {interval_s:.3g} s apart</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>ihre Zeilen lägen {interval_s:.3g} s auseinander</translation>
-    </message>
-    <message>
-        <source>say the unit of its times with --unit COLUMN=UNIT, or the sample interval</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>die Einheit ihrer Zeiten mit --unit SPALTE=EINHEIT angeben oder den Abstand der Messwerte</translation>
     </message>
     <message>
         <source>no column looks like a wire of the sensor; there are: {names}</source>
@@ -6570,31 +6595,6 @@
         <source>name one of these</source>
         <extracomment>analysis/importing/judging.py</extracomment>
         <translation>eine davon nennen</translation>
-    </message>
-    <message>
-        <source>several columns could be the time: {there}</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>mehrere Spalten könnten die Zeit sein: {there}</translation>
-    </message>
-    <message>
-        <source>say which with --time COLUMN</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>mit --time SPALTE sagen, welche</translation>
-    </message>
-    <message>
-        <source>the times in {name} are written in a way that is not read here</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>die Zeiten in {name} sind auf eine Art geschrieben, die hier nicht gelesen wird</translation>
-    </message>
-    <message>
-        <source>it does not say how much time lies between two rows</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>sie sagt nicht, wie viel Zeit zwischen zwei Zeilen liegt</translation>
-    </message>
-    <message>
-        <source>say it with --sample-interval SECONDS or --sample-rate HERTZ</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>mit --sample-interval SEKUNDEN oder --sample-rate HERTZ angeben</translation>
     </message>
     <message>
         <source>a WAV file does not say how many volts full scale is</source>
@@ -6690,6 +6690,31 @@
         <source>it holds no columns of numbers</source>
         <extracomment>analysis/importing/model.py</extracomment>
         <translation>sie enthält keine Spalten mit Zahlen</translation>
+    </message>
+    <message>
+        <source>its rows would lie {interval_s:.3g} s apart</source>
+        <extracomment>analysis/importing/needs.py</extracomment>
+        <translation>ihre Zeilen lägen {interval_s:.3g} s auseinander</translation>
+    </message>
+    <message>
+        <source>say the unit of its times with --unit COLUMN=UNIT, or the sample interval</source>
+        <extracomment>analysis/importing/needs.py</extracomment>
+        <translation>die Einheit ihrer Zeiten mit --unit SPALTE=EINHEIT angeben oder den Abstand der Messwerte</translation>
+    </message>
+    <message>
+        <source>the unit of the times in {name} is not known</source>
+        <extracomment>analysis/importing/needs.py</extracomment>
+        <translation>die Einheit der Zeiten in {name} ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>say it with --unit COLUMN=UNIT: s, ms, us or min</source>
+        <extracomment>analysis/importing/needs.py</extracomment>
+        <translation>sie mit --unit SPALTE=EINHEIT angeben: s, ms, us oder min</translation>
+    </message>
+    <message>
+        <source>the times in {name} go up by {step:,.6g}, and no unit is given</source>
+        <extracomment>analysis/importing/needs.py</extracomment>
+        <translation>die Zeiten in {name} steigen um {step:,.6g}, und eine Einheit steht nicht dabei</translation>
     </message>
     <message>
         <source>it is a Feather file of the first version, which is not read any more</source>
@@ -6867,6 +6892,16 @@
         <translation>für sich allein zeigt sie nichts; in {name} wurde dieselbe Spalte so erkannt</translation>
     </message>
     <message>
+        <source>its times start again at row {row:,}: it holds several blocks one below the other</source>
+        <extracomment>analysis/importing/stacked.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>split the table there: save each block as a file of its own, and choose them together</source>
+        <extracomment>analysis/importing/stacked.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the file says {stated_s:.4g} s between two rows, and its times say {interval_s:.4g} s: the times count</source>
         <extracomment>analysis/importing/time_base.py</extracomment>
         <translation>die Datei nennt {stated_s:.4g} s zwischen zwei Zeilen, ihre Zeiten aber {interval_s:.4g} s: Die Zeiten gelten</translation>
@@ -6892,14 +6927,39 @@
         <translation>die Tabelle ordnen oder teilen oder statt dessen den Abtastabstand angeben</translation>
     </message>
     <message>
-        <source>the time stands still: it is rounded to more than the sample interval</source>
-        <extracomment>analysis/importing/time_base.py</extracomment>
-        <translation>die Zeit steht still: sie ist gröber gerundet als der Abtastabstand</translation>
+        <source>the columns {names} hold the same times; {name} is used</source>
+        <extracomment>analysis/importing/time_column.py</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>name the sample interval instead: {interval_s:.3g} s, if the rows lie evenly apart</source>
-        <extracomment>analysis/importing/time_base.py</extracomment>
-        <translation>nennen Sie stattdessen den Abtastabstand: {interval_s:.3g} s, wenn die Zeilen gleichmäßig liegen</translation>
+        <source>the columns {names} agree as far as they go; the finest, {name}, is used</source>
+        <extracomment>analysis/importing/time_column.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>several columns could be the time, and they do not agree on a row's step: {there}</source>
+        <extracomment>analysis/importing/time_column.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say which with --time COLUMN</source>
+        <extracomment>analysis/importing/time_column.py</extracomment>
+        <translation>mit --time SPALTE sagen, welche</translation>
+    </message>
+    <message>
+        <source>the times in {name} are written in a way that is not read here</source>
+        <extracomment>analysis/importing/time_column.py</extracomment>
+        <translation>die Zeiten in {name} sind auf eine Art geschrieben, die hier nicht gelesen wird</translation>
+    </message>
+    <message>
+        <source>it does not say how much time lies between two rows</source>
+        <extracomment>analysis/importing/time_column.py</extracomment>
+        <translation>sie sagt nicht, wie viel Zeit zwischen zwei Zeilen liegt</translation>
+    </message>
+    <message>
+        <source>say it with --sample-interval SECONDS or --sample-rate HERTZ</source>
+        <extracomment>analysis/importing/time_column.py</extracomment>
+        <translation>mit --sample-interval SEKUNDEN oder --sample-rate HERTZ angeben</translation>
     </message>
     <message>
         <source>The times in {name} are not evenly spaced: rows lie up to {off:.3g} intervals off.</source>
@@ -9815,6 +9875,16 @@
         <source>Kia Sephia 1997, Throttle Position Sensor</source>
         <extracomment>analysis/diagnosis/sensor_profiles/throttle.toml</extracomment>
         <translation>Kia Sephia 1997, Throttle Position Sensor</translation>
+    </message>
+    <message>
+        <source>several columns could be the time: {there}</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation type="vanished">mehrere Spalten könnten die Zeit sein: {there}</translation>
+    </message>
+    <message>
+        <source>name the sample interval instead: {interval_s:.3g} s, if the rows lie evenly apart</source>
+        <extracomment>analysis/importing/time_base.py</extracomment>
+        <translation type="vanished">nennen Sie stattdessen den Abtastabstand: {interval_s:.3g} s, wenn die Zeilen gleichmäßig liegen</translation>
     </message>
 </context>
 <context>
