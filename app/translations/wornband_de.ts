@@ -6344,42 +6344,42 @@
     <message>
         <source>name the sample interval instead</source>
         <extracomment>analysis/importing/coarse.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nennen Sie stattdessen den Abtastabstand</translation>
     </message>
     <message>
         <source>the time is rounded to {tick_s:.3g} s, and {fewest:,} to {most:,} rows share one: they do not lie evenly apart, or some are missing</source>
         <extracomment>analysis/importing/coarse.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Zeit ist auf {tick_s:.3g} s gerundet, und {fewest:,} bis {most:,} Zeilen teilen sich eine: sie liegen nicht gleichmäßig, oder einige fehlen</translation>
     </message>
     <message>
         <source>save it with finer times, or name the sample interval instead</source>
         <extracomment>analysis/importing/coarse.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>speichern Sie sie mit feineren Zeiten, oder nennen Sie stattdessen den Abtastabstand</translation>
     </message>
     <message>
         <source>the file says {stated_s:.4g} s between two rows, and {fewest:,} to {most:,} rows share {tick_s:.3g} s</source>
         <extracomment>analysis/importing/coarse.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Datei nennt {stated_s:.4g} s zwischen zwei Zeilen, und {fewest:,} bis {most:,} Zeilen teilen sich {tick_s:.3g} s</translation>
     </message>
     <message>
         <source>say which is right with --sample-interval SECONDS</source>
         <extracomment>analysis/importing/coarse.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sagen Sie mit --sample-interval SECONDS, was stimmt</translation>
     </message>
     <message>
         <source>the times are rounded to {tick_s:.3g} s and {fewest:,} to {most:,} rows share one: the rows are taken as evenly {interval_s:.6g} s apart</source>
         <extracomment>analysis/importing/coarse.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Zeiten sind auf {tick_s:.3g} s gerundet, und {fewest:,} bis {most:,} Zeilen teilen sich eine: die Zeilen gelten als gleichmäßig {interval_s:.6g} s auseinander</translation>
     </message>
     <message>
         <source>name the sample interval instead: about {interval_s:.3g} s, since {fewest:,} to {most:,} rows share {tick_s:.3g} s</source>
         <extracomment>analysis/importing/coarse.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nennen Sie stattdessen den Abtastabstand: etwa {interval_s:.3g} s, da sich {fewest:,} bis {most:,} Zeilen {tick_s:.3g} s teilen</translation>
     </message>
     <message>
         <source>the times are rounded to more than a row: the rows are taken as {interval_s:.6g} s apart, as the file says</source>
         <extracomment>analysis/importing/coarse.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Zeiten sind gröber als eine Zeile gerundet: die Zeilen gelten als {interval_s:.6g} s auseinander, wie die Datei sagt</translation>
     </message>
     <message>
         <source>it is damaged, or no {kind} file that can be read</source>
@@ -6539,7 +6539,7 @@
     <message>
         <source>the newest row comes first in it: the rows were turned round</source>
         <extracomment>analysis/importing/judging.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die neueste Zeile steht zuerst: die Zeilen wurden umgedreht</translation>
     </message>
     <message>
         <source>it was not chosen</source>
@@ -6894,12 +6894,12 @@
     <message>
         <source>its times start again at row {row:,}: it holds several blocks one below the other</source>
         <extracomment>analysis/importing/stacked.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ihre Zeiten beginnen bei Zeile {row:,} von vorn: sie enthält mehrere Blöcke untereinander</translation>
     </message>
     <message>
         <source>split the table there: save each block as a file of its own, and choose them together</source>
         <extracomment>analysis/importing/stacked.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>teilen Sie die Tabelle dort: speichern Sie jeden Block als eigene Datei, und wählen Sie sie zusammen aus</translation>
     </message>
     <message>
         <source>the file says {stated_s:.4g} s between two rows, and its times say {interval_s:.4g} s: the times count</source>
@@ -6929,17 +6929,17 @@
     <message>
         <source>the columns {names} hold the same times; {name} is used</source>
         <extracomment>analysis/importing/time_column.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Spalten {names} enthalten dieselben Zeiten; {name} wird verwendet</translation>
     </message>
     <message>
         <source>the columns {names} agree as far as they go; the finest, {name}, is used</source>
         <extracomment>analysis/importing/time_column.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Spalten {names} stimmen überein, so weit sie reichen; die feinste, {name}, wird verwendet</translation>
     </message>
     <message>
         <source>several columns could be the time, and they do not agree on a row's step: {there}</source>
         <extracomment>analysis/importing/time_column.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>mehrere Spalten könnten die Zeit sein, und sie sind über den Schritt einer Zeile nicht einig: {there}</translation>
     </message>
     <message>
         <source>say which with --time COLUMN</source>
