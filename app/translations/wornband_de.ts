@@ -9876,16 +9876,6 @@
         <extracomment>analysis/diagnosis/sensor_profiles/throttle.toml</extracomment>
         <translation>Kia Sephia 1997, Throttle Position Sensor</translation>
     </message>
-    <message>
-        <source>several columns could be the time: {there}</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation type="vanished">mehrere Spalten könnten die Zeit sein: {there}</translation>
-    </message>
-    <message>
-        <source>name the sample interval instead: {interval_s:.3g} s, if the rows lie evenly apart</source>
-        <extracomment>analysis/importing/time_base.py</extracomment>
-        <translation type="vanished">nennen Sie stattdessen den Abtastabstand: {interval_s:.3g} s, wenn die Zeilen gleichmäßig liegen</translation>
-    </message>
 </context>
 <context>
     <name>capture_form</name>
