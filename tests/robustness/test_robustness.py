@@ -11,7 +11,7 @@ from analysis.errors import CaptureError, ImportingError
 from tests.robustness.__main__ import COUNTS, KILLS, ROUNDS
 from tests.robustness.checksum import lookup3
 from tests.robustness.kills import run_kills
-from tests.robustness.soak import run_soak
+from tests.robustness.soak import LEAKS, run_soak
 from tests.robustness.tasks import TASKS
 from tests.robustness.trials import Tally, run_trials
 from tests.robustness.worker import damaged_file, spent_s
@@ -40,6 +40,19 @@ def test_a_kill_while_saving_leaves_the_old_file_or_the_new_one_whole(kind: str)
 @linux
 def test_long_use_keeps_no_file_open_and_no_thread_alive() -> None:
     found = run_soak(ROUNDS[0])
+    assert not found.grows, str(found)
+
+
+@linux
+@pytest.mark.parametrize("leak", LEAKS)
+def test_long_use_sees_what_is_kept_each_round(leak: str) -> None:
+    found = run_soak(200, leak, window=False)
+    assert found.grows, str(found)
+
+
+@linux
+def test_long_use_sees_nothing_where_nothing_is_kept() -> None:
+    found = run_soak(200, window=False)
     assert not found.grows, str(found)
 
 
