@@ -108,10 +108,7 @@ class Window(QMainWindow):
     def open_file(self, path: Path) -> None:
         """Open a capture in the background; a file that is none, or a folder, leads to Import."""
         self.page.problem_bar.hide()
-        if path.is_dir():
-            self.imports.open([path])
-        else:
-            self.session.open_file(path)
+        self.session.open_file(path)
 
     def ask_for_file(self) -> None:
         """Let the technician choose a capture to review."""

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from dataclasses import replace
 from pathlib import Path
 
+from analysis.captures import layout
 from analysis.captures.fingerprint import with_sha256
 from analysis.captures.model import Capture
 from analysis.captures.overview import with_overviews
@@ -12,6 +14,7 @@ from analysis.captures.reading import OpenCapture, open_capture
 from analysis.captures.verification import verify_content
 from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import Findings
+from analysis.errors import CaptureError
 from analysis.own_folder import kept_reviews
 from analysis.progress import Tick, part
 from analysis.review.sidecar import Sidecar, read_sidecar
@@ -29,20 +32,27 @@ def real_tools() -> Tools:
 
 
 def _open(path: Path, tick: Tick) -> OpenCapture:
-    """Open a file so that it can be drawn at once: long channels get their overview first."""
+    """Open a file so that it can be drawn at once: out of memory, or by an overview where it is long."""
     opened = open_capture(path)
+    try:
+        return _drawable(opened, tick)
+    except BaseException:
+        opened.close()
+        raise
+
+
+def _drawable(opened: OpenCapture, tick: Tick) -> OpenCapture:
+    for record in opened.capture.records:
+        for channel in record.channels:
+            if len(channel) <= layout.CHUNK_SAMPLES:
+                with suppress(CaptureError):  # damage is said where it is drawn
+                    channel.source.read(0, 1)  # HDF5 keeps the chunk; the window waits for no disk then
     lacking = any(
         len(channel) > _SLOW_WITHOUT_OVERVIEW and not channel.overview
         for record in opened.capture.records
         for channel in record.channels
     )
-    if not lacking:
-        return opened
-    try:
-        return replace(opened, capture=with_overviews(opened.capture, tick))
-    except BaseException:
-        opened.close()
-        raise
+    return replace(opened, capture=with_overviews(opened.capture, tick)) if lacking else opened
 
 
 def _read_review(path: Path, tick: Tick) -> Sidecar:

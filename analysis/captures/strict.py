@@ -113,7 +113,7 @@ def _check_regular(path: Path) -> None:
     except (OSError, ValueError) as error:
         raise CaptureError(say("there is no such file"), say("check the name and the folder")) from error
     if stat.S_ISDIR(status.st_mode):
-        raise CaptureError(say("this is a folder, not a capture"), say("choose a file inside it"))
+        raise NoCaptureError(say("this is a folder, not a capture"), say("choose a file inside it"))
     if not stat.S_ISREG(status.st_mode):
         raise CaptureError(say("this is a device or a pipe, not a capture"), say("choose a capture file"))
     if status.st_size == 0:

@@ -61,6 +61,7 @@ class CompareSide(QObject):
             session.findings_changed.connect(lambda session=session: self._learnt(session))
             session.content_changed.connect(lambda session=session: self._learnt(session))
         self._own.problem.connect(self.problem)
+        self._own.foreign.connect(self._refuse)
 
     @property
     def of_review(self) -> bool:
@@ -181,6 +182,10 @@ class CompareSide(QObject):
     @property
     def _session(self) -> Session:
         return self._review if self._of_review else self._own
+
+    def _refuse(self, path: Path) -> None:
+        told = self.tr("{name} is no capture. Import it first, then compare with what came of it.")
+        self.problem.emit(told.format(name=path.name))
 
     def _taken(self, session: Session) -> None:
         if session is not self._session:

@@ -26,7 +26,7 @@ from app.trouble import sentence
 if TYPE_CHECKING:
     from app.main_window import Window
 
-GATHERING, IMPORTING = "import_gather", "import"
+RECEIVING, GATHERING, IMPORTING = "import_receive", "import_gather", "import"
 LOOKING, PLACING = "import_look", "import_place"
 QUIET = (LOOKING, PLACING)
 """What takes a blink, and is told on the page."""
@@ -75,7 +75,19 @@ class ImportDesk(QObject):
         """Files that were dropped: captures are opened, others lead to the page, where they join its list."""
         if self.shown and self.state.draft.files:
             self.add(paths)
-        elif any(path.is_dir() for path in paths):
+        elif len(paths) == 1:
+            self._receive(paths, folder_among=False)  # a folder alone leads to the page by being no capture
+        else:
+            self._window.jobs.run(
+                RECEIVING,
+                self.tr("Looking for files"),
+                lambda tick: any(path.is_dir() for path in paths),
+                lambda some: self._receive(paths, folder_among=some),
+                self._complain,
+            )
+
+    def _receive(self, paths: list[Path], *, folder_among: bool) -> None:
+        if folder_among:
             self.open(paths)
         else:
             self._arrived = tuple(paths)
@@ -88,7 +100,7 @@ class ImportDesk(QObject):
         for topic in QUIET:
             self._window.jobs.cancel(topic)
         self._begin_anew()
-        self._together_name = paths[0].name if len(paths) == 1 and paths[0].is_dir() else ""
+        self._together_name = ""
         self._wanted = False
         self.page.problem_bar.hide()
         self._offer_profiles()
@@ -108,8 +120,8 @@ class ImportDesk(QObject):
         self._window.jobs.run(
             GATHERING,
             self.tr("Looking for files"),
-            lambda tick: sources_in(paths),
-            self._take_files,
+            lambda tick: (sources_in(paths), paths[0].name if len(paths) == 1 and paths[0].is_dir() else ""),
+            lambda found: self._take_files(*found),
             self._complain,
         )
 
@@ -153,8 +165,10 @@ class ImportDesk(QObject):
         self._arrived = ()
         self.open(paths)
 
-    def _take_files(self, paths: list[Path]) -> None:
+    def _take_files(self, paths: list[Path], folder: str) -> None:
         begun = bool(self.state.draft.files)
+        if not begun:
+            self._together_name = folder
         self.state.draft = joined_by(self.state.draft, paths)
         self._find_place()
         self._go_on()

@@ -264,13 +264,9 @@ class ReportDesk(QObject):
         if subject is None:
             return
         sources = [str(subject.capture.path or "")]
-        try:
-            check_target(target, sources)
-        except WornbandError as error:
-            self._complain(error)
-            return
 
         def work(tick: Tick) -> Path:
+            check_target(target, sources)
             store(_made_of(subject, folder, wanted, tick), target, wanted.paper)
             return target
 

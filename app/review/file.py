@@ -7,7 +7,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 
-from PySide6.QtCore import QDir, QFileSystemWatcher, QLockFile, QObject, Signal
+from PySide6.QtCore import QDir, QFileSystemWatcher, QLockFile, QObject, QTimer, Signal
 
 from analysis.captures.model import Capture
 from analysis.progress import Tick
@@ -49,6 +49,7 @@ class ReviewFile(QObject):
         self._capture: Path | None = None
         self._seen: tuple[int, ...] | None = None
         self._again = False
+        self._to_watch: list[str] = []
         self._watcher = QFileSystemWatcher(self)
         self._watcher.directoryChanged.connect(self._look)
         self._watcher.fileChanged.connect(self._look)
@@ -60,13 +61,13 @@ class ReviewFile(QObject):
         read = self._read
         if path is None or read is None:
             return
-        self._capture, self._seen = path, _signs(path)
+        self._capture = path
         doing = self.tr("Reading the review of {name}").format(name=path.name)
         self._keeper.waiting = True
         self._jobs.run(
             REVIEWING,
             doing,
-            lambda tick: (read(path, tick), path.resolve()),
+            lambda tick: (_signs(path), read(path, tick), path.resolve()),
             lambda found: self._take(*found),
             lambda error: self._fail(error, doing),
         )
@@ -77,6 +78,7 @@ class ReviewFile(QObject):
         self._jobs.cancel(LOOKING)
         self._keeper.take(None)
         self._capture = self._seen = None
+        self._to_watch = []
         watched = [*self._watcher.files(), *self._watcher.directories()]
         if watched:
             self._watcher.removePaths(watched)
@@ -85,7 +87,8 @@ class ReviewFile(QObject):
             self._lock = None
         self._keeper.waiting = False
 
-    def _take(self, sidecar: Sidecar, resolved: Path) -> None:
+    def _take(self, signs: tuple[int, ...] | None, sidecar: Sidecar, resolved: Path) -> None:
+        self._seen = signs
         self._keeper.waiting = False
         self._keeper.take(sidecar)
         self._look()
@@ -126,14 +129,22 @@ class ReviewFile(QObject):
             )
 
     def _take_look(self, seen: _Seen) -> None:
-        watched = (*self._watcher.files(), *self._watcher.directories())
-        new = [item for item in seen.present if item not in watched]
-        if new:
-            self._watcher.addPaths(new)
+        self._to_watch = list(seen.present)
+        self._watch_next()
         self._look_at_capture(seen.signs)
         self._keeper.look()
         if self._again:
             self._look()
+
+    def _watch_next(self) -> None:
+        """Watch one more path, and the next in another turn: Qt asks the disk twice for each."""
+        watched = (*self._watcher.files(), *self._watcher.directories())
+        new = [item for item in self._to_watch if item not in watched]
+        self._to_watch = new[1:]
+        if new:
+            self._watcher.addPath(new[0])
+        if self._to_watch:
+            QTimer.singleShot(0, self, self._watch_next)
 
     def _look_at_capture(self, signs: tuple[int, ...] | None) -> None:
         """Say once that the capture is another one by now: the window still reads what it opened."""

@@ -27,7 +27,7 @@ from app.language import said
 from app.review.saving import Saved, saved
 from app.trouble import as_sentence, sentence
 
-SAVING = "save_review"
+SAVING, COMPARING = "save_review", "look_at_review"
 _SAVE_AFTER_MS = 600
 _FILLED_IN = 1
 
@@ -155,14 +155,24 @@ class ReviewKeeper(QObject):
             self._take_saved(replace(done, sidecar=kept))
 
     def look(self) -> None:
-        """See whether another program changed the file meanwhile, and say so."""
-        if self._sidecar is None or self._conflict or self._jobs.running(SAVING):
+        """See beside the window whether another program changed the file meanwhile, and say so."""
+        sidecar = self._sidecar
+        if sidecar is None or self._conflict or self._jobs.running(SAVING):
             return
-        if not is_changed(self._sidecar):
-            return
-        self._conflict = True
-        self._tell(changed_error())
-        self.standing_changed.emit()
+        self._jobs.run(
+            COMPARING,
+            self.tr("Looking at the review"),
+            lambda _tick: is_changed(sidecar),
+            lambda changed: self._take_look(sidecar, changed),
+            lambda error: self._tell(error),
+        )
+
+    def _take_look(self, sidecar: Sidecar, changed: bool) -> None:
+        """What was seen counts only where nothing was written or opened meanwhile."""
+        if changed and sidecar is self._sidecar and not self._conflict and not self._jobs.running(SAVING):
+            self._conflict = True
+            self._tell(changed_error())
+            self.standing_changed.emit()
 
     def keep_own(self) -> None:
         """Settle with this review: what another program wrote is kept under another name."""
@@ -196,6 +206,7 @@ class ReviewKeeper(QObject):
 
     def close(self) -> None:
         """Save at once; where the file is another program's by now, save under another name beside it."""
+        self._jobs.cancel(COMPARING)
         self.save()
         if self._unsaved and self._conflict and self._sidecar is not None:
             try:

@@ -197,6 +197,11 @@
 <context>
     <name>CompareSide</name>
     <message>
+        <source>{name} is no capture. Import it first, then compare with what came of it.</source>
+        <extracomment>app/compare/side.py</extracomment>
+        <translation>{name} ist keine Messung. Importieren Sie die Datei zuerst und vergleichen Sie dann mit dem, was daraus wurde.</translation>
+    </message>
+    <message>
         <source>Reading the review of {name}</source>
         <extracomment>app/compare/side.py</extracomment>
         <translation>Auswertung von {name} lesen</translation>
@@ -1576,6 +1581,11 @@
         <source>The review is still being read. Try again in a moment.</source>
         <extracomment>app/review/keeper.py</extracomment>
         <translation>Die Auswertung wird noch gelesen. Gleich noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>Looking at the review</source>
+        <extracomment>app/review/keeper.py</extracomment>
+        <translation>Auswertung ansehen</translation>
     </message>
     <message>
         <source>take the other review</source>

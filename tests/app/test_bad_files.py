@@ -56,6 +56,19 @@ def real_window(qtbot: QtBot, bench: Bench) -> Window:
 
 
 @pytest.mark.parametrize("spoil", [text_file, another_hdf5, a_folder])
+def test_a_file_of_another_kind_is_told_in_compare(
+    qtbot: QtBot, real_window: Window, tmp_path: Path, spoil: Callable[[Path], None]
+) -> None:
+    bad = tmp_path / "bad.h5"
+    spoil(bad)
+    real_window.compare.open_file(bad)
+    told = real_window.compare.page.problem_bar
+    qtbot.waitUntil(lambda: told.text != "", timeout=10_000)
+    assert told.text.startswith("bad.h5 is no capture. Import it first")
+    assert real_window.comparing
+
+
+@pytest.mark.parametrize("spoil", [text_file, another_hdf5, a_folder])
 def test_a_file_of_another_kind_leads_to_import_and_says_there_what_is_wrong(
     qtbot: QtBot, real_window: Window, tmp_path: Path, spoil: Callable[[Path], None]
 ) -> None:

@@ -172,7 +172,7 @@ def test_a_place_that_cannot_be_written_is_said_above_the_sheets(
     report.report_desk.save(tmp_path / "no folder" / "a.pdf")
     qtbot.waitUntil(lambda: "no such folder" in report.report.problem_bar.text)
     report.report_desk.save(tmp_path / "a.odd")
-    assert ".pdf or .html" in report.report.problem_bar.text
+    qtbot.waitUntil(lambda: ".pdf or .html" in report.report.problem_bar.text)
 
 
 def test_photos_are_added_captioned_and_taken_out(

@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from PySide6.QtCore import QTimer
+from PySide6.QtCore import QEvent
 from pytestqt.qtbot import QtBot
 
 from analysis.captures import layout
@@ -25,7 +25,6 @@ from app.tools import real_tools
 from tests.app.fakes import worn_capture
 
 _A_CALL_S = 0.05
-_MOST_IN_A_TURN = 2  # 0.1 s; 0.2 s is the aim for the longest turn of the window's event loop
 _CALLS = ("access", "fsync", "lstat", "open", "rename", "replace", "scandir", "stat", "unlink")
 
 
@@ -35,60 +34,92 @@ class FarAway:
     HDF5's own reading is not slowed: it goes past Python.
     """
 
-    def __init__(self, folder: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-        self._folder = str(folder)
+    def __init__(self, folder: Path, monkeypatch: pytest.MonkeyPatch, *, a_call_s: float = _A_CALL_S) -> None:
+        self._folder, self._a_call_s = str(folder), a_call_s
         self.by_window: Counter[str] = Counter()
         self.beside: Counter[str] = Counter()
-        self.most_in_a_turn = self._in_this_turn = 0
-        self._turns = QTimer()
-        self._turns.timeout.connect(self.begin_turn)
-        self._turns.start(1)
         for name in _CALLS:
             monkeypatch.setattr(os, name, self._slow(name, getattr(os, name)))
         opening = self._slow("open", io.open)
         monkeypatch.setattr(io, "open", opening)
         monkeypatch.setattr(builtins, "open", opening)
 
-    def begin_turn(self) -> None:
-        """Count the window's own calls anew; its timer says that the event loop has come round."""
-        self.most_in_a_turn = max(self.most_in_a_turn, self._in_this_turn)
-        self._in_this_turn = 0
-
     def _slow(self, name: str, real: Callable[..., Any]) -> Callable[..., Any]:
         def call(where: Any = ".", *more: Any, **named: Any) -> Any:
             if isinstance(where, int) or str(where).startswith(self._folder):
                 by_window = threading.current_thread() is threading.main_thread()
                 (self.by_window if by_window else self.beside)[name] += 1
-                self._in_this_turn += by_window
-                time.sleep(_A_CALL_S)  # it is the disk that sleeps here, not the test
+                time.sleep(self._a_call_s)  # it is the disk that sleeps here, not the test
             return real(where, *more, **named)
 
         return call
 
 
-def test_a_slow_folder_delays_the_saving_and_not_the_window(
-    qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    path = tmp_path / "visits" / "worn.h5"
-    path.parent.mkdir()
-    write_capture(worn_capture(), path)
-    far = FarAway(path.parent, monkeypatch)
-    window = Window(real_tools(), Settings(MemoryStore()))
-    qtbot.addWidget(window)
-    window.show()
-    told: list[str] = []
-    window.keeper.problem.connect(told.append)
-    window.desk.file.problem.connect(told.append)
+@pytest.fixture
+def path(tmp_path: Path) -> Path:
+    """A capture in a folder of its own."""
+    made = tmp_path / "visits" / "worn.h5"
+    made.parent.mkdir()
+    write_capture(worn_capture(), made)
+    return made
+
+
+@pytest.fixture
+def window(qtbot: QtBot) -> Window:
+    """A window that opens real files."""
+    made = Window(real_tools(), Settings(MemoryStore()))
+    qtbot.addWidget(made)
+    made.show()
+    return made
+
+
+def _open(window: Window, path: Path, qtbot: QtBot) -> None:
     window.open_file(path)
     review = layout.review_path(path)
     qtbot.waitUntil(
         lambda: window.session.findings is not None and window.keeper.path == review, timeout=20_000
     )
     qtbot.waitUntil(lambda: not window.jobs.busy(), timeout=20_000)
-    far.by_window.clear()
+
+
+def test_a_slow_folder_is_never_waited_for_by_the_window_that_opens_a_capture_in_it(
+    window: Window, path: Path, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    far = FarAway(path.parent, monkeypatch)
+    _open(window, path, qtbot)
+    window.desk.eventFilter(window, QEvent(QEvent.Type.WindowActivate))  # the technician comes back to it
+    qtbot.waitUntil(lambda: not window.jobs.busy(), timeout=20_000)
+    assert sum(far.beside.values()) > 10
+    assert far.by_window == {}
+    window.close()
+
+
+def test_what_the_window_waits_for_in_a_slow_folder_is_told_below(
+    window: Window, path: Path, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    status, text = window.work, window.work.text
+    FarAway(path.parent, monkeypatch, a_call_s=1.0)
+    window.open_file(path)
+    assert text.isVisible()
+    assert text.text() == "Opening worn.h5…"
+    qtbot.waitUntil(
+        lambda: text.text() == "Reading the review of worn.h5…" and text.isVisible(), timeout=20_000
+    )
+    assert not status.progress.isVisible()  # how far it has come is not known, and it cannot be stopped
+    qtbot.waitUntil(lambda: not window.jobs.busy(), timeout=60_000)
+    assert not text.isVisible()
+    window.close()
+
+
+def test_a_slow_folder_delays_the_saving_and_not_the_window(
+    window: Window, path: Path, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    far = FarAway(path.parent, monkeypatch)
+    told: list[str] = []
+    window.keeper.problem.connect(told.append)
+    window.desk.file.problem.connect(told.append)
+    _open(window, path, qtbot)
     far.beside.clear()
-    far.begin_turn()
-    far.most_in_a_turn = 0
     window.desk.markers.mark_moment(0.5)
     qtbot.waitUntil(lambda: far.beside["fsync"] > 0, timeout=20_000)
     window.focus.zoom(0.5)  # while it is being saved
@@ -97,9 +128,20 @@ def test_a_slow_folder_delays_the_saving_and_not_the_window(
     assert (
         far.beside["fsync"] == 4
     )  # file and folder, twice: the second marker came while the first was written
-    # What the window itself asks the folder: whether its review is still its own, after each change there.
-    assert set(far.by_window) <= {"open"}
-    assert far.most_in_a_turn <= _MOST_IN_A_TURN
+    assert far.by_window == {}
     assert told == []
     window.close()
     assert len(read_sidecar(path).review.markers) == 2
+
+
+def test_a_report_is_stored_in_a_slow_folder_beside_the_window(
+    window: Window, path: Path, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    _open(window, path, qtbot)
+    far = FarAway(path.parent, monkeypatch)
+    target = path.with_name("report.html")
+    window.report_desk.save(target)
+    qtbot.waitUntil(lambda: far.beside["fsync"] > 0 and not window.jobs.busy(), timeout=20_000)
+    assert far.by_window == {}
+    assert target.read_bytes()
+    window.close()

@@ -134,17 +134,20 @@ def judged(table: NDArray[np.float64]) -> Wear:
     """What a table with a row a round and `COLUMNS` says of the wear."""
     rounds = len(table)
     late = table[round((1.0 - _JUDGED) * rounds) :]
-    growth = []
-    for column in range(3):
-        slope, _, low, high = stats.theilslopes(late[:, column])
-        growth.append(Growth(float(slope), float(low), float(high)))
     return Wear(
         rounds,
-        (float(late[0, 0]) / 1024, float(late[-1, 0]) / 1024),
-        *growth,
+        memory_mb=(float(late[0, 0]) / 1024, float(late[-1, 0]) / 1024),
+        resident_kb=_growth(late[:, 0]),
+        heap_kb=_growth(late[:, 1]),
+        blocks=_growth(late[:, 2]),
         handles=(int(late[0, 3]), int(late[-1, 3])),
         threads=(int(late[0, 4]), int(late[-1, 4])),
     )
+
+
+def _growth(values: NDArray[np.float64]) -> Growth:
+    slope, _, low, high = stats.theilslopes(values)
+    return Growth(float(slope), float(low), float(high))
 
 
 def _wait(fact: Callable[[], bool]) -> None:
@@ -248,7 +251,8 @@ LEAKS: dict[str, Callable[[], object]] = {
     "file": lambda: _KEPT.append(os.dup(0)),
     "thread": _keep_thread,
 }
-"""What may be planted in each round: 50 small objects, an array of 2.4 KB, 4 KB of C's heap, a file, a thread."""
+"""What may be planted in each round: 50 small objects, an array of 2.4 KB, 4 KB of C's heap, a file, a
+thread."""
 
 
 def _window_rounds(rounds: int, leak: Callable[[], object]) -> None:
