@@ -110,6 +110,9 @@ def style_sheet(palette: Palette) -> str:
     rims = "\n".join(
         f'QFrame#columnCard[use="{role}"] {{ border-left: 5px solid {colour}; }}' for role, colour in p.roles
     )
+    # What holds transparent widgets would make the menus that open from it transparent: black, on a bare screen.
+    holders = ("pane", "problem", "hint", "caution", "bandCard", "columnCard")
+    menus = ", ".join(f"QFrame#{holder} QMenu" for holder in holders)
     return f"""
     QWidget {{ background: {p.desk}; color: {p.ink}; }}
     QMainWindow::separator {{ width: 6px; height: 6px; background: {p.desk}; }}
@@ -214,4 +217,5 @@ def style_sheet(palette: Palette) -> str:
                                          padding: 0 3px; }}
     QToolTip {{ background: {p.paper}; color: {p.ink}; border: 1px solid {p.line}; padding: 3px; }}
     QDialog, QTextBrowser {{ background: {p.paper}; }}
+    {menus} {{ background: {p.paper}; }}
     """

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
-from PySide6.QtGui import QDragEnterEvent, QDropEvent, QMouseEvent, QWheelEvent
+from PySide6.QtGui import QContextMenuEvent, QDragEnterEvent, QDropEvent, QMouseEvent, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
@@ -59,6 +59,15 @@ def double_click(widget: QWidget, at: QPoint) -> None:
     for kind in (QMouseEvent.Type.MouseButtonPress, QMouseEvent.Type.MouseButtonDblClick):
         _mouse(widget, kind, at, left, left)
         _mouse(widget, QMouseEvent.Type.MouseButtonRelease, at, left, none)
+
+
+def ask(widget: QWidget, at: QPoint) -> None:
+    """Press and let go of the right button, as Qt delivers it where a menu opens on the press."""
+    right, none = Qt.MouseButton.RightButton, Qt.MouseButton.NoButton
+    _mouse(widget, QMouseEvent.Type.MouseButtonPress, at, right, right)
+    event = QContextMenuEvent(QContextMenuEvent.Reason.Mouse, at, widget.mapToGlobal(at))
+    QApplication.sendEvent(widget, event)
+    _mouse(widget, QMouseEvent.Type.MouseButtonRelease, at, right, none)
 
 
 def wheel(widget: QWidget, at: QPoint, notches: int) -> None:
