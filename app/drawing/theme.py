@@ -110,7 +110,7 @@ def style_sheet(palette: Palette) -> str:
     rims = "\n".join(
         f'QFrame#columnCard[use="{role}"] {{ border-left: 5px solid {colour}; }}' for role, colour in p.roles
     )
-    # What holds transparent widgets would make the menus that open from it transparent: black, on a bare screen.
+    # A menu that opens from a holder of transparent widgets would be transparent too: black, uncomposed.
     holders = ("pane", "problem", "hint", "caution", "bandCard", "columnCard")
     menus = ", ".join(f"QFrame#{holder} QMenu" for holder in holders)
     return f"""

@@ -66,6 +66,9 @@ class EventsView(Pane):
         self._filling = False
         if passages:
             self.show_content()
+            if most is not None:  # what is looked for first is in sight, however long the list
+                worst = self._model.index(self._rows[most], 0)
+                self.list.scrollTo(worst, RowList.ScrollHint.PositionAtCenter)
         elif examined:
             self.show_empty(self.tr("No break-up and no event to step to."))
         else:

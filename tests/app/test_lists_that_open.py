@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QComboBox, QMenu, QToolButton, QWidget
+from PySide6.QtWidgets import QApplication, QComboBox, QMenu, QToolButton
 from pytestqt.qtbot import QtBot
 
 from app.drawing.theme import DARK, LIGHT
@@ -68,7 +68,8 @@ def test_menus_that_open_in_a_pane_lie_on_the_paper_of_the_theme(
     review.apply_colours()
     open_it(review)
     qtbot.waitUntil(lambda: isinstance(QApplication.activePopupWidget(), QMenu))
-    menu: QWidget = QApplication.activePopupWidget()
+    menu = QApplication.activePopupWidget()
+    assert menu is not None
     opened = menu.grab().toImage()
     menu.close()
     ratio = opened.devicePixelRatio()

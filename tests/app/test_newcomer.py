@@ -68,6 +68,13 @@ def test_a_newcomer_finds_measures_and_marks_in_under_a_minute(qtbot: QtBot, fir
     hint = words_on(page.hint_bar)
     actions = 0
 
+    # The worst of all crossings is in sight before anything is done, though the list is longer than its pane.
+    events = page.events.list
+    shown = [events.model().index(place, 0) for place in range(events.model().rowCount())]
+    named = [item for item in shown if "worst" in item.data(ROW_ROLE).reading]
+    assert len(named) == 1
+    assert events.viewport().rect().contains(events.visualRect(named[0]))
+
     # "Double-click the hatched band": it is in sight, and what is wanted, the worst crossing, comes of it.
     assert "Double-click the hatched band" in hint
     band = page.track.stretches[0].span
