@@ -17,7 +17,8 @@ from analysis.diagnosis.checks_zero import zero_check
 from analysis.diagnosis.findings import Check, Result
 from analysis.diagnosis.judging import decided, level_uncertainty, unplugged
 from analysis.diagnosis.profile_model import Limit
-from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
+from analysis.diagnosis.stillness import CONDITIONS, left_alone
+from analysis.diagnosis.studies import Studies, Study, moved_far
 from analysis.signals.uncertainty import combined, expanded, resolution_uncertainty
 from analysis.wording import say
 
@@ -30,8 +31,8 @@ LASTING_S = 0.004
 SLOWEST_HZ = 250.0
 """Four samples in the 16 ms that a fast stroke takes over a band of 3 % of travel."""
 
-AT_REST = STILL_STEPS - {Step.UNPLUGGED, Step.HOLD}
-"""Steps in which the arm stands where it usually does; a hold may be in the bad spot."""
+NOT_WHERE_IT_RESTS = (Step.UNPLUGGED, Step.HOLD)
+"""Steps at rest in which the signal need not stand as it usually does; a hold may be in the bad spot."""
 
 OURS = say("this program")
 COMMON_PRACTICE = say("common practice, no source")
@@ -138,7 +139,7 @@ def _rest_variation(studies: Studies) -> Iterator[Check]:
     limit = studies.profile.limit("rest_variation")
     for item in studies.every:
         channel = item.record.channel(Role.SIGNAL)
-        if limit is None or channel is None or item.record.step not in AT_REST:
+        if limit is None or channel is None or not _at_rest(item):
             continue
         series = item.cells.volts[Role.SIGNAL]
         middle = float(np.nanmedian(series.mean))
@@ -148,6 +149,14 @@ def _rest_variation(studies: Studies) -> Iterator[Check]:
         yield decided(
             "rest_variation", say("Signal at rest"), item.record.name, value, uncertainty, "V", limit
         )
+
+
+def _at_rest(item: Study) -> bool:
+    """Whether the arm stood where it usually does, and was not swept while the sensor was warm, say."""
+    if not left_alone(item.record) or item.record.step in NOT_WHERE_IT_RESTS:
+        return False
+    survey = item.surveys.get(Role.SIGNAL)
+    return item.record.step not in CONDITIONS or survey is None or not moved_far(survey.motion)
 
 
 def _signal_range(studies: Studies) -> Iterator[Check]:

@@ -18,8 +18,9 @@ from analysis.captures.model import Role, Step
 from analysis.diagnosis.findings import VerdictCode
 from analysis.diagnosis.measurement_check import Problem
 from analysis.diagnosis.places import Place
+from analysis.diagnosis.stillness import left_alone
 from analysis.diagnosis.strays import LASTING_S, share, strays_of, substance
-from analysis.diagnosis.studies import STILL_STEPS, Studies
+from analysis.diagnosis.studies import Studies
 from analysis.signals.facts import TrackSurvey
 from analysis.signals.steadiness import Steadiness
 from analysis.signals.thinning import thinned
@@ -285,7 +286,9 @@ def rest_travel(studies: Studies) -> float | None:
     places = [
         float(np.median(item.surveys[Role.SIGNAL].motion.travel_percent))
         for item in studies.every
-        if item.record.step in STILL_STEPS - {Step.HOLD, Step.UNPLUGGED} and Role.SIGNAL in item.surveys
+        if left_alone(item.record)
+        and item.record.step not in (Step.HOLD, Step.UNPLUGGED)
+        and Role.SIGNAL in item.surveys
     ]
     return float(np.median(places)) if places else None
 

@@ -15,7 +15,8 @@ from numpy.typing import NDArray
 from analysis.captures.model import Role, Step
 from analysis.diagnosis.measurement_outcome import NOTHING, Outcome, known_v, ramp, signal_v
 from analysis.diagnosis.probe_contact import in_the_air, slipped_off
-from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
+from analysis.diagnosis.stillness import left_alone, said_to_move
+from analysis.diagnosis.studies import Studies, Study
 from analysis.signals.levels import is_two_level
 from analysis.signals.thinning import thinned
 from analysis.wording import say
@@ -148,7 +149,7 @@ def _attenuation(item: Study, studies: Studies) -> Outcome:
     if Role.SUPPLY not in item.cells.volts and highest > 1.8 * supply:
         return ramp(highest / supply, 1.8, 2.5), say("the readings are ten times too large"), action
     volts = signal_v(item)
-    if volts is None or not item.cells.travel or not _meant_to_move(item):
+    if volts is None or not item.cells.travel or not said_to_move(item.record):
         return NOTHING
     low, high = (float(value) for value in np.percentile(volts, [1, 99]))
     small = ramp(0.16 * supply - high, 0.0, 0.03 * supply) * ramp(low, 0.0, 0.01)
@@ -184,13 +185,8 @@ def _slow_reach_v(item: Study) -> float:
     return float(np.ptp(np.percentile(medians, [2, 98])))
 
 
-def _meant_to_move(item: Study) -> bool:
-    moved = str(item.record.attributes.get("moved", ""))
-    return item.record.step in (Step.SWEEP, Step.ROAD) or moved in ("by hand", "suspension", "road")
-
-
 def _deaf(item: Study, studies: Studies) -> Outcome:
-    if Role.SIGNAL not in item.cells.volts or not _meant_to_move(item) or item.record.step in STILL_STEPS:
+    if Role.SIGNAL not in item.cells.volts or not said_to_move(item.record) or left_alone(item.record):
         return NOTHING
     reach = _slow_reach_v(item)
     strength = ramp(STILL_SHARE - reach / studies.profile.supply_v, 0.0, 0.5 * STILL_SHARE)
@@ -200,7 +196,11 @@ def _deaf(item: Study, studies: Studies) -> Outcome:
 
 def _unplugged(item: Study, studies: Studies) -> Outcome:
     plugged = item.record.attributes.get("plugged", 1)
-    if item.record.step is Step.UNPLUGGED or str(plugged) not in ("0", "0.0") or not _meant_to_move(item):
+    if (
+        item.record.step is Step.UNPLUGGED
+        or str(plugged) not in ("0", "0.0")
+        or not said_to_move(item.record)
+    ):
         return NOTHING
     return 1.0, say("the sensor was unplugged while it was swept"), say("plug it in and sweep again")
 
@@ -268,7 +268,7 @@ def _contradiction(item: Study, studies: Studies) -> Outcome:
 
 def _two_level(item: Study, studies: Studies) -> Outcome:
     channel = item.record.channel(Role.SIGNAL)
-    if channel is None or item.record.step in STILL_STEPS:
+    if channel is None or left_alone(item.record):
         return NOTHING
     start = max(0, (len(channel) - TWO_LEVEL_SAMPLES) // 2)
     volts = channel.volts(start, start + TWO_LEVEL_SAMPLES)

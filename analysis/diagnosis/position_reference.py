@@ -13,7 +13,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.captures.model import Role
-from analysis.diagnosis.studies import STILL_STEPS, Studies, Study, on_one_arm
+from analysis.diagnosis.stillness import left_alone
+from analysis.diagnosis.studies import Studies, Study, on_one_arm
 from analysis.intervals import Interval
 from analysis.signals.linearity import LARGEST_GAP_PERCENT, why_refused
 from analysis.signals.thinning import thinned
@@ -87,7 +88,7 @@ def _stated(studies: Studies) -> PositionReference | None:
     position, output, steps, names = [], [], [0.0], []
     for item in studies.every:
         told, survey = item.record.attributes.get(POSITION_KEY), item.surveys.get(Role.SIGNAL)
-        if survey is None or not isinstance(told, (int, float)) or item.record.step not in STILL_STEPS:
+        if survey is None or not isinstance(told, (int, float)) or not left_alone(item.record):
             continue
         reading = item.cells.travel[Role.SIGNAL].mean
         if not 0.0 <= float(told) <= 100.0 or not np.isfinite(reading).any():

@@ -7,7 +7,8 @@ import numpy as np
 from analysis.captures.model import Role
 from analysis.diagnosis.measurement_outcome import NOTHING, Outcome, ramp, signal_v
 from analysis.diagnosis.splitting import AIR_V
-from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
+from analysis.diagnosis.stillness import left_alone
+from analysis.diagnosis.studies import Studies, Study
 from analysis.signals.cells import CellSeries
 from analysis.wording import say
 
@@ -33,7 +34,7 @@ def in_the_air(item: Study, studies: Studies) -> Outcome:
     if not near:
         return NOTHING
     # A record with the arm at rest is not what the verdict rests on; the sweep is.
-    weight = 0.5 if item.record.step in STILL_STEPS else 1.0
+    weight = 0.5 if left_alone(item.record) else 1.0
     strength = weight * near * ramp(_hum_v(item, slice(None)), HUM_V, 2 * HUM_V)
     return (
         strength,
@@ -61,9 +62,7 @@ def slipped_off(item: Study, studies: Studies) -> Outcome:
         gone = 0.7 * ramp(gone_s, LONG_GONE_S, 2.0 * LONG_GONE_S)
     elif abs(float(np.nanmedian(series.mean[first:]))) > LOW_STOP_V:
         return NOTHING
-    strength = (
-        (0.5 if item.record.step in STILL_STEPS else 1.0) * max(hum, gone) * ramp(gone_s, SLIP_S, 2 * SLIP_S)
-    )
+    strength = (0.5 if left_alone(item.record) else 1.0) * max(hum, gone) * ramp(gone_s, SLIP_S, 2 * SLIP_S)
     begun = item.cells.start_s + first * item.cells.cell_s
     text = (
         say("the signal probe slipped off at {begun:.1f} s: from there it only hums", begun=begun)

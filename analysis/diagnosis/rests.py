@@ -15,8 +15,9 @@ from scipy.special import logsumexp
 from analysis.captures.model import Role, Step
 from analysis.diagnosis.place_odds import RATE_MIXTURE
 from analysis.diagnosis.places import Place, find_places
+from analysis.diagnosis.stillness import left_alone
 from analysis.diagnosis.strays import substance
-from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
+from analysis.diagnosis.studies import Studies, Study
 
 BESIDE_PERCENT = 0.5
 """An arm this close to a place rests in it: the rest's own place is known to half a per cent."""
@@ -99,7 +100,7 @@ def rest_odds(place: Place, role: Role, studies: Sequence[Study]) -> float:
 
 
 def _rests(item: Study) -> bool:
-    still = item.record.step in STILL_STEPS - {Step.WIGGLE, Step.UNPLUGGED}
+    still = left_alone(item.record) and item.record.step not in (Step.WIGGLE, Step.UNPLUGGED)
     return still or (item.record.step is None and not item.swept)
 
 

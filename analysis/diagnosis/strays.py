@@ -10,7 +10,8 @@ from numpy.typing import NDArray
 
 from analysis.captures.model import Role, Step
 from analysis.diagnosis.places import Place
-from analysis.diagnosis.studies import STILL_STEPS, Studies, Study
+from analysis.diagnosis.stillness import left_alone
+from analysis.diagnosis.studies import Studies, Study
 from analysis.signals.events import Disturbance
 
 CERTAIN_PLACE = 2.0
@@ -82,7 +83,7 @@ def strays_of(studies: Studies, places: Sequence[tuple[Role, Place]]) -> Strays:
     likely = certain if certain else places[:1]
     for item in studies.every:
         # A record of which nobody says what it is, and in which the arm did not move, is one at rest.
-        named = item.record.step in STILL_STEPS and item.record.step is not Step.HOLD
+        named = left_alone(item.record) and item.record.step is not Step.HOLD
         still = named or (item.record.step is None and not item.swept)
         if not still and not item.swept:
             continue

@@ -11,6 +11,7 @@ from numpy.typing import NDArray
 from analysis.captures.model import Capture, Record, Role, Step
 from analysis.diagnosis.profile_model import SensorProfile
 from analysis.diagnosis.splitting import ONE_WIRE, split_by_wire
+from analysis.diagnosis.stillness import left_alone
 from analysis.progress import Tick, ignore, part
 from analysis.signals.cells import LEAST_FEED_V, Feed, RecordCells, reduce_record
 from analysis.signals.companion import Traced, helped, relation_of, steadier_is_second
@@ -23,9 +24,6 @@ from analysis.signals.outline import Outline, outline
 from analysis.signals.roughness import survey_record, survey_track
 from analysis.signals.steadiness import Steadiness, steadiness
 from analysis.signals.thinning import thinned
-
-STILL_STEPS = frozenset(Step) - {Step.SWEEP, Step.ROAD}
-"""Steps during which the arm is left alone."""
 
 CALM_FACTOR = 1.5
 """An arm at rest is no noisier than a moving one, give or take."""
@@ -249,13 +247,13 @@ def _traced(studies: tuple[Study, ...], role: Role) -> list[Traced | None]:
     moving = [
         drawn.cut
         for item, drawn in zip(studies, outlines, strict=True)
-        if drawn is not None and item.record.step not in STILL_STEPS
+        if drawn is not None and not left_alone(item.record)
     ]
     open_level = find_open_level(moving)
     return [
         None
         if drawn is None
-        else Traced(drawn, follow(drawn, open_level=open_level, resting=item.record.step in STILL_STEPS))
+        else Traced(drawn, follow(drawn, open_level=open_level, resting=left_alone(item.record)))
         for item, drawn in zip(studies, outlines, strict=True)
     ]
 
@@ -289,7 +287,7 @@ def _motions(
         for index, (one, other) in enumerate(zip(first, second, strict=True))
         if one is not None and other is not None and on_one_arm(studies[index].record)
     }
-    moving = [pair for index, pair in pairs.items() if studies[index].record.step not in STILL_STEPS]
+    moving = [pair for index, pair in pairs.items() if not left_alone(studies[index].record)]
     relation = relation_of(moving)
     if relation is None:
         return alone
@@ -303,8 +301,8 @@ def _motions(
 def _outlines(studies: Sequence[Study], role: Role) -> list[Outline | None]:
     """Outline one track in all records; those in which the arm moved say how much noise the others have."""
     found: dict[int, Outline | None] = {}
-    for index, item in sorted(enumerate(studies), key=lambda pair: pair[1].record.step in STILL_STEPS):
-        still = item.record.step in STILL_STEPS
+    for index, item in sorted(enumerate(studies), key=lambda pair: left_alone(pair[1].record)):
+        still = left_alone(item.record)
         moving = [
             drawn.noise.typical()
             for other, drawn in found.items()
@@ -330,7 +328,7 @@ def _outline(item: Study, role: Role, most_noise_percent: float) -> Outline | No
 
 def _moving_alike(item: Study, other: Study, role: Role) -> bool:
     """Whether the arm may have moved in another record that was recorded as this one was."""
-    if other.record.step in STILL_STEPS or not (role in item.cells.travel and role in other.cells.travel):
+    if left_alone(other.record) or not (role in item.cells.travel and role in other.cells.travel):
         return False
     steps = item.cells.step_percent[role], other.cells.step_percent[role]
     return item.cells.cell_s == other.cells.cell_s and bool(np.isclose(*steps, rtol=STEP_RTOL))
@@ -342,7 +340,7 @@ def _all_surveyed(
     """Survey one track in all records; those in which the arm moved say how calm one at rest must be."""
     done: dict[int, Study] = {}
     pairs = list(enumerate(zip(studies, motions, strict=True)))
-    for index, (item, motion) in sorted(pairs, key=lambda pair: pair[1][0].record.step in STILL_STEPS):
+    for index, (item, motion) in sorted(pairs, key=lambda pair: left_alone(pair[1][0].record)):
         if motion is not None:
             most_percent = _most_percent(item, role, done.values())
             done[index] = _surveyed(item, motion, role, feed, most_percent)
@@ -352,7 +350,7 @@ def _all_surveyed(
 def _most_percent(item: Study, role: Role, done: Iterable[Study]) -> float:
     """What the floor of a record at rest may be, by those of the moving ones that were recorded alike."""
     alike = [other.surveys[role].floor.typical() for other in done if _moving_alike(item, other, role)]
-    still = item.record.step in STILL_STEPS and alike
+    still = left_alone(item.record) and alike
     return CALM_FACTOR * max(alike) if still else float("inf")
 
 
@@ -364,10 +362,14 @@ def _surveyed(item: Study, motion: Motion, role: Role, feed: Feed, most_percent:
         other_percent=_others_percent(item, feed),
         most_percent=most_percent,
     )
-    reach = thinned(motion.travel_percent)[thinned(motion.truthful)]
-    moved = bool(len(reach)) and float(np.ptp(np.quantile(reach, [0.005, 0.995]))) >= LEAST_SWEEP_PERCENT
-    swept = item.swept or (item.record.step not in STILL_STEPS and moved)
+    swept = item.swept or (not left_alone(item.record) and moved_far(motion))
     return Study(item.record, item.cells, item.steady, {**item.surveys, role: survey}, swept)
+
+
+def moved_far(motion: Motion) -> bool:
+    """Whether the arm went as far as a sweep goes."""
+    reach = thinned(motion.travel_percent)[thinned(motion.truthful)]
+    return bool(len(reach)) and float(np.ptp(np.quantile(reach, [0.005, 0.995]))) >= LEAST_SWEEP_PERCENT
 
 
 def _others_percent(item: Study, feed: Feed) -> NDArray[np.float32] | None:
