@@ -280,15 +280,17 @@ def _two_level(item: Study, studies: Studies) -> Outcome:
 _TESTS: tuple[Callable[[Study, Studies], Outcome], ...] = (
     _no_samples,
     _over_range,
+    in_the_air,
+    slipped_off,
     _leads_swapped,
     _ac_coupling,
     _attenuation,
-    _deaf,
-    _unplugged,
     _asleep,
-    in_the_air,
-    slipped_off,
     _poor_return,
     _contradiction,
+    _deaf,
+    _unplugged,
     _two_level,
 )
+"""Of two that show alike the first is told: hum of some tenths of a volt swings about nought as an input of
+AC coupling does, and what has no feed, or is the wrong wire, does not follow the arm either."""

@@ -206,3 +206,40 @@ def test_a_good_wire_at_the_end_of_the_recorders_range_is_no_lost_signal(
     scaling = Scaling(0.005, valid_min=limits[0], valid_max=limits[1])
     made = [channel(Role.SIGNAL, path / 20.0), make_channel(role, counts, scaling)]
     assert _plain(make_capture([make_record("001", 1.0 / RATE_HZ, made, step=Step.SWEEP)])) == set()
+
+
+def _asleep_sweep() -> Capture:
+    """Module asleep: all three wires at nought while the arm is swept."""
+    volts = {Role.SIGNAL: 0.02, Role.REFERENCE: 0.02, Role.GROUND: 0.01}
+    channels = [channel(role, np.full(12_000, level), seed=9) for role, level in volts.items()]
+    return make_capture([make_record("001", 1.0 / RATE_HZ, channels, step=Step.SWEEP)])
+
+
+def _exchanged() -> Capture:
+    """Signal and reference probe on one another's wire."""
+    volts = {Role.SIGNAL: np.full(len(_volts()), 5.0), Role.REFERENCE: _volts(), Role.GROUND: 0.0 * _volts()}
+    channels = [channel(role, level, seed=9) for role, level in volts.items()]
+    return make_capture([make_record("001", 1.0 / RATE_HZ, channels, step=Step.SWEEP)])
+
+
+@pytest.mark.parametrize(
+    ("made", "words", "action"),
+    [
+        (lambda: _signal_only(_hum(8.0, 0.3)), "hung in the air", "put the probe back"),
+        (
+            lambda: _signal_only(np.concatenate([_volts(), _hum(6.0, 0.3)])),
+            "slipped off at",
+            "put the probe back",
+        ),
+        (_ac_coupled, "falls back", "set the input to DC"),
+        (_asleep_sweep, "no feed", "switch the ignition on"),
+        (_exchanged, "a probe is on the wrong wire", "which wire each probe touches"),
+    ],
+)
+def test_of_problems_that_show_alike_the_one_is_told_that_explains_the_others(
+    made: Callable[[], Capture], words: str, action: str
+) -> None:
+    found = examine(made())
+    assert found.verdict.code is VerdictCode.MEASUREMENT_PROBLEM
+    assert words in found.verdict.summary
+    assert action in found.advice[0]
