@@ -6,6 +6,8 @@ import atexit
 import os
 import shutil
 import tempfile
+from collections.abc import Iterator
+from pathlib import Path
 
 import pytest
 from hypothesis import settings
@@ -22,6 +24,23 @@ atexit.register(shutil.rmtree, _configuration, ignore_errors=True)
 # Derandomised, so that a failure can be repeated; no deadline, since a shared machine may be slow.
 settings.register_profile("house", derandomize=True, deadline=None)
 settings.load_profile("house")
+
+
+_SAMPLES = Path(__file__).resolve().parents[1] / "sample_captures"
+
+
+def state_of(folder: Path) -> dict[str, tuple[int, int]]:
+    """Size and time of change of everything in a folder, by name."""
+    with os.scandir(folder) as entries:
+        return {item.name: (item.stat().st_size, item.stat().st_mtime_ns) for item in entries}
+
+
+@pytest.fixture(autouse=True)
+def samples_are_left_alone() -> Iterator[None]:
+    """A test that writes works on a copy: no review, and no changed capture, is left beside the samples."""
+    before = state_of(_SAMPLES)
+    yield
+    assert state_of(_SAMPLES) == before, "sample_captures has changed during the test: work on a copy"
 
 
 @pytest.hookimpl(tryfirst=True)

@@ -112,7 +112,8 @@ def _axle_plans(seed: int) -> tuple[RecordPlan, ...]:
         road_path(rng, 6.0, HEIGHT.stops, _LOADED_PERCENT, speed_km_h=50.0, percent_per_m=300.0),
     )
     both = plan(Step.ROAD, "links on, tail bounced", bounced, _FOUR, "suspension")
-    road = plan(Step.ROAD, "loaded boot, driven round the block", driven, _FOUR, "suspension")
+    road = plan(Step.ROAD, "loaded boot, driven round the block", driven, _FOUR, "road")
+    road = replace(road, attributes={**road.attributes, "engine": "running"})
     roll = 1.5 * np.sin(2.0 * np.pi * 0.2 * np.arange(len(driven)) / hand.NODE_HZ)
     return (*swept, _with_right_arm(both, bounced), _with_right_arm(road, driven - roll))
 

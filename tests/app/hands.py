@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shutil
 from collections.abc import Sequence
 from pathlib import Path
 
@@ -11,6 +12,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
+from app import resources
 from app.main_window import Window
 from tests.importing_page.tables import at_rest, comma_table, swept
 
@@ -96,6 +98,11 @@ def import_worn(qtbot: QtBot, window: Window, folder: Path) -> None:
     window.imports.open(paths)
     state = window.imports.state
     qtbot.waitUntil(lambda: len(state.draft.files) == 2 and state.next_to_look_at() is None, timeout=20_000)
+
+
+def copy_of_sample(name: str, folder: Path) -> Path:
+    """A sample in a folder of the test's own, where a review may be left beside it."""
+    return Path(shutil.copy(resources.folder("sample_captures") / name, folder))
 
 
 def drop(window: Window, path: Path) -> None:

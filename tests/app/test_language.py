@@ -27,8 +27,7 @@ from app.tools import real_tools
 from app.trouble import sentence
 from app.words import role_name
 from app.workbench import Workbench
-
-SAMPLE = Path(__file__).resolve().parents[2] / "sample_captures" / "W1041-rear-left-height.h5"
+from tests.app.hands import copy_of_sample
 
 
 @pytest.fixture
@@ -142,10 +141,13 @@ def test_the_menu_offers_each_language_by_its_own_name(qtbot: QtBot, german: QAp
     assert settings.language == "de"
 
 
-def test_another_language_is_spoken_at_once_and_the_capture_stays(qtbot: QtBot, workbench: Workbench) -> None:
+def test_another_language_is_spoken_at_once_and_the_capture_stays(
+    qtbot: QtBot, workbench: Workbench, tmp_path: Path
+) -> None:
     before = workbench.window
+    sample = copy_of_sample("W1041-rear-left-height.h5", tmp_path)
     with qtbot.waitSignal(before.session.findings_changed, timeout=20_000):
-        before.open_file(SAMPLE)
+        before.open_file(sample)
     deutsch = next(item for item in before.findChildren(QAction) if item.text() == "Deutsch")
     deutsch.trigger()
     qtbot.waitUntil(lambda: workbench.window is not before)
@@ -153,7 +155,7 @@ def test_another_language_is_spoken_at_once_and_the_capture_stays(qtbot: QtBot, 
 
     window = workbench.window
     assert window.session.capture is not None
-    assert window.session.capture.path == SAMPLE
+    assert window.session.capture.path == sample
     visible = [
         item for item in QApplication.topLevelWidgets() if isinstance(item, Window) and item.isVisible()
     ]

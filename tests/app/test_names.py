@@ -27,7 +27,7 @@ from app.main_window import Window
 from app.review.focus import whole
 from app.settings import MemoryStore, Settings
 from app.tools import real_tools
-from tests.app.hands import import_worn
+from tests.app.hands import copy_of_sample, import_worn
 
 CONTROLS = (
     QAbstractButton,
@@ -72,14 +72,14 @@ def test_every_control_of_every_screen_has_a_name(qtbot: QtBot, review: Window, 
     assert nameless_anywhere(review) == []
 
 
-def test_every_control_of_the_exposure_has_a_name(qtbot: QtBot) -> None:
+def test_every_control_of_the_exposure_has_a_name(qtbot: QtBot, tmp_path: Path) -> None:
     window = Window(real_tools(), Settings(MemoryStore()))
     qtbot.addWidget(window, before_close_func=lambda made: made.session.close())
     window.show()
     sample = first_sample()
     assert sample is not None
     with qtbot.waitSignal(window.session.findings_changed, timeout=30_000):
-        window.open_file(sample)
+        window.open_file(copy_of_sample(sample.name, tmp_path))
     qtbot.waitUntil(window.actions_by_name["why"].isEnabled, timeout=10_000)
     window.actions_by_name["why"].trigger()
     window.actions_by_name["control_unit"].trigger()

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import numpy as np
 import pytest
 from PySide6.QtCore import Qt
@@ -15,6 +17,7 @@ from app.captures_menu import CapturesMenu, first_sample
 from app.main_window import Window
 from app.settings import MemoryStore, Settings
 from app.tools import real_tools
+from tests.app.hands import copy_of_sample
 
 
 @pytest.fixture
@@ -28,12 +31,12 @@ def workbench(qtbot: QtBot) -> Window:
 
 
 def test_the_first_sample_shows_its_worn_band_and_steps_through_its_crossings(
-    qtbot: QtBot, workbench: Window
+    qtbot: QtBot, workbench: Window, tmp_path: Path
 ) -> None:
     sample = first_sample()
     assert sample is not None
     with qtbot.waitSignal(workbench.session.findings_changed, timeout=30_000):
-        workbench.open_file(sample)
+        workbench.open_file(copy_of_sample(sample.name, tmp_path))
     words = " ".join(label.text() for label in workbench.page.evidence.findChildren(QLabel))
     assert "Sensor track worn" in words
     assert "% of travel" in words
@@ -49,8 +52,10 @@ def test_the_first_sample_shows_its_worn_band_and_steps_through_its_crossings(
 
 
 @pytest.mark.parametrize("name", [path.name for path in resources.sample_captures()])
-def test_every_sample_opens_is_examined_and_drawn(qtbot: QtBot, workbench: Window, name: str) -> None:
-    path = resources.folder("sample_captures") / name
+def test_every_sample_opens_is_examined_and_drawn(
+    qtbot: QtBot, workbench: Window, tmp_path: Path, name: str
+) -> None:
+    path = copy_of_sample(name, tmp_path)
     with qtbot.waitSignal(workbench.session.findings_changed, timeout=30_000):
         workbench.open_file(path)
     assert workbench.page.problem_bar.text == ""
@@ -69,12 +74,15 @@ def test_the_menu_offers_every_sample_and_the_last_captures_first(qtbot: QtBot, 
     assert len(enabled) == len(samples) + 1
 
 
-def test_the_samples_of_a_repair_are_compared_in_the_window(qtbot: QtBot, workbench: Window) -> None:
-    folder = resources.folder("sample_captures")
+def test_the_samples_of_a_repair_are_compared_in_the_window(
+    qtbot: QtBot, workbench: Window, tmp_path: Path
+) -> None:
+    before = copy_of_sample("W1041-rear-left-height.h5", tmp_path)
+    after = copy_of_sample("W1041-rear-left-height-new-sensor.h5", tmp_path)
     with qtbot.waitSignal(workbench.session.findings_changed, timeout=30_000):
-        workbench.open_file(folder / "W1041-rear-left-height.h5")
+        workbench.open_file(before)
     desk = workbench.compare
-    desk.open_file(folder / "W1041-rear-left-height-new-sensor.h5")
+    desk.open_file(after)
     qtbot.waitUntil(lambda: desk.comparison is not None, timeout=30_000)
     assert "is gone" in desk.page.summary.text
     QTest.keyClick(workbench, Qt.Key.Key_F7, Qt.KeyboardModifier.ShiftModifier)
@@ -83,9 +91,9 @@ def test_the_samples_of_a_repair_are_compared_in_the_window(qtbot: QtBot, workbe
 
 
 def test_the_mirrored_corners_of_an_axle_lie_on_one_curve_but_where_one_is_worn(
-    qtbot: QtBot, workbench: Window
+    qtbot: QtBot, workbench: Window, tmp_path: Path
 ) -> None:
-    path = resources.folder("sample_captures") / "W1096-rear-axle-heights.h5"
+    path = copy_of_sample("W1096-rear-axle-heights.h5", tmp_path)
     with qtbot.waitSignal(workbench.session.findings_changed, timeout=30_000):
         workbench.open_file(path)
     QTest.keyClick(workbench, Qt.Key.Key_F7)

@@ -83,3 +83,10 @@ def test_writing_a_sample_again_gives_the_same_bytes(tmp_path: Path) -> None:
 def test_the_registry_survives_its_own_text(tmp_path: Path) -> None:
     (tmp_path / TRUTHS_NAME).write_text(truths_text(list(TRUTHS.values())), encoding="utf-8")
     assert read_truths(tmp_path / TRUTHS_NAME) == tuple(TRUTHS.values())
+
+
+def test_the_axle_that_was_driven_says_that_its_engine_ran() -> None:
+    with open_capture(FOLDER / "W1096-rear-axle-heights.h5") as opened:
+        said = {item.label: item.attributes["engine"] for item in opened.capture.records}
+    assert said.pop("loaded boot, driven round the block") == "running"
+    assert set(said.values()) == {"off"}  # what is swept or bounced by hand stands in the workshop
