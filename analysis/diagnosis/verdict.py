@@ -52,6 +52,12 @@ CLEARING = (
 )
 """Statements of which none may be refuted where no fault is found."""
 
+HANDLED = ("tapping_quiet", "warm_quiet", "cold_quiet", "wet_quiet")
+"""Statements that are refuted where the output broke up while something was done to the sensor."""
+
+ELSEWHERE = ("wiring_quiet", "quiet_elsewhere", "unplugged_quiet")
+"""Statements that are refuted where it broke up otherwise."""
+
 
 def give_verdict(
     seen: Seen, probabilities: Mapping[VerdictCode, float], evidence: tuple[Statement, ...]
@@ -87,7 +93,10 @@ def give_verdict(
     summary = _summary(code, seen, bands)
     if code is VerdictCode.INCONCLUSIVE and _state(evidence, "tracks_agree") is State.REFUTED:
         summary = _TRACKS_DISAGREE
-    return Verdict(code, confidence, summary, CAUSES.get(code, ()))
+    causes = CAUSES.get(code, ())
+    if code is VerdictCode.SIGNAL_WIRING and _only_when_handled(evidence):
+        summary, causes = _WHEN_HANDLED, (say("a contact inside the sensor"), *causes)
+    return Verdict(code, confidence, summary, causes)
 
 
 def _no_surer_than_its_band(
@@ -101,6 +110,12 @@ def _no_surer_than_its_band(
         return shares
     undecided = shares.get(VerdictCode.INCONCLUSIVE, 0.0) + worn - surest
     return {**shares, VerdictCode.WORN_TRACK: surest, VerdictCode.INCONCLUSIVE: undecided}
+
+
+def _only_when_handled(evidence: tuple[Statement, ...]) -> bool:
+    """Whether the sensor broke up when it was tapped, warmed, cooled or wetted, and nothing else did."""
+    handled = any(_state(evidence, code) is State.REFUTED for code in HANDLED)
+    return handled and not any(_state(evidence, code) is State.REFUTED for code in ELSEWHERE)
 
 
 def _state(evidence: tuple[Statement, ...], code: str) -> State | None:
@@ -179,6 +194,11 @@ _SENTENCES = {
     ),
     VerdictCode.INCONCLUSIVE: say("This capture does not decide it."),
 }
+
+_WHEN_HANDLED = say(
+    "The signal breaks up at moments, not at a place, and only under what was done to the sensor: a contact"
+    " inside it, its pins or its wire."
+)
 
 _TRACKS_DISAGREE = say("The two tracks disagree, and this capture does not show which of them is wrong.")
 

@@ -5532,6 +5532,11 @@
         <translation>der falsche Sensor oder das falsche Profil</translation>
     </message>
     <message>
+        <source>a contact inside the sensor</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>ein Kontakt im Sensor</translation>
+    </message>
+    <message>
         <source>the readings contradict each other</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
         <translation>die Werte widersprechen einander</translation>
@@ -5595,6 +5600,11 @@
         <source>This capture does not decide it.</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
         <translation>Diese Messung entscheidet es nicht.</translation>
+    </message>
+    <message>
+        <source>The signal breaks up at moments, not at a place, and only under what was done to the sensor: a contact inside it, its pins or its wire.</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Das Signal setzt zeitweise aus, nicht an einer Stelle, und nur unter dem, was mit dem Sensor gemacht wurde: ein Kontakt in ihm, seine Steckkontakte oder seine Leitung.</translation>
     </message>
     <message>
         <source>The two tracks disagree, and this capture does not show which of them is wrong.</source>

@@ -81,6 +81,11 @@ def test_only_is_said_where_all_other_records_are_quiet(step: Step, words: str) 
     also = examine(visit(opened=bursts(len(path), seed=3), extra=[_under(step, loose=True)]))
     assert words not in _text(also, TESTED[step])
     assert "too" in _text(also, TESTED[step])
+    # Tapped or warmed, a contact inside the sensor opens as a wire does: the verdict must not leave it out.
+    assert alone.verdict.code is also.verdict.code is VerdictCode.SIGNAL_WIRING
+    assert "a contact inside it" in alone.verdict.summary
+    assert "a contact inside the sensor" in alone.verdict.possible_causes
+    assert "inside" not in also.verdict.summary
 
 
 @pytest.mark.parametrize("step", TESTED)
