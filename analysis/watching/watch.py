@@ -73,6 +73,11 @@ class Watch:
         Why the folder cannot be looked at; empty where it can.
     standing : Standing
         What all that was taken says.
+    stale : bool
+        Whether files were taken since that was judged.
+    unconfirmed : mapping of str to Step
+        Files at rest that came when a step was asked for which rest alone does not show: they are of no step
+        until the technician says that it was done (`confirmed`).
     """
 
     folder: Path
@@ -90,6 +95,8 @@ class Watch:
     ready: tuple[str, ...] = ()
     trouble: str = ""
     standing: Standing = field(default_factory=Standing)
+    stale: bool = False
+    unconfirmed: Mapping[str, Step] = field(default_factory=dict)
 
     @property
     def endless(self) -> tuple[str, ...]:
@@ -152,15 +159,52 @@ def take_first(watch: Watch, tick: Tick = ignore) -> Watch:
     done = {**watch.done, name: (watch.seen or {})[name]}
     watch = replace(watch, done=done, failures=failures, ready=tuple(others))
     try:
-        target = _import(watch, watch.folder / name, part(tick, 0.0, 0.5))
+        target, standing, asked = _import(watch, watch.folder / name, part(tick, 0.0, 0.5))
         taken = {**{key: path for key, path in watch.taken.items() if key != name}, name: target}
-        standing = watch.standing
+        unconfirmed = {key: item for key, item in watch.unconfirmed.items() if key != name}
+        unconfirmed |= {} if asked is None else {name: asked}
         if not others:  # each takes as long as all before it, so that a full folder is judged once
-            files = list(taken.values())
-            standing = judge_together(files, watch.folder.name, watch.profile, part(tick, 0.5, 1.0))
+            standing = _judge(watch, list(taken.values()), part(tick, 0.5, 1.0))
     except WornbandError as error:
         return replace(watch, failures=(*failures, Failure(name, error.sentence)))
-    return replace(watch, taken=taken, last=name, standing=standing)
+    return replace(
+        watch, taken=taken, last=name, standing=standing, stale=bool(others), unconfirmed=unconfirmed
+    )
+
+
+def confirmed(watch: Watch, tick: Tick = ignore) -> Watch:
+    """The same watch, the technician having said that what was asked for was done in the files at rest.
+
+    Parameters
+    ----------
+    watch : Watch
+        As it stands.
+    tick : Tick
+        Progress.
+    """
+    try:
+        for place, (name, asked) in enumerate(watch.unconfirmed.items()):
+            share = part(
+                tick, 0.5 * place / len(watch.unconfirmed), 0.5 * (place + 1) / len(watch.unconfirmed)
+            )
+            _bring_in(watch, watch.folder / name, replace(watch.wishes, step=asked), share)
+        standing = _judge(watch, list(watch.taken.values()), part(tick, 0.5, 1.0))
+    except WornbandError as error:
+        return replace(watch, failures=(*watch.failures, Failure(watch.last, error.sentence)))
+    return replace(watch, standing=standing, stale=False, unconfirmed={})
+
+
+def with_profile(watch: Watch, profile: str | None, tick: Tick = ignore) -> Watch:
+    """The same watch, judged by another sensor profile; None for the one that the files name."""
+    watch = replace(watch, profile=profile)
+    try:
+        return replace(watch, standing=_judge(watch, list(watch.taken.values()), tick), stale=False)
+    except WornbandError as error:
+        return replace(watch, failures=(*watch.failures, Failure(watch.last, error.sentence)))
+
+
+def _judge(watch: Watch, files: list[Path], tick: Tick) -> Standing:
+    return judge_together(files, watch.folder.name, watch.profile, tick)
 
 
 def step(watch: Watch, now_s: float, tick: Tick = ignore) -> Watch:
@@ -186,24 +230,31 @@ def capture_path(source: Path) -> Path:
     return source.with_name(source.name + ".h5")
 
 
-def _import(watch: Watch, source: Path, tick: Tick) -> Path:
-    """The capture of a file, made unless an earlier watch has made it: a review may lie beside that one."""
-    target = capture_path(source)
+def _import(watch: Watch, source: Path, tick: Tick) -> tuple[Path, Standing, Step | None]:
+    """The capture of a file, made unless an earlier watch has made it: a review may lie beside that one.
+
+    A record at rest may be what was asked for. A hold it then is. That somebody shook the harness rest does not
+    show, and neither do spikes (a worn spot has them too): that step is given back, to be confirmed.
+    """
+    target, standing = capture_path(source), watch.standing
     try:
         if target.stat().st_mtime_ns >= source.stat().st_mtime_ns:
-            return target
+            return target, standing, None
     except OSError:
         pass  # there is none; where the source is gone the import says so
-    asked = None if watch.wishes.step is not None else _asked_step(watch.standing.evidence.next)
-    _bring_in(watch, source, watch.wishes, part(tick, 0.0, 1.0 if asked is None else 0.5))
-    if asked is not None and _is_held(target):
-        told = replace(
-            watch.wishes,
-            step=asked,
-            conditions={**watch.wishes.conditions, "step_guessed": _AS_ASKED},
+    _bring_in(watch, source, watch.wishes, part(tick, 0.0, 0.5))
+    if watch.wishes.step is not None or not _is_held(target):
+        return target, standing, None
+    if watch.stale:  # what is asked for depends on the files before this one
+        standing = _judge(watch, list(watch.taken.values()), ignore)
+    asked = _asked_step(standing.evidence.next)
+    if asked is Step.HOLD:
+        conditions = {**watch.wishes.conditions, "step_guessed": _AS_ASKED}
+        _bring_in(
+            watch, source, replace(watch.wishes, step=asked, conditions=conditions), part(tick, 0.5, 1.0)
         )
-        _bring_in(watch, source, told, part(tick, 0.5, 1.0))
-    return target
+        asked = None
+    return target, standing, asked
 
 
 def _bring_in(watch: Watch, source: Path, wishes: Wishes, tick: Tick) -> None:

@@ -11203,6 +11203,11 @@
         <translation>Von Hand importieren…</translation>
     </message>
     <message>
+        <source>I wiggled the harness</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Choose the folder that the recorder saves into</source>
         <extracomment>app/watching/page.py</extracomment>
         <translation>Den Ordner wählen, in den der Rekorder speichert</translation>
@@ -11213,6 +11218,11 @@
         <translation>Das Beobachten des Ordners beenden oder fortsetzen</translation>
     </message>
     <message>
+        <source>Only if the harness and the plug were moved while it was recorded</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Try the files that failed once more</source>
         <extracomment>app/watching/page.py</extracomment>
         <translation>Die misslungenen Dateien noch einmal versuchen</translation>
@@ -11221,6 +11231,21 @@
         <source>Say how the file is to be read; the next one of its shape is then read so</source>
         <extracomment>app/watching/page.py</extracomment>
         <translation>Angeben, wie die Datei zu lesen ist; die nächste gleicher Form wird dann so gelesen</translation>
+    </message>
+    <message>
+        <source>Which sensor is judged</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sensor profile</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation type="unfinished">Sensorprofil</translation>
+    </message>
+    <message>
+        <source>Sensor as the files name it</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Go on watching</source>
@@ -11256,6 +11281,11 @@
         <source>What the recorder saves now is taken when you go on.</source>
         <extracomment>app/watching/page.py</extracomment>
         <translation>Was der Rekorder jetzt speichert, wird genommen, sobald Sie fortfahren.</translation>
+    </message>
+    <message>
+        <source>At rest: {names}. It counts as no wiggle test unless you say that you did it.</source>
+        <extracomment>app/watching/page.py</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No file has come yet; a file is taken once it has stopped growing.</source>

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import time
+from collections.abc import Callable
 from datetime import datetime
 from functools import partial
 from pathlib import Path
@@ -11,9 +12,11 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QTimer
 from PySide6.QtWidgets import QFileDialog
 
+from analysis.diagnosis.profiles import available_profiles
 from analysis.importing.recipes import own_recipes_folder
+from analysis.progress import Tick
 from analysis.watching.gathered import write_together
-from analysis.watching.watch import Watch, again, anew, step
+from analysis.watching.watch import Watch, again, anew, confirmed, step, with_profile
 from app.jobs import Jobs
 from app.trouble import sentence
 from app.watching.page import WatchPage
@@ -44,6 +47,7 @@ class WatchDesk(QObject):
         self.recipes = own_recipes_folder()
         self.page = WatchPage(window.page.button)
         self.watch: Watch | None = None
+        self._first: Callable[[Watch, Tick], Watch] | None = None  # to be done before the next look
         self.clock = QTimer(self)
         self.clock.setInterval(_EVERY_MS)
         self.clock.timeout.connect(self.look)
@@ -56,6 +60,8 @@ class WatchDesk(QObject):
 
     def enter(self) -> None:
         """Show the page; ask for a folder where none is watched."""
+        known = {entry.id: entry.title for entry in available_profiles() if not entry.problem}
+        self.page.offer_profiles(known)
         self._window.pages.setCurrentWidget(self.page)
         if self.watch is None:
             self.ask_for_folder()
@@ -71,7 +77,7 @@ class WatchDesk(QObject):
 
     def begin(self, folder: Path) -> None:
         """Watch a folder from now on; what lies there already is left alone."""
-        self._go_on_with(Watch(folder, recipes=self.recipes))
+        self._go_on_with(Watch(folder, recipes=self.recipes, profile=self.page.profile_id))
 
     def begin_anew(self) -> None:
         """Forget what was gathered: the next sensor comes."""
@@ -82,6 +88,18 @@ class WatchDesk(QObject):
         """Take the files that failed once more."""
         if self.watch is not None:
             self._go_on_with(again(self.watch))
+
+    def confirm(self) -> None:
+        """Take it that what was asked for was done in the records at rest."""
+        self._do_first(confirmed)
+
+    def take_profile(self, profile: str) -> None:
+        """Judge by another sensor profile; by the one that the files name where it is empty."""
+        self._do_first(lambda watch, tick: with_profile(watch, profile or None, tick))
+
+    def _do_first(self, first: Callable[[Watch, Tick], Watch]) -> None:
+        self._first = first
+        self.look()
 
     def toggle(self) -> None:
         """Stop watching, or go on."""
@@ -100,10 +118,11 @@ class WatchDesk(QObject):
         watch = self.watch
         if watch is not None and not self.jobs.running(WATCHING):
             doing = self.tr("Watching {folder}").format(folder=watch.folder)
+            first, self._first = self._first, None
             self.jobs.run(
                 WATCHING,
                 doing,
-                lambda tick: step(watch, time.monotonic(), tick),
+                lambda tick: first(watch, tick) if first else step(watch, time.monotonic(), tick),
                 self._take,
                 partial(self._fail, doing),
             )
@@ -128,7 +147,7 @@ class WatchDesk(QObject):
 
     def _go_on_with(self, watch: Watch) -> None:
         self.jobs.cancel(WATCHING)
-        self.watch = watch
+        self.watch, self._first = watch, None
         self.page.problem_bar.hide()
         self.clock.start()
         self.show()
@@ -169,6 +188,8 @@ class WatchDesk(QObject):
         self.page.folder_wanted.connect(self.ask_for_folder)
         self.page.stop_wanted.connect(self.toggle)
         self.page.again_wanted.connect(self.try_again)
+        self.page.confirm_wanted.connect(self.confirm)
+        self.page.profile_wanted.connect(self.take_profile)
         self.page.import_wanted.connect(self._import_by_hand)
         self._window.actions_by_name.connect(
             {"watch": self.enter, "next_sensor": self.begin_anew, "review_gathered": self.review}

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import QCoreApplication, Qt, Signal
 from PySide6.QtWidgets import (
+    QComboBox,
     QFrame,
     QHBoxLayout,
     QLabel,
@@ -52,12 +53,18 @@ class WatchPage(QWidget):
         The files that failed are to be tried once more.
     import_wanted()
         The file that failed last is to be imported by hand.
+    confirm_wanted()
+        What was asked for was done in the records at rest.
+    profile_wanted(str)
+        Another sensor profile is to judge; empty for the one that the files name.
     """
 
     folder_wanted = Signal()
     stop_wanted = Signal()
     again_wanted = Signal()
     import_wanted = Signal()
+    confirm_wanted = Signal()
+    profile_wanted = Signal(str)
 
     def __init__(self, button: Callable[..., QToolButton]) -> None:
         super().__init__()
@@ -71,6 +78,9 @@ class WatchPage(QWidget):
         self.trouble = QLabel()
         self.choose, self.stop = QPushButton(_tr("Choose a folder…")), QPushButton(_tr("Stop watching"))
         self.again, self.by_hand = QPushButton(_tr("Try again")), QPushButton(_tr("Import by hand…"))
+        self.confirm, self.unconfirmed = QPushButton(_tr("I wiggled the harness")), QLabel()
+        self.profile = QComboBox()
+        self.offer_profiles({})
         self.buttons = [button(name) for name in ("next_sensor", "review_gathered", "full_screen")]
         self._lay_out()
         self._explain()
@@ -78,17 +88,19 @@ class WatchPage(QWidget):
         self.stop.clicked.connect(self.stop_wanted)
         self.again.clicked.connect(self.again_wanted)
         self.by_hand.clicked.connect(self.import_wanted)
+        self.confirm.clicked.connect(self.confirm_wanted)
+        self.profile.activated.connect(lambda _: self.profile_wanted.emit(self.profile_id or ""))
         self.show_watch(None, going=False)
 
     def _lay_out(self) -> None:
         self.title.setObjectName("captureTitle")
         head = QHBoxLayout()
         head.addWidget(self.title, 1)
-        for item in (self.choose, self.stop, *self.buttons):
+        for item in (self.profile, self.choose, self.stop, *self.buttons):
             head.addWidget(item)
         font = self.sentence.font()
         font.setPixelSize(26)
-        for label in (self.sentence, self.files, self.verdict, self.trouble):
+        for label in (self.sentence, self.files, self.verdict, self.trouble, self.unconfirmed):
             label.setWordWrap(True)
             label.setTextFormat(Qt.TextFormat.PlainText)
             label.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
@@ -102,6 +114,11 @@ class WatchPage(QWidget):
         failed.addWidget(self.trouble, 1)
         failed.addWidget(self.again)
         failed.addWidget(self.by_hand)
+        self._to_confirm = QFrame()
+        asking = QHBoxLayout(self._to_confirm)
+        asking.setContentsMargins(10, 5, 10, 5)
+        asking.addWidget(self.unconfirmed, 1)
+        asking.addWidget(self.confirm)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(10, 6, 10, 6)
         layout.setSpacing(6)
@@ -110,6 +127,7 @@ class WatchPage(QWidget):
         layout.addWidget(self.cautions)
         layout.addWidget(self.instruction, 5)
         layout.addWidget(self.sentence)
+        layout.addWidget(self._to_confirm)
         layout.addWidget(self.bar, 4)
         layout.addWidget(self.verdict)
         layout.addWidget(self.files)
@@ -119,11 +137,28 @@ class WatchPage(QWidget):
         for button, tip in (
             (self.choose, _tr("Choose the folder that the recorder saves into")),
             (self.stop, _tr("Stop watching the folder, or go on")),
+            (self.confirm, _tr("Only if the harness and the plug were moved while it was recorded")),
             (self.again, _tr("Try the files that failed once more")),
             (self.by_hand, _tr("Say how the file is to be read; the next one of its shape is then read so")),
         ):
             button.setToolTip(tip)
             button.setAccessibleName(button.text())
+        self.profile.setToolTip(_tr("Which sensor is judged"))
+        self.profile.setAccessibleName(_tr("Sensor profile"))
+
+    @property
+    def profile_id(self) -> str | None:
+        """The profile that is chosen; None for the one that the files name."""
+        return self.profile.currentData() or None
+
+    def offer_profiles(self, titles: Mapping[str, str]) -> None:
+        """Offer sensor profiles, by id; what was chosen stays so."""
+        chosen = self.profile.currentData() or ""
+        self.profile.clear()
+        self.profile.addItem(_tr("Sensor as the files name it"), "")
+        for profile_id, title in titles.items():
+            self.profile.addItem(title, profile_id)
+        self.profile.setCurrentIndex(max(self.profile.findData(chosen), 0))
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
@@ -150,6 +185,7 @@ class WatchPage(QWidget):
             self._tell(_tr("Choose a folder"), _tr("Choose the folder that the recorder saves into."), False)
             self.title.setText(_tr("Watch a folder"))
             self._failed.hide()
+            self._to_confirm.hide()
             return
         ask = watch.standing.evidence.next
         self.title.setText(_tr("Watching {folder}").format(folder=watch.folder))
@@ -163,6 +199,12 @@ class WatchPage(QWidget):
         found = watch.standing.findings
         self.verdict.setText(said(found.verdict.summary) if found is not None else "")
         self.files.setText(_of_files(watch))
+        self._to_confirm.setVisible(bool(watch.unconfirmed))
+        self.unconfirmed.setText(
+            _tr("At rest: {names}. It counts as no wiggle test unless you say that you did it.").format(
+                names=", ".join(watch.unconfirmed)
+            )
+        )
         lines = _troubles(watch)
         self.trouble.setText("\n".join(lines))
         self._failed.setVisible(bool(lines))

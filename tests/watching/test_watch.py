@@ -2,14 +2,20 @@
 
 from __future__ import annotations
 
+import os
+import shutil
 from pathlib import Path
 
 import pytest
 
+from analysis.captures.model import Step
 from analysis.captures.reading import open_capture
+from analysis.exporting.samples import export_samples
 from analysis.watching.gathered import Standing, judge_together, merged, write_together
-from analysis.watching.watch import LONG_GROWING_S, Watch, again, anew, step
+from analysis.watching.watch import LONG_GROWING_S, Watch, again, anew, confirmed, step, with_profile
 from tests.importing_page.tables import comma_table, swept
+
+SAMPLES = Path(__file__).resolve().parents[2] / "sample_captures"
 
 
 def test_what_lay_there_before_is_left_alone_unless_asked_for(tmp_path: Path) -> None:
@@ -71,3 +77,86 @@ def test_without_files_nothing_is_known() -> None:
     assert judge_together([], "") == Standing()
     with pytest.raises(ValueError, match="must not be empty"):
         merged([], "")
+
+
+def _tables(folder: Path, file: str) -> dict[str, list[Path]]:
+    """The records of a sample as tables that do not tell their step, by their step."""
+    folder.mkdir()
+    made: dict[str, list[Path]] = {}
+    with open_capture(SAMPLES / file) as opened:
+        for record in opened.capture.records:
+            target = folder / f"{record.name}.csv"
+            export_samples(opened.capture, target, record=record.name)
+            made.setdefault(str(record.step), []).append(target)
+    return made
+
+
+def _saved(folder: Path, *tables: Path) -> None:
+    there = len(list(folder.glob("*.csv")))
+    for place, table in enumerate(tables, there):
+        target = folder / f"{place:02d}.csv"
+        shutil.copy(table, target)
+        os.utime(target, (1e9 + place, 1e9 + place))
+
+
+def _until_done(watch: Watch) -> Watch:
+    watch = step(step(watch, 0.0), 1.0)
+    while watch.ready:
+        watch = step(watch, 2.0)
+    return watch
+
+
+def _steps(watch: Watch) -> list[Step | None]:
+    found = []
+    for path in watch.taken.values():
+        with open_capture(path) as opened:
+            found += [item.step for item in opened.capture.records]
+    return found
+
+
+def test_a_record_at_rest_is_no_wiggle_test_until_the_technician_says_so(tmp_path: Path) -> None:
+    made, job = _tables(tmp_path / "made", "W1041-rear-left-height.h5"), tmp_path / "job"
+    job.mkdir()
+    watch = step(Watch(job), 0.0)
+    _saved(job, *made["ground"], *made["reference"], *made["sweep"])
+    watch = _until_done(watch)
+    _saved(job, made["hold"][0])
+    watch = _until_done(watch)
+    assert watch.standing.evidence.next.line == "Wiggle the harness"
+    _saved(job, made["hold"][0])  # nobody wiggles; the recorder saves the resting arm once more
+    watch = _until_done(watch)
+    assert list(watch.unconfirmed.values()) == [Step.WIGGLE]
+    assert Step.WIGGLE not in _steps(watch)
+    assert watch.standing.evidence.next.line == "Wiggle the harness"
+    said = confirmed(watch)
+    assert not said.unconfirmed
+    assert _steps(said)[-1] is Step.WIGGLE
+    with open_capture(said.taken[said.last]) as opened:
+        assert "step_guessed" not in opened.capture.records[0].attributes  # it was said, not guessed
+    assert said.standing.evidence.next.line != "Wiggle the harness"
+
+
+def test_files_that_are_ready_at_once_are_told_their_steps_as_if_they_came_one_by_one(tmp_path: Path) -> None:
+    made = _tables(tmp_path / "made", "W1041-rear-left-height.h5")
+    found = []
+    for name in ("one by one", "at once"):
+        job = tmp_path / name
+        job.mkdir()
+        watch = step(Watch(job), 0.0)
+        every = (*made["ground"], *made["reference"], *made["sweep"], made["hold"][0], made["hold"][0])
+        for batch in [every] if name == "at once" else [(table,) for table in every]:
+            _saved(job, *batch)
+            watch = _until_done(watch)
+        found.append((_steps(watch), list(watch.unconfirmed)))
+    assert found[0] == found[1]
+    assert Step.HOLD in found[0][0]
+
+
+def test_another_profile_judges_what_was_gathered_anew(tmp_path: Path) -> None:
+    comma_table(tmp_path / "1.csv", swept(2.0))
+    watch = _until_done(Watch(tmp_path, take_present=True))
+    assert watch.standing.findings is not None
+    other = with_profile(watch, "pedal-5v")
+    assert other.standing.findings is not None
+    assert other.standing.findings.profile_id != watch.standing.findings.profile_id
+    assert with_profile(watch, "no such profile").failures

@@ -69,8 +69,13 @@ def test_the_records_of_a_worn_sensor_lead_to_enough_and_more_sweeps_keep_it(
     assert asked[-1].startswith("Hold still at ")
     assert recorder.save(made["hold"][0]) == "Wiggle the harness"
     assert recorder.step() is Step.HOLD
-    assert recorder.save(made["wiggle"][0]) == "ENOUGH"
+    assert recorder.save(made["wiggle"][0]) == "Wiggle the harness"
+    assert recorder.step() is None  # a record at rest shows no wiggling: the technician has to say so
+    assert page.confirm.isVisible()
+    QTest.mouseClick(page.confirm, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: page.instruction.text == "ENOUGH", timeout=30_000)
     assert recorder.step() is Step.WIGGLE
+    assert not page.confirm.isVisible()
     found = watched(window).standing.findings
     assert found is not None
     assert found.verdict.code is VerdictCode.WORN_TRACK  # as the sample's truth says
