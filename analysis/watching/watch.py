@@ -183,11 +183,9 @@ def confirmed(watch: Watch, tick: Tick = ignore) -> Watch:
         Progress.
     """
     try:
-        for place, (name, asked) in enumerate(watch.unconfirmed.items()):
-            share = part(
-                tick, 0.5 * place / len(watch.unconfirmed), 0.5 * (place + 1) / len(watch.unconfirmed)
-            )
-            _bring_in(watch, watch.folder / name, replace(watch.wishes, step=asked), share)
+        for name, asked in watch.unconfirmed.items():
+            told = replace(watch.wishes, step=asked)
+            _bring_in(watch, watch.folder / name, told, part(tick, 0.0, 0.5))
         standing = _judge(watch, list(watch.taken.values()), part(tick, 0.5, 1.0))
     except WornbandError as error:
         return replace(watch, failures=(*watch.failures, Failure(watch.last, error.sentence)))
@@ -233,8 +231,8 @@ def capture_path(source: Path) -> Path:
 def _import(watch: Watch, source: Path, tick: Tick) -> tuple[Path, Standing, Step | None]:
     """The capture of a file, made unless an earlier watch has made it: a review may lie beside that one.
 
-    A record at rest may be what was asked for. A hold it then is. That somebody shook the harness rest does not
-    show, and neither do spikes (a worn spot has them too): that step is given back, to be confirmed.
+    A record at rest may be what was asked for. A hold it then is. That somebody shook the harness rest does
+    not show, and neither do spikes (a worn spot has them too): that step is given back, to be confirmed.
     """
     target, standing = capture_path(source), watch.standing
     try:

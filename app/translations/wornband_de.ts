@@ -11205,7 +11205,7 @@
     <message>
         <source>I wiggled the harness</source>
         <extracomment>app/watching/page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ich habe am Kabelbaum gewackelt</translation>
     </message>
     <message>
         <source>Choose the folder that the recorder saves into</source>
@@ -11220,7 +11220,7 @@
     <message>
         <source>Only if the harness and the plug were moved while it was recorded</source>
         <extracomment>app/watching/page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nur wenn Kabelbaum und Stecker während der Aufnahme bewegt wurden</translation>
     </message>
     <message>
         <source>Try the files that failed once more</source>
@@ -11235,17 +11235,17 @@
     <message>
         <source>Which sensor is judged</source>
         <extracomment>app/watching/page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Welcher Sensor beurteilt wird</translation>
     </message>
     <message>
         <source>Sensor profile</source>
         <extracomment>app/watching/page.py</extracomment>
-        <translation type="unfinished">Sensorprofil</translation>
+        <translation>Sensorprofil</translation>
     </message>
     <message>
         <source>Sensor as the files name it</source>
         <extracomment>app/watching/page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sensor, wie ihn die Dateien nennen</translation>
     </message>
     <message>
         <source>Go on watching</source>
@@ -11285,7 +11285,7 @@
     <message>
         <source>At rest: {names}. It counts as no wiggle test unless you say that you did it.</source>
         <extracomment>app/watching/page.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In Ruhe: {names}. Das gilt nicht als Wackelprobe, solange Sie nicht sagen, dass Sie sie gemacht haben.</translation>
     </message>
     <message>
         <source>No file has come yet; a file is taken once it has stopped growing.</source>

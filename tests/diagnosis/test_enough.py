@@ -12,6 +12,7 @@ from analysis.captures.model import Capture, Step
 from analysis.captures.reading import open_capture
 from analysis.diagnosis.enough import NOTHING_YET, Evidence, Task, evidence_of
 from analysis.diagnosis.examine import examine
+from analysis.diagnosis.findings import State
 from analysis.diagnosis.profiles import profile_for
 
 SAMPLES = Path(__file__).resolve().parents[2] / "sample_captures"
@@ -92,3 +93,20 @@ def test_crossings_that_leave_too_few_samples_ask_for_slower_ones() -> None:
 @pytest.mark.parametrize("file", sorted(item.name for item in SAMPLES.glob("*.h5")))
 def test_no_sample_is_told_to_go_slower_for_its_break_up(file: str) -> None:
     assert Task.SLOWER not in [item.task for item in _of(file).missing]
+
+
+def test_no_second_hold_is_asked_for_once_one_was_quiet() -> None:
+    with open_capture(SAMPLES / "W1041-rear-left-height.h5") as opened:
+        kept = [item for item in opened.capture.records if item.step is not Step.HOLD]
+        capture = replace(opened.capture, records=tuple(kept))
+        findings, profile = examine(capture), profile_for(capture, None)
+        unheld = evidence_of(capture, findings, profile)
+        quiet = tuple(
+            replace(item, state=State.NOT_SHOWN, records=(kept[-1].name,))
+            if item.code == "not_the_loom"
+            else item
+            for item in findings.evidence
+        )
+        held = evidence_of(capture, replace(findings, evidence=quiet), profile)
+    assert any(item.task is Task.HOLD for item in unheld.missing)
+    assert not any(item.task is Task.HOLD for item in held.missing)

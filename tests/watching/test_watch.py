@@ -156,7 +156,7 @@ def test_another_profile_judges_what_was_gathered_anew(tmp_path: Path) -> None:
     comma_table(tmp_path / "1.csv", swept(2.0))
     watch = _until_done(Watch(tmp_path, take_present=True))
     assert watch.standing.findings is not None
-    other = with_profile(watch, "pedal-5v")
+    other = with_profile(watch, "pedal")
     assert other.standing.findings is not None
-    assert other.standing.findings.profile_id != watch.standing.findings.profile_id
+    assert other.standing.findings.profile != watch.standing.findings.profile
     assert with_profile(watch, "no such profile").failures

@@ -163,3 +163,22 @@ def test_letters_are_as_high_as_the_angle_asks() -> None:
     assert font_px(ARC_MINUTES, 96.0) == pytest.approx(19.2 / 0.2646 / 0.72, abs=1.0)
     assert font_px(ARC_MINUTES, 192.0) == pytest.approx(2 * font_px(ARC_MINUTES, 96.0), abs=1.0)
     assert font_px(ARC_MINUTES, 0.0) == font_px(ARC_MINUTES, 96.0)
+
+
+def test_a_sensor_chosen_on_the_page_judges_what_comes_and_what_came(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    watch_worn(qtbot, window, tmp_path)
+    page = window.watching.page
+    window.watching.enter()
+    before = watched(window).standing.findings
+    assert page.profile.count() > 5
+    page.profile.setCurrentIndex(page.profile.findData("pedal"))
+    page.profile.activated.emit(page.profile.currentIndex())
+    qtbot.waitUntil(lambda: watched(window).profile == "pedal", timeout=10_000)
+    after = watched(window).standing.findings
+    assert before is not None
+    assert after is not None
+    assert after.profile != before.profile
+    window.actions_by_name["next_sensor"].trigger()
+    assert watched(window).profile == "pedal"
