@@ -95,7 +95,10 @@ def test_a_sound_sensor_comes_to_enough_without_a_hold_and_a_road_is_no_wiggle(
     assert recorder.save(made["sweep"][0]) == "Wiggle the harness"
     assert recorder.save(made["road"][0]) == "Wiggle the harness"
     assert recorder.step() is None
-    assert recorder.save(made["wiggle"][0]) == "ENOUGH"
+    assert not window.watching.page.confirm.isVisible()
+    assert recorder.save(made["wiggle"][0]) == "Wiggle the harness"
+    QTest.mouseClick(window.watching.page.confirm, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: window.watching.page.instruction.text == "ENOUGH", timeout=30_000)
 
 
 def test_a_road_is_not_taken_for_the_hold_that_was_asked_for(
