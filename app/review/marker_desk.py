@@ -320,7 +320,8 @@ class MarkerDesk(QObject):
 
     def _grid(self, marker: Marker) -> Grid:
         read, places = self.reader.reading(marker), self.places
-        return grid(read, places.travel_percent(marker, read), places.height_mm(marker, read))
+        travel, height = places.travel_percent(marker, read), places.height_mm(marker, read)
+        return grid(read, travel, height, places.drop_v(marker, read))
 
     def _row(self, marker: Marker, names: dict[str, str]) -> MarkerRow:
         read = self.reader.reading(marker)

@@ -105,15 +105,26 @@ def brief(marker: Marker, readings: MarkerReadings | None) -> str:
 
 
 def grid(
-    readings: MarkerReadings | None, travel_percent: Place | None = None, height_mm: Place | None = None
+    readings: MarkerReadings | None,
+    travel_percent: Place | None = None,
+    height_mm: Place | None = None,
+    drop_v: tuple[float, float] | None = None,
 ) -> Grid:
-    """Everything that a marker reads, with where the arm and the wheel were."""
-    made, place = _grid(readings), _place_rows(travel_percent, height_mm)
+    """Everything that a marker reads, where the arm and the wheel were, and how far the signal dropped."""
+    made, place = _grid(readings), [*_drop_rows(drop_v), *_place_rows(travel_percent, height_mm)]
     if not made.columns or not place:
         return made
     cells = tuple((head, (text, *("" for _ in made.columns[1:]))) for head, text in place)
     remark = _tr("Height: mm of wheel travel from the normal height") if height_mm is not None else ""
     return Grid(made.columns, (*made.rows, *cells), "; ".join(filter(None, (made.remark, remark))))
+
+
+def _drop_rows(drop_v: tuple[float, float] | None) -> list[tuple[str, str]]:
+    """How far the signal lies below what belongs to the arm's place."""
+    if drop_v is None:
+        return []
+    text = _tr("{drop} below {belongs}")
+    return [(_tr("Drop"), text.format(drop=level(drop_v[0]), belongs=level(drop_v[1])))]
 
 
 def _place_rows(travel_percent: Place | None, height_mm: Place | None) -> list[tuple[str, str]]:

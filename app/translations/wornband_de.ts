@@ -9912,7 +9912,7 @@
     <message>
         <source>not told</source>
         <extracomment>app/importing/capture_form.py</extracomment>
-        <translation>nicht angegeben</translation>
+        <translation>nicht genannt</translation>
     </message>
     <message>
         <source>Sensor profile</source>
@@ -10544,6 +10544,16 @@
         <source>Height: mm of wheel travel from the normal height</source>
         <extracomment>app/review/marker_words.py</extracomment>
         <translation>Höhe: mm Radweg ab der Normalhöhe</translation>
+    </message>
+    <message>
+        <source>{drop} below {belongs}</source>
+        <extracomment>app/review/marker_words.py</extracomment>
+        <translation>{drop} unter {belongs}</translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <extracomment>app/review/marker_words.py</extracomment>
+        <translation>Einbruch</translation>
     </message>
     <message>
         <source>Height</source>
