@@ -240,7 +240,8 @@ class Window(QMainWindow):
         self._captures_menu.chosen.connect(self.open_file)
         self.arm.speed_changed.connect(lambda speed: self.page.speed.setCurrentIndex(SPEEDS.index(speed)))
         self.arm.running_changed.connect(self._show_running)
-        self.arm.repeat_changed.connect(self.actions_by_name["repeat"].setChecked)
+        # Not the method itself: PySide keeps the name of a method of Qt's own for each connection, for good.
+        self.arm.repeat_changed.connect(lambda on: self.actions_by_name["repeat"].setChecked(on))
         QGuiApplication.styleHints().colorSchemeChanged.connect(self.apply_colours)
         self.actions_by_name.connect(
             {

@@ -29,9 +29,11 @@ class SideMenu(QMenu):
     def __init__(self, settings: Settings, good: Callable[[], Path | None], parent: QWidget) -> None:
         super().__init__(parent)
         self._good = good
-        self._of_review = self.addAction(self.tr("The capture in Review"), self.review_chosen.emit)
-        self._known = self.addAction(self.tr("The known good one"), self.good_chosen.emit)
-        self.addAction(self.tr("Open…"), self.file_wanted.emit)
+        self._of_review = self.addAction(self.tr("The capture in Review"))
+        self._of_review.triggered.connect(self.review_chosen)
+        self._known = self.addAction(self.tr("The known good one"))
+        self._known.triggered.connect(self.good_chosen)
+        self.addAction(self.tr("Open…")).triggered.connect(self.file_wanted)
         captures = CapturesMenu(settings, parent)
         captures.chosen.connect(self.chosen)
         self.addMenu(captures)

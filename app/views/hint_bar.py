@@ -38,7 +38,7 @@ class HintBar(QFrame):
         self._close.setAccessibleName(self.tr("Close the first steps"))
         self._close.setToolTip(self.tr("Close the first steps"))
         self._close.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        self._close.clicked.connect(self.hide)
+        self._close.clicked.connect(lambda: self.hide())  # as in `app.main_window`, of Qt's own methods
         layout = QHBoxLayout(self)
         layout.setContentsMargins(12, 6, 6, 6)
         layout.addLayout(texts, 1)

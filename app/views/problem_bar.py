@@ -24,7 +24,7 @@ class ProblemBar(QFrame):
         self._close = QToolButton()
         self._close.setAccessibleName(self.tr("Close this message"))
         self._close.setToolTip(self.tr("Close this message"))
-        self._close.clicked.connect(self.hide)
+        self._close.clicked.connect(lambda: self.hide())  # as in `app.main_window`, of Qt's own methods
         self._tools: tuple[QWidget, ...] = ()
         self._layout = QHBoxLayout(self)
         self._layout.setContentsMargins(10, 5, 5, 5)
