@@ -1,8 +1,8 @@
 """What a sound sensor on the same arm would have read, to stand in for the other side of the axle.
 
 Where the other side was not recorded, a comparison can still be tried on the wheel that was, if both wheels
-are taken to have moved alike. The volts go with travel as they do in the capture's own bands, or as a plain
-divider of 5 V where there is none.
+are taken to have moved alike. The volts go with travel as they do in the capture's own bands, or as the
+examination took them where there is none.
 """
 
 from __future__ import annotations
@@ -18,6 +18,7 @@ from analysis.diagnosis.profile_model import SensorProfile
 from analysis.progress import Tick, ignore
 
 _SUPPLY_V = 5.0
+"""Volts of the whole travel where the findings do not say."""
 
 
 def replay_record(
@@ -83,7 +84,8 @@ def sound_sensor_v(findings: Findings, record: Record, role: Role) -> tuple[Floa
         return None
     band = next((item for item in findings.bands if item.track is role and item.travel.length > 0.0), None)
     if band is None:
-        return path.time_s, np.asarray(path.travel_percent * _SUPPLY_V / 100.0, dtype=np.float64)
+        whole_v = (findings.basis.feed_v if findings.basis is not None else 0.0) or _SUPPLY_V
+        return path.time_s, np.asarray(path.travel_percent * whole_v / 100.0, dtype=np.float64)
     slope = (band.volts.stop - band.volts.start) / band.travel.length
     volts_v = band.volts.start + slope * (path.travel_percent - band.travel.start)
     return path.time_s, np.asarray(volts_v, dtype=np.float64)

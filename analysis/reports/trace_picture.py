@@ -157,7 +157,7 @@ def _course(
 def _modelled(
     findings: Findings, moment: Moment, span: Interval
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]] | None:
-    """Time and volts of the arm's path; travel is a share of the feed by definition."""
+    """Time and volts of the arm's path, as the travel was reckoned from volts."""
     path = _path(findings, moment)
     volts_a_percent = _volts_a_percent(findings, moment.band)
     if path is None or volts_a_percent is None:
@@ -169,9 +169,11 @@ def _modelled(
 
 
 def _volts_a_percent(findings: Findings, band: Band | None) -> float | None:
-    """From a band's own edges, else from the feed that was read; None where neither is known."""
+    """From a band's own edges, else from what was taken for the whole travel, else from the feed."""
     if band is not None and band.travel.stop > 0.0:
         return band.volts.stop / band.travel.stop
+    if findings.basis is not None and findings.basis.feed_v > 0.0:
+        return findings.basis.feed_v / 100.0
     level = next((check for check in findings.checks if check.code == "reference_level"), None)
     return level.value / 100.0 if level is not None and np.isfinite(level.value) else None
 
