@@ -72,6 +72,13 @@ def foreign_letters(names: Sequence[str], encoding: str) -> tuple[str, ...]:
         That they were read in.
     """
     letters = [letter for name in names for letter in name if not letter.isascii()]
+    if encoding == "cp1251" and letters:
+        return (
+            say(
+                "the names of the columns were read as Cyrillic; choose another encoding where they look"
+                " wrong"
+            ),
+        )
     if encoding != "cp1252" or all(letter in _WESTERN for letter in letters):
         return ()
     return (

@@ -56,7 +56,7 @@ def open_text(path: Path, choices: TextChoices = NOTHING_CHOSEN) -> Table:
         checked_columns(columns),
         reader.blocks,
         dialect.interval_s,
-        (*dialect.notes, *foreign_letters(dialect.names, encoding)),
+        (*dialect.notes, *(foreign_letters(dialect.names, encoding) if choices.encoding is None else ())),
         dialect=dialect,
         encoding=encoding,
     )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import codecs
+import re
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -15,6 +16,9 @@ _MARKS = (
     (codecs.BOM_UTF16_LE, "utf-16"),
     (codecs.BOM_UTF16_BE, "utf-16"),
 )
+_CYRILLIC = re.compile(
+    r"время|сигнал|частота|период|напряжен|земля|опорн|масса"
+)  # what tables of voltages say
 _BLOCK_BYTES = 8 * 1024 * 1024
 MOST_LINE_BYTES = 1024 * 1024
 """A line of 256 columns has a few KiB; one of a million characters is no row of samples."""
@@ -49,7 +53,7 @@ def encoding_of(head: bytes, chosen: str | None = None) -> str:
     try:
         codecs.getincrementaldecoder("utf-8")().decode(head)  # a character may be cut at the end
     except UnicodeDecodeError:
-        return "cp1252"
+        return "cp1251" if _CYRILLIC.search(head.decode("cp1251", "replace").lower()) else "cp1252"
     return "utf-8"
 
 

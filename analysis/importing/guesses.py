@@ -30,6 +30,10 @@ _WORDS = (  # without accents; German, French, Spanish, Italian, Dutch, Polish a
         r"|schleifer|hohe|curs(?:eur|or)|output",
     ),
 )
+_NO_WIRE = re.compile(  # without accents
+    r"\b(?:temp(?:erat\w*)?|rpm|drehzahl|speed|tempo|geschwindigkeit|vitesse|humidity|feuchte|pressure|druck"
+    r"|pression|current|strom|courant|mileage|odometer)\b"
+)
 _SAYS_SO = say("its heading says so")
 _TIME_WORDS = re.compile(r"^(?:(?:rel|abs|elapsed|sample)[ ._]?)?(?:time|t|zeit|timestamp|seconds|sec|zeitpunkt|uhrzeit|date ?time|temps|tiempo|tempo|tijd|tid|czas|cas|время|час)\b", re.IGNORECASE)  # fmt: skip  # noqa: E501
 _COUNTER_WORDS = re.compile(
@@ -109,7 +113,12 @@ def guess(name: str, unit: str, volts: NDArray[np.float64]) -> Guess:
     role = said_role(name)
     if role is not None:
         return _supply_of_what(volts) if role is Role.SUPPLY else Guess(role, _SAYS_SO, sure=True)
-    return _by_behaviour(volts[np.isfinite(volts)])
+    if _NO_WIRE.search(without_accents(name.replace("_", " "))):
+        return Guess(None, say("its heading names something else than a voltage"))
+    finite = volts[np.isfinite(volts)]
+    if 2 * len(finite) < len(volts):
+        return Guess(None, say("most of its cells are empty"))
+    return _by_behaviour(finite)
 
 
 def said_role(name: str) -> Role | None:

@@ -29,7 +29,7 @@ _TIME = re.compile(r"\b(?:time|zeit)\b", re.IGNORECASE)
 _MOST_JOINED = 12  # lines of one heading: a cell of a spreadsheet has two or three
 _NAMES_INTERVAL = re.compile(  # without accents, in small letters; in the languages of the workshops around
     r"(?:interval|period|increment|\bdt\b|delta ?t|\bdelta\b|δt|(?:sample|sampling|time|zeit) ?(?:time|step)"
-    r"|zeitschritt|schrittweite|abtastzeit|pas de temps|intervall|okres|odstep|интервал|период|шаг)"
+    r"|zeitschritt|schrittweite|abtastzeit|pas de temps|okres|odstep|mintaveteli ido|интервал|период|шаг)"
 )
 _NAMES_RATE = re.compile(
     r"(?:\brate\b|frequen|\bfrecuen|frekven|czestotl|\bfs\b|\bsr\b|abtastrate|messrate|\bcadence\b|\btaux\b"

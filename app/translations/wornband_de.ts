@@ -6232,6 +6232,11 @@
         <translation>{count:,} Zeilen mit Zahlen über den Werten wurden weggelassen</translation>
     </message>
     <message>
+        <source>the names of the columns were read as Cyrillic; choose another encoding where they look wrong</source>
+        <extracomment>analysis/importing/asides.py</extracomment>
+        <translation>die Namen der Spalten wurden als kyrillisch gelesen; wählen Sie eine andere Kodierung, wenn sie falsch aussehen</translation>
+    </message>
+    <message>
         <source>the names of the columns were read as Latin-1; choose another encoding where they look wrong</source>
         <extracomment>analysis/importing/asides.py</extracomment>
         <translation>die Namen der Spalten wurden als Latin-1 gelesen; wählen Sie eine andere Zeichenkodierung, wenn sie falsch aussehen</translation>
@@ -6510,6 +6515,16 @@
         <source>it holds the least or the greatest of several samples</source>
         <extracomment>analysis/importing/guesses.py</extracomment>
         <translation>sie enthält den kleinsten oder größten von mehreren Werten</translation>
+    </message>
+    <message>
+        <source>its heading names something else than a voltage</source>
+        <extracomment>analysis/importing/guesses.py</extracomment>
+        <translation>ihre Überschrift nennt etwas anderes als eine Spannung</translation>
+    </message>
+    <message>
+        <source>most of its cells are empty</source>
+        <extracomment>analysis/importing/guesses.py</extracomment>
+        <translation>die meisten ihrer Zellen sind leer</translation>
     </message>
     <message>
         <source>its heading says supply: at {middle_v:.3f} V that of the sensor</source>
