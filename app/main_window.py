@@ -6,7 +6,7 @@ from pathlib import Path
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication
-from PySide6.QtWidgets import QFileDialog, QMainWindow, QMenu, QStackedWidget
+from PySide6.QtWidgets import QFileDialog, QMainWindow, QMenu
 
 from app.actions import MENUS, Actions, menu_name
 from app.captures_menu import CapturesMenu
@@ -20,6 +20,7 @@ from app.exporting.desk import ExportDesk
 from app.importing.desk import ImportDesk
 from app.jobs import Jobs
 from app.language_menu import LanguageMenu
+from app.page_stack import PageStack
 from app.reporting.desk import ReportDesk
 from app.reporting.page import ReportPage
 from app.review.arm import Arm
@@ -75,7 +76,7 @@ class Window(QMainWindow):
         self.page = ReviewPage(self.actions_by_name, self._captures_menu)
         self.readout, self.pointer = Readout(), PointerReader(self.jobs, self)
         self.report = ReportPage(self.actions_by_name)
-        self.pages = QStackedWidget()
+        self.pages = PageStack()
         self.pages.addWidget(self.page)
         self.pages.addWidget(self.report)
         self.setCentralWidget(self.pages)

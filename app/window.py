@@ -6,13 +6,14 @@ import ctypes
 import os
 import sys
 from collections.abc import Mapping, Sequence
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from analysis.errors import WornbandError
 
 if TYPE_CHECKING:
-    from PySide6.QtWidgets import QApplication
+    from PySide6.QtWidgets import QApplication, QWidget
 
 _QT_PACKAGES = "libegl1 libgl1 libfontconfig1 libdbus-1-3 libglib2.0-0 libxkbcommon0"
 _SCREEN_LIBRARIES = {
@@ -53,6 +54,8 @@ def open_workbench(paths: list[Path]) -> int:
     """
     require_screen(os.environ, sys.platform)
     app = application()
+    from PySide6.QtCore import QTimer
+
     from app.captures_menu import first_sample
     from app.settings import Settings
     from app.tools import real_tools
@@ -62,13 +65,21 @@ def open_workbench(paths: list[Path]) -> int:
     settings = Settings()
     window = Workbench(app, real_tools(), settings).window
     start_log()
+    fit_screen(window)
     window.show()
+    # Once more when the style is known: until then the buttons ask for more room than they need.
+    QTimer.singleShot(0, partial(fit_screen, window))
     start = where_to_begin(paths, settings.recent)
     window.page.hint_bar.setVisible(start is None)
     start = start or first_sample()
     if start is not None:
         window.imports.receive(paths if len(paths) > 1 else [start])
     return app.exec()
+
+
+def fit_screen(window: QWidget) -> None:
+    """Never larger than the screen: at 200 % scaling one of 1920 x 1080 points has room for 960 x 540."""
+    window.resize(window.size().boundedTo(window.screen().availableSize()))
 
 
 def where_to_begin(paths: Sequence[Path], recent: Sequence[Path]) -> Path | None:

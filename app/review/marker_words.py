@@ -124,7 +124,8 @@ def _drop_rows(drop_v: tuple[float, float] | None) -> list[tuple[str, str]]:
     if drop_v is None:
         return []
     text = _tr("{drop} below {belongs}")
-    return [(_tr("Drop"), text.format(drop=level(drop_v[0]), belongs=level(drop_v[1])))]
+    drop, belongs = (f"{_figure(value, 2)} V" for value in drop_v)  # the arm's place is known no better
+    return [(_tr("Drop"), text.format(drop=drop, belongs=belongs))]
 
 
 def _place_rows(travel_percent: Place | None, height_mm: Place | None) -> list[tuple[str, str]]:

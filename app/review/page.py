@@ -123,7 +123,7 @@ class ReviewPage(QWidget):
         header.addWidget(self.subtitle, 1)
         for name in ("back", "forward", "whole", "zoom_out", "zoom_in"):
             header.addWidget(self.button(name))
-        header.addSpacing(10)
+        header.addSpacing(4)
         header.addWidget(self.button("compare", text=True))
         header.addWidget(self.button("report", text=True))
         header.addWidget(self.button("open", text=True))

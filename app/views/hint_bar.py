@@ -32,7 +32,9 @@ class HintBar(QFrame):
         for line in lines:
             label = QLabel(line)
             label.setWordWrap(True)
-            label.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
+            # Wrapped where it must be; Qt would ask for the height of a narrow column from the start.
+            label.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+            label.setMinimumHeight(label.fontMetrics().height())
             texts.addWidget(label)
         self._close = QToolButton()
         self._close.setAccessibleName(self.tr("Close the first steps"))

@@ -2,17 +2,20 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import Qt
+import pytest
+from PySide6.QtCore import QLocale, Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QLabel, QToolButton
+from PySide6.QtWidgets import QApplication, QLabel, QToolButton
 from pytestqt.qtbot import QtBot
 
 from app.drawing.theme import DARK, LIGHT, palette_for
+from app.language import install_language
 from app.main_window import Window
 from app.session import Tools
 from app.settings import MemoryStore, Settings
 from app.settings_file import SettingsFile
+from app.tools import real_tools
 from app.views.caution_strip import CautionStrip
 from tests.app.conftest import Bench
 
@@ -94,3 +97,29 @@ def test_actions_that_cannot_be_done_are_not_offered(window: Window) -> None:
     for name in ("next", "previous", "clearest", "run", "zoom_in", "back", "forward", "examine", "cancel"):
         assert not window.actions_by_name[name].isEnabled(), name
     assert window.actions_by_name["open"].isEnabled()
+
+
+@pytest.mark.parametrize("code", ["en", "de"])
+def test_review_fits_a_screen_of_1920_x_1080_at_200_per_cent(
+    qtbot: QtBot, qapp: QApplication, code: str
+) -> None:
+    before = QLocale()
+    install_language(qapp, code)
+    try:
+        window = Window(real_tools(), Settings(MemoryStore()))
+        qtbot.addWidget(window, before_close_func=lambda made: made.session.close())
+        window.page.hint_bar.show()
+        window.resize(960, 540)
+        window.show()
+        QApplication.processEvents()
+        window.resize(960, 540)  # as the program does, once the style is known
+        assert (window.width(), window.height()) == (960, 540)
+        tools = [item for item in window.page.findChildren(QToolButton) if item.isVisible()]
+        assert len(tools) > 8
+        for tool in tools:
+            assert tool.width() >= tool.minimumSizeHint().width(), tool.accessibleName()
+            right = tool.mapTo(window, tool.rect().topRight()).x()
+            assert right < window.width(), tool.accessibleName()
+    finally:
+        install_language(qapp, "en")
+        QLocale.setDefault(before)
