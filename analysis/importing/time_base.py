@@ -80,8 +80,8 @@ def time_base(
     if size < 2:
         raise ImportingError(say("it holds fewer than two rows"), say("record the sensor again"))
     first, last = (float(source.read(place, place + 1)[0]) * factor for place in (0, size - 1))
-    usual = _checked_steps(source, factor, tick)
-    shared = coarse(source, factor, stated_s)
+    usual, repeated = _checked_steps(source, factor, tick)
+    shared = coarse(source, factor, stated_s) if repeated else None
     if shared is not None:
         return TimeBase(shared.first_s, shared.interval_s, 0.0, True, _NONE, shared.note)
     rounding_s, furthest_s = _rounding_s(source, factor), max(abs(first), abs(last))
@@ -129,9 +129,9 @@ def _steps(source: SampleSource, factor: float) -> Iterator[tuple[int, NDArray[n
         yield start, np.diff(times) * factor
 
 
-def _checked_steps(source: SampleSource, factor: float, tick: Tick) -> float:
-    """The usual step; every step must lead forward (repeated times of a rounded column are allowed)."""
-    middles = []
+def _checked_steps(source: SampleSource, factor: float, tick: Tick) -> tuple[float, int]:
+    """The usual step, and how many are nought, as in a rounded column; none may lead backwards."""
+    middles, repeated = [], 0
     for start, steps in _steps(source, factor):
         if np.isnan(steps).any():
             raise ImportingError(
@@ -146,9 +146,10 @@ def _checked_steps(source: SampleSource, factor: float, tick: Tick) -> float:
                 say("the time runs backwards at row {row:,}", row=start + int(np.argmax(steps < 0)) + 2),
                 say("sort or split the table, or name the sample interval instead"),
             )
+        repeated += len(steps) - int(np.count_nonzero(steps))
         middles.append(float(np.median(steps)))
         tick(start / len(source))
-    return float(np.median(middles))
+    return float(np.median(middles)), repeated
 
 
 def _rounding_s(source: SampleSource, factor: float) -> float:
