@@ -15,9 +15,12 @@ class PageStack(QStackedWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.currentChanged.connect(self.updateGeometry)
+        self.currentChanged.connect(self._ask_for_room)
 
     def minimumSizeHint(self) -> QSize:
         """What the shown page needs at least."""
         page = self.currentWidget()
         return page.minimumSizeHint() if page is not None else super().minimumSizeHint()
+
+    def _ask_for_room(self) -> None:
+        self.updateGeometry()
