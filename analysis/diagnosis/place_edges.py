@@ -63,6 +63,33 @@ def find_edges(noisy: NDArray[np.float64], first: int, last: int) -> tuple[int, 
     return int(start) + low, int(stop) + middle + 1 + low, (float(slack[0]), float(slack[1]))
 
 
+def edge_gain(noisy: NDArray[np.float64], edges: tuple[int, int], others: tuple[int, int]) -> float:
+    """By how much these edges explain the visits better than other ones do, as `find_edges` counts it.
+
+    Parameters
+    ----------
+    noisy : ndarray, shape (n_crossings, n_bins)
+        1, 0, or NaN for no visit.
+    edges, others : tuple of int
+        Bins ``[first, last)``.
+
+    Returns
+    -------
+    float
+        Difference of the log likelihoods, of all bins within `EDGE_REACH_PERCENT` of either.
+    """
+    reach = round(EDGE_REACH_PERCENT / BIN_PERCENT)
+    low = max(min(edges[0], others[0]) - reach, 0)
+    near = noisy[:, low : max(edges[1], others[1]) + reach]
+    hits, tries = np.nansum(near, axis=0), np.sum(~np.isnan(near), axis=0).astype(np.float64)
+    fits = []
+    for first, last in (edges, others):
+        inside = slice(first - low, last - low)
+        hit, tried = hits[inside].sum(), tries[inside].sum()
+        fits.append(_log_share(hit, tried) + _log_share(hits.sum() - hit, tries.sum() - tried))
+    return float(fits[0] - fits[1])
+
+
 def _log_share(hits: NDArray[np.float64], tries: NDArray[np.float64]) -> NDArray[np.float64]:
     """Log likelihood of `hits` in `tries` at their own share, half a hit and half a miss added."""
     share = (hits + 0.5) / (tries + 1.0)

@@ -14,7 +14,8 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from analysis.diagnosis.place_edges import WIDEST_PERCENT, find_edges, telling_rows
+from analysis.diagnosis.place_agreement import agreement
+from analysis.diagnosis.place_edges import WIDEST_PERCENT, edge_gain, find_edges, telling_rows
 from analysis.diagnosis.place_signs import (
     FOOTHOLD,
     NEIGHBOURHOOD_PERCENT,
@@ -35,6 +36,12 @@ MOST_PLACES = 4
 
 EDGES_MAY_COST = 0.7
 """Share of the log odds that better edges may cost: they are found on all visits, the odds on crossings."""
+
+SOLID = 0.6
+"""Share of the visits to the bins of a stretch that are noisy, from which on it breaks up all through."""
+
+SOLID_GAIN = 20.0
+"""Log likelihood by which such edges explain the visits better than the core alone does."""
 
 LEAST_ODDS = -4.0
 """Places with log odds below this are not worth listing."""
@@ -118,7 +125,7 @@ def find_places(survey: TrackSurvey) -> tuple[Place, ...]:
         if core.log_odds < LEAST_ODDS:
             break
         refined, slack = _refined(left, core)
-        place = _place(survey, turns, explained, refined, slack)
+        place = _with_agreement(survey, _place(survey, turns, explained, refined, slack), refined)
         # A stretch that reaches beyond the track is where the signal of an open contact sinks to.
         if place.travel.start >= RAIL_PERCENT and place.travel.stop <= 100.0 - RAIL_PERCENT:
             found.append(place)
@@ -163,7 +170,9 @@ def place_at(survey: TrackSurvey, travel: Interval, spots: Sequence[tuple[Interv
         explained[span] = True
         left = left.without(span)
         stretch = _stretch_at(left, first, last, same)
-    return _place(survey, turns_of(survey), explained, stretch, (0.0, 0.0))
+    own = _stretch_at(left, first, last, ())
+    place = _with_agreement(survey, _place(survey, turns_of(survey), explained, own, (0.0, 0.0)), own)
+    return replace(place, log_odds=max(place.log_odds, *same)) if same else place
 
 
 def same_stretch(one: Interval, other: Interval) -> bool:
@@ -258,14 +267,27 @@ def _refined(left: Left, core: _Stretch) -> tuple[_Stretch, tuple[float, float]]
         with np.errstate(invalid="ignore", divide="ignore"):
             share = left.restless_s / left.survey.dwell_s
         noisy = np.where(np.isnan(noisy) | np.isnan(share), np.nan, share >= left.unrest)
-    first, last, slack = find_edges(telling_rows(noisy, core.first, core.last), core.first, core.last)
+    rows = telling_rows(noisy, core.first, core.last)
+    first, last, slack = find_edges(rows, core.first, core.last)
     near_first, near_last = max(first - 2, 0), min(last + 2, noisy.shape[1])
     log_odds = float(left.odds(near_last - near_first)[core.sign][near_first])
     cheap = log_odds >= core.log_odds - max(1.0, EDGES_MAY_COST * core.log_odds)
-    if cheap or (core.log_odds >= CERTAIN and log_odds >= 0.0):
+    sure = core.log_odds >= CERTAIN and log_odds >= 0.0
+    if cheap or sure or _solid(rows, (first, last), (core.first, core.last)):
         return _Stretch(first, last, max(log_odds, core.log_odds), core.sign), slack
     half = 0.25 * (core.last - core.first)
     return core, (half, half)
+
+
+def _solid(rows: NDArray[np.float64], whole: tuple[int, int], core: tuple[int, int]) -> bool:
+    """Whether a stretch breaks up all through on nearly every visit, and not in its core alone.
+
+    The odds count a crossing once, so the longer a stretch takes to cross, the less a break-up in it says;
+    that it began and ended at the same places each time, they do not know.
+    """
+    inside = rows[:, slice(*whole)]
+    solid = float(np.nanmean(inside)) >= SOLID if np.isfinite(inside).any() else False
+    return solid and edge_gain(rows, whole, core) >= SOLID_GAIN
 
 
 def _place(
@@ -303,6 +325,12 @@ def _place(
         inside_per_s=float(onsets[:, first:last].sum(dtype=np.float64)) / inside_s,
         elsewhere_per_s=float(onsets[:, free].sum(dtype=np.float64)) / outside_s,
     )
+
+
+def _with_agreement(survey: TrackSurvey, place: Place, stretch: _Stretch) -> Place:
+    """A place whose odds know where each crossing began and ended to break up."""
+    broken = np.nan_to_num(survey.breakup_percent[place.noisy]) > 0.0
+    return replace(place, log_odds=place.log_odds + agreement(broken, stretch.first, stretch.last))
 
 
 def _joined(

@@ -41,6 +41,10 @@ LEAST_ORIGINS_PERCENT = 1.0
 NEAR_RAIL_PERCENT = 25.0
 """A pull resistor of up to a third of the probe's load pulls an open signal this near to a rail."""
 
+MOST_BEYOND = 0.15
+"""Share of the jumps to an open level near a rail that may come from between the two: the signal of an open
+contact sinks to its level and no further, and few arms stand beyond it."""
+
 USUAL_WIDTH_PERCENT = 0.25
 """Half the width of the stretch of travel in which an arm at rest is looked for."""
 
@@ -71,8 +75,12 @@ def find_open_level(cuts: Sequence[Cut]) -> float | None:
         Travel in %; None where neither the flat pieces that no motion explains agree on one, nor any that is
         jumped to from several places explains more of the signal.
     """
+    origin, level = _all_jumps(cuts)
+    reach = max((cut.tolerance_percent for cut in cuts), default=0.0)
     agreed = _agreed_level(cuts)
-    levels = [*_at_rails(cuts), *_candidates(cuts)]
+    if agreed is not None and not _is_last(agreed, origin[np.abs(level - agreed) < 2.0 * reach], reach):
+        agreed = None
+    levels = [*_at_rails(cuts), *_candidates(origin, level, 2.0 * reach)]
     if not levels:
         return agreed
     if sum(len(cut.pieces) for cut in cuts) > MOST_PIECES:
@@ -212,11 +220,22 @@ def _at_rails(cuts: Sequence[Cut]) -> list[float]:
     return [float(np.median(side)) for side in beyond if len(side) >= LEAST_VISITS]
 
 
-def _candidates(cuts: Sequence[Cut]) -> list[float]:
-    """Levels that the signal jumps to from several places and stands at, most visited first."""
+def _all_jumps(cuts: Sequence[Cut]) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
+    """`_jumps` of all records."""
     jumps = [_jumps(cut) for cut in cuts]
     origin, level = (np.concatenate([[], *(pair[side] for pair in jumps)]) for side in (0, 1))
-    reach = 2.0 * max((cut.tolerance_percent for cut in cuts), default=0.0)
+    return origin, level
+
+
+def _is_last(level: float, origin: NDArray[np.float64], reach: float) -> bool:
+    """Whether hardly any jump to a level near a rail came from between the two."""
+    if abs(level - 50.0) <= 50.0 - NEAR_RAIL_PERCENT or not len(origin):
+        return True
+    return float((np.sign(level - 50.0) * (origin - level) > reach).mean()) < MOST_BEYOND
+
+
+def _candidates(origin: NDArray[np.float64], level: NDArray[np.float64], reach: float) -> list[float]:
+    """Levels that the signal jumps to from several places and stands at, most visited first."""
     order = np.argsort(level)
     origin, level = origin[order], level[order]
     levels: list[float] = []
@@ -229,7 +248,8 @@ def _candidates(cuts: Sequence[Cut]) -> list[float]:
         middle = float(np.median(level[visits]))
         # An arm that rests is jumped to from the open level alone, the open level from wherever the arm is.
         several = np.ptp(np.quantile(origin[visits], [0.1, 0.9])) > max(reach, LEAST_ORIGINS_PERCENT)
-        if several and abs(middle - 50.0) > 50.0 - NEAR_RAIL_PERCENT:
+        near_rail = abs(middle - 50.0) > 50.0 - NEAR_RAIL_PERCENT
+        if several and near_rail and _is_last(middle, origin[visits], 0.5 * reach):
             levels.append(middle)
         kept = np.abs(level - middle) > reach
         origin, level = origin[kept], level[kept]

@@ -44,6 +44,23 @@ def test_the_same_signal_upside_down_has_the_open_level_upside_down() -> None:
     assert back == pytest.approx(100.0 - there, abs=0.01)
 
 
+def _sinking(place: float, seed: int) -> Floats:
+    """An arm rests where its contact keeps opening; through a filter the signal sinks to 0 and comes back."""
+    rng, travel = np.random.default_rng(seed), [rest(place, 0.1)]
+    for _ in range(100):
+        times = np.arange(round(rng.uniform(0.002, 0.012) * RATE_HZ)) / RATE_HZ
+        travel.append(place * np.exp(-times / 0.005))
+        travel.append(rest(place - rng.uniform(0.0, 0.2), rng.uniform(0.002, 0.01)))
+    return np.concatenate(travel)
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_where_the_signal_comes_back_to_is_not_the_level_it_sinks_to(seed: int) -> None:
+    moved = [stroke(60.0, 7.5, 0.8), _sinking(7.5, seed), stroke(7.5, 60.0, 0.8)]
+    found = find_open_level([_cut(np.concatenate(moved))])
+    assert found is None or found < 4.0
+
+
 def _cells(travel: Floats) -> CellSeries:
     mean = travel.astype(np.float32)
     return CellSeries(mean, mean - np.float32(0.02), mean + np.float32(0.02))
