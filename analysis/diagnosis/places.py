@@ -328,7 +328,12 @@ def _place(
 
 
 def _with_agreement(survey: TrackSurvey, place: Place, stretch: _Stretch) -> Place:
-    """A place whose odds know where each crossing began and ended to break up."""
+    """A place whose odds know where each crossing began and ended to break up, if half of them did so.
+
+    Of a few crossings among many some agree by chance: stretches are looked for where they do.
+    """
+    if 2 * int(place.noisy.sum()) < int(place.crossed.sum()):
+        return place
     broken = np.nan_to_num(survey.breakup_percent[place.noisy]) > 0.0
     return replace(place, log_odds=place.log_odds + agreement(broken, stretch.first, stretch.last))
 

@@ -98,3 +98,13 @@ def test_a_stretch_that_is_named_is_judged_as_one_that_was_found() -> None:
     named = place_at(survey, Interval(40.0, 46.0), [(found.travel, found.log_odds)])
     assert named.log_odds == pytest.approx(found.log_odds, abs=1.5)
     assert named.log_odds >= found.log_odds
+
+
+def test_three_crossings_of_ten_that_agree_by_chance_add_nothing() -> None:
+    often, seldom = Sheet.clean(3), Sheet.clean(10)
+    for row in range(3):
+        often.hit(row, 40.0, 46.0)
+        seldom.hit(row, 40.0, 46.0)
+    (all_of_them,) = find_places(often.survey())
+    some = find_places(seldom.survey())
+    assert all_of_them.log_odds - max(place.log_odds for place in some) > 4.0
