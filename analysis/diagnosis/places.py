@@ -159,9 +159,9 @@ def place_at(survey: TrackSurvey, travel: Interval, spots: Sequence[tuple[Interv
     same = [odds for found, odds in spots if same_stretch(found, travel)]
     left = Left.of(_some_crossings(survey) if len(survey.crossings) > MOST_CROSSINGS else survey)
     explained = np.zeros(len(survey.edges_percent) - 1, dtype=np.bool_)
-    stretch = _stretch_at(left, first, last, same)
+    stretch = _stretch_at(left, first, last)
     for found, odds in sorted(spots, key=lambda item: -item[1]):
-        if odds <= stretch.log_odds or found.overlap(travel) > 0.0:
+        if odds <= max(stretch.log_odds, *same, -np.inf) or found.overlap(travel) > 0.0:
             continue
         low, high = _bins(survey, found)
         # What lies in or beside the place is explained, but nothing of this stretch.
@@ -169,10 +169,10 @@ def place_at(survey: TrackSurvey, travel: Interval, spots: Sequence[tuple[Interv
         span = below if low < first else slice(max(low - 2, last), high + 2)
         explained[span] = True
         left = left.without(span)
-        stretch = _stretch_at(left, first, last, same)
-    own = _stretch_at(left, first, last, ())
-    place = _with_agreement(survey, _place(survey, turns_of(survey), explained, own, (0.0, 0.0)), own)
-    return replace(place, log_odds=max(place.log_odds, *same)) if same else place
+        stretch = _stretch_at(left, first, last)
+    place = _place(survey, turns_of(survey), explained, stretch, (0.0, 0.0))
+    place = _with_agreement(survey, place, stretch)
+    return replace(place, log_odds=max(place.log_odds, *same, -np.inf))
 
 
 def same_stretch(one: Interval, other: Interval) -> bool:
@@ -192,7 +192,7 @@ def _bins(survey: TrackSurvey, travel: Interval) -> tuple[int, int]:
     return first, min(max(last, first + 1), bins)
 
 
-def _stretch_at(left: Left, first: int, last: int, same: Sequence[float]) -> _Stretch:
+def _stretch_at(left: Left, first: int, last: int) -> _Stretch:
     """A given stretch with its odds by the plainest sign, a little beyond its edges allowed for."""
     near = (max(first - 2, 0), min(last + 2, left.noisy.shape[1]))
     tried = [
@@ -201,7 +201,7 @@ def _stretch_at(left: Left, first: int, last: int, same: Sequence[float]) -> _St
         for sign, odds in enumerate(left.odds(high - low))
     ]
     odds, sign = max(tried, key=lambda item: item[0])
-    return _Stretch(first, last, max(odds, *same) if same else odds, sign)
+    return _Stretch(first, last, odds, sign)
 
 
 def _some_crossings(survey: TrackSurvey) -> TrackSurvey:

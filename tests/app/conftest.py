@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import os
-import threading
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -23,6 +22,7 @@ from app.session import Tools
 from app.settings import MemoryStore, Settings
 from app.window import application
 from tests.app.fakes import FakeOpened, worn_capture, worn_findings
+from tests.app.real_files import shown
 
 
 @dataclass
@@ -60,14 +60,7 @@ def bench() -> Bench:
 def window(qtbot: QtBot, bench: Bench) -> Iterator[Window]:
     """An empty window of 1366 x 768; afterwards no thread of ours may be left."""
     made = Window(Tools(bench.open_capture, bench.examine), Settings(MemoryStore()))
-    qtbot.addWidget(made)
-    made.resize(1366, 768)
-    with qtbot.waitActive(made):
-        made.show()
-        made.activateWindow()
-    yield made
-    made.close()
-    assert not [thread for thread in threading.enumerate() if thread.name.startswith("wornband")]
+    yield from shown(qtbot, made)
 
 
 @pytest.fixture

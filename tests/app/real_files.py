@@ -32,6 +32,11 @@ def window(qtbot: QtBot, tmp_path: Path) -> Iterator[Window]:
     tools = Tools(lambda path, tick: open_capture(path), lambda capture, tick: nothing_found())
     made = Window(tools, Settings(MemoryStore()))
     made.imports.recipes = tmp_path / "recipes"
+    yield from shown(qtbot, made)
+
+
+def shown(qtbot: QtBot, made: Window) -> Iterator[Window]:
+    """A window of 1366 x 768 while it is open; afterwards no thread of ours may be left."""
     qtbot.addWidget(made)
     made.resize(1366, 768)
     with qtbot.waitActive(made):

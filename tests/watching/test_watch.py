@@ -10,12 +10,10 @@ import pytest
 
 from analysis.captures.model import Step
 from analysis.captures.reading import open_capture
-from analysis.exporting.samples import export_samples
 from analysis.watching.gathered import Standing, judge_together, merged, write_together
 from analysis.watching.watch import LONG_GROWING_S, Watch, again, anew, confirmed, step, with_profile
 from tests.importing_page.tables import comma_table, swept
-
-SAMPLES = Path(__file__).resolve().parents[2] / "sample_captures"
+from tests.watching.tables import tables
 
 
 def test_what_lay_there_before_is_left_alone_unless_asked_for(tmp_path: Path) -> None:
@@ -79,18 +77,6 @@ def test_without_files_nothing_is_known() -> None:
         merged([], "")
 
 
-def _tables(folder: Path, file: str) -> dict[str, list[Path]]:
-    """The records of a sample as tables that do not tell their step, by their step."""
-    folder.mkdir()
-    made: dict[str, list[Path]] = {}
-    with open_capture(SAMPLES / file) as opened:
-        for record in opened.capture.records:
-            target = folder / f"{record.name}.csv"
-            export_samples(opened.capture, target, record=record.name)
-            made.setdefault(str(record.step), []).append(target)
-    return made
-
-
 def _saved(folder: Path, *tables: Path) -> None:
     there = len(list(folder.glob("*.csv")))
     for place, table in enumerate(tables, there):
@@ -115,7 +101,7 @@ def _steps(watch: Watch) -> list[Step | None]:
 
 
 def test_a_record_at_rest_is_no_wiggle_test_until_the_technician_says_so(tmp_path: Path) -> None:
-    made, job = _tables(tmp_path / "made", "W1041-rear-left-height.h5"), tmp_path / "job"
+    made, job = tables(tmp_path / "made", "W1041-rear-left-height.h5"), tmp_path / "job"
     job.mkdir()
     watch = step(Watch(job), 0.0)
     _saved(job, *made["ground"], *made["reference"], *made["sweep"])
@@ -137,7 +123,7 @@ def test_a_record_at_rest_is_no_wiggle_test_until_the_technician_says_so(tmp_pat
 
 
 def test_files_that_are_ready_at_once_are_told_their_steps_as_if_they_came_one_by_one(tmp_path: Path) -> None:
-    made = _tables(tmp_path / "made", "W1041-rear-left-height.h5")
+    made = tables(tmp_path / "made", "W1041-rear-left-height.h5")
     found = []
     for name in ("one by one", "at once"):
         job = tmp_path / name

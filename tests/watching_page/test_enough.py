@@ -13,23 +13,9 @@ from pytestqt.qtbot import QtBot
 from analysis.captures.model import Step
 from analysis.captures.reading import open_capture
 from analysis.diagnosis.findings import VerdictCode
-from analysis.exporting.samples import export_samples
 from app.main_window import Window
+from tests.watching.tables import tables
 from tests.watching_page.hands import begin, looked, taken, watched
-
-SAMPLES = Path(__file__).parents[2] / "sample_captures"
-
-
-def tables(folder: Path, name: str) -> dict[str, list[Path]]:
-    """The records of a sample capture as tables, which do not tell their step, by their step."""
-    folder.mkdir()
-    made: dict[str, list[Path]] = {}
-    with open_capture(SAMPLES / name) as opened:
-        for record in opened.capture.records:
-            target = folder / f"{record.name}.csv"
-            export_samples(opened.capture, target, record=record.name)
-            made.setdefault(str(record.step), []).append(target)
-    return made
 
 
 class Recorder:
