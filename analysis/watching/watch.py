@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
+from fnmatch import fnmatch
 from pathlib import Path
 
 import numpy as np
@@ -78,6 +79,8 @@ class Watch:
     unconfirmed : mapping of str to Step
         Files at rest that came when a step was asked for which rest alone does not show: they are of no step
         until the technician says that it was done (`confirmed`).
+    steps : tuple of (str, Step)
+        What files were taken for, by a pattern of their names (``*wiggle*``): the technician named them so.
     """
 
     folder: Path
@@ -97,6 +100,7 @@ class Watch:
     standing: Standing = field(default_factory=Standing)
     stale: bool = False
     unconfirmed: Mapping[str, Step] = field(default_factory=dict)
+    steps: tuple[tuple[str, Step], ...] = ()
 
     @property
     def endless(self) -> tuple[str, ...]:
@@ -213,7 +217,7 @@ def step(watch: Watch, now_s: float, tick: Tick = ignore) -> Watch:
 
 def anew(watch: Watch) -> Watch:
     """The same watch for the next sensor: what lies there now is left alone."""
-    return Watch(watch.folder, watch.wishes, watch.recipes, watch.profile)
+    return Watch(watch.folder, watch.wishes, watch.recipes, watch.profile, steps=watch.steps)
 
 
 def again(watch: Watch) -> Watch:
@@ -240,8 +244,9 @@ def _import(watch: Watch, source: Path, tick: Tick) -> tuple[Path, Standing, Ste
             return target, standing, None
     except OSError:
         pass  # there is none; where the source is gone the import says so
-    _bring_in(watch, source, watch.wishes, part(tick, 0.0, 0.5))
-    if watch.wishes.step is not None or not _is_held(target):
+    wishes = _by_name(watch, source.name)
+    _bring_in(watch, source, wishes, part(tick, 0.0, 0.5))
+    if wishes.step is not None or not _is_held(target):
         return target, standing, None
     if watch.stale:  # what is asked for depends on the files before this one
         standing = _judge(watch, list(watch.taken.values()), ignore)
@@ -253,6 +258,12 @@ def _import(watch: Watch, source: Path, tick: Tick) -> tuple[Path, Standing, Ste
         )
         asked = None
     return target, standing, asked
+
+
+def _by_name(watch: Watch, name: str) -> Wishes:
+    """What is decided of a file, its step by its name where that says it."""
+    step = next((step for pattern, step in watch.steps if fnmatch(name.lower(), pattern.lower())), None)
+    return watch.wishes if step is None else replace(watch.wishes, step=step)
 
 
 def _bring_in(watch: Watch, source: Path, wishes: Wishes, tick: Tick) -> None:

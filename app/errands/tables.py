@@ -29,6 +29,8 @@ def add_table_errands(errands: Errands) -> None:
     watch.add_argument("folder", metavar="FOLDER", help="where the recorder saves")
     watch.add_argument("--recipe", metavar="RECIPE", help="a recipe that import --keep-recipe made")
     watch.add_argument("--profile", metavar="ID", help="sensor profile, or a TOML file")
+    watch.add_argument("--step", action="append", default=[], type=_step, metavar="PATTERN=STEP",
+                       help="what files of such names were taken for: '*wiggle*=wiggle'")  # fmt: skip
     watch.add_argument("--once", action="store_true", help="take what is there, and end")
 
 
@@ -123,6 +125,13 @@ def _pair(text: str) -> tuple[str, str]:
     return name, value
 
 
+def _step(text: str) -> tuple[str, Step]:
+    pattern, step = _pair(text)
+    if step not in set(Step):
+        raise argparse.ArgumentTypeError(f"there is no step {step}; there are {', '.join(Step)}")
+    return pattern, Step(step)
+
+
 def _condition(text: str) -> tuple[str, str]:
     key, value = _pair(text)
     if key not in CONDITIONS:
@@ -166,5 +175,7 @@ def run_table_errand(call: argparse.Namespace, *, out: TextIO, err: TextIO) -> i
         from app.errands.watching import watch_folder
 
         recipe = None if call.recipe is None else Path(call.recipe)
-        return watch_folder(Path(call.folder), recipe, call.profile, once=call.once, out=out, err=err)
+        return watch_folder(
+            Path(call.folder), recipe, call.profile, once=call.once, out=out, err=err, steps=call.step
+        )
     return errand(call, out=out, err=err)

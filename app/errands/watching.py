@@ -3,17 +3,19 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from pathlib import Path
 from typing import TextIO
 
+from analysis.captures.model import Step
 from analysis.importing.recipe import read_recipe
 from analysis.importing.recipes import own_recipes_folder
 from analysis.importing.wishes import Wishes
-from analysis.watching.watch import Failure, Watch, look_again, take_first
+from analysis.watching.watch import Failure, Watch, confirmed, look_again, take_first
 from app.errands.analysing import Request, answer
 from app.errands.importing import stoppable
+from app.errands.keyboard import keyboard
 from app.printable import error_line, printable
 
 _EVERY_S = 1.0
@@ -27,7 +29,9 @@ def watch_folder(
     once: bool,
     out: TextIO,
     err: TextIO,
+    steps: Sequence[tuple[str, Step]] = (),
     wait: Callable[[float], None] = time.sleep,
+    typed: Callable[[], str] | None = None,
 ) -> int:
     """Import and analyse each file that has stopped growing, until it is stopped.
 
@@ -45,8 +49,12 @@ def watch_folder(
         Take what is there and end.
     out, err : TextIO
         Standard output and standard error.
+    steps : sequence of (str, Step)
+        What files were taken for, by a pattern of their names.
     wait : callable
         Waits that many seconds; between two looks a file must not have changed.
+    typed : callable or None
+        What was typed since it was last asked for; None for the keyboard, should there be one.
 
     Returns
     -------
@@ -55,7 +63,9 @@ def watch_folder(
     """
     wishes = read_recipe(recipe) if recipe is not None else Wishes()
     recipes = own_recipes_folder() if recipe is None else None
-    watch = look_again(Watch(folder, wishes, recipes, profile, take_present=True), time.monotonic())
+    typed = keyboard() if typed is None and not once else typed  # nobody can answer in time
+    watch = Watch(folder, wishes, recipes, profile, take_present=True, steps=tuple(steps))
+    watch = look_again(watch, time.monotonic())
     if watch.trouble:
         print(error_line(str(folder), watch.trouble), file=err)
         return 1
@@ -65,6 +75,7 @@ def watch_folder(
         _tell_of_folder(before, watch, err)
         while watch.ready:
             watch = _take(watch, out, err)
+        watch = _ask(before, watch, typed, out, err)
         if once:
             return 1 if watch.failures else 0
 
@@ -98,7 +109,32 @@ def _take(watch: Watch, out: TextIO, err: TextIO) -> Watch:
     return after
 
 
+def _ask(before: Watch, watch: Watch, typed: Callable[[], str] | None, out: TextIO, err: TextIO) -> Watch:
+    """Ask whether the harness was wiggled in a record at rest, which the samples do not show."""
+    new = sorted(set(watch.unconfirmed) - set(before.unconfirmed))
+    if new:
+        how = (
+            "save such files under a name of their own, and say it with --step 'PATTERN=wiggle'"
+            if typed is None
+            else "type w and Enter if you wiggled the harness in it"
+        )
+        print(printable(f"{', '.join(new)}: the arm rests; {how}"), file=out, flush=True)
+    said = typed() if typed is not None else ""
+    if not watch.unconfirmed or "w" not in said.lower().split():
+        return watch
+    with stoppable(err, str(watch.folder)) as tick:
+        after = confirmed(watch, tick)
+    for failure in after.failures[len(watch.failures) :]:
+        print(error_line(str(watch.folder / failure.name), failure.sentence), file=err, flush=True)
+    if not after.unconfirmed:
+        names = ", ".join(watch.unconfirmed)
+        print(printable(f"{names}: taken as a wiggle test"), file=out, flush=True)
+        print(_all_together(after), file=out, flush=True)
+    return after
+
+
 def _all_together(watch: Watch) -> str:
     """One line of what all files of this watch say together."""
     ask = watch.standing.evidence.next
-    return printable(f"{len(watch.taken)} files together: {ask.line}. {ask.sentence}")
+    count = len(watch.taken)
+    return printable(f"{count} {'file' if count == 1 else 'files'} together: {ask.line}. {ask.sentence}")
