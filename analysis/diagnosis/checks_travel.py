@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -117,8 +118,8 @@ def _judged(
     beyond = (outer is Direction.DOWN and limit.lower is not None and value < limit.lower) or (
         outer is Direction.UP and limit.upper is not None and value > limit.upper
     )
-    result = made.result if beyond else Result.CANNOT_TELL
-    return Check(code, "", value, uncertainty, "V", limit.lower, limit.upper, result, limit.source, title)
+    # Short of a stop nothing was read of the end itself.
+    return made if beyond else replace(made, result=Result.CANNOT_TELL, conformance=None)
 
 
 _ONE_TRACK = Limit(None, LINEAR_PERCENT, "%", say("Bourns 6657 data sheet"))

@@ -169,6 +169,12 @@ class Check:
         Decided by the probability of conformance (JCGM 106).
     source : str
         Whose limit it is.
+    title : str
+        What was read, for people.
+    conformance : float or None
+        Probability that the true value keeps the limits, given the reading (JCGM 106:2012, clause 7), which
+        the result follows from. None without a limit, or where the reading is not of what the limit is
+        about, as of an end that the arm did not reach.
     """
 
     code: str
@@ -181,6 +187,7 @@ class Check:
     result: Result
     source: str
     title: str = ""
+    conformance: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from analysis.captures.model import Channel, Record, Step
-from analysis.diagnosis.conformance import decide
+from analysis.diagnosis.conformance import conformance_of, decide
 from analysis.diagnosis.findings import Check
 from analysis.diagnosis.profile_model import Limit
 from analysis.signals.uncertainty import combined, expanded, resolution_uncertainty, standard_uncertainty
@@ -34,6 +34,17 @@ def decided(
 ) -> Check:
     """A check of a reading in `unit` with its expanded uncertainty (k = 2) against a limit in that unit."""
     result = decide(value, uncertainty, lower=limit.lower, upper=limit.upper)
+    conformance = conformance_of(value, uncertainty, lower=limit.lower, upper=limit.upper)
     return Check(
-        code, record, value, uncertainty, unit, limit.lower, limit.upper, result, limit.source, title
+        code,
+        record,
+        value,
+        uncertainty,
+        unit,
+        limit.lower,
+        limit.upper,
+        result,
+        limit.source,
+        title,
+        conformance,
     )

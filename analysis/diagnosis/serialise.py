@@ -162,6 +162,7 @@ def _check(check: Check) -> JsonObject:
         "result": check.result.value,
         "source": check.source,
         "title": check.title,
+        "conformance_probability": _number(check.conformance),
     }
 
 

@@ -11,7 +11,7 @@ from analysis.exporting.neutral import neutral
 
 _HEADINGS = ("kind", "code", "start_percent", "end_percent", "start_v", "end_v", "confidence", "passes",
              "noisy_passes", "record", "value", "expanded_uncertainty", "unit", "lower_limit", "upper_limit",
-             "result", "source", "text")  # fmt: skip
+             "result", "source", "text", "conformance_probability")  # fmt: skip
 
 
 def findings_csv(found: Mapping[str, Any]) -> str:

@@ -2,9 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from analysis.diagnosis.findings import Check, Result, State
-from analysis.reports.quantities import quantity, reading
-from analysis.wording import Wording, say
+from analysis.reports.quantities import NO_VALUE, number, quantity, reading
+from analysis.wording import Wording, joined, say
+
+MOST_SHARE = 0.99
+"""More than this, or less than the rest, is not told apart: the tails of a distribution are guesswork."""
 
 _RESULTS = {Result.PASS: say("pass"), Result.FAIL: say("fail"), Result.CANNOT_TELL: say("cannot tell")}
 _STATES = {State.PROVED: say("proved"), State.REFUTED: say("refuted"), State.NOT_SHOWN: say("not shown")}
@@ -45,8 +50,39 @@ def check_reading(check: Check) -> str:
     return reading(check.value, check.expanded_uncertainty, check.unit)
 
 
+def conformance_share(check: Check) -> str:
+    """How probable it is that the limits are kept: ``"97 %"``, ``"over 99 %"``; a dash where that is unknown.
+
+    A reading without uncertainty keeps them or does not: ``"100 %"``, ``"0 %"``.
+    """
+    share = check.conformance
+    if share is None:
+        return NO_VALUE
+    if share in (0.0, 1.0) and check.expanded_uncertainty == 0.0:
+        return say("{percent} %", percent=number(100.0 * share, 0))
+    if share > MOST_SHARE:
+        return say("over {percent} %", percent=number(100.0 * MOST_SHARE, 0))
+    if share < 1.0 - MOST_SHARE:
+        return say("under {percent} %", percent=number(100.0 * (1.0 - MOST_SHARE), 0))
+    return say("{percent} %", percent=number(100.0 * share, 0))
+
+
+def conformance_words(check: Check) -> Wording:
+    """Which side of its limits a reading is on, and how sure that is: ``"within limits: 97 % sure"``.
+
+    Empty where that is unknown or where the reading has no uncertainty: then the result says it all.
+    """
+    share = check.conformance
+    if share is None or check.expanded_uncertainty == 0.0:
+        return joined([])
+    if share >= 0.5:
+        return say("within limits: {share} sure", share=conformance_share(check))
+    other = replace(check, conformance=1.0 - share)
+    return say("outside limits: {share} sure", share=conformance_share(other))
+
+
 def check_sentence(check: Check) -> Wording:
-    """One line: ``"Ground drop 12.6 ± 3.0 mV, allowed at most 100 mV: pass."``.
+    """One line: ``"Ground drop 12.6 mV, allowed at most 100 mV: pass (within limits: over 99 % sure)."``.
 
     Where it cannot be told, the line says why.
     """
@@ -58,18 +94,29 @@ def check_sentence(check: Check) -> Wording:
             reading=shown,
             result=result_name(check.result),
         )
-    said = {
-        Result.PASS: say("pass"),
-        Result.FAIL: say("fail"),
-        Result.CANNOT_TELL: say("cannot tell, the uncertainty reaches across the limit"),
-    }[check.result]
+    said, sure = _said(check), conformance_words(check)
+    if not sure:
+        return say(
+            "{title} {reading}, allowed {limit}: {said}.",
+            title=title,
+            reading=shown,
+            limit=limit_text(check),
+            said=said,
+        )
     return say(
-        "{title} {reading}, allowed {limit}: {said}.",
+        "{title} {reading}, allowed {limit}: {said} ({sure}).",
         title=title,
         reading=shown,
         limit=limit_text(check),
         said=said,
+        sure=sure,
     )
+
+
+def _said(check: Check) -> Wording:
+    if check.result is Result.CANNOT_TELL and check.conformance is not None:
+        return say("cannot tell, the uncertainty reaches across the limit")
+    return result_name(check.result)
 
 
 def _known(value: float | None) -> float:

@@ -62,10 +62,14 @@ GRADES = {
 }
 _WIDTHS = {
     "Bands": (1.5, 1.0, 1.3, 0.9, 1.7, 1.2, 0.9, 0.8),
-    "Checks": (0.7, 1.8, 1.5, 1.7, 3.6, 0.5),
+    "Checks": (0.7, 1.8, 1.4, 1.6, 0.8, 3.0, 0.5),
     "Chain of evidence": (0.9, 5.0, 1.3),
 }
 _STATE_HEADS = {State.PROVED: say("Proved"), State.REFUTED: say("Not as it should be")}
+_SURE = say(
+    "Within limits: how probable it is, given the reading and its uncertainty, that the true value keeps its"
+    " limits. Pass takes 98 in 100 for it, fail 98 in 100 against it; anything between cannot be told."
+)
 _WHOSE = say(
     "A limit that names a maker and a model is that maker's published service figure. Where it is another"
     " model than this car, it stands in for this car's own, which was not at hand."
@@ -106,7 +110,7 @@ def evidence_page(subject: Subject, beside: Beside | None = None) -> Page:
         *_the_car(subject),
         *_in_columns(how_measured(subject)),
         *_section(by_title.get("Checks")),
-        *((Paragraph(_WHOSE, Style.SMALL),) if subject.findings.checks else ()),
+        *((Paragraph(_SURE, Style.SMALL), Paragraph(_WHOSE, Style.SMALL)) if subject.findings.checks else ()),
         *_failed_yet_sound(subject.findings),
         *_section(by_title.get("Bands")),
         *wide,

@@ -10,7 +10,14 @@ from analysis.captures.verification import content_sentence
 from analysis.diagnosis.findings import Band, CoverageSpan, Findings
 from analysis.intervals import Interval
 from analysis.reports.cautions import cautions
-from analysis.reports.checks import check_reading, check_title, limit_text, result_name, state_name
+from analysis.reports.checks import (
+    check_reading,
+    check_title,
+    conformance_share,
+    limit_text,
+    result_name,
+    state_name,
+)
 from analysis.reports.confidence import in_words
 from analysis.reports.document import Report, Section, Table
 from analysis.reports.quantities import NO_VALUE, crossings, names, number, quantity, stretch, travel, volts
@@ -184,13 +191,22 @@ def _evidence(findings: Findings) -> Section:
 
 
 def _checks(findings: Findings) -> Section:
-    heads = (say("Result"), say("Check"), say("Reading"), say("Allowed"), say("Whose limit"), say("Record"))
+    heads = (
+        say("Result"),
+        say("Check"),
+        say("Reading"),
+        say("Allowed"),
+        say("Within limits"),
+        say("Whose limit"),
+        say("Record"),
+    )
     rows = tuple(
         (
             result_name(check.result),
             check_title(check),
             check_reading(check),
             limit_text(check),
+            conformance_share(check),
             check.source or say("not stated"),
             check.record or say("all"),
         )

@@ -7182,19 +7182,44 @@
         <translation>{lower} bis {upper}</translation>
     </message>
     <message>
+        <source>over {percent} %</source>
+        <extracomment>analysis/reports/checks.py</extracomment>
+        <translation>über {percent} %</translation>
+    </message>
+    <message>
+        <source>under {percent} %</source>
+        <extracomment>analysis/reports/checks.py</extracomment>
+        <translation>unter {percent} %</translation>
+    </message>
+    <message>
+        <source>within limits: {share} sure</source>
+        <extracomment>analysis/reports/checks.py</extracomment>
+        <translation>innerhalb der Grenzen: zu {share} sicher</translation>
+    </message>
+    <message>
+        <source>outside limits: {share} sure</source>
+        <extracomment>analysis/reports/checks.py</extracomment>
+        <translation>außerhalb der Grenzen: zu {share} sicher</translation>
+    </message>
+    <message>
         <source>{title} {reading}, no limit stated: {result}.</source>
         <extracomment>analysis/reports/checks.py</extracomment>
         <translation>{title} {reading}, keine Grenze angegeben: {result}.</translation>
     </message>
     <message>
-        <source>cannot tell, the uncertainty reaches across the limit</source>
-        <extracomment>analysis/reports/checks.py</extracomment>
-        <translation>nicht zu entscheiden, die Unsicherheit reicht über die Grenze</translation>
-    </message>
-    <message>
         <source>{title} {reading}, allowed {limit}: {said}.</source>
         <extracomment>analysis/reports/checks.py</extracomment>
         <translation>{title} {reading}, zulässig {limit}: {said}.</translation>
+    </message>
+    <message>
+        <source>{title} {reading}, allowed {limit}: {said} ({sure}).</source>
+        <extracomment>analysis/reports/checks.py</extracomment>
+        <translation>{title} {reading}, zulässig {limit}: {said} ({sure}).</translation>
+    </message>
+    <message>
+        <source>cannot tell, the uncertainty reaches across the limit</source>
+        <extracomment>analysis/reports/checks.py</extracomment>
+        <translation>nicht zu entscheiden, die Unsicherheit reicht über die Grenze</translation>
     </message>
     <message>
         <source>{first} alone</source>
@@ -8022,6 +8047,11 @@
         <translation>Nicht so, wie es sein soll</translation>
     </message>
     <message>
+        <source>Within limits: how probable it is, given the reading and its uncertainty, that the true value keeps its limits. Pass takes 98 in 100 for it, fail 98 in 100 against it; anything between cannot be told.</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>In den Grenzen: wie wahrscheinlich es nach Messwert und Unsicherheit ist, dass der wahre Wert seine Grenzen einhält. „In Ordnung“ verlangt 98 von 100 dafür, „nicht in Ordnung“ 98 von 100 dagegen; dazwischen lässt es sich nicht sagen.</translation>
+    </message>
+    <message>
         <source>A limit that names a maker and a model is that maker's published service figure. Where it is another model than this car, it stands in for this car's own, which was not at hand.</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
         <translation>Eine Grenze, die Hersteller und Modell nennt, ist der veröffentlichte Servicewert dieses Herstellers. Wo es ein anderes Modell als dieses Fahrzeug ist, steht er für den eigenen Wert dieses Fahrzeugs, der nicht zur Hand war.</translation>
@@ -8385,6 +8415,11 @@
         <source>Allowed</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
         <translation>Zulässig</translation>
+    </message>
+    <message>
+        <source>Within limits</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>In den Grenzen</translation>
     </message>
     <message>
         <source>Whose limit</source>

@@ -13,7 +13,7 @@ from analysis.diagnosis.findings import CoverageSpan, Result, State, Verdict, Ve
 from analysis.intervals import Interval
 from analysis.reports import quantities
 from analysis.reports.cautions import AFTERWARDS, PROBING, SUSPENSION, THROTTLE, WHO_DECIDES, cautions
-from analysis.reports.checks import check_sentence, limit_text, result_name, state_name
+from analysis.reports.checks import check_sentence, conformance_share, limit_text, result_name, state_name
 from analysis.reports.confidence import Grade, grade, in_words, odds
 from analysis.reports.customer_words import customer_sentence
 from analysis.reports.findings_report import band_sentence, cautions_section, findings_report, subject
@@ -110,16 +110,43 @@ def test_no_fault_found_names_the_travel_that_was_tested() -> None:
 
 
 @pytest.mark.parametrize(
-    ("result", "words"),
+    ("result", "conformance", "words"),
     [
-        (Result.PASS, ": pass."),
-        (Result.FAIL, ": fail."),
-        (Result.CANNOT_TELL, ": cannot tell, the uncertainty reaches across the limit."),
+        (Result.PASS, 0.98, ": pass (within limits: 98 % sure)."),
+        (Result.PASS, 1.0, ": pass (within limits: over 99 % sure)."),
+        (Result.FAIL, 0.02, ": fail (outside limits: 98 % sure)."),
+        (Result.FAIL, 1e-9, ": fail (outside limits: over 99 % sure)."),
+        (
+            Result.CANNOT_TELL,
+            0.7,
+            ": cannot tell, the uncertainty reaches across the limit (within limits: 70 % sure).",
+        ),
+        (Result.CANNOT_TELL, None, ": cannot tell."),
+        (Result.PASS, None, ": pass."),
     ],
 )
-def test_a_check_says_reading_limit_and_outcome(result: Result, words: str) -> None:
-    sentence = check_sentence(replace(GROUND_DROP, result=result))
+def test_a_check_says_reading_limit_outcome_and_how_sure_that_is(
+    result: Result, conformance: float | None, words: str
+) -> None:
+    sentence = check_sentence(replace(GROUND_DROP, result=result, conformance=conformance))
     assert sentence == f"Ground drop 12.6 ± 3.0 mV, allowed at most 100 mV{words}"
+
+
+def test_an_exact_reading_keeps_its_limits_or_does_not() -> None:
+    exact = replace(GROUND_DROP, expanded_uncertainty=0.0, conformance=1.0)
+    assert check_sentence(exact) == "Ground drop 12.6 mV, allowed at most 100 mV: pass."
+    assert conformance_share(exact) == "100 %"
+    assert conformance_share(replace(exact, conformance=0.0)) == "0 %"
+
+
+@pytest.mark.parametrize(
+    ("conformance", "words"),
+    [(None, "–"), (1.0, "over 99 %"), (0.97, "97 %"), (0.5, "50 %"), (0.02, "2 %"), (0.0, "under 1 %")],
+)
+def test_the_share_within_limits_is_never_said_surer_than_99_in_100(
+    conformance: float | None, words: str
+) -> None:
+    assert conformance_share(replace(GROUND_DROP, conformance=conformance)) == words
 
 
 def test_limits_are_said_as_they_are_open() -> None:
