@@ -188,6 +188,13 @@ def content_sentence(content: Match | None, name: str) -> str:
     return ""
 
 
+def content_note(content: Match | None) -> str:
+    """The same as `content_sentence` in a few words, for a heading; empty where nothing speaks against it."""
+    if content is Match.DIFFERS:
+        return say("changed after it was recorded")
+    return say("not all of it can be read") if content is Match.UNREADABLE else ""
+
+
 def content_sha256(stored: StoredCapture, tick: Tick = ignore) -> str:
     """Content fingerprint of an open file, as `analysis.captures.fingerprint` defines it.
 

@@ -11,9 +11,10 @@ from pathlib import Path
 import numpy as np
 from numpy.typing import NDArray
 
-from analysis.captures.model import Capture, Record
+from analysis.captures.model import Capture, Match, Record
 from analysis.captures.replacing import replaced_at_the_end
 from analysis.captures.spans import span_of
+from analysis.captures.verification import with_content
 from analysis.captures.writing import write_capture
 from analysis.errors import ExportingError
 from analysis.exporting.neutral import neutral
@@ -60,7 +61,8 @@ def export_samples(
     Raises
     ------
     ExportingError
-        Where the format is unknown, nothing lies in the span, or a file cannot be written.
+        Where the format is unknown, nothing lies in the span, or a file cannot be written; and where a
+        capture (``.h5``) is to be made of one that does not match the fingerprint in its file.
     """
     ending = target.suffix.lower()
     if ending not in FORMATS:
@@ -93,8 +95,17 @@ def _check_free(path: Path) -> None:
 
 
 def _capture(capture: Capture, pieces: Sequence[tuple[Record, int, int]], target: Path, tick: Tick) -> Path:
-    """A capture of its own out of stretches of records; it says which one it was cut from."""
+    """A capture of its own out of stretches of records; it says which one it was cut from.
+
+    It gets a fingerprint of its own, which would hide that the first one does not match any more.
+    """
     _check_free(target)
+    capture = with_content(capture, part(tick, 0.0, 0.3))
+    if capture.content in (Match.DIFFERS, Match.UNREADABLE):
+        raise ExportingError(
+            say("the capture does not match the fingerprint in its file, and a capture made of it would"),
+            say("open the original, or choose .csv, .parquet, .mat or .npz"),
+        )
     whole = [len(item) for item in capture.records] == [stop - start for _, start, stop in pieces]
     records = tuple(
         item
@@ -109,7 +120,7 @@ def _capture(capture: Capture, pieces: Sequence[tuple[Record, int, int]], target
         records=records,
         attributes=words,
     )
-    write_capture(made, target, tick=tick)
+    write_capture(made, target, tick=part(tick, 0.3, 1.0))
     return target
 
 

@@ -11,16 +11,18 @@ from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QFileDialog
 
 from analysis.captures.model import Capture
+from analysis.captures.verification import content_note, content_sentence, with_content
 from analysis.diagnosis.serialise import findings_object
 from analysis.errors import ExportingError, WornbandError
 from analysis.exporting.findings_file import export_findings
 from analysis.exporting.samples import export_samples
 from analysis.intervals import Interval
-from analysis.progress import Tick
+from analysis.progress import Tick, part
 from analysis.review.model import SpanMarker
 from analysis.wording import say
 from app.drawing.theme import Palette, palette_for
 from app.exporting.pictures import PRINT, Shot, save_picture
+from app.language import said
 from app.trouble import sentence
 from app.words import record_names
 
@@ -115,7 +117,7 @@ class ExportDesk(QObject):
             return
         target = self._ask(self.tr("Export samples"), f"-{record}", _SAMPLES)
         if target is not None:
-            self._run(target, partial(_samples, capture, record, span_s, target))
+            self._run(target, partial(_samples, record, span_s, target), capture)
 
     def _export_findings(self) -> None:
         findings, capture = self._window.session.findings, self._window.session.capture
@@ -123,15 +125,25 @@ class ExportDesk(QObject):
             return
         target = self._ask(self.tr("Export the findings"), "-findings", ("json", "csv"))
         if target is not None:
-            found = findings_object(
-                findings, assumptions=self._window.session.assumptions, content=capture.content
-            )
-            self._run(target, lambda _tick: export_findings(found, target))
+            assumed = self._window.session.assumptions
 
-    def _run(self, target: Path, work: Callable[[Tick], object]) -> None:
+            def work(compared: Capture, _tick: Tick) -> None:
+                found = findings_object(findings, assumptions=assumed, content=compared.content)
+                export_findings(found, target)
+
+            self._run(target, work, capture)
+
+    def _run(self, target: Path, work: Callable[[Capture, Tick], None], capture: Capture) -> None:
+        """Export beside the window; before, the capture is held against the fingerprint in its file."""
         doing = self.tr("Exporting {name}").format(name=target.name)
+
+        def done(tick: Tick) -> Capture:
+            compared = with_content(capture, part(tick, 0.0, 0.3))
+            work(compared, part(tick, 0.3, 1.0))
+            return compared
+
         self._window.jobs.run(
-            EXPORTING, doing, work, lambda _made: self._say_done(target), partial(self._complain, doing)
+            EXPORTING, doing, done, lambda made: self._say_done(target, made), partial(self._complain, doing)
         )
 
     # -- pictures -----------------------------------------------------------------------------
@@ -172,8 +184,15 @@ class ExportDesk(QObject):
         text = self._both() if window.comparing else self._heading(record=False)
         self._save([(Shot(text, window.pages.currentWidget() or window.page), window)], "-page")
 
+    def _shown_captures(self) -> list[Capture]:
+        window = self._window
+        shown = (
+            [side.capture for side in window.compare.sides] if window.comparing else [window.session.capture]
+        )
+        return [capture for capture in shown if capture is not None]
+
     def _both(self) -> str:
-        return " – ".join(_named(side.capture) for side in self._window.compare.sides if side.capture)
+        return " – ".join(map(_named, self._shown_captures()))
 
     def _save(self, views: list[tuple[Shot, _View]], ending: str) -> None:
         if not views:
@@ -188,7 +207,7 @@ class ExportDesk(QObject):
             for _, view in views:
                 view.apply_palette(palette)
             save_picture([shot for shot, _ in views], target, palette)
-            self._say_done(target)
+            self._say_done(target, *self._shown_captures())
         except WornbandError as error:
             self._complain(doing, error)
         finally:
@@ -225,7 +244,11 @@ class ExportDesk(QObject):
         target = Path(chosen)
         return target if target.suffix else target.with_suffix(f".{chosen_kind}")
 
-    def _say_done(self, target: Path) -> None:
+    def _say_done(self, target: Path, *captures: Capture) -> None:
+        """Say that it is saved, and what speaks against taking it as evidence."""
+        told = [content_sentence(capture.content, _file_name(capture)) for capture in captures]
+        if any(told):
+            self._window.problem_bar().show_problem(" ".join(said(text) for text in told if text))
         self._window.statusBar().showMessage(self.tr("Saved as {name}.").format(name=target.name), _SAY_MS)
 
     def _say_stopped(self) -> None:
@@ -236,7 +259,7 @@ class ExportDesk(QObject):
         self._window.problem_bar().show_problem(sentence(error, doing))
 
 
-def _samples(capture: Capture, record: str, span_s: Interval | None, target: Path, tick: Tick) -> None:
+def _samples(record: str, span_s: Interval | None, target: Path, capture: Capture, tick: Tick) -> None:
     if target.suffix.lower() not in tuple(f".{kind}" for kind in _SAMPLES):
         raise ExportingError(
             say("samples cannot be written as {ending}", ending=target.suffix),
@@ -246,6 +269,12 @@ def _samples(capture: Capture, record: str, span_s: Interval | None, target: Pat
 
 
 def _named(capture: Capture | None) -> str:
+    """What stands above a picture of a capture: its title, and whether it is as it was written."""
     if capture is None:
         return ""
-    return capture.title or (capture.path.stem if capture.path is not None else "")
+    title = capture.title or (capture.path.stem if capture.path is not None else "")
+    return " · ".join(filter(None, (title, said(content_note(capture.content)))))
+
+
+def _file_name(capture: Capture) -> str:
+    return capture.path.name if capture.path is not None else capture.title

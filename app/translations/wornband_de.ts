@@ -3742,6 +3742,16 @@
         <translation>{name} lässt sich nicht ganz lesen und wurde deshalb nicht mit dem Fingerabdruck in der Datei verglichen. Verwenden Sie die Datei nicht als Beleg.</translation>
     </message>
     <message>
+        <source>changed after it was recorded</source>
+        <extracomment>analysis/captures/verification.py</extracomment>
+        <translation>nach der Aufnahme geändert</translation>
+    </message>
+    <message>
+        <source>not all of it can be read</source>
+        <extracomment>analysis/captures/verification.py</extracomment>
+        <translation>nicht vollständig lesbar</translation>
+    </message>
+    <message>
         <source>store plain numbers</source>
         <extracomment>analysis/captures/verification.py</extracomment>
         <translation>einfache Zahlen speichern</translation>
@@ -5685,6 +5695,16 @@
         <source>choose another record or span</source>
         <extracomment>analysis/exporting/samples.py</extracomment>
         <translation>einen anderen Abschnitt oder Zeitraum wählen</translation>
+    </message>
+    <message>
+        <source>the capture does not match the fingerprint in its file, and a capture made of it would</source>
+        <extracomment>analysis/exporting/samples.py</extracomment>
+        <translation>die Messung passt nicht zum Fingerabdruck in ihrer Datei, und eine daraus gemachte würde passen</translation>
+    </message>
+    <message>
+        <source>open the original, or choose .csv, .parquet, .mat or .npz</source>
+        <extracomment>analysis/exporting/samples.py</extracomment>
+        <translation>öffnen Sie das Original, oder wählen Sie .csv, .parquet, .mat oder .npz</translation>
     </message>
     <message>
         <source>a MAT file cannot hold so many samples</source>

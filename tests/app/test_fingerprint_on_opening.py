@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import json
 from pathlib import Path
 
 import pytest
+from PySide6.QtWidgets import QFileDialog
 from pytestqt.qtbot import QtBot
 
 from analysis.captures.model import Match
@@ -94,4 +96,32 @@ def test_compare_says_which_side_was_changed(window: Window, qtbot: QtBot, tmp_p
     qtbot.waitUntil(cautioned, timeout=20_000)
     assert [TOLD in text for text in told] == [True]
     qtbot.waitUntil(lambda: not any(jobs.busy() for jobs in window.compare.every_jobs), timeout=20_000)
+    window.close()
+
+
+@pytest.mark.parametrize(
+    ("action", "name"),
+    [("export_record", "a.csv"), ("export_findings", "a.json"), ("picture_track", "a.svg")],
+)
+def test_what_is_exported_from_a_changed_capture_is_told_with_it(
+    action: str, name: str, window: Window, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path, target = tmp_path / "worn.h5", tmp_path / name
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_a, **_k: (str(target), ""))
+    write_capture(worn_capture(), path)
+    alter(path, "a sample")
+    window.show()
+    window.open_file(path)
+    qtbot.waitUntil(lambda: window.session.findings is not None, timeout=20_000)
+    if action.startswith("picture"):  # painted at once, with what is known of the file
+        qtbot.waitUntil(lambda: not window.jobs.busy(), timeout=20_000)
+    window.problem_bar().hide()
+    window.actions_by_name[action].trigger()
+    qtbot.waitUntil(target.exists, timeout=20_000)
+    qtbot.waitUntil(lambda: not window.jobs.busy(), timeout=20_000)
+    assert window.problem_bar().isVisible()
+    if name.endswith("json"):
+        assert json.loads(target.read_text(encoding="utf-8"))["capture"]["content"] == "differs"
+    if name.endswith("svg"):
+        assert "changed after it was recorded" in target.read_text(encoding="utf-8")
     window.close()

@@ -87,3 +87,36 @@ def test_findings_that_are_exported_say_it_too(path: Path, tmp_path: Path, capsy
     target = tmp_path / "found.json"
     _out(capsys, "export", path, "-o", target)
     assert json.loads(target.read_text(encoding="utf-8"))["capture"]["content"] == "differs"
+
+
+@pytest.mark.parametrize(
+    "what",
+    [("--record", "001", "-o", "out.csv"), ("-o", "out.json"), ("--picture", "track", "-o", "out.svg")],
+)
+def test_samples_and_pictures_of_a_changed_capture_are_exported_and_it_is_told(
+    path: Path, tmp_path: Path, what: tuple[str, ...], capsys: Out
+) -> None:
+    *options, name = what
+    out, err = _out(capsys, "export", path, *options, tmp_path / f"whole-{name}")
+    assert err == ""
+    alter(path, "a sample")
+    target = tmp_path / name
+    out, err = _out(capsys, "export", path, *options, target)
+    assert out == str(target)
+    assert target.stat().st_size > 1000
+    assert err.startswith(f"{path}: ")
+    assert err.count(TOLD) == 1
+    if target.suffix == ".svg":
+        assert "changed after it was recorded" in target.read_text(encoding="utf-8")
+
+
+def test_no_capture_is_made_of_a_changed_one_that_would_bear_a_fingerprint_that_fits(
+    path: Path, tmp_path: Path, capsys: Out
+) -> None:
+    alter(path, "a sample")
+    target = tmp_path / "anew.h5"
+    assert main(["export", str(path), "-o", str(target)]) == 1
+    out, err = capsys.readouterr()
+    assert out == ""
+    assert "does not match the fingerprint" in err
+    assert not target.exists()
