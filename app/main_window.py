@@ -363,7 +363,6 @@ class Window(QMainWindow):
             self.compare.page.track.show_whole()
             return
         self.focus.show_whole()
-        self.page.track.show_whole()
 
     def _copy_reading(self) -> None:
         self.pointer.settle()

@@ -19,8 +19,6 @@ from app.words import record_names
 if TYPE_CHECKING:
     from app.main_window import Window
 
-_LEAST_MARGIN_PERCENT = 3.0
-
 
 class ReviewCircle(QObject):
     """Joins session, focus and arm to the views of one window.
@@ -43,6 +41,7 @@ class ReviewCircle(QObject):
         self._window = window
         self._survey: TrackSurvey | None = None
         self._pointed_band: int | None = None
+        self._shown_band: int | None = None
         self._follow_session()
         self._follow_focus()
         self._follow_hand()
@@ -77,6 +76,7 @@ class ReviewCircle(QObject):
         focus = self._window.focus
         focus.record_changed.connect(self._show_record)
         focus.window_changed.connect(self._show_window)
+        focus.travel_changed.connect(self._show_travel)
         focus.target_changed.connect(self._show_targets)
         focus.moment_changed.connect(self._show_moment)
 
@@ -93,6 +93,7 @@ class ReviewCircle(QObject):
         page.trace.pressed.connect(self._press_moment)
         page.track.band_chosen.connect(focus.choose_band)
         page.track.band_opened.connect(self._open_band)
+        page.track.span_wanted.connect(focus.show_travel)
         page.track.arm_dragged.connect(arm.drag_to)
         page.track.arm_clicked.connect(arm.toggle)
         page.track.pointed.connect(self._point_at_place)
@@ -129,6 +130,7 @@ class ReviewCircle(QObject):
         page.records.show_capture(session.capture, findings, session.edits)
         page.evidence.show_findings(session.capture, findings)
         page.track.show_findings(findings, self._survey)
+        self._show_travel()
         page.fit_records()
         focus.learn(findings)
         page.events.show_passages(focus.passages, session.capture, True)
@@ -151,9 +153,7 @@ class ReviewCircle(QObject):
         """Zoom the track to a band and Trace to its clearest crossing."""
         findings = self._window.session.findings
         if findings is not None and index < len(findings.bands):
-            travel = findings.bands[index].travel
-            self._window.page.track.show_span(travel.widened(max(1.5 * travel.length, _LEAST_MARGIN_PERCENT)))
-        self._window.focus.open_band(index)
+            self._window.focus.open_band(index)
 
     def show_track_of(self, role: Role) -> None:
         """Show the track of that role, where it was surveyed and is not shown yet."""
@@ -168,6 +168,7 @@ class ReviewCircle(QObject):
             self._survey = findings.surveys[index]
             self._window.arm.follow(self._survey)
             self._window.page.track.show_findings(findings, self._survey)
+            self._show_travel()
             self._show_targets()
             self._show_moment()
 
@@ -195,14 +196,30 @@ class ReviewCircle(QObject):
         self._window.page.trace.show_window(self._window.focus.window)
         self._window.page.overview.show_window(self._window.focus.window)
 
+    def _show_travel(self) -> None:
+        travel, track = self._window.focus.travel, self._window.page.track
+        if travel is None:
+            track.show_whole()
+        else:
+            track.show_span(travel)
+
     def _show_targets(self) -> None:
         window, focus = self._window, self._window.focus
+        self._go_to_its_track()
         window.page.track.choose_band(focus.band)
         window.page.evidence.choose_band(focus.band)
         window.page.events.show_passage(focus.passage)
         passage = focus.passages[focus.passage] if focus.passage is not None else None
         window.page.track.single_out(passage.record if passage else None, passage.time if passage else None)
         self._show_stretches()
+
+    def _go_to_its_track(self) -> None:
+        """A band that is chosen anew is shown on the track that it lies on."""
+        findings, band = self._window.session.findings, self._window.focus.band
+        chosen = band != self._shown_band
+        self._shown_band = band
+        if chosen and band is not None and findings is not None and band < len(findings.bands):
+            self.show_track_of(findings.bands[band].track)
 
     def _show_stretches(self) -> None:
         """Shade every passage of the shown record; the singled-out one, or the chosen band's, strongly."""

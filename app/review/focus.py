@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QObject, Signal
 
@@ -15,6 +15,7 @@ from analysis.reports.verdicts import WATCH_BELOW
 from app.review.view_history import View, ViewHistory
 
 _SHALLOW = 0.1
+_LEAST_MARGIN_PERCENT = 3.0
 LEAST_SAMPLES = 8
 """No zoom shows fewer samples than this: there is nothing more to see."""
 
@@ -74,12 +75,15 @@ class Focus(QObject):
 
     Signals
     -------
-    record_changed(), window_changed(), moment_changed(), target_changed()
-        Another record, another stretch of time, another moment pointed at, another band or passage.
+    record_changed(), window_changed(), travel_changed()
+        Another record, another stretch of time, another stretch of the track.
+    moment_changed(), target_changed()
+        Another moment pointed at, another band or passage.
     """
 
     record_changed = Signal()
     window_changed = Signal()
+    travel_changed = Signal()
     moment_changed = Signal()
     target_changed = Signal()
 
@@ -89,6 +93,7 @@ class Focus(QObject):
         self._capture: Capture | None = None
         self._record: Record | None = None
         self._window = Interval(0.0, 0.0)
+        self._travel: Interval | None = None
         self._moment_s: float | None = None
         self._passages: tuple[Passage, ...] = ()
         self._bands: tuple[Band, ...] = ()
@@ -106,6 +111,11 @@ class Focus(QObject):
     def window(self) -> Interval:
         """The stretch of time that is shown, in seconds."""
         return self._window
+
+    @property
+    def travel(self) -> Interval | None:
+        """The stretch of the track that is shown, in % of travel; None for the whole of it."""
+        return self._travel
 
     @property
     def moment_s(self) -> float | None:
@@ -137,12 +147,13 @@ class Focus(QObject):
         self._capture, self._history = capture, ViewHistory()
         self._passages, self._bands, self._moment_s = (), (), None
         self._band, self._passage = None, None
-        self._record, self._settled = None, False
+        self._record, self._settled, self._travel = None, False, None
         if capture is not None and capture.records:
             sweeps = [item for item in capture.records if item.step == "sweep"]
             self.show_record(max(sweeps or capture.records[:1], key=len).name)
         else:
             self.record_changed.emit()
+        self.travel_changed.emit()
         self.target_changed.emit()
 
     def renew(self, capture: Capture) -> None:
@@ -176,17 +187,24 @@ class Focus(QObject):
         """Show a record as a whole."""
         if self._capture is None:
             return
-        self._go(View(name, whole(self._capture.record(name))), remember=True)
+        self._go(self._view(name, whole(self._capture.record(name))), remember=True)
 
     def show_window(self, window: Interval) -> None:
         """Show a stretch of the present record, clipped to it and never finer than a few samples."""
         if self._record is not None:
-            self._go(View(self._record.name, clipped(window, self._record)), remember=True)
+            self._go(self._view(self._record.name, clipped(window, self._record)), remember=True)
+
+    def show_travel(self, travel: Interval | None) -> None:
+        """Show a stretch of the track, in % of travel, or the whole of it."""
+        if self._record is not None:
+            view = self._view(self._record.name, self._window)
+            self._go(replace(view, travel=travel), remember=True)
 
     def show_whole(self) -> None:
-        """Show the whole record."""
+        """Show the whole record and the whole track."""
         if self._record is not None:
-            self.show_window(whole(self._record))
+            view = self._view(self._record.name, whole(self._record))
+            self._go(replace(view, travel=None), remember=True)
 
     def zoom(self, factor: float, at_s: float | None = None) -> None:
         """Show `factor` times as much time, keeping `at_s` (the middle by default) where it is."""
@@ -221,11 +239,12 @@ class Focus(QObject):
     def follow(self, moment_s: float) -> None:
         """Point at a moment and keep it in view, turning the page where it leaves; history stays as it is."""
         window = self._window
-        if self._record is not None and not window.contains(moment_s):
+        # At its very end a run through what is shown is through, and nobody is led to the next page.
+        if self._record is not None and not window.start <= moment_s <= window.stop:
             start_s = moment_s - 0.02 * window.length
             page = clipped(Interval(start_s, start_s + window.length), self._record)
             if page != window:
-                self._go(View(self._record.name, page), remember=False)
+                self._go(self._view(self._record.name, page), remember=False)
         self.point(moment_s)
 
     def choose_band(self, band: int | None) -> None:
@@ -233,24 +252,43 @@ class Focus(QObject):
         self._band, self._passage = band, None
         self.target_changed.emit()
 
-    def choose_passage(self, index: int, remember: bool = True) -> None:
-        """Single out a passage and zoom to it; `remember` makes it a view to come back to."""
+    def choose_passage(
+        self, index: int, remember: bool = True, *, travel: Interval | None = None
+    ) -> None:
+        """Single out a passage and zoom to it.
+
+        Parameters
+        ----------
+        index : int
+            Among the passages.
+        remember : bool
+            Whether it is a view to come back to.
+        travel : Interval or None
+            What the sensor track shows from now on, in % of travel; None for what it shows.
+        """
         passage = self._passages[index]
         self._passage, self._band = index, passage.band
         margin_s = max(0.6 * passage.time.length, 0.05)
         if self._capture is not None:
             record = self._capture.record(passage.record)
-            self._go(View(record.name, clipped(passage.time.widened(margin_s), record)), remember)
+            view = self._view(record.name, clipped(passage.time.widened(margin_s), record))
+            self._go(replace(view, travel=travel or view.travel), remember)
         self.point(passage.time.centre)
         self.target_changed.emit()
 
     def open_band(self, band: int) -> None:
-        """Choose a band and zoom to its clearest crossing: most break-up, for a long one proves nothing."""
+        """Choose a band, zoom the track to it, and time to its clearest crossing.
+
+        That is the one with the most break-up, for a long one proves nothing.
+        """
+        span = self._bands[band].travel
+        travel = span.widened(max(1.5 * span.length, _LEAST_MARGIN_PERCENT))
         own = [i for i, item in enumerate(self._passages) if item.band == band]
         if own:
-            self.choose_passage(max(own, key=lambda i: self._passages[i].breakup_percent))
+            self.choose_passage(max(own, key=lambda i: self._passages[i].breakup_percent), travel=travel)
         else:
             self.choose_band(band)
+            self.show_travel(travel)
 
     @property
     def stops(self) -> list[int]:
@@ -287,9 +325,28 @@ class Focus(QObject):
         self.show_record(names[(names.index(self._record.name) + by) % len(names)])
 
     def _follow(self, history: ViewHistory) -> None:
-        if history.present is not None and history is not self._history:
+        view = history.present
+        if view is not None and history is not self._history:
             self._history = history
-            self._go(history.present, remember=False)
+            self._go(view, remember=False)
+            self._single_out_again(view)
+
+    def _single_out_again(self, view: View) -> None:
+        """What was singled out in an earlier view is so again, as far as it is still there."""
+        own = [i for i, item in enumerate(self._passages) if item.record == view.record]
+        then = view.singled_out
+        found = [i for i in own if then is not None and self._passages[i].time.overlap(then) > 0.0]
+        self._passage = next(iter(found), None)
+        if self._passage is not None:
+            self._band = self._passages[self._passage].band
+            self.point(self._passages[self._passage].time.centre)
+        self.target_changed.emit()
+
+    def _view(self, record: str, window: Interval) -> View:
+        """That record and window, with the stretch of the track and the crossing that are shown."""
+        passage = self._passages[self._passage] if self._passage is not None else None
+        own = passage.time if passage is not None and passage.record == record else None
+        return View(record, window, travel=self._travel, singled_out=own)
 
     def _go(self, view: View, remember: bool) -> None:
         if self._capture is None:
@@ -301,9 +358,12 @@ class Focus(QObject):
             self._record = self._capture.record(view.record)
             self._moment_s = view.window.start
         self._window = view.window
+        turned, self._travel = view.travel != self._travel, view.travel
         if moved:
             self.record_changed.emit()
         self.window_changed.emit()
+        if turned:
+            self.travel_changed.emit()
         if moved:
             self.moment_changed.emit()
 

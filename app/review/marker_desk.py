@@ -338,7 +338,8 @@ class MarkerDesk(QObject):
         track, travel = self._window.page.track, marker.travel
         self._window.circle.show_track_of(marker.track)
         if zoom or track.span.overlap(travel) < travel.length:
-            track.show_span(travel.widened(max(1.5 * travel.length, _LEAST_MARGIN_PERCENT)))
+            margin = max(1.5 * travel.length, _LEAST_MARGIN_PERCENT)
+            self._window.focus.show_travel(travel.widened(margin))
 
     def _show_time(self, marker: Marker, record: Record, zoom: bool) -> None:
         focus, place = self._window.focus, place_of(marker)

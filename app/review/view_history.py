@@ -11,12 +11,25 @@ from analysis.intervals import Interval
 class View:
     """What was being looked at: a record, and a stretch of its time in seconds.
 
-    `second` is the stretch of the other record where two are shown.
+    Parameters
+    ----------
+    record : str
+        Its name.
+    window : Interval
+        Seconds of it.
+    second : Interval or None
+        The stretch of the other record where two are shown.
+    travel : Interval or None
+        What the sensor track shows, in % of travel; None for the whole of it.
+    singled_out : Interval or None
+        When the crossing was that was singled out; None where none was.
     """
 
     record: str
     window: Interval
     second: Interval | None = None
+    travel: Interval | None = None
+    singled_out: Interval | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -39,6 +39,8 @@ class TrackView(Pane):
     -------
     band_chosen(index or None), band_opened(index)
         A band was clicked (or the ground beside it), or double-clicked.
+    span_wanted(Interval or None)
+        Another stretch of the track is to be shown, in % of travel, or the whole of it.
     arm_dragged(travel_percent), arm_clicked()
         The dot was moved along the track, or clicked to run or rest.
     pointed(travel_percent or None)
@@ -53,6 +55,7 @@ class TrackView(Pane):
 
     band_chosen = Signal(object)
     band_opened = Signal(int)
+    span_wanted = Signal(object)
     arm_dragged = Signal(float)
     arm_clicked = Signal()
     pointed = Signal(object)
@@ -152,19 +155,25 @@ class TrackView(Pane):
 
     def show_span(self, span: Interval) -> None:
         """Show this stretch of travel, inside 0 to 100 % or as far as the survey reaches."""
-        low, high = 0.0, 100.0
-        if self._survey is not None:
-            low = min(low, float(self._survey.edges_percent[0]))
-            high = max(high, float(self._survey.edges_percent[-1]))
-        length = min(max(span.length, _LEAST_SPAN_PERCENT), high - low)
-        start = min(max(span.centre - length / 2, low), high - length)
-        self._span = Interval(start, start + length)
+        self._span = self._within(span)
         for box in (self._box, self._count_box):
             box.show_x(self._span)
 
+    def _within(self, span: Interval) -> Interval:
+        whole = self._whole()
+        length = min(max(span.length, _LEAST_SPAN_PERCENT), whole.length)
+        start = min(max(span.centre - length / 2, whole.start), whole.stop - length)
+        return Interval(start, start + length)
+
+    def _whole(self) -> Interval:
+        if self._survey is None:
+            return Interval(0.0, 100.0)
+        first, last = float(self._survey.edges_percent[0]), float(self._survey.edges_percent[-1])
+        return Interval(min(0.0, first), max(100.0, last))
+
     def show_whole(self) -> None:
         """Show the whole travel."""
-        self.show_span(Interval(-1e6, 1e6))
+        self.show_span(self._whole())
 
     def choose_band(self, band: int | None) -> None:
         """Light up a band, or none."""
@@ -302,22 +311,23 @@ class TrackView(Pane):
 
     def _zoom(self, factor: float, at: float) -> None:
         span = self._span
-        self.show_span(Interval(at - factor * (at - span.start), at + factor * (span.stop - at)))
+        self._ask_for(Interval(at - factor * (at - span.start), at + factor * (span.stop - at)))
+
+    def _ask_for(self, span: Interval) -> None:
+        span, whole = self._within(span), self._whole()
+        self.span_wanted.emit(span if span.length < whole.length else None)
 
     def _pinch(self, factor: float, position: QPointF) -> None:
         self._zoom(factor, self._box.x_at(position))
 
     def _pan(self, share: float) -> None:
-        self.show_span(
-            Interval(
-                self._span.start + share * self._span.length, self._span.stop + share * self._span.length
-            )
-        )
+        by = share * self._span.length
+        self._ask_for(Interval(self._span.start + by, self._span.stop + by))
 
     def _drag_span(self, span: Interval, finished: bool) -> None:
         self._drag.show_stretches(() if finished else (Stretch(span, strong=True, hatched=False),))
         if finished:
-            self.show_span(span)
+            self._ask_for(span)
 
     def _press(self, at: float, twice: bool) -> None:
         hits = self._bands_at(at)
