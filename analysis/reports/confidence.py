@@ -26,6 +26,9 @@ _WORDS = {
     Grade.NOT_RATED: say("not rated"),
 }
 
+_UNLIKELY = say("very unlikely")
+_UNLIKELY_BELOW = 0.05  # as far from certain as "very likely" is
+
 # The steps follow common usage of such words, no source: "very likely" allows one error in twenty.
 _LEAST = ((0.95, Grade.VERY_LIKELY), (0.8, Grade.LIKELY), (0.5, Grade.MORE_LIKELY_THAN_NOT))
 
@@ -62,3 +65,13 @@ def in_words(probability: float) -> Wording:
     if words is Grade.NOT_RATED:
         return _WORDS[words]
     return say("{words} ({odds} in 100)", words=_WORDS[words], odds=odds(probability))
+
+
+def place_words(probability: float, *, with_odds: bool = True) -> Wording:
+    """The same of a place that somebody asked about: ``"very unlikely (3 in 100)"`` of one that is sound.
+
+    A band that was found is never called less than possible, since something was seen there.
+    """
+    if not probability < _UNLIKELY_BELOW:
+        return in_words(probability) if with_odds else grade_words(probability)
+    return say("{words} ({odds} in 100)", words=_UNLIKELY, odds=odds(probability)) if with_odds else _UNLIKELY

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from analysis.captures.model import Channel, Role
-from analysis.reports.confidence import in_words
+from analysis.reports.confidence import place_words
 from analysis.reports.document import Table
 from analysis.reports.pages import Block, Grid, Heading, Paragraph, Style
 from analysis.reports.quantities import NO_VALUE, reading, travel
@@ -92,7 +92,7 @@ def _of_travel(read: TravelReadings) -> Wording:
         "breaks up on {noisy} of {passes}; {confidence}",
         noisy=read.band.noisy_passes,
         passes=read.band.passes,
-        confidence=in_words(read.band.confidence),
+        confidence=place_words(read.band.confidence),
     )
 
 

@@ -86,13 +86,14 @@ class MarkItem(OverAll):
                 right = left if mark.stop is None else to_device.map(QPointF(mark.stop, 0.0)).x()
                 if right < view.left() - DIAMOND_PX or left > view.right() + DIAMOND_PX:
                     continue
+                tops: list[float] = []
                 if mark.stop is None:
                     tops = [to_device.map(QPointF(mark.start, height)).y() for height in heights]
                     self._point(painter, mark, left, tops, view)
                 else:
                     self._stretch(painter, mark, left, right, view)
                 if self._labels and mark.label:
-                    self._write(painter, mark, 0.5 * (left + right), view)
+                    self._write(painter, mark, 0.5 * (left + right), tops, view)
         finally:
             painter.restore()
 
@@ -130,13 +131,15 @@ class MarkItem(OverAll):
         style = Qt.PenStyle.DashLine if mark.fixed else Qt.PenStyle.SolidLine
         return QPen(colour, 1.5 if mark.chosen else 1.0, style)
 
-    def _write(self, painter: QPainter, mark: Mark, x: float, view: QRectF) -> None:
-        """Write the label at the foot of the plot, inside the view."""
+    def _write(self, painter: QPainter, mark: Mark, x: float, tops: list[float], view: QRectF) -> None:
+        """Write the label at the foot of the plot, or at its head where a sample lies at its foot."""
         metrics = QFontMetricsF(painter.font())
         text = metrics.elidedText(mark.label, Qt.TextElideMode.ElideRight, 160.0)
         width, height = metrics.horizontalAdvance(text) + 10, metrics.height() + 2
         left = min(max(x - width / 2, view.left() + 1), view.right() - width - 1)
         plate = QRectF(left, view.bottom() - height - 3, width, height)
+        if any(y > plate.top() - DIAMOND_PX for y in tops):
+            plate.moveTop(view.top() + 3)
         painter.setPen(QPen(self._colour, 1))
         painter.setBrush(self._colour if mark.chosen else self._paper)
         painter.drawRoundedRect(plate, 3, 3)

@@ -68,12 +68,12 @@ class Arm(QObject):
         return path.at(moment_s) if path is not None and moment_s is not None else None
 
     def drag_to(self, travel_percent: float) -> None:
-        """Move to a place on the track, at the passage nearest in time; a run stops."""
+        """Move to a place on the track, at the passage nearest in time, and show that; a run stops."""
         self.rest()
         path = self._path()
         if path is not None:
             near_s = self._focus.moment_s
-            self._focus.point(
+            self._focus.follow(
                 moment_of(path, travel_percent, self._focus.window.start if near_s is None else near_s)
             )
 

@@ -252,9 +252,7 @@ class Focus(QObject):
         self._band, self._passage = band, None
         self.target_changed.emit()
 
-    def choose_passage(
-        self, index: int, remember: bool = True, *, travel: Interval | None = None
-    ) -> None:
+    def choose_passage(self, index: int, remember: bool = True, *, travel: Interval | None = None) -> None:
         """Single out a passage and zoom to it.
 
         Parameters

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TypeVar
 
 from PySide6.QtCore import QCoreApplication
 
 from analysis.captures.model import Channel
 from analysis.diagnosis.findings import Band
-from analysis.reports.confidence import grade_words, in_words
+from analysis.reports.confidence import place_words
 from analysis.reports.quantities import NO_VALUE, number, volts
 from analysis.review.model import Marker, Place, PointMarker, SpanMarker
 from analysis.review.readings import (
@@ -46,11 +46,14 @@ class Grid:
         Head and cells of each row.
     remark : str
         What is to be known of the figures; may be empty.
+    tip : str
+        The same in the terms of metrology, for those who ask; may be empty.
     """
 
     columns: tuple[str, ...]
     rows: tuple[tuple[str, tuple[str, ...]], ...]
     remark: str = ""
+    tip: str = ""
 
 
 NOTHING = Grid((), ())
@@ -95,7 +98,7 @@ def _where(marker: Marker, records: Mapping[str, str]) -> str:
 def brief(marker: Marker, readings: MarkerReadings | None) -> str:
     """The one figure that says most; a dash where nothing is read yet, or nothing can be."""
     if isinstance(readings, TravelReadings):
-        return said(grade_words(readings.band.confidence))
+        return said(place_words(readings.band.confidence, with_odds=False))
     if isinstance(readings, SpanReadings):
         return duration(readings.time.length)
     if isinstance(readings, PointReading):
@@ -116,7 +119,7 @@ def grid(
         return made
     cells = tuple((head, (text, *("" for _ in made.columns[1:]))) for head, text in place)
     remark = _tr("Height: mm of wheel travel from the normal height") if height_mm is not None else ""
-    return Grid(made.columns, (*made.rows, *cells), "; ".join(filter(None, (made.remark, remark))))
+    return replace(made, rows=(*made.rows, *cells), remark="; ".join(filter(None, (made.remark, remark))))
 
 
 def _drop_rows(drop_v: tuple[float, float] | None) -> list[tuple[str, str]]:
@@ -181,7 +184,7 @@ def _point_grid(readings: PointReading) -> Grid:
         (channel_name(channel), (with_uncertainty(item) if item is not None else _tr("missing"),))
         for channel, item in _in_order(readings.channels)
     )
-    return Grid((_tr("Reads"),), rows, _remark([item for _, item in readings.channels]))
+    return Grid((_tr("Reads"),), rows, *_remark([item for _, item in readings.channels]))
 
 
 def _span_grid(readings: SpanReadings) -> Grid:
@@ -203,25 +206,33 @@ def _span_grid(readings: SpanReadings) -> Grid:
     )
     counts = (_tr("Samples"), tuple(str(item.count) for _, item in read))
     columns = tuple(f"{channel_name(channel)}, {'mV' if small[id(item)] else 'V'}" for channel, item in read)
-    return Grid(columns, (*rows, counts), _remark([item.mean_v for _, item in read]))
+    return Grid(columns, (*rows, counts), *_remark([item.mean_v for _, item in read]))
 
 
 def _cell(item: SpanReading, field: str, millivolts: bool) -> str:
     reading: Reading = getattr(item, field)
     # Noise is millivolts whatever the level is.
-    text = with_uncertainty(reading, millivolts or field == "noise_v", unit=False)
-    below = field == "noise_v" and item.resolution_limited and math.isfinite(reading.value)
-    return f"< {text.split(' ')[0]}" if below else text
+    if field == "noise_v" and item.resolution_limited and math.isfinite(reading.value):
+        return f"< {_at_most(reading.value * 1e3)}"
+    return with_uncertainty(reading, millivolts or field == "noise_v", unit=False)
+
+
+def _at_most(limit: float) -> str:
+    """A positive limit in two figures, rounded up: what lies below the one lies below the other."""
+    digits = max(1 - math.floor(math.log10(limit)), 0) if limit > 0.0 else 1
+    return _figure(math.ceil(limit * 10.0**digits) / 10.0**digits, digits)
 
 
 def _travel_grid(readings: TravelReadings) -> Grid:
     band = readings.band
-    rows = [(_tr("A band here"), said(in_words(band.confidence))), *_band_rows(band)]
+    rows = [(_tr("A band here"), said(place_words(band.confidence))), *_band_rows(band)]
     if band.passes:
         share = f"{_figure(100 * readings.share.start, 0)}–{percent(100 * readings.share.stop, 0)}"
-        rows.append((_tr("Share, 95 %"), share))
+        rows.append((_tr("Expect it on"), _tr("{share} of crossings").format(share=share)))
     remark = "" if band.passes else _tr("No crossing visited it: it is not rated.")
-    return Grid((role_name(band.track),), tuple((head, (cell,)) for head, cell in rows), remark)
+    tip = _tr("Of many more crossings that many would break up: 95 % interval of the share (Wilson)")
+    cells = tuple((head, (cell,)) for head, cell in rows)
+    return Grid((role_name(band.track),), cells, remark, tip if band.passes else "")
 
 
 def _band_rows(band: Band) -> list[tuple[str, str]]:
@@ -235,12 +246,12 @@ def _band_rows(band: Band) -> list[tuple[str, str]]:
     return [*rows, (_tr("Voltage"), said(volts(band.volts)))] if band.volts.length > 0 else rows
 
 
-def _remark(readings: list[Reading | None]) -> str:
+def _remark(readings: list[Reading | None]) -> tuple[str, str]:
+    """What ± means, in plain words and in those of metrology."""
     known = [item.accuracy_known for item in readings if item is not None]
     if not known:
-        return ""
-    return (
-        _tr("±: k = 2")
-        if all(known)
-        else _tr("±: k = 2, without the recorder's accuracy, which is not stated")
-    )
+        return "", ""
+    tip = _tr("± is the expanded uncertainty with k = 2, which covers about 95 % (JCGM 100)")
+    if all(known):
+        return _tr("±: within it 95 times in 100"), tip
+    return _tr("±: within it 95 times in 100, if the recorder is right: its accuracy is not stated"), tip

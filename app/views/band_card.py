@@ -122,14 +122,13 @@ class BandCard(PressRow):
         self.reason.selectAll()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Escape ends typing; Enter belongs to what is typed in."""
-        typing = self._adjusting or self._reasoning
-        if event.key() == Qt.Key.Key_Escape and typing:
+        """Escape and Enter end typing: the next key is meant for the window again."""
+        enter = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self._typed_in()
+        escape = event.key() == Qt.Key.Key_Escape and (self._adjusting or self._reasoning)
+        if enter or escape:
+            self.setFocus()
             self._adjusting = self._reasoning = False
             self._show_parts()
-            self.setFocus()
-        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self._typed_in():
-            event.accept()
         else:
             super().keyPressEvent(event)
 

@@ -129,6 +129,14 @@ class ReadingsModel(QAbstractTableModel):
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.shown: Grid = NOTHING
+        self._cut = False
+
+    def cut_heads(self, cut: bool) -> None:
+        """Let the heads be no wider than figures: a long name is cut, a figure never is."""
+        if cut != self._cut:
+            self._cut = cut
+            last = max(self.columnCount() - 1, 0)
+            self.headerDataChanged.emit(Qt.Orientation.Horizontal, 0, last)
 
     def show_grid(self, shown: Grid) -> None:
         """Show these readings."""
@@ -150,7 +158,7 @@ class ReadingsModel(QAbstractTableModel):
     ) -> Any:
         """Channels above, figures at the left."""
         if role == Qt.ItemDataRole.SizeHintRole and orientation is Qt.Orientation.Horizontal:
-            return _HEAD  # a column is as wide as its figures: these are never cut, a long name is
+            return _HEAD if self._cut else None
         if role == Qt.ItemDataRole.DisplayRole:
             across = orientation is Qt.Orientation.Horizontal
             return self.shown.columns[section] if across else self.shown.rows[section][0]

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.drawing.plain import plain_tip
 from app.drawing.theme import Palette
 from app.review.marker_words import NOTHING, Grid
 from app.views.marker_tables import MarkerRow, MarkersModel, ReadingsModel
@@ -57,6 +58,8 @@ class MarkersView(Pane):
         self.note.setPlaceholderText(self.tr("A note on this marker"))
         self.note.setAccessibleName(self.tr("Note on the chosen marker"))
         self.note.editingFinished.connect(self._note_typed)
+        # Or the next key, which is meant for the window, would be written into the note.
+        self.note.returnPressed.connect(lambda: self.table.setFocus())
         self._remark = QLabel()
         self._remark.setTextFormat(Qt.TextFormat.PlainText)
         self._remark.setWordWrap(True)
@@ -95,6 +98,8 @@ class MarkersView(Pane):
         self.grid.setVisible(bool(readings.rows))
         self.grid.setFixedHeight(self._grid_height(readings))
         self._remark.setText(readings.remark)
+        for told in (self._remark, self.grid):
+            told.setToolTip(plain_tip(readings.tip))
         self._remark.setVisible(bool(readings.remark))
         self.set_note(str(len(rows)) if rows else "")
         if rows:
@@ -169,12 +174,20 @@ class MarkersView(Pane):
     def _fit_columns(self, readings: Grid) -> None:
         """Columns as wide as their figures; the first takes what is left, or else they scroll."""
         heads = self.grid.horizontalHeader()
-        heads.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        wanted = sum(max(self.grid.sizeHintForColumn(place), 66) for place in range(len(readings.columns)))
         room = self.width() - 24 - self.grid.verticalHeader().sizeHint().width()
-        self._scrolls = wanted > room
+        self._readings.cut_heads(False)
+        if self._wanted(readings) > room:
+            self._readings.cut_heads(True)
+        heads.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        self._scrolls = self._wanted(readings) > room
         if readings.columns and not self._scrolls:
             heads.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+
+    def _wanted(self, readings: Grid) -> int:
+        """Width of all columns, their heads as the model lets them be."""
+        heads = self.grid.horizontalHeader()
+        columns = range(len(readings.columns))
+        return sum(max(self.grid.sizeHintForColumn(at), heads.sectionSizeHint(at)) for at in columns)
 
     def _grid_height(self, readings: Grid) -> int:
         bar = _BAR_PX if self._scrolls else 0
