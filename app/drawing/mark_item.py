@@ -132,16 +132,38 @@ class MarkItem(OverAll):
         return QPen(colour, 1.5 if mark.chosen else 1.0, style)
 
     def _write(self, painter: QPainter, mark: Mark, x: float, tops: list[float], view: QRectF) -> None:
-        """Write the label at the foot of the plot, or at its head where a sample lies at its foot."""
+        """Write the label inside the view."""
         metrics = QFontMetricsF(painter.font())
         text = metrics.elidedText(mark.label, Qt.TextElideMode.ElideRight, 160.0)
         width, height = metrics.horizontalAdvance(text) + 10, metrics.height() + 2
-        left = min(max(x - width / 2, view.left() + 1), view.right() - width - 1)
-        plate = QRectF(left, view.bottom() - height - 3, width, height)
-        if any(y > plate.top() - DIAMOND_PX for y in tops):
-            plate.moveTop(view.top() + 3)
+        plate = plate_of(x, (width, height), tops, view)
         painter.setPen(QPen(self._colour, 1))
         painter.setBrush(self._colour if mark.chosen else self._paper)
         painter.drawRoundedRect(plate, 3, 3)
         painter.setPen(self._paper if mark.chosen else self._ink)
         painter.drawText(plate, Qt.AlignmentFlag.AlignCenter, text)
+
+
+def plate_of(x: float, size: tuple[float, float], tops: list[float], view: QRectF) -> QRectF:
+    """Where a label stands: at the foot of the plot, or at its head where the foot alone hides a sample.
+
+    Parameters
+    ----------
+    x : float
+        Where its middle would be best, in pixels.
+    size : tuple of float
+        Its width and height.
+    tops : list of float
+        Heights of the samples that it belongs to, in pixels from the top.
+    view : QRectF
+        The plot; the label stays inside.
+    """
+    width, height = size
+    left = min(max(x - width / 2, view.left() + 1), view.right() - width - 1)
+    foot = QRectF(left, view.bottom() - height - 3, width, height)
+    head = QRectF(left, view.top() + 3, width, height)
+
+    def hides(plate: QRectF) -> bool:
+        return any(plate.top() - DIAMOND_PX <= y <= plate.bottom() + DIAMOND_PX for y in tops)
+
+    return head if hides(foot) and not hides(head) else foot

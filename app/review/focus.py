@@ -3,71 +3,20 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Callable
+from dataclasses import replace
 
 from PySide6.QtCore import QObject, Signal
 
 from analysis.captures.model import Capture, Record
-from analysis.diagnosis.findings import Band, CrossingTime, Event, Findings, VerdictCode
+from analysis.diagnosis.findings import Band, Findings
 from analysis.intervals import Interval
-from analysis.reports.verdicts import WATCH_BELOW
+from app.review.passages import Passage, passages, same_band, same_passage
 from app.review.view_history import View, ViewHistory
 
-_SHALLOW = 0.1
 _LEAST_MARGIN_PERCENT = 3.0
 LEAST_SAMPLES = 8
 """No zoom shows fewer samples than this: there is nothing more to see."""
-
-
-@dataclass(frozen=True, slots=True)
-class Passage:
-    """One thing to step to: a crossing of a band, or an event in time without a place.
-
-    Parameters
-    ----------
-    record : str
-        Name of the record.
-    time : Interval
-        Seconds.
-    band : int or None
-        Index of the band that is crossed; None for an event.
-    breakup_percent : float
-        Break-up on a crossing, in % of the applied voltage; NaN for an event.
-    depth_v : float
-        Depth of an event in volts; NaN for a crossing.
-    noisy : bool
-        Whether the output broke up; True for every event.
-    shape : str
-        Shape of an event; empty for a crossing.
-    """
-
-    record: str
-    time: Interval
-    band: int | None
-    breakup_percent: float
-    depth_v: float
-    noisy: bool
-    shape: str = ""
-
-
-def passages(findings: Findings) -> tuple[Passage, ...]:
-    """What is worth stepping to, in the order of the capture.
-
-    The crossings of the bands that are more likely there than not. Where there is none, the events
-    outside the bands, and the crossings of what is merely possible. An event less than a tenth as deep
-    as the deepest is left out: nobody steps through a hundred flickers of the last digit. Where no fault
-    was found, what was disturbed bears on nothing; where nothing was measured, there is no track to cross.
-    """
-    likely = [i for i, band in enumerate(findings.bands) if band.confidence >= WATCH_BELOW]
-    measured = findings.verdict.code is not VerdictCode.MEASUREMENT_PROBLEM
-    shown = likely or (range(len(findings.bands)) if measured else ())
-    found = [_crossing(index, item) for index in shown for item in findings.bands[index].crossings]
-    if not likely and findings.verdict.code is not VerdictCode.NO_FAULT_FOUND:
-        apart = [item for item in findings.events if not item.in_band]
-        deepest_v = max((abs(item.depth_v) for item in apart), default=0.0)
-        found += [_event(item) for item in apart if abs(item.depth_v) >= _SHALLOW * deepest_v]
-    return tuple(sorted(found, key=lambda item: (item.record, item.time.start)))
 
 
 class Focus(QObject):
@@ -171,8 +120,8 @@ class Focus(QObject):
         before = self._bands[band] if band is not None and band < len(self._bands) else None
         self._passages, self._bands = passages(findings), findings.bands
         # Examined again: what was chosen stays chosen where it is still there, and nobody is led away.
-        self._band = _same_band(before, findings.bands) if before is not None else None
-        self._passage = _same_passage(passage, self._passages) if passage is not None else None
+        self._band = same_band(before, findings.bands) if before is not None else None
+        self._passage = same_passage(passage, self._passages) if passage is not None else None
         untouched = len(self._history.views) <= 1 and not self._settled
         events = [item for item in self._passages if item.band is None]
         if untouched:
@@ -380,32 +329,3 @@ def clipped(window: Interval, record: Record) -> Interval:
     start_s = window.start if length_s == window.length else window.centre - 0.5 * length_s
     start_s = min(max(start_s, limits.start), limits.stop - length_s)
     return Interval(start_s, start_s + length_s)
-
-
-def _same_band(before: Band, bands: Sequence[Band]) -> int | None:
-    """Index of the band that lies where one lay before, on the same track; None where there is none."""
-    shared = {
-        i: item.travel.overlap(before.travel) for i, item in enumerate(bands) if item.track is before.track
-    }
-    best = max(shared, key=lambda i: shared[i], default=None)
-    return best if best is not None and shared[best] > 0.0 else None
-
-
-def _same_passage(before: Passage, after: Sequence[Passage]) -> int | None:
-    """Index of the passage that was singled out before; None where it is gone."""
-    alike = (before.record, before.band is None)
-    shared = {
-        i: item.time.overlap(before.time)
-        for i, item in enumerate(after)
-        if (item.record, item.band is None) == alike
-    }
-    best = max(shared, key=lambda i: shared[i], default=None)
-    return best if best is not None and shared[best] > 0.0 else None
-
-
-def _crossing(band: int, item: CrossingTime) -> Passage:
-    return Passage(item.record, item.time, band, item.breakup_percent, float("nan"), item.noisy)
-
-
-def _event(item: Event) -> Passage:
-    return Passage(item.record, item.time, None, float("nan"), item.depth_v, True, item.shape)

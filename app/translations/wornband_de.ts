@@ -7462,6 +7462,11 @@
         <translation>nicht bewertet</translation>
     </message>
     <message>
+        <source>very unlikely</source>
+        <extracomment>analysis/reports/confidence.py</extracomment>
+        <translation>sehr unwahrscheinlich</translation>
+    </message>
+    <message>
         <source>{words} ({odds} in 100)</source>
         <extracomment>analysis/reports/confidence.py</extracomment>
         <translation>{words} ({odds} von 100)</translation>
@@ -10686,14 +10691,24 @@
         <translation>Eine Zone hier</translation>
     </message>
     <message>
-        <source>Share, 95 %</source>
+        <source>Expect it on</source>
         <extracomment>app/review/marker_words.py</extracomment>
-        <translation>Anteil, 95 %</translation>
+        <translation>Zu erwarten bei</translation>
+    </message>
+    <message>
+        <source>{share} of crossings</source>
+        <extracomment>app/review/marker_words.py</extracomment>
+        <translation>{share} der Überfahrten</translation>
     </message>
     <message>
         <source>No crossing visited it: it is not rated.</source>
         <extracomment>app/review/marker_words.py</extracomment>
         <translation>Keine Überfahrt kam dorthin: nicht bewertet.</translation>
+    </message>
+    <message>
+        <source>Of many more crossings that many would break up: 95 % interval of the share (Wilson)</source>
+        <extracomment>app/review/marker_words.py</extracomment>
+        <translation>So viele würden bei vielen weiteren Überfahrten ausfallen: 95-%-Intervall des Anteils (Wilson)</translation>
     </message>
     <message>
         <source>Breaks up on</source>
@@ -10711,14 +10726,19 @@
         <translation>Spannung</translation>
     </message>
     <message>
-        <source>±: k = 2</source>
+        <source>± is the expanded uncertainty with k = 2, which covers about 95 % (JCGM 100)</source>
         <extracomment>app/review/marker_words.py</extracomment>
-        <translation>±: k = 2</translation>
+        <translation>± ist die erweiterte Unsicherheit mit k = 2, die etwa 95 % abdeckt (JCGM 100)</translation>
     </message>
     <message>
-        <source>±: k = 2, without the recorder's accuracy, which is not stated</source>
+        <source>±: within it 95 times in 100</source>
         <extracomment>app/review/marker_words.py</extracomment>
-        <translation>±: k = 2, ohne die Genauigkeit des Rekorders, die nicht angegeben ist</translation>
+        <translation>±: in 95 von 100 Fällen innerhalb</translation>
+    </message>
+    <message>
+        <source>±: within it 95 times in 100, if the recorder is right: its accuracy is not stated</source>
+        <extracomment>app/review/marker_words.py</extracomment>
+        <translation>±: in 95 von 100 Fällen innerhalb, wenn der Rekorder stimmt: seine Genauigkeit ist nicht angegeben</translation>
     </message>
 </context>
 <context>

@@ -12,7 +12,7 @@ from analysis.captures.model import Capture
 from app.drawing.numbers import depth, percent, seconds
 from app.drawing.row_delegate import ROW_ROLE, Row, RowList
 from app.drawing.theme import Palette
-from app.review.focus import Passage
+from app.review.passages import Passage
 from app.views.pane import Pane
 from app.words import record_names, shape_name
 

@@ -25,6 +25,7 @@ _GRID_ROW_PX = 17
 _MOST_ROWS = 4
 _BAR_PX = 10
 _HEADING_PX = 35
+_MARGINS_PX = 21
 
 
 class MarkersView(Pane):
@@ -174,7 +175,7 @@ class MarkersView(Pane):
     def _fit_columns(self, readings: Grid) -> None:
         """Columns as wide as their figures; the first takes what is left, or else they scroll."""
         heads = self.grid.horizontalHeader()
-        room = self.width() - 24 - self.grid.verticalHeader().sizeHint().width()
+        room = self.width() - _MARGINS_PX - self.grid.verticalHeader().sizeHint().width()
         self._readings.cut_heads(False)
         if self._wanted(readings) > room:
             self._readings.cut_heads(True)

@@ -69,6 +69,10 @@ def test_a_band_is_dismissed_with_a_reason_that_is_typed_in_its_card(qtbot: QtBo
     assert (decision.choice, decision.reason) == (Choice.DISMISSED, "a scratch, as my mate said")
     assert review.desk.keeper.review.markers == ()  # what was typed is no key of the window
     assert "dismissed · a scratch" in card(review).said.text()
+    # The next key is meant for the window again, and is not written into the reason.
+    QTest.keyClick(QApplication.focusWidget() or review, Qt.Key.Key_N)
+    assert review.focus.passage is not None
+    assert card(review).reason.text() == "a scratch, as my mate said"
 
 
 def test_what_was_found_stays_in_sight_beside_what_was_said(qtbot: QtBot, review: Window) -> None:
@@ -95,6 +99,9 @@ def test_edges_are_adjusted_by_typing_them(qtbot: QtBot, review: Window) -> None
     assert decision.choice is Choice.ADJUSTED
     assert decision.adjusted == Interval(40.5, 47.7)
     assert decision.found == BAND
+    assert not start.isVisible()
+    QTest.keyClick(QApplication.focusWidget() or review, Qt.Key.Key_N)
+    assert review.focus.passage is not None
 
 
 def test_edges_are_adjusted_by_dragging_those_of_the_chosen_band(qtbot: QtBot, review: Window) -> None:

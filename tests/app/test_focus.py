@@ -8,7 +8,8 @@ from pytestqt.qtbot import QtBot
 from analysis.captures.model import Role
 from analysis.diagnosis.findings import Event, VerdictCode
 from analysis.intervals import Interval
-from app.review.focus import LEAST_SAMPLES, Focus, clipped, passages, whole
+from app.review.focus import LEAST_SAMPLES, Focus, clipped, whole
+from app.review.passages import passages
 from tests.app.fakes import wiring_findings, worn_capture, worn_findings
 
 

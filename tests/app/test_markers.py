@@ -4,20 +4,27 @@ from __future__ import annotations
 
 import csv
 import io
+from dataclasses import replace
+from pathlib import Path
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QPoint, QRectF, Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QLineEdit, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
+from analysis.captures.model import Role
 from analysis.intervals import Interval
 from analysis.review.model import Marker, PointMarker, SpanMarker, TravelSpan, place_of
+from analysis.review.readings import TravelReadings
+from analysis.signals.proportions import wilson_interval
+from app.drawing.mark_item import plate_of
 from app.main_window import Window
+from app.review.marker_words import _at_most, brief, grid
 from tests.app import hands
-from tests.app.fakes import BAND
+from tests.app.fakes import BAND, worn_findings
 
 CTRL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
 
@@ -198,6 +205,15 @@ def test_no_figure_of_three_channels_is_cut_on_a_small_screen(qtbot: QtBot, revi
         assert grid.columnWidth(column) >= grid.sizeHintForColumn(column)
 
 
+def test_no_name_of_three_channels_is_cut_where_there_is_room(qtbot: QtBot, review: Window) -> None:
+    review.setMinimumSize(1920, 1080)  # a screen of 800 x 600 would cut it
+    review.desk.markers.mark_time(Interval(0.5, 3.5))
+    qtbot.waitUntil(lambda: bool(review.page.markers.readings.rows))
+    heads = review.page.markers.grid.horizontalHeader()
+    wanted = heads.fontMetrics().horizontalAdvance("Reference, V")
+    qtbot.waitUntil(lambda: heads.sectionSize(1) > wanted)
+
+
 def test_a_stretch_of_travel_is_counted_as_a_found_band_is(qtbot: QtBot, review: Window) -> None:
     review.desk.markers.mark_stretch(BAND)
     qtbot.waitUntil(lambda: bool(review.page.markers.readings.rows))
@@ -219,6 +235,10 @@ def test_a_marker_is_renamed_in_place_and_gets_a_note(qtbot: QtBot, review: Wind
     QTest.keyClick(review.page.markers.note, Qt.Key.Key_Return)
     assert only(review).note == "felt in the hand"
     assert only(review).label == "worst drop m"  # typing M placed no second marker
+    # The next key is meant for the window again, and is not written into the note.
+    QTest.keyClick(QApplication.focusWidget() or review, Qt.Key.Key_N)
+    assert review.focus.passage is not None
+    assert (only(review).note, review.page.markers.note.text()) == ("felt in the hand",) * 2
 
 
 def test_stepping_through_markers_brings_each_into_view(review: Window) -> None:
@@ -288,9 +308,53 @@ def test_points_and_spans_differ_by_shape_and_the_chosen_one_by_its_filling(revi
     assert shown == {"1": (True, False), "2": (False, True)}
 
 
-def test_another_capture_begins_with_no_marker_of_this_one(qtbot: QtBot, review: Window) -> None:
-    from pathlib import Path
+def test_a_label_never_hides_the_sample_that_it_belongs_to() -> None:
+    view = QRectF(0.0, 0.0, 400.0, 100.0)
+    foot, head = (plate_of(200.0, (20.0, 14.0), [y], view) for y in (10.0, 97.0))
+    assert foot.bottom() < 100.0
+    assert foot.top() > 80.0
+    assert head.top() < 10.0
+    for x in (-50.0, 200.0, 500.0):  # at the edges it stays inside
+        assert view.contains(plate_of(x, (20.0, 14.0), [97.0], view))
+    # Of samples at both ends the foot hides one as the head would: it stays where labels are looked for.
+    assert plate_of(200.0, (20.0, 14.0), [3.0, 97.0], view) == foot
 
+
+def test_plus_minus_is_said_in_workshop_words_and_in_those_of_metrology_on_asking(
+    qtbot: QtBot, review: Window
+) -> None:
+    review.desk.markers.mark_time(Interval(0.5, 1.5))
+    qtbot.waitUntil(lambda: bool(review.page.markers.readings.rows))
+    pane = review.page.markers
+    (told,) = [item for item in pane.findChildren(QLabel) if item.text().startswith("±")]
+    assert told.text().startswith("±: within it 95 times in 100")
+    assert "k =" not in told.text()
+    # JCGM 100 (GUM), 2.3.5 and 6.3.3: expanded uncertainty, k = 2 for about 95 %.
+    assert "expanded uncertainty with k = 2" in told.toolTip()
+    assert told.toolTip() == pane.grid.toolTip()
+
+
+def test_a_sound_stretch_of_travel_is_called_very_unlikely_and_a_worn_one_very_likely() -> None:
+    worn = worn_findings().bands[0]
+    sound = replace(worn, confidence=0.026, noisy_passes=0)
+    marker = TravelSpan("t", Role.SIGNAL, BAND)
+    for band, words, share in (
+        (worn, "very likely", "76–100 % of crossings"),
+        (sound, "very unlikely", "0–24 % of crossings"),
+    ):
+        read = TravelReadings(band, wilson_interval(band.noisy_passes, band.passes))
+        rows = dict(grid(read).rows)
+        assert brief(marker, read) == words
+        assert rows["A band here"][0].startswith(f"{words} (")
+        assert rows["Expect it on"] == (share,)  # Wilson 1927, as statsmodels has it for 12 of 12
+        assert "95 % interval" in grid(read).tip
+
+
+def test_noise_below_the_recorder_s_step_is_a_limit_in_two_figures_that_is_never_too_low() -> None:
+    assert [_at_most(value) for value in (2.43, 0.0611, 14.2, 0.9)] == ["2.5", "0.062", "15", "0.90"]
+
+
+def test_another_capture_begins_with_no_marker_of_this_one(qtbot: QtBot, review: Window) -> None:
     review.desk.markers.mark_moment(4.0)
     with qtbot.waitSignal(review.session.findings_changed):
         review.open_file(Path("other.h5"))

@@ -14,7 +14,7 @@ from pytestqt.qtbot import QtBot
 from analysis.captures.model import Role
 from app.drawing.track_items import stairs, worst
 from app.main_window import Window
-from app.review.focus import passages
+from app.review.passages import passages
 from app.views.press_row import PressRow
 from tests.app import hands
 from tests.app.conftest import Bench

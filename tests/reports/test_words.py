@@ -14,7 +14,7 @@ from analysis.intervals import Interval
 from analysis.reports import quantities
 from analysis.reports.cautions import AFTERWARDS, PROBING, SUSPENSION, THROTTLE, WHO_DECIDES, cautions
 from analysis.reports.checks import check_sentence, conformance_share, limit_text, result_name, state_name
-from analysis.reports.confidence import Grade, grade, in_words, odds
+from analysis.reports.confidence import Grade, grade, in_words, odds, place_words
 from analysis.reports.customer_words import customer_sentence
 from analysis.reports.findings_report import band_sentence, cautions_section, findings_report, subject
 from analysis.reports.verdicts import headline, is_watched, not_claimed, verdict_name
@@ -47,6 +47,14 @@ def test_more_confidence_never_reads_weaker(first: float, second: float) -> None
     assert ORDER.index(grade(low)) <= ORDER.index(grade(high))
     assert odds(low) <= odds(high)
     assert 1 <= odds(low) <= 99
+
+
+def test_only_a_place_that_was_asked_about_is_called_unlikely() -> None:
+    assert place_words(0.026) == "very unlikely (3 in 100)"
+    assert place_words(0.026, with_odds=False) == "very unlikely"
+    assert in_words(0.026) == "possible (3 in 100)"
+    for probability in (0.05, 0.4, 0.5, 0.8, 0.95, math.nan):
+        assert place_words(probability) == in_words(probability)
 
 
 def test_no_odds_are_given_where_the_probability_is_no_number() -> None:
