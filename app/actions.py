@@ -96,6 +96,8 @@ SPECS = (
         True,
     ),
     *(_spec(*item) for item in WHY_SPECS),
+    _spec("next_pane", "View", "Next pane", "Go to the next pane by keys", "F6"),
+    _spec("previous_pane", "View", "Pane before", "Go to the pane before by keys", "Shift+F6"),
     _spec("full_screen", "View", "Full screen", "Use the whole screen", "F11", "", True),
     _spec(
         "previous",
@@ -194,9 +196,15 @@ def keys_page(actions: Actions) -> str:
     return "".join(parts)
 
 
-def menu_name(menu: str) -> str:
-    """A menu's name, translated."""
-    return _tr(menu)
+def menu_names() -> dict[str, str]:
+    """Every menu's name, translated, with the letter that opens it with Alt: no two have the same."""
+    names, taken = {}, ""
+    for menu in MENUS:
+        name = _tr(menu)
+        place = next((at for at, letter in enumerate(name) if letter.lower() not in taken), 0)
+        taken += name[place].lower()
+        names[menu] = f"{name[:place]}&{name[place:]}"
+    return names
 
 
 def _tr(text: str) -> str:

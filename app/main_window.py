@@ -8,7 +8,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication
 from PySide6.QtWidgets import QFileDialog, QMainWindow, QMenu
 
-from app.actions import MENUS, Actions, menu_name
+from app.actions import Actions, menu_names
 from app.captures_menu import CapturesMenu
 from app.colours_menu import ColoursMenu
 from app.compare.desk import CompareDesk
@@ -21,6 +21,7 @@ from app.importing.desk import ImportDesk
 from app.jobs import Jobs
 from app.language_menu import LanguageMenu
 from app.page_stack import PageStack
+from app.pane_keys import PaneKeys
 from app.reporting.desk import ReportDesk
 from app.reporting.page import ReportPage
 from app.review.arm import Arm
@@ -94,6 +95,7 @@ class Window(QMainWindow):
             self.pages.addWidget(page)
         self.why = WhyCircle(self)
         self.exports = ExportDesk(self)
+        PaneKeys(self)
         self._connect()
         self.setAcceptDrops(True)
         self.resize(1366, 768)
@@ -194,8 +196,8 @@ class Window(QMainWindow):
     # -- layout ------------------------------------------------------------------------------
 
     def _lay_out_menus(self) -> None:
-        for menu in MENUS:
-            made = self.menuBar().addMenu(menu_name(menu))
+        for menu, name in menu_names().items():
+            made = self.menuBar().addMenu(name)
             made.addActions(self.actions_by_name.in_menu(menu))
             if menu == "Capture":
                 made.insertMenu(self.actions_by_name["examine"], self._captures_menu)

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen, QStandardItemModel
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QColor, QFocusEvent, QFont, QFontMetricsF, QPainter, QPen, QStandardItemModel
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from app.drawing import icons
@@ -47,7 +47,14 @@ class RowList(QListView):
     ----------
     name : str
         For a screen reader.
+
+    Signals
+    -------
+    picked(int)
+        A row was chosen; the keyboard alone, that comes to the list, chooses none.
     """
+
+    picked = Signal(int)
 
     def __init__(self, name: str) -> None:
         super().__init__()
@@ -57,14 +64,24 @@ class RowList(QListView):
         self.setModel(self.rows)
         self.setItemDelegate(self._delegate)
         self.setEditTriggers(QListView.EditTrigger.NoEditTriggers)
+        self.selectionModel().selectionChanged.connect(self._tell)
         self.setMouseTracking(True)
         self.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
         self.setResizeMode(QListView.ResizeMode.Adjust)
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        """Show the row that the keys start from."""
+        super().focusInEvent(event)
+        self.scrollTo(self.currentIndex())
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
         self._delegate.palette = palette
         self.viewport().update()
+
+    def _tell(self) -> None:
+        for index in self.selectedIndexes():
+            self.picked.emit(index.row())
 
 
 class RowDelegate(QStyledItemDelegate):
@@ -125,6 +142,10 @@ class RowDelegate(QStyledItemDelegate):
             painter.setPen(QPen(QColor(self.palette.line), 1))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRoundedRect(box, 4, 4)
+        if state & QStyle.StateFlag.State_HasFocus:
+            painter.setPen(QPen(QColor(self.palette.choice), 1))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), 4, 4)
 
     def _text(self, painter: QPainter, font: QFont, box: QRectF, row: Row) -> None:
         metrics = QFontMetricsF(font)

@@ -112,7 +112,12 @@ def style_sheet(palette: Palette) -> str:
     )
     # A menu that opens from a holder of transparent widgets would be transparent too: black, uncomposed.
     holders = ("pane", "problem", "hint", "caution", "bandCard", "columnCard")
-    menus = ", ".join(f"QFrame#{holder} QMenu" for holder in holders)
+    menus = ", ".join(f"#{holder} QMenu" for holder in holders)
+    # A thick edge beside thin ones leaves barbs where a corner is round.
+    barred = (
+        "border-top-right-radius: 5px; border-bottom-right-radius: 5px;"
+        " border-top-left-radius: 0; border-bottom-left-radius: 0;"
+    )
     return f"""
     QWidget {{ background: {p.desk}; color: {p.ink}; }}
     QMainWindow::separator {{ width: 6px; height: 6px; background: {p.desk}; }}
@@ -156,7 +161,8 @@ def style_sheet(palette: Palette) -> str:
                    background: {p.raised}; }}
     QListWidget::indicator:checked {{ background: {p.choice}; border: 3px solid {p.raised}; }}
     QListWidget::item:selected {{ background: {p.raised}; color: {p.ink}; }}
-    QScrollArea {{ border: 0; background: transparent; }}
+    QScrollArea {{ border: 1px solid transparent; background: transparent; }}
+    QScrollArea:focus, QTextBrowser:focus {{ border: 1px solid {p.choice}; border-radius: 4px; }}
     QScrollBar:vertical {{ background: transparent; width: 9px; margin: 0; }}
     QScrollBar::handle:vertical {{ background: {p.line}; border-radius: 4px; min-height: 28px; }}
     QScrollBar:horizontal {{ background: transparent; height: 9px; margin: 0; }}
@@ -170,23 +176,27 @@ def style_sheet(palette: Palette) -> str:
                     text-align: center; }}
     QProgressBar::chunk {{ background: {p.choice}; border-radius: 3px; }}
     QFrame#problem {{ background: {p.paper}; border: 1px solid {p.bad}; border-left: 6px solid {p.bad};
-                      border-radius: 5px; }}
+                      {barred} }}
     QFrame#hint {{ background: {p.paper}; border: 1px solid {p.line}; border-left: 6px solid {p.choice};
-                   border-radius: 5px; }}
+                   {barred} }}
     QFrame#caution {{ background: {p.raised}; border: 1px solid {p.line}; border-left: 5px solid {p.unsure};
-                      border-radius: 5px; }}
-    QFrame#bandCard {{ background: {p.raised}; border: 1px solid {p.line}; border-left: 5px solid {p.band};
-                       border-radius: 5px; }}
-    QFrame#bandCard[watched="true"] {{ border-left: 5px dotted {p.band}; }}
-    QFrame#bandCard[chosen="true"] {{ border-color: {p.band}; }}
-    QFrame#columnCard {{ background: {p.raised}; border: 1px solid {p.line}; border-radius: 5px;
+                      {barred} }}
+    *[row="true"] {{ background: transparent; border: 1px solid transparent; border-radius: 4px; }}
+    *[row="true"]:focus {{ border-color: {p.choice}; }}
+    #bandCard {{ background: {p.raised}; border: 1px solid {p.line}; border-left: 5px solid {p.band};
+                 {barred} }}
+    #bandCard[watched="true"] {{ border-left: 5px dotted {p.band}; }}
+    #bandCard[chosen="true"] {{ border-color: {p.band}; }}
+    #bandCard:focus {{ border-top-color: {p.choice}; border-right-color: {p.choice};
+                       border-bottom-color: {p.choice}; }}
+    QFrame#columnCard {{ background: {p.raised}; border: 1px solid {p.line}; {barred}
                          border-left: 5px solid {p.line}; }}
     QFrame#columnCard[use="time"] {{ border-left: 5px solid {p.no_role}; }}
     {rims}
     QFrame#columnCard QWidget {{ background: transparent; }}
     QFrame#pane QFrame#columnCard QLineEdit {{ background: {p.paper}; }}
     QFrame#problem QWidget, QFrame#hint QWidget {{ background: transparent; }}
-    QFrame#caution QWidget, QFrame#bandCard QWidget {{ background: transparent; }}
+    QFrame#caution QWidget, #bandCard QWidget {{ background: transparent; }}
     QComboBox {{ background: transparent; border: 1px solid {p.line}; border-radius: 5px; padding: 2px 6px; }}
     QComboBox:focus {{ border-color: {p.choice}; }}
     QComboBox QAbstractItemView, QFrame#pane QComboBox QAbstractItemView,
@@ -206,11 +216,20 @@ def style_sheet(palette: Palette) -> str:
                                   selection-color: {p.choice_ink}; }}
     QDoubleSpinBox:focus {{ border-color: {p.choice}; }}
     QDoubleSpinBox::up-button, QDoubleSpinBox::down-button {{ width: 0; border: 0; }}
-    QFrame#pane QDoubleSpinBox QLineEdit {{ border: 0; padding: 0; background: transparent; }}
-    QFrame#bandCard QDoubleSpinBox {{ background: {p.raised}; }}
+    QDoubleSpinBox QLineEdit, QFrame#pane QDoubleSpinBox QLineEdit {{ border: 0; padding: 0 0 0 4px;
+                  background: transparent; }}
+    #bandCard QDoubleSpinBox {{ background: {p.raised}; }}
     QTableView {{ background: transparent; border: 0; outline: 0; selection-background-color: {p.raised};
                   selection-color: {p.ink}; }}
     QTableView:focus {{ border-left: 2px solid {p.choice}; }}
+    QTableCornerButton::section {{ background: transparent; border: 0; }}
+    QTabWidget::pane {{ border: 1px solid {p.line}; border-radius: 5px; }}
+    QTabBar::tab {{ padding: 5px 11px; border: 1px solid transparent; border-bottom: 3px solid transparent;
+                    color: {p.quiet}; }}
+    QTabBar::tab:hover {{ color: {p.ink}; }}
+    QTabBar::tab:selected {{ color: {p.ink}; border-bottom-color: {p.choice}; }}
+    QTabBar::tab:focus {{ border: 1px solid {p.choice}; border-bottom: 3px solid {p.choice};
+                          border-radius: 4px; }}
     QTableView::item {{ padding: 0 3px; border: 0; }}
     QTableView::item:selected {{ background: {p.raised}; color: {p.ink}; }}
     QHeaderView, QHeaderView::section {{ background: transparent; border: 0; color: {p.quiet};

@@ -22,6 +22,7 @@ from app.views.overview import OverviewView
 from app.views.problem_bar import ProblemBar
 from app.views.records import RecordsView
 from app.views.split_strip import SplitStrip
+from app.views.tab_order import in_turn, stops
 from app.views.trace import TraceView
 from app.views.track import TrackView
 from app.why.strip import ControlUnitStrip
@@ -62,11 +63,13 @@ class ReviewPage(QWidget):
         page = QVBoxLayout(self)
         page.setContentsMargins(8, 2, 8, 0)
         page.setSpacing(_GAP_PX)
+        self._header_tools: list[QWidget] = []
         page.addLayout(self._header(captures_menu))
         page.addWidget(self.problem_bar)
         page.addWidget(self.hint_bar)
         page.addWidget(self.split_strip)
         page.addWidget(self._panes(), 1)
+        self._order_stops()
 
     def fit_records(self) -> None:
         """Give Records the height that its rows need, and the rest to the crossings."""
@@ -122,12 +125,9 @@ class ReviewPage(QWidget):
         header.addSpacing(8)
         header.addWidget(self.subtitle, 1)
         for name in ("back", "forward", "whole", "zoom_out", "zoom_in"):
-            header.addWidget(self.button(name))
-        header.addSpacing(4)
-        header.addWidget(self.button("compare", text=True))
-        header.addWidget(self.button("report", text=True))
-        header.addWidget(self.button("open", text=True))
-        header.addWidget(self.button("import", text=True))
+            self._header_tools.append(self.button(name))
+        for name in ("compare", "report", "open", "import"):
+            self._header_tools.append(self.button(name, text=True))
         self._captures_button.setText(self.tr("Last captures"))
         self._captures_button.setToolTip(self.tr("Open one of the last captures, or a sample"))
         self._captures_button.setAccessibleName(self.tr("Last captures and samples"))
@@ -135,7 +135,9 @@ class ReviewPage(QWidget):
         self._captures_button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
         self._captures_button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
         self._captures_button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        header.addWidget(self._captures_button)
+        self._header_tools.append(self._captures_button)
+        for tool in self._header_tools:
+            header.addWidget(tool)
         return header
 
     def _arrange_tools(self) -> None:
@@ -187,6 +189,24 @@ class ReviewPage(QWidget):
         panes.setHandleWidth(_GAP_PX)
         panes.setChildrenCollapsible(False)
         return panes
+
+    def _order_stops(self) -> None:
+        """Let Tab go from the header to the left, the middle and the right column, each from the top."""
+        in_turn(
+            [
+                *self._header_tools,
+                *stops(self.problem_bar),
+                *stops(self.hint_bar),
+                *stops(self.split_strip),
+                *(self.records.list, *stops(self.records), self.records.form),
+                *(self.events.list, *stops(self.events)),
+                self.overview,
+                *(stop for view in (self.trace, self.control_unit, self.track) for stop in stops(view)),
+                self.evidence.rows_area,
+                *stops(self.evidence),
+                *stops(self.markers),
+            ]
+        )
 
     def _outlined(self, name: str) -> QToolButton:
         """A button of words alone, with a rim that says that it is one."""

@@ -2304,6 +2304,26 @@
         <translation>Eine Spur je Kanal oder alle auf einer Achse</translation>
     </message>
     <message>
+        <source>Next pane</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go to the next pane by keys</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pane before</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go to the pane before by keys</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Full screen</source>
         <extracomment>app/actions.py</extracomment>
         <translation>Ganzer Bildschirm</translation>

@@ -36,7 +36,7 @@ class EventsView(Pane):
         self.list = RowList(self.tr("Crossings and events"))
         self.list.setUniformItemSizes(True)  # thousands of crossings would be measured one by one
         self._model = self.list.rows
-        self.list.selectionModel().currentChanged.connect(self._picked)
+        self.list.picked.connect(self._picked)
         self.set_content(self.list)
         self.show_passages((), None, False)
 
@@ -96,8 +96,8 @@ class EventsView(Pane):
         item.setEnabled(False)
         self._model.appendRow(item)
 
-    def _picked(self) -> None:
-        item = self._model.itemFromIndex(self.list.currentIndex())
+    def _picked(self, row: int) -> None:
+        item = self._model.item(row)
         if not self._filling and item is not None and item.data() is not None:
             self.chosen.emit(item.data())
 

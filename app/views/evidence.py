@@ -24,6 +24,7 @@ from app.views.caution_strip import CautionStrip
 from app.views.headline import Headline
 from app.views.pane import Pane
 from app.views.press_row import PressRow, text_line
+from app.views.tab_order import in_turn, stops
 from app.views.tall_enough import TallEnough
 from app.words import record_names
 
@@ -76,15 +77,15 @@ class EvidenceView(Pane):
         self._decisions: tuple[Decision | None, ...] = ()
         self._make_tools: Callable[[], list[QWidget]] = list
         self._heights: VehicleHeights | None = None
-        self._scroll = QScrollArea()
-        self._scroll.setWidgetResizable(True)
-        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.rows_area = QScrollArea()
+        self.rows_area.setWidgetResizable(True)
+        self.rows_area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.rows_area.setFocusPolicy(Qt.FocusPolicy.ClickFocus)  # Tab's order begins here, and does not stop
         self._cautions = CautionStrip()
         content = QWidget()
         column = QVBoxLayout(content)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(self._scroll, 1)
+        column.addWidget(self.rows_area, 1)
         column.addWidget(self._cautions)
         self.set_content(content)
         self.show_findings(None, None)
@@ -143,13 +144,13 @@ class EvidenceView(Pane):
     def ask_for_edges(self, band: int) -> None:
         """Let the technician type other edges on a band's card."""
         if band < len(self._cards):
-            self._scroll.ensureWidgetVisible(self._cards[band])
+            self.rows_area.ensureWidgetVisible(self._cards[band])
             self._cards[band].ask_for_edges()
 
     def ask_for_reason(self, band: int) -> None:
         """Let the technician type why on a band's card."""
         if band < len(self._cards):
-            self._scroll.ensureWidgetVisible(self._cards[band])
+            self.rows_area.ensureWidgetVisible(self._cards[band])
             self._cards[band].ask_for_reason()
 
     def apply_palette(self, palette: Palette) -> None:
@@ -171,7 +172,8 @@ class EvidenceView(Pane):
         self._advice(findings)
         self._readings(findings)
         self._layout.addStretch(1)
-        self._scroll.setWidget(body)
+        self.rows_area.setWidget(body)
+        in_turn([self.rows_area, *stops(body)])
         self.show_decisions(self._decisions)
         self.choose_band(self._chosen)
 
@@ -196,7 +198,7 @@ class EvidenceView(Pane):
         if self._heights is not None:
             card.show_height(said(span_words(self._heights.span_mm(band.travel))))
         card.why_wanted.connect(lambda: self.why_wanted.emit(index))
-        card.pressed.connect(lambda: self.band_chosen.emit(index))
+        card.clicked.connect(lambda: self.band_chosen.emit(index))
         card.opened.connect(lambda: self.band_opened.emit(index))
         card.adjusted.connect(lambda edges: self.band_adjusted.emit(index, edges))
         card.reasoned.connect(lambda reason: self.reason_given.emit(index, reason))
@@ -227,11 +229,11 @@ class EvidenceView(Pane):
         row.setAccessibleDescription(said(state_name(statement.state)))
         return row
 
-    def _row(self, mark: str, tone: str, text: str, record: str, quiet: bool) -> QFrame:
+    def _row(self, mark: str, tone: str, text: str, record: str, quiet: bool) -> QWidget:
         """A mark and a text; pressed, it goes to the record that shows it."""
         row = PressRow(text) if record else QFrame()
         layout = QHBoxLayout(row)
-        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setContentsMargins(2, 1, 2, 1)  # room for the ring
         layout.setSpacing(7)
         picture = QLabel()
         picture.setPixmap(icons.pixmap(mark, getattr(self._palette, tone), 15))
@@ -241,7 +243,7 @@ class EvidenceView(Pane):
         layout.addWidget(label, 1)
         if isinstance(row, PressRow):
             label.setObjectName("pressText")
-            row.pressed.connect(lambda: self.record_wanted.emit(record))
+            row.clicked.connect(lambda: self.record_wanted.emit(record))
             row.opened.connect(lambda: self.record_wanted.emit(record))
         return row
 

@@ -2,36 +2,39 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, Qt, Signal
-from PySide6.QtGui import QEnterEvent, QKeyEvent, QMouseEvent
-from PySide6.QtWidgets import QFrame, QLabel, QSizePolicy, QWidget
+from PySide6.QtCore import QEvent, QSize, Qt, Signal
+from PySide6.QtGui import QEnterEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
+from PySide6.QtWidgets import QAbstractButton, QLabel, QSizePolicy, QStyle, QStyleOption, QWidget
 
 
-class PressRow(QFrame):
-    """A row that can be pressed with the mouse, Enter or Space.
+class PressRow(QAbstractButton):
+    """A row that can be pressed with the mouse; Enter opens it, as pressing it twice does.
+
+    A button to a screen reader, which can press it too. Space is left to the window: it lets the arm run.
 
     Signals
     -------
-    pressed(), opened()
-        Pressed once; pressed twice.
+    opened()
+        Pressed twice; `clicked` tells that it was pressed.
     """
 
-    pressed = Signal()
     opened = Signal()
 
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setAccessibleName(name)
+        self.setProperty("row", True)
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
 
-    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
-        """Pressed, where the button is let go above the row."""
-        if self.rect().contains(event.position().toPoint()):
-            self.pressed.emit()
+    def sizeHint(self) -> QSize:
+        """What stands in it says."""
+        layout = self.layout()
+        return layout.sizeHint() if layout is not None else super().sizeHint()
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         """Pressed twice."""
+        super().mouseDoubleClickEvent(event)
         self.opened.emit()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -48,6 +51,16 @@ class PressRow(QFrame):
     def leaveEvent(self, event: QEvent) -> None:
         """Look at rest again."""
         self._underline(False)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint the frame that the style sheet gives it; with the keyboard on it, it has a ring."""
+        look = QStyleOption()
+        look.initFrom(self)
+        painter = QPainter(self)
+        try:
+            self.style().drawPrimitive(QStyle.PrimitiveElement.PE_Widget, look, painter, self)
+        finally:
+            painter.end()
 
     def _underline(self, on: bool) -> None:
         for label in self.findChildren(QLabel, "pressText"):

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QSizePolicy, QToolBut
 
 from app.drawing import icons
 from app.drawing.theme import Palette
+from app.views.tab_order import in_turn
 
 
 class ProblemBar(QFrame):
@@ -40,6 +41,7 @@ class ProblemBar(QFrame):
         for place, tool in enumerate(tools, 1):
             self._layout.insertWidget(place, tool)
         self._tools = tools
+        in_turn([self._close, *tools])
         self._text.setText(sentence)
         self.setAccessibleDescription(sentence)
         self.show()

@@ -25,6 +25,7 @@ from analysis.intervals import Interval
 from analysis.review.records import CONDITIONS, DRIVEN, PROBED, Edits, edit_of, spans_of
 from analysis.wording import say
 from app.language import said
+from app.views.tab_order import in_turn, stops
 from app.words import role_name, step_name
 
 Field = tuple[Interval | None, str, str]
@@ -109,6 +110,7 @@ class RecordForm(QScrollArea):
         super().__init__(parent)
         self.setAccessibleName(self.tr("What is said of the record"))
         self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setFocusPolicy(Qt.FocusPolicy.ClickFocus)  # Tab's order begins here, and does not stop
         self.setWidgetResizable(True)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.boxes: dict[Field, WordBox] = {}
@@ -155,6 +157,7 @@ class RecordForm(QScrollArea):
         if old is not None:
             old.deleteLater()
         self.setWidget(sheet)
+        in_turn([self, *stops(sheet)])
 
     def _add(self, form: QFormLayout, field: Field) -> None:
         time, channel, key = field

@@ -60,7 +60,7 @@ class RecordsView(Pane):
         self._filling = False
         self.list = RowList(self.tr("Records"))
         self._model = self.list.rows
-        self.list.selectionModel().currentChanged.connect(self._picked)
+        self.list.picked.connect(self._picked)
         self.list.activated.connect(self._ask_to_edit)
         self.form = RecordForm()
         self.form.hide()
@@ -147,8 +147,8 @@ class RecordsView(Pane):
         if item is not None and item.data():
             self.edit_wanted.emit()
 
-    def _picked(self) -> None:
-        item = self._model.itemFromIndex(self.list.currentIndex())
+    def _picked(self, row: int) -> None:
+        item = self._model.item(row)
         if self._filling or item is None or not item.data():
             return
         span = item.data(_SPAN_ROLE)

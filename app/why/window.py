@@ -120,6 +120,7 @@ class WhyWindow(QDialog):
             scroll.setWidgetResizable(True)
             scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
             scroll.setWidget(page)
+            scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
             self.tabs.addTab(scroll, title)
         self.tabs.setMinimumWidth(336)
         panes = QSplitter(Qt.Orientation.Horizontal)
