@@ -2306,22 +2306,22 @@
     <message>
         <source>Next pane</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nächster Bereich</translation>
     </message>
     <message>
         <source>Go to the next pane by keys</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit der Tastatur zum nächsten Bereich gehen</translation>
     </message>
     <message>
         <source>Pane before</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bereich davor</translation>
     </message>
     <message>
         <source>Go to the pane before by keys</source>
         <extracomment>app/actions.py</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit der Tastatur zum Bereich davor gehen</translation>
     </message>
     <message>
         <source>Full screen</source>
