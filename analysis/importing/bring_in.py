@@ -19,6 +19,7 @@ from analysis.importing.plan import Plan, plan_of
 from analysis.importing.recipe import Recipe
 from analysis.importing.recipes import open_by_recipe
 from analysis.importing.records import records_of, step_of
+from analysis.importing.settling import settle_blocks
 from analysis.importing.shape import shape_of
 from analysis.importing.siblings import with_siblings
 from analysis.importing.spool import Spool
@@ -120,6 +121,7 @@ def import_capture(
             digest = pool.submit(file_sha256, path)
             spool = stack.enter_context(Spool(table, target.absolute().parent))
             spool.fill(share)
+            settle_blocks(spool, decided)
             read.append(_Read(path, spool, decided, recipe, digest))
         for place, (one, plan) in enumerate(zip(read, _plans(read), strict=True)):
             share = part(tick, 0.6 + 0.1 * place / len(read), 0.6 + 0.1 * (place + 1) / len(read))
@@ -158,7 +160,7 @@ def _understood(one: _Read, plan: Plan, notes: Sequence[str], step: StepGuess | 
     table = one.spool.table
     names = tuple(column.name for column in table.columns)
     said = (*one.spool.notes, *plan.notes, *notes)
-    return Understood(one.path, names, plan, said, shape_of(table), one.recipe, step, one.wishes)
+    return Understood(one.path, names, plan, said, shape_of(one.spool.opened), one.recipe, step, one.wishes)
 
 
 def _source_facts(path: Path, digest: str) -> dict[str, str | float]:

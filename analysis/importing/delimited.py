@@ -7,14 +7,14 @@ import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import numpy as np
 from numpy.typing import NDArray
 
 from analysis.errors import ImportingError
 from analysis.importing.asides import foreign_letters
-from analysis.importing.cells import MISSING, number_of
+from analysis.importing.cells import MISSING, number_of, plain
 from analysis.importing.choices import NOTHING_CHOSEN, SPACED_COMMA, TextChoices, checked_choices
 from analysis.importing.clocks import seconds_of_all
 from analysis.importing.dialect import ARROW, Dialect, understood
@@ -22,11 +22,16 @@ from analysis.importing.encoding import MOST_LINE_BYTES, decoded, encoding_of, l
 from analysis.importing.guesses import is_time
 from analysis.importing.instants import seconds_of
 from analysis.importing.model import Block, Column, Table, checked_columns
+from analysis.importing.seams import SeamKeeper, blank_lines
 from analysis.progress import Tick
 from analysis.wording import plural, say
 
+if TYPE_CHECKING:
+    import pyarrow as pa
+
 _HEAD_BYTES = 512 * 1024
 _ROWS_A_TICK = 20_000
+_MOST_CHANGES = 10_000  # of channels in one block of text
 _NULLS = sorted({form for word in MISSING for form in (word, word.upper(), word.capitalize())} | {"NaN"})
 
 
@@ -59,6 +64,7 @@ def open_text(path: Path, choices: TextChoices = NOTHING_CHOSEN) -> Table:
         (*dialect.notes, *(foreign_letters(dialect.names, encoding) if choices.encoding is None else ())),
         dialect=dialect,
         encoding=encoding,
+        seams=lambda: reader.keeper.seams,
     )
 
 
@@ -142,8 +148,11 @@ class _Reader:
             if dialect.clock[place] or is_time(dialect.names[place], dialect.units[place])
         }  # fmt: skip
         self._clean = _cleaner(dialect)
+        self.keeper = SeamKeeper()
         names = [str(place) for place in range(len(dialect.numeric))]
         used = [names[place] for place in self._used]
+        label = [] if dialect.label is None else [names[dialect.label]]
+        self._word = ""  # of the channel that the last row belongs to
         self._read = arrow_csv.ReadOptions(column_names=names, block_size=1 << 20)
         self._parse = arrow_csv.ParseOptions(
             delimiter="\t" if dialect.delimiter in (" ", SPACED_COMMA) else dialect.delimiter
@@ -151,15 +160,16 @@ class _Reader:
         self._convert = arrow_csv.ConvertOptions(
             column_types={
                 names[place]: pa.string() if dialect.clock[place] else pa.float64() for place in self._used
-            },
-            include_columns=used,
+            }
+            | dict.fromkeys(label, pa.string()),
+            include_columns=used + label,
             null_values=_NULLS,
             decimal_point=dialect.decimal,
         )
 
     def blocks(self, tick: Tick, notes: list[str]) -> Iterator[Block]:
         """Samples from the first to the last; see `Table`."""
-        left = _Left()
+        left, self.keeper, self._word = _Left(), SeamKeeper(), ""
         size = max(self._path.stat().st_size, 1)
         skip = self._dialect.first_line
         for lines, done in line_blocks(self._path, self._encoding):
@@ -174,11 +184,28 @@ class _Reader:
         notes.extend(left.notes())
 
     def _block(self, lines: bytes, left: _Left, tick: Tick, done: float) -> Block:
-        quick = None if _is_cut(lines) else self._by_arrow(self._clean(lines))
-        return quick if quick is not None else self._by_cell(lines, left, tick, done)
+        found = None if _is_cut(lines) else self._by_arrow(self._clean(lines))
+        if found is None:
+            return self._by_cell(lines, left, tick, done)
+        quick, words = found
+        blanks = blank_lines(lines) if not self._times else np.empty(0, dtype=np.int64)
+        before = self.keeper.pass_block(len(quick[0]), blanks, self._changes(words))
+        return tuple(np.concatenate([np.full(before, np.nan), part]) for part in quick) if before else quick
 
-    def _by_arrow(self, lines: bytes) -> Block | None:
-        """All columns at once, or None where any cell or row of the block is odd."""
+    def _changes(self, words: pa.Array | None) -> dict[int, str]:
+        """From which rows on another channel is named, and which."""
+        if words is None or not len(words):
+            return {}
+        at = np.asarray(words.dictionary_encode().indices.to_numpy(zero_copy_only=False))
+        rows = [0, *(int(row) + 1 for row in np.flatnonzero(at[1:] != at[:-1]))]
+        found = {row: str(words[row].as_py() or "").strip() for row in rows[:_MOST_CHANGES]}
+        if self._word in ("", found[0]):
+            del found[0]
+        self._word = str(words[len(words) - 1].as_py() or "").strip()
+        return found
+
+    def _by_arrow(self, lines: bytes) -> tuple[Block, pa.Array | None] | None:
+        """All columns at once and the words of channels, or None where any cell or row is odd."""
         import pyarrow as pa
         from pyarrow import csv as arrow_csv
 
@@ -189,7 +216,7 @@ class _Reader:
         except pa.ArrowInvalid:
             return None
         found: list[NDArray[np.float64]] = []
-        for place, column in zip(self._used, table.columns, strict=True):
+        for place, column in zip(self._used, table.columns[: len(self._used)], strict=True):
             values = column.combine_chunks() if column.num_chunks != 1 else column.chunk(0)
             if place in self._times and values.null_count:
                 return None  # a row of nothing is none
@@ -200,16 +227,29 @@ class _Reader:
                 found.append(times)
             else:
                 found.append(np.asarray(values.to_numpy(zero_copy_only=False), dtype=np.float64))
-        return tuple(found)
+        if (
+            all(column.null_count for column in table.columns[: len(self._used)])
+            and np.isnan(found).all(axis=0).any()
+        ):
+            return None  # a row in which nothing stands may part two blocks
+        label = None if self._dialect.label is None else table.columns[-1].combine_chunks()
+        return tuple(found), label
 
     def _by_cell(self, lines: bytes, left: _Left, tick: Tick, done: float) -> Block:
         rows: list[list[float]] = []
-        cut = _is_cut(lines)
+        cut, keeper = _is_cut(lines), self.keeper
+        nothing = [float("nan")] * len(self._used)
         for number, cells in enumerate(self._rows(lines, cut=cut)):
             if number % _ROWS_A_TICK == 0:
                 tick(done)
             row = self._row(cells, left, cut=cut)
-            if row is not None:
+            if row is None:
+                keeper.pass_line(self._dialect.delimiter.join(cells).strip(self._dialect.delimiter))
+            elif not self._times and not any(map(str.strip, cells)):
+                keeper.pass_empty_row()
+            else:
+                self._pass_word(cells)
+                rows += [nothing] * keeper.begin_row()
                 rows.append(row)
         made: NDArray[Any] = np.array(rows, dtype=np.float64).reshape(len(rows), len(self._used))
         return tuple(np.ascontiguousarray(made[:, place]) for place in range(len(self._used)))
@@ -217,8 +257,7 @@ class _Reader:
     def _rows(self, lines: bytes, *, cut: bool) -> Iterator[list[str]]:
         dialect = self._dialect
         text = lines.decode("utf-8", "replace").replace("\0", "").splitlines()
-        mark = dialect.comment
-        kept = (line for line in text if line.strip() and not (mark and line.startswith(mark)))
+        kept = self._kept(text)
         if dialect.delimiter == " ":
             yield from (self._spaced(line.replace('"', ""), cut) for line in kept)
             return
@@ -231,6 +270,24 @@ class _Reader:
             raise ImportingError(
                 say("a cell of it is too long for a number"), say("save the recording as a plain table")
             ) from error
+
+    def _pass_word(self, cells: list[str]) -> None:
+        place = self._dialect.label
+        word = "" if place is None or place >= len(cells) else plain(cells[place])
+        if word and self._word not in ("", word):
+            self.keeper.pass_word(word)
+        self._word = word or self._word
+
+    def _kept(self, lines: list[str]) -> Iterator[str]:
+        """The lines that may be rows."""
+        mark = self._dialect.comment
+        for line in lines:
+            if not line.strip():
+                self.keeper.pass_line()
+            elif mark and line.startswith(mark):
+                self.keeper.pass_line(line)
+            else:
+                yield line
 
     def _spaced(self, line: str, cut: bool) -> list[str]:
         """The cells of a line between spaces: where some are blank, by where they stand in other lines."""
@@ -267,6 +324,9 @@ class _Reader:
                     return None
                 odd.append(cell)
             values.append(float("nan") if value is None else value)
+        if odd and not self._times and self.keeper.broken and any(cell.strip()[:1].isalpha() for cell in odd):
+            left.rows += 1  # a summary below the samples, or the words above another block
+            return None
         told = len(self._used) - sum(map(np.isnan, values))
         if not told and self._times:
             left.rows += bool(odd or short)

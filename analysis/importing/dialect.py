@@ -11,6 +11,8 @@ from analysis.errors import ImportingError
 from analysis.importing.asides import asides
 from analysis.importing.cells import MISSING, looks_numeric, unit_in
 from analysis.importing.choices import NOTHING_CHOSEN, SPACED_COMMA, TextChoices
+from analysis.importing.first_row import behind_numbers, counts_rows, filled, first_row, is_short
+from analysis.importing.guesses import names_channel, numbers_channels
 from analysis.importing.headings import headings, lines_of, logical, padded, split_line, stated_interval
 from analysis.importing.instants import seconds_of
 from analysis.importing.layouts import refuse_another_kind, refuse_another_layout, refuse_commas_everywhere
@@ -27,6 +29,8 @@ _COMMENTS = ("#", "%", "//", "!", "*")
 _GROUPED = re.compile(r"[+\-]?[1-9]\d{0,2},\d{3}")  # a thousand, or a number to three decimals
 _MOST_LINES = 3000
 _TAIL_LINES = 400
+_MOST_LABELS = 8  # channels
+_MOST_ABOVE = 14  # lines that are kept
 _SPACED_COMMAS = re.compile(r"\s*[+\-]?\d+,\d+(?:, [+\-]?\d+,\d+)+\s*")
 
 
@@ -74,6 +78,10 @@ class Dialect:
         Which columns have a decimal point though the others have a comma; empty where none has.
     arrow : str
         What `ARROW` behind the first cell of a line is read as; empty where there is none.
+    above : tuple of str
+        The last lines before the first sample that hold anything.
+    label : int or None
+        The column whose words say which channel a row belongs to.
     """
 
     delimiter: str
@@ -90,6 +98,8 @@ class Dialect:
     edges: Edges | None = None
     pointed: tuple[bool, ...] = ()
     arrow: str = ""
+    above: tuple[str, ...] = ()
+    label: int | None = None
 
 
 def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
@@ -128,14 +138,16 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
     refuse_another_layout([split_line(lines[place], delimiter) for place in rows], width)
     every = [lines[place] for place in rows]
     marks = _chosen_marks(_marks(tail, every, delimiter, numeric), choices)
-    first = rows[0] if choices.head_lines is not None else _first_row(lines, rows, delimiter, numeric)
+    first = rows[0] if choices.head_lines is not None else first_row(lines, rows, delimiter, numeric)
+    if first is None:
+        raise _no_rows()
     if choices.head_lines is None:
-        first = _behind_numbers(lines, [place for place in rows if place >= first], delimiter)
+        first = behind_numbers(lines, [place for place in rows if place >= first], delimiter)
     if delimiter == ",":
         above = [split_line(line, ",") for line in lines[:first]]
         refuse_commas_everywhere(above, width, split_line(lines[first], ","))
     names, units = headings(lines[:first], delimiter, width, comment)
-    if width > 2 and not names[-1] and all(names[:-1]) and _counts_rows(lines, rows, first, delimiter, width):
+    if width > 2 and not names[-1] and all(names[:-1]) and counts_rows(lines, rows, first, delimiter, width):
         names, units = ["", *names[:-1]], ["", *units[:-1]]  # the heading leaves out the numbers of the rows
     cells = padded(split_line(lines[first], delimiter), width)
     units = [unit or _own_unit(cell) for unit, cell in zip(units, cells, strict=True)]
@@ -144,12 +156,27 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
         lines[:first], [split_line(line, delimiter) for line in lines[:first]],
         [split_line(line, delimiter) for line in tail], names, numeric,
     )  # fmt: skip
+    label = _label(tail, delimiter, names, numeric)
+    kept = [line.strip() for line in lines[:first] if line.strip()]
+    kept += [] if label is None else [cells[label]]
     return Dialect(
         delimiter, marks[0], marks[1], comment, physical[first], tuple(names), tuple(units), tuple(numeric),
         tuple(clock), stated_interval(lines[:first]), (*marks[2], *beside),
         _edges(tail, width) if delimiter == " " else None,
         _pointed(tail, delimiter, width, marks[0], marks[1]), arrow,
+        tuple(kept[-_MOST_ABOVE:]), label,
     )  # fmt: skip
+
+
+def _label(tail: list[str], delimiter: str, names: list[str], numeric: list[bool]) -> int | None:
+    """The column of words that says which channel a row belongs to; None where there is none."""
+    for place, use in enumerate(numeric):
+        if use or not (numbers_channels(names[place]) or not names[place]):
+            continue
+        words = {cells[place] for line in tail if len(cells := split_line(line, delimiter)) == len(numeric)}
+        if words and len(words) <= _MOST_LABELS and all(map(names_channel, words)):
+            return place
+    return None
 
 
 def _arrow(lines: list[str]) -> str:
@@ -158,25 +185,6 @@ def _arrow(lines: list[str]) -> str:
     if len(having) < 2 or 2 * len(having) < len([line for line in lines if line.strip()]):
         return ""
     return next((mark for mark in (";", "\t", "|", ",") if mark in having[-1]), " ")
-
-
-def _behind_numbers(lines: list[str], rows: list[int], delimiter: str) -> int:
-    """The first of the rows, or the second where the first counts the columns (1, 2, 3) and numbers none."""
-    cells = split_line(lines[rows[0]], delimiter)
-    counting = [[str(place + start) for place in range(len(cells))] for start in (0, 1)]
-    if len(cells) < 3 or len(rows) < 3 or cells not in counting:
-        return rows[0]
-    below = split_line(lines[rows[1]], delimiter)
-    return rows[0] if all(cell.isdecimal() for cell in below) else rows[1]
-
-
-def _counts_rows(lines: list[str], rows: list[int], first: int, delimiter: str, width: int) -> bool:
-    """Whether the first cells of the rows go 0, 1, 2 or 1, 2, 3, and the last ones are filled."""
-    some = [split_line(lines[place], delimiter) for place in rows if place >= first][:5]
-    counted = [cells[0] for cells in some if len(cells) == width and cells[-1]]
-    return len(counted) > 1 and counted in (
-        [str(place + start) for place in range(len(counted))] for start in (0, 1)
-    )
 
 
 def _edges(tail: list[str], width: int) -> Edges | None:
@@ -235,17 +243,12 @@ def _one_width(rows: list[list[str]], delimiter: str) -> tuple[list[list[str]], 
     width, often = lengths.most_common(1)[0]
     if delimiter == " ":  # where cells are blank, most rows may be short
         longest = max(length for length, count in lengths.items() if 5 * count >= len(rows))
-        short = all(_is_short(" ".join(cells), longest) for cells in rows if len(cells) < longest)
+        short = all(is_short(" ".join(cells), longest) for cells in rows if len(cells) < longest)
         width = longest if short else width
     elif 2 * often < len(rows):  # as many empty cells behind each row as it happens to have
-        rows = [_filled(cells) for cells in rows]
+        rows = [filled(cells) for cells in rows]
         width = Counter(map(len, rows)).most_common(1)[0][0]
     return [cells for cells in rows if len(cells) == width], width
-
-
-def _filled(cells: list[str]) -> list[str]:
-    """The cells up to the last one that holds anything."""
-    return cells[: max((place + 1 for place, cell in enumerate(cells) if cell), default=0)]
 
 
 def _is_numeric(cells: list[str], delimiter: str) -> bool:
@@ -344,44 +347,3 @@ def _has_points(cells: list[str]) -> bool:
     plain_ones = [found for cell in cells if (found := re.fullmatch(r"[+\-]?(\d+)\.(\d+)", cell))]
     sure = any(len(found[2]) != 3 or found[1] == "0" for found in plain_ones)
     return sure and not any("," in cell for cell in cells)
-
-
-def _first_row(lines: list[str], rows: list[int], delimiter: str, numeric: list[bool]) -> int:
-    """The first line of the run of samples, found from the end of the head upwards."""
-    first = next((place for place in reversed(rows) if _fits(lines[place], delimiter, numeric)), None)
-    if first is None:
-        raise _no_rows()
-    strange = 0
-    before = [place for place in rows if place < first]
-    seen = Counter(lines[place] for place in before)
-    for place in reversed(before):
-        if _fits(lines[place], delimiter, numeric):
-            first, strange = place, 0
-        elif delimiter == " " and _is_short(lines[place], len(numeric)):
-            continue
-        elif seen[lines[place]] == 1 or not _is_heading(lines[place], delimiter, numeric):
-            strange += 1
-            if strange > 2 or _is_heading(lines[place], delimiter, numeric):
-                break
-        seen[lines[place]] -= 1  # a heading that stands further up too begins a page, not the table
-    return first
-
-
-def _is_short(line: str, width: int) -> bool:
-    """Whether a line holds fewer numbers than a row, and nothing else: blank cells between spaces."""
-    cells = line.split()
-    return 1 < len(cells) < width and all(map(looks_numeric, cells))
-
-
-def _is_heading(line: str, delimiter: str, numeric: list[bool]) -> bool:
-    cells = split_line(line, delimiter)
-    words = [cell for cell in cells if cell and not looks_numeric(cell) and cell.lower() not in MISSING]
-    return len(cells) == len(numeric) and len(words) >= 0.5 * len(numeric)
-
-
-def _fits(line: str, delimiter: str, numeric: list[bool]) -> bool:
-    cells = split_line(line, delimiter)
-    if len(cells) != len(numeric) != len(cells := _filled(cells)):
-        return False
-    told = [cell for cell, use in zip(cells, numeric, strict=True) if use and cell.lower() not in MISSING]
-    return bool(told) and all(map(looks_numeric, told))

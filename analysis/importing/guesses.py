@@ -39,9 +39,21 @@ _TIME_WORDS = re.compile(r"^(?:(?:rel|abs|elapsed|sample)[ ._]?)?(?:time|t|zeit|
 _COUNTER_WORDS = re.compile(
     r"^(?:no|nr|#|n|index|idx|sample|samples|row|point|count|zeile|number)\.?$", re.IGNORECASE
 )
+_CHANNEL = re.compile(  # without accents; in the languages of the workshops around
+    r"^\W*(?:(?:analog\w*|input|measuring|mess)\W?)?"
+    r"(?:ch|chan|channel|input|analog|ain?|kanal|eingang|probe|tastkopf|voie|canale?|kanaal|kanal|wire|leitung"
+    r"|trace|track|spur|column|spalte|voltage|spannung|u|v|y)"
+    r"(?:\W*(?:no|nr)?\W*)(?:\d{1,2}|[a-h])\b|^\W*[a-h]\W*(?:[\[(][^\])]*[\])])?\W*$"
+)
+_CHANNEL_WORDS = re.compile(  # in the languages of the workshops around
+    r"^(?:ch|chan|channel|kanal|canale?|voie|kanaal|kanal|input|eingang|wire|leitung|probe|source|quelle|name"
+    r"|signal name|label)\W*(?:no|nr|number|nummer|name|id)?\W*$",
+    re.IGNORECASE,
+)
 
 _SUMMARY_WORDS = re.compile(r"(?<=\w )(?:min|max|minimum|maximum|peak|std)\.?$", re.IGNORECASE)
 _LEAST_LEVELS = 8  # samples: a signal that was measured takes more than two values
+_MOST_WORDS = 3  # of the name of a wire
 _MOST_VOLTS = 60.0  # whole numbers above are counts; a battery of a vehicle has less
 _COUNT_WORDS = re.compile(r"\b(?:adc|raw|counts?|lsb|digits?)(?:\b|\d|$)", re.IGNORECASE)
 
@@ -81,6 +93,22 @@ def is_counter(name: str, values: NDArray[np.float64]) -> bool:
     return bool(len(steps)) and bool((steps == 1.0).all()) and (
         bool(_COUNTER_WORDS.match(name.strip())) or bool(values[0] in (0.0, 1.0))
     )  # fmt: skip
+
+
+def counts_by_name(name: str) -> bool:
+    """Whether a heading says that a column counts rows."""
+    return bool(_COUNTER_WORDS.match(name.strip()))
+
+
+def names_channel(words: str) -> bool:
+    """Whether words name a channel of a recorder, or a wire."""
+    plain = without_accents(words).lower()
+    return bool(_CHANNEL.match(plain)) or (len(plain.split()) <= _MOST_WORDS and said_role(words) is not None)
+
+
+def numbers_channels(name: str) -> bool:
+    """Whether a heading says that a column tells which channel a row belongs to."""
+    return bool(_CHANNEL_WORDS.match(without_accents(name).strip()))
 
 
 def rises(values: NDArray[np.float64]) -> bool:

@@ -157,6 +157,8 @@ def _heading_rows(before: list[str], delimiter: str, width: int, comment: str) -
         cells = _heading_cells(plain_line, delimiter, width)
         if not cells and rows:
             break
+        if width == 1 and _stated_in(plain_line) is not None:
+            continue
         said = [cell for cell in cells if cell]
         if all(_RULE.fullmatch(cell) for cell in said):
             continue  # a ruled line

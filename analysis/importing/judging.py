@@ -125,7 +125,7 @@ def _judged(spool: Spool, wishes: Wishes) -> Judged:
     if wanted:
         guesses = {p: g if p in wanted else Guess(None, say("it was not chosen")) for p, g in guesses.items()}
     guesses = _one_each(guesses, wanted)
-    problems[:0] = _of_time(found, columns, clocks)
+    problems[:0] = [*([] if spool.problem is None else [spool.problem]), *_of_time(found, columns, clocks)]
     in_share = _not_in_volts(columns, guesses, wanted, scaled)
     problems += in_share
     if not in_share and not any(item.role for item in guesses.values()):

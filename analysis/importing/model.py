@@ -13,6 +13,7 @@ from numpy.typing import NDArray
 from analysis.captures.model import Scaling
 from analysis.errors import ImportingError
 from analysis.importing.dialect import Dialect
+from analysis.importing.seams import Seam
 from analysis.progress import Tick
 from analysis.wording import say
 
@@ -110,6 +111,8 @@ class Table:
         Of a text; empty for every other kind.
     datasets : tuple of Dataset
         Arrays that could be columns, where a file holds named ones; empty for every other kind.
+    seams : callable
+        Where a text is broken off and goes on, as far as it has been read; nothing for every other kind.
     """
 
     path: Path
@@ -122,6 +125,7 @@ class Table:
     dialect: Dialect | None = None
     encoding: str = ""
     datasets: tuple[Dataset, ...] = ()
+    seams: Callable[[], tuple[Seam, ...]] = tuple
 
 
 def clock_places(table: Table) -> frozenset[int]:

@@ -19,6 +19,7 @@ class Need(StrEnum):
     RESAMPLE = "resample"
     FULL_SCALE = "full_scale"
     ROLES = "roles"
+    BLOCKS = "blocks"
 
 
 @dataclass(frozen=True, slots=True)

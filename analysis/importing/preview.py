@@ -27,6 +27,7 @@ from analysis.importing.needs import Need, Problem
 from analysis.importing.opening import is_text
 from analysis.importing.recipes import open_by_recipe
 from analysis.importing.seen import ColumnSeen, Preview, TimeSeen, TimeSource
+from analysis.importing.settling import settle_blocks
 from analysis.importing.shape import shape_of
 from analysis.importing.spool import Spool, SpooledColumn
 from analysis.importing.time_seen import time_seen
@@ -88,7 +89,8 @@ def preview(
         return _lines_alone(path, wishes, error)
     with tempfile.TemporaryDirectory(prefix="wornband-") as folder, Spool(table, Path(folder)) as spool:
         spool.fill(part(tick, 0.0, 0.7), most_rows=most_rows)
-        rows = len(spool.columns[0])
+        settle_blocks(spool, decided)
+        table, rows = spool.table, len(spool.columns[0])
         decided, dropped = _that_fit(decided, table.columns)
         seen = judged(spool, decided)
         time, of_time = time_seen(spool, seen, decided)
@@ -113,11 +115,12 @@ def preview(
             step=_step(seen, decided),
             text=_as_read(table),
             wishes=decided,
-            shape=shape_of(table),
+            shape=shape_of(spool.opened),
             recipe=recipe,
             problems=problems,
             notes=(*dropped, *spool.notes, *seen.notes),
             datasets=table.datasets,
+            blocks=spool.blocks,
         )
 
 
@@ -205,6 +208,10 @@ def _that_fit(wishes: Wishes, columns: Sequence[Column]) -> tuple[Wishes, tuple[
 def _columns(spool: Spool, seen: Judged, tick: Tick) -> tuple[ColumnSeen, ...]:
     written = spool.table.dialect
     cells = [place for place, use in enumerate(written.numeric) if use] if written else None
+    if (
+        written is not None and cells is not None
+    ):  # columns that stand further down have no cell beside the first ones
+        cells += [len(written.numeric) + more for more in range(len(seen.columns) - len(cells))]
     found = []
     for place, column in enumerate(seen.columns):
         is_time = place == seen.time_place

@@ -19,7 +19,7 @@ from analysis.errors import ImportingError
 from analysis.importing.choices import TextChoices, checked_choices
 from analysis.importing.model import MOST_COLUMNS
 from analysis.importing.shape import Shape
-from analysis.importing.wishes import CONDITIONS, Wishes
+from analysis.importing.wishes import CONDITIONS, Blocks, Wishes
 from analysis.wording import say
 
 if TYPE_CHECKING:
@@ -69,7 +69,8 @@ def recipe_of(understood: Understood, wishes: Wishes) -> dict[str, Any]:
         What was asked for, a recipe that was followed included.
     """
     plan, shape = understood.plan, understood.shape
-    names = shape.columns if shape is not None else understood.columns
+    alike = shape is not None and len(shape.columns) == len(understood.columns)
+    names = shape.columns if shape is not None and alike else understood.columns
     text = wishes.text
     return {
         "schema": SCHEMA,
@@ -92,6 +93,7 @@ def recipe_of(understood: Understood, wishes: Wishes) -> dict[str, Any]:
         "datasets": list(wishes.datasets),
         "step": None if wishes.step is None else str(wishes.step),
         "resample": wishes.resample,
+        "blocks": None if wishes.blocks is None else str(wishes.blocks),
         "text": {
             "delimiter": text.delimiter,
             "decimal": text.decimal,
@@ -191,7 +193,7 @@ def _shape(held: Any) -> Shape | None:
 
 
 def _wishes(held: Mapping[str, Any]) -> Wishes:
-    time, step = held.get("time_column"), held.get("step")
+    time, step, blocks = held.get("time_column"), held.get("step"), held.get("blocks")
     text = held.get("text") or {}
     conditions = _table(held, "conditions")
     if not set(conditions) <= set(CONDITIONS):
@@ -205,6 +207,7 @@ def _wishes(held: Mapping[str, Any]) -> Wishes:
         datasets=_words(held.get("datasets") or []),
         step=None if step is None else Step(step),
         resample=held.get("resample") is True,
+        blocks=None if blocks is None else Blocks(blocks),
         attributes=_table(held, "attributes", _LONGEST_NOTE),
         text=_choices(text),
         factors={_word(name): _number(value) for name, value in _mapping(held, "factors").items()},

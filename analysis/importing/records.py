@@ -18,7 +18,6 @@ from analysis.importing.moments import moment_of
 from analysis.importing.needs import unbelievable
 from analysis.importing.plan import Plan, PlannedChannel
 from analysis.importing.spool import Spool, SpooledColumn
-from analysis.importing.stacked import hidden_blocks
 from analysis.importing.time_base import TimeBase, contradiction, is_believable, time_base
 from analysis.importing.wishes import EVERY_CHANNEL, Wishes
 from analysis.progress import Tick
@@ -115,15 +114,27 @@ def _moment(spool: Spool, plan: Plan, piece: _Piece) -> dict[str, str]:
 
 
 def _pieces(spool: Spool, plan: Plan, size: int, notes: list[str], tick: Tick) -> list[_Piece]:
+    spans = spool.spans or ((0, size),)
     if plan.time_place is None:
         interval = plan.interval_s or 0.0
         if not 0.0 < interval < float("inf"):
             raise ImportingError(say("the sample interval must be positive"), say("say it in seconds"))
-        blocks = hidden_blocks(spool)
-        if blocks is not None:
-            raise blocks.error()
-        return [_Piece(0, size, TimeBase(0.0, interval, 0.0, True, np.empty(0, dtype=np.int64)), None)]
-    times, restarts = going_on(spool.columns[plan.time_place], plan.time_factor)
+        base = TimeBase(0.0, interval, 0.0, True, np.empty(0, dtype=np.int64))
+        return [_Piece(start, stop, base, None) for start, stop in spans]
+    found: list[_Piece] = []
+    for start, stop in spans:
+        said: list[str] = []
+        found += _between_gaps(spool, plan, start, stop, said, tick)
+        notes += [note for note in said if note not in notes]
+    return found
+
+
+def _between_gaps(
+    spool: Spool, plan: Plan, first: int, last: int, notes: list[str], tick: Tick
+) -> list[_Piece]:
+    """The pieces of rows ``[first, last)``."""
+    column = spool.columns[plan.time_place or 0].part(first, last)
+    times, restarts = going_on(column, plan.time_factor)
     notes += [restarts] if restarts else []
     base = time_base(times, plan.time_factor, tick, stated_s=spool.table.interval_s)
     notes += [] if base.note is None else [base.note]
@@ -139,16 +150,19 @@ def _pieces(spool: Spool, plan: Plan, size: int, notes: list[str], tick: Tick) -
             )
         )
     if base.even or not len(base.cuts):
-        return [_Piece(0, size, base, times)]
+        return [_Piece(first, last, base, times)]
     notes.append(say("the time has gaps; each stretch between them is a record of its own"))
-    edges = [0, *(int(cut) for cut in base.cuts), size]
+    edges = [0, *(int(cut) for cut in base.cuts), last - first]
     kept = [(start, stop) for start, stop in pairwise(edges) if stop - start >= 2]
-    lost = size - sum(stop - start for start, stop in kept)
+    lost = last - first - sum(stop - start for start, stop in kept)
     if lost:
         notes.append(plural("{count} lone row between gaps was left out",
                             "{count:,} lone rows between gaps were left out", count=lost))  # fmt: skip
     parts = [(start, stop, times.part(start, stop)) for start, stop in kept]
-    return [_Piece(start, stop, time_base(part, plan.time_factor), part) for start, stop, part in parts]
+    return [
+        _Piece(first + start, first + stop, time_base(part, plan.time_factor), part)
+        for start, stop, part in parts
+    ]
 
 
 def _uneven(base: TimeBase) -> ImportingError:

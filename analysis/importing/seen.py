@@ -139,6 +139,8 @@ class Preview:
         What it seems to have been taken for.
     datasets : tuple of Dataset
         Arrays to choose among, where a file holds named ones.
+    blocks : int
+        How many of them stand one below the other in a table; 1 of one course.
     text : TextChoices
         How a text was read, every choice filled in; nothing chosen for every other kind.
     wishes : Wishes
@@ -172,6 +174,7 @@ class Preview:
     problems: tuple[Problem, ...]
     notes: tuple[str, ...]
     datasets: tuple[Dataset, ...] = ()
+    blocks: int = 1
 
     @property
     def ready(self) -> bool:

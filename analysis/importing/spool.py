@@ -20,7 +20,8 @@ from numpy.typing import NDArray
 
 from analysis.captures.model import SampleSource
 from analysis.errors import ImportingError
-from analysis.importing.model import Table
+from analysis.importing.model import Column, Table
+from analysis.importing.needs import Problem
 from analysis.progress import Tick, ignore
 from analysis.wording import say
 
@@ -100,6 +101,10 @@ class Spool:
         self.columns: tuple[SpooledColumn, ...] = ()
         self.whole = False  # whether the table was read to its end
         self.turned = False  # whether the last row of the table is the first here
+        self.opened = table  # as its file presents it, whatever becomes of its blocks
+        self.blocks = 1  # how many of them stand one below the other
+        self.spans: tuple[tuple[int, int], ...] = ()  # of blocks that are a record each
+        self.problem: Problem | None = None  # what has to be said of them first
 
     def __enter__(self) -> Self:
         return self
@@ -140,6 +145,11 @@ class Spool:
         """Let the last row of the table be the first."""
         self.columns = tuple(column.turned() for column in self.columns)
         self.turned = not self.turned
+
+    def rearrange(self, columns: tuple[Column, ...], sources: tuple[SpooledColumn, ...]) -> None:
+        """Let blocks of the table be columns of their own; `opened` stays as it is."""
+        self.table = replace(self.table, columns=columns)
+        self.columns = sources
 
     def _copy(self, tick: Tick, most_rows: int | None) -> int:
         size = 0

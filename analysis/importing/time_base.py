@@ -11,7 +11,6 @@ from numpy.typing import NDArray
 from analysis.captures.model import SampleSource
 from analysis.errors import ImportingError
 from analysis.importing.coarse import coarse
-from analysis.importing.stacked import stacked, starts_again
 from analysis.progress import Tick, ignore
 from analysis.wording import Wording, say
 
@@ -139,9 +138,6 @@ def _checked_steps(source: SampleSource, factor: float, tick: Tick) -> tuple[flo
                 say("repair the table, or name the sample interval instead"),
             )
         if (steps < 0).any():
-            row = starts_again(source)
-            if row is not None:
-                raise stacked(row).error()
             raise ImportingError(
                 say("the time runs backwards at row {row:,}", row=start + int(np.argmax(steps < 0)) + 2),
                 say("sort or split the table, or name the sample interval instead"),

@@ -12,7 +12,6 @@ from analysis.importing.judging import Judged
 from analysis.importing.needs import Need, Problem, unbelievable
 from analysis.importing.seen import TimeSeen, TimeSource
 from analysis.importing.spool import Spool, SpooledColumn
-from analysis.importing.stacked import hidden_blocks
 from analysis.importing.time_base import TimeBase, contradiction, is_believable, time_base
 from analysis.importing.wishes import Wishes
 from analysis.wording import plural, say
@@ -34,10 +33,9 @@ def time_seen(spool: Spool, seen: Judged, wishes: Wishes) -> tuple[TimeSeen, tup
     """
     place = seen.time_place
     if place is None:
-        blocks = hidden_blocks(spool)
-        return _stated_time(wishes, spool.table.interval_s), () if blocks is None else (blocks,)
+        return _stated_time(wishes, spool.table.interval_s), ()
     name, factor = seen.columns[place].name, seen.factors[place]
-    source, restarts = going_on(spool.columns[place], factor)
+    source, restarts = going_on(_of_the_first(spool, place), factor)
     try:
         base = time_base(source, factor, stated_s=spool.table.interval_s)
     except ImportingError as error:
@@ -90,6 +88,12 @@ def time_seen(spool: Spool, seen: Judged, wishes: Wishes) -> tuple[TimeSeen, tup
     if not is_believable(base.interval_s):
         return found, (unbelievable(base.interval_s),)
     return found, () if even or wishes.resample else (uneven,)
+
+
+def _of_the_first(spool: Spool, place: int) -> SpooledColumn:
+    """The times; of several blocks those of the first."""
+    times = spool.columns[place]
+    return times.part(*spool.spans[0]) if spool.spans else times
 
 
 def _stated_time(wishes: Wishes, in_file_s: float | None) -> TimeSeen:

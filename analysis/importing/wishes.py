@@ -4,9 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
+from enum import StrEnum
 
 from analysis.captures.model import Role, Step
 from analysis.importing.choices import NOTHING_CHOSEN, TextChoices
+
+
+class Blocks(StrEnum):
+    """What blocks of a table are that stand one below the other."""
+
+    JOINED = "joined"  # one course that goes on
+    RECORDS = "records"
+    CHANNELS = "channels"
+
 
 CONDITIONS = ("plugged", "ignition", "engine", "loads", "moved", "temperature")
 """Attributes of a record that say under which conditions it was taken."""
@@ -52,6 +62,8 @@ class Wishes:
         Which of the named arrays of a file are to be used; empty where that is found out.
     guess_step : bool
         Whether a step that nobody states may be taken from how the channels behave.
+    blocks : Blocks or None
+        What blocks of a table are that stand one below the other.
     """
 
     channels: Mapping[str, Role] = field(default_factory=dict)
@@ -69,6 +81,7 @@ class Wishes:
     conditions: Mapping[str, str] = field(default_factory=dict)
     guess_step: bool = True
     datasets: tuple[str, ...] = ()
+    blocks: Blocks | None = None
 
 
 def over(stated: Wishes, base: Wishes) -> Wishes:
@@ -104,6 +117,7 @@ def over(stated: Wishes, base: Wishes) -> Wishes:
         conditions={**base.conditions, **stated.conditions},
         guess_step=stated.guess_step and base.guess_step,
         datasets=stated.datasets or base.datasets,
+        blocks=stated.blocks or base.blocks,
     )
 
 

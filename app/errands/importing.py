@@ -15,7 +15,7 @@ from analysis.importing.choices import TextChoices
 from analysis.importing.recipe import check_place, keep_recipe, read_recipe, recipe_of
 from analysis.importing.recipes import keep_for_shape, own_recipes_folder
 from analysis.importing.understood import Understood
-from analysis.importing.wishes import Wishes, over
+from analysis.importing.wishes import Blocks, Wishes, over
 from analysis.progress import Tick
 from app.errands.interrupts import Interrupts
 from app.errands.progress_line import ProgressLine
@@ -91,6 +91,7 @@ def wishes_of(call: argparse.Namespace) -> Wishes:
         conditions=dict(call.condition),
         guess_step=call.step != "none",
         datasets=tuple(call.dataset),
+        blocks=Blocks(call.blocks) if call.blocks else None,
     )
     return over(stated, read_recipe(Path(call.recipe))) if call.recipe else stated
 

@@ -9,7 +9,7 @@ from typing import TextIO
 
 from analysis.captures.model import Role, Step
 from analysis.importing.choices import ENCODINGS, MARKS
-from analysis.importing.wishes import CONDITIONS
+from analysis.importing.wishes import CONDITIONS, Blocks
 from app.errands.parsers import Errands, add_errand
 
 TABLE_ERRANDS = ("import", "export", "watch")
@@ -60,6 +60,8 @@ def _add_import(errands: Errands) -> None:
                        help="what a column is multiplied by: 10 for a probe that divides by ten")  # fmt: skip
     bring.add_argument("--step", choices=[*(str(step) for step in Step), "none"],
                        help="what it was taken for; none to leave it open")  # fmt: skip
+    bring.add_argument("--blocks", choices=[str(item) for item in Blocks],
+                       help="what blocks are that stand one below the other in a table")  # fmt: skip
     bring.add_argument("--resample", action="store_true", help="interpolate uneven times onto even ones")
     bring.add_argument(
         "--set", action="append", default=[], type=pair, metavar="KEY=VALUE", help="vehicle=..., profile=..."

@@ -8,7 +8,7 @@ from PySide6.QtCore import QObject, Signal
 
 from analysis.importing.choices import TextChoices
 from analysis.importing.units import RATE, TIME, VOLTAGE
-from analysis.importing.wishes import Wishes
+from analysis.importing.wishes import Blocks, Wishes
 from app.importing import draft as drafts
 from app.importing.draft import Draft
 from app.importing.draft_edit import DraftEdit
@@ -51,6 +51,7 @@ class ImportEdits(QObject):
         page.reading.spacing_entered.connect(self._enter_spacing)
         page.reading.full_scale_entered.connect(self._enter_full_scale)
         page.reading.datasets_told.connect(self._tell_datasets)
+        page.reading.blocks_told.connect(self._tell_blocks)
         page.reading.resample_ticked.connect(
             lambda on: self._read(lambda _, wishes: replace(wishes, resample=on))
         )
@@ -213,6 +214,11 @@ class ImportEdits(QObject):
     def _tell_datasets(self, names: tuple[str, ...]) -> None:
         """Other columns: what was said of those there were before does not hold for these."""
         self._read(lambda _, wishes: replace(wishes, datasets=names, channels={}, time_column=None))
+
+    def _tell_blocks(self, word: str) -> None:
+        """Blocks side by side are other columns: what was said of those does not hold for these."""
+        blocks = Blocks(word) if word else None
+        self._read(lambda _, wishes: replace(wishes, blocks=blocks, channels={}, time_column=None))
 
     def _enter_full_scale(self, text: str) -> None:
         volts = positive_entered(text, VOLTAGE)

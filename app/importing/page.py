@@ -146,6 +146,7 @@ class ImportPage(QWidget):
             Need.INTERVAL: reading.time,
             Need.RESAMPLE: reading.resample,
             Need.FULL_SCALE: reading.full_scale,
+            Need.BLOCKS: reading.blocks,
         }
         cards = [card.use for card in self.columns.cards.values()]
         field = fields.get(need) or next(iter(cards), None)

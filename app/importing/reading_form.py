@@ -14,7 +14,7 @@ from analysis.importing.wishes import Wishes
 from analysis.wording import say
 from app.importing.dataset_list import DatasetList
 from app.importing.trouble_line import TroubleLine
-from app.importing.words import encoding_names, mark_name, mark_names, problem_sentence
+from app.importing.words import block_names, encoding_names, mark_name, mark_names, problem_sentence
 from app.language import said
 from app.views.press_row import text_line
 from app.views.record_form import WordBox
@@ -48,6 +48,8 @@ class ReadingForm(QScrollArea):
         Volts at full scale of a WAV file.
     datasets_told(names)
         Which of the named arrays of a file are to be used, as a tuple.
+    blocks_told(word)
+        What blocks are that stand one below the other; empty for what was found.
     resample_ticked(on)
         Whether times that are not evenly spaced may be interpolated.
     """
@@ -58,6 +60,7 @@ class ReadingForm(QScrollArea):
     full_scale_entered = Signal(str)
     resample_ticked = Signal(bool)
     datasets_told = Signal(object)
+    blocks_told = Signal(str)
 
     def __init__(self) -> None:
         super().__init__()
@@ -68,6 +71,7 @@ class ReadingForm(QScrollArea):
         self.marks: dict[str, WordBox] = {}
         self.datasets = DatasetList()
         self.datasets.told.connect(self.datasets_told)
+        self.blocks, self.block_trouble = WordBox(block_names(), _tr("Blocks of rows")), TroubleLine()
         self.head_lines = LineField(_tr("Lines before the first sample"))
         self.full_scale = LineField(_tr("Volts at full scale"))
         self.time, self.spacing = QComboBox(), LineField(_tr("Seconds between rows, or rows a second"))
@@ -78,8 +82,8 @@ class ReadingForm(QScrollArea):
         column = QVBoxLayout(body)
         column.setContentsMargins(0, 0, 6, 0)
         column.setSpacing(6)
-        self._text, self._scale = self._text_part(), self._scale_part()
-        for part in (self._text, self._scale, self.datasets, self._time_part()):
+        self._text, self._scale, self._blocks = self._text_part(), self._scale_part(), self._block_part()
+        for part in (self._text, self._scale, self.datasets, self._blocks, self._time_part()):
             column.addWidget(part)
         column.addStretch(1)
         self.setWidget(body)
@@ -103,6 +107,9 @@ class ReadingForm(QScrollArea):
         self._text.setVisible(seen.kind == "text")
         self._scale.setVisible(seen.kind == "wav")
         self.datasets.show_datasets(seen.datasets)
+        self._blocks.setVisible(seen.blocks > 1 or wishes.blocks is not None)
+        self.blocks.show_word(str(wishes.blocks or ""))
+        self.block_trouble.show_sentence(_sentence(seen, (Need.BLOCKS,)))
         self._show_marks(seen.text, wishes.text)
         scale = wishes.full_scale_v
         self.full_scale.show_text("" if scale is None else said(say("{value:.9g}", value=scale)))
@@ -176,6 +183,13 @@ class ReadingForm(QScrollArea):
         self.full_scale.setPlaceholderText(_tr("volts"))
         form.addRow(self.scale_trouble)
         form.addRow(_tr("Full scale, V"), self.full_scale)
+        return part
+
+    def _block_part(self) -> QWidget:
+        part, form = _part()
+        self.blocks.told.connect(self.blocks_told)
+        form.addRow(self.block_trouble)
+        form.addRow(_tr("Blocks"), self.blocks)
         return part
 
     def _time_part(self) -> QWidget:

@@ -8,6 +8,7 @@ from analysis.captures.model import Role, Step
 from analysis.errors import WornbandError
 from analysis.importing.choices import ENCODINGS
 from analysis.importing.needs import Need, Problem
+from analysis.importing.wishes import Blocks
 from app.importing.draft import NO_STEP, OUT, TIME
 from app.language import said
 from app.trouble import as_sentence, in_window
@@ -40,6 +41,16 @@ def unit_names() -> dict[str, str]:
     """Units that a column may be in; the first is the file's own."""
     units = ("V", "mV", "µV", "kV", "s", "ms", "µs", "min")
     return {"": _tr("as found"), **{unit: unit for unit in units}}
+
+
+def block_names() -> dict[str, str]:
+    """What blocks of a table may be that stand one below the other; the first is what was found."""
+    return {
+        "": _tr("As found"),
+        str(Blocks.CHANNELS): _tr("a channel each"),
+        str(Blocks.RECORDS): _tr("a record each"),
+        str(Blocks.JOINED): _tr("one course that goes on"),
+    }
 
 
 def mark_names() -> dict[str, str]:
@@ -102,4 +113,5 @@ def _actions() -> dict[Need, str]:
         Need.RESAMPLE: _tr("let them be interpolated, or say how far the rows lie apart"),
         Need.FULL_SCALE: _tr("say it here"),
         Need.ROLES: _tr("say which column is which wire"),
+        Need.BLOCKS: _tr("say what the blocks are"),
     }

@@ -6738,12 +6738,12 @@
     </message>
     <message>
         <source>its rows belong to more than one channel in turn: {labels}</source>
-        <extracomment>analysis/importing/layouts.py</extracomment>
+        <extracomment>analysis/importing/layouts.py, analysis/importing/settling.py</extracomment>
         <translation>ihre Zeilen gehören abwechselnd zu mehr als einem Kanal: {labels}</translation>
     </message>
     <message>
         <source>save it with a row a sample and a column for each channel</source>
-        <extracomment>analysis/importing/layouts.py</extracomment>
+        <extracomment>analysis/importing/layouts.py, analysis/importing/settling.py</extracomment>
         <translation>mit einer Zeile je Messwert und einer Spalte je Kanal speichern</translation>
     </message>
     <message>
@@ -6962,19 +6962,54 @@
         <translation>Spalte {name} hat Messwerte außerhalb des Messbereichs</translation>
     </message>
     <message>
+        <source>its {count} blocks one below the other become a record each</source>
+        <extracomment>analysis/importing/settling.py</extracomment>
+        <translation>ihre {count} untereinander stehenden Blöcke werden je ein Abschnitt</translation>
+    </message>
+    <message>
+        <source>{count} line of numbers below the samples was left out</source>
+        <extracomment>analysis/importing/settling.py</extracomment>
+        <translation>{count} Zeile mit Zahlen unter den Messwerten wurde weggelassen</translation>
+    </message>
+    <message>
+        <source>{count:,} lines of numbers below the samples were left out</source>
+        <extracomment>analysis/importing/settling.py</extracomment>
+        <translation>{count:,} Zeilen mit Zahlen unter den Messwerten wurden weggelassen</translation>
+    </message>
+    <message>
+        <source>its {count} blocks one below the other are taken as channels: {labels}</source>
+        <extracomment>analysis/importing/settling.py</extracomment>
+        <translation>ihre {count} untereinander stehenden Blöcke gelten als Kanäle: {labels}</translation>
+    </message>
+    <message>
+        <source>its {count} blocks one below the other differ in their times or their length</source>
+        <extracomment>analysis/importing/settling.py</extracomment>
+        <translation>ihre {count} untereinander stehenden Blöcke haben verschiedene Zeiten oder sind verschieden lang</translation>
+    </message>
+    <message>
+        <source>its times start again at row {row:,}: it holds {count} blocks one below the other</source>
+        <extracomment>analysis/importing/settling.py</extracomment>
+        <translation>ihre Zeiten beginnen bei Zeile {row:,} von vorn: sie enthält {count} Blöcke untereinander</translation>
+    </message>
+    <message>
+        <source>it holds {count} blocks one below the other ({labels}); the second begins at row {row:,}</source>
+        <extracomment>analysis/importing/settling.py</extracomment>
+        <translation>sie enthält {count} Blöcke untereinander ({labels}); der zweite beginnt in Zeile {row:,}</translation>
+    </message>
+    <message>
+        <source>it holds {count} blocks one below the other; the second begins at row {row:,}</source>
+        <extracomment>analysis/importing/settling.py</extracomment>
+        <translation>sie enthält {count} Blöcke untereinander; der zweite beginnt in Zeile {row:,}</translation>
+    </message>
+    <message>
+        <source>say what they are with --blocks {words}</source>
+        <extracomment>analysis/importing/settling.py</extracomment>
+        <translation>sagen Sie mit --blocks {words}, was sie sind</translation>
+    </message>
+    <message>
         <source>it shows nothing by itself; in {name} the same column was found to be that</source>
         <extracomment>analysis/importing/siblings.py</extracomment>
         <translation>für sich allein zeigt sie nichts; in {name} wurde dieselbe Spalte so erkannt</translation>
-    </message>
-    <message>
-        <source>its times start again at row {row:,}: it holds several blocks one below the other</source>
-        <extracomment>analysis/importing/stacked.py</extracomment>
-        <translation>ihre Zeiten beginnen bei Zeile {row:,} von vorn: sie enthält mehrere Blöcke untereinander</translation>
-    </message>
-    <message>
-        <source>split the table there: save each block as a file of its own, and choose them together</source>
-        <extracomment>analysis/importing/stacked.py</extracomment>
-        <translation>teilen Sie die Tabelle dort: speichern Sie jeden Block als eigene Datei, und wählen Sie sie zusammen aus</translation>
     </message>
     <message>
         <source>the file says {stated_s:.4g} s between two rows, and its times say {interval_s:.4g} s: the times count</source>
@@ -10393,6 +10428,26 @@
         <translation>wie gefunden</translation>
     </message>
     <message>
+        <source>As found</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>Wie gefunden</translation>
+    </message>
+    <message>
+        <source>a channel each</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>je ein Kanal</translation>
+    </message>
+    <message>
+        <source>a record each</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>je ein Abschnitt</translation>
+    </message>
+    <message>
+        <source>one course that goes on</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>ein fortlaufender Verlauf</translation>
+    </message>
+    <message>
         <source>tab</source>
         <extracomment>app/importing/words.py</extracomment>
         <translation>Tabulator</translation>
@@ -10501,6 +10556,11 @@
         <source>say which column is which wire</source>
         <extracomment>app/importing/words.py</extracomment>
         <translation>geben Sie an, welche Spalte welche Leitung ist</translation>
+    </message>
+    <message>
+        <source>say what the blocks are</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>sagen Sie, was die Blöcke sind</translation>
     </message>
 </context>
 <context>
@@ -10797,6 +10857,11 @@
         <translation>Wie die Datei gelesen wird</translation>
     </message>
     <message>
+        <source>Blocks of rows</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Blöcke von Zeilen</translation>
+    </message>
+    <message>
         <source>Lines before the first sample</source>
         <extracomment>app/importing/reading_form.py</extracomment>
         <translation>Zeilen vor dem ersten Messwert</translation>
@@ -10890,6 +10955,11 @@
         <source>Full scale, V</source>
         <extracomment>app/importing/reading_form.py</extracomment>
         <translation>Vollausschlag, V</translation>
+    </message>
+    <message>
+        <source>Blocks</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Blöcke</translation>
     </message>
     <message>
         <source>Where the time comes from</source>

@@ -61,7 +61,7 @@ MORE_UNSEEN = (
     Strange("units only", ("s;V;V\n" + _TABLE).encode()),
     Strange("unit only ms mV", ("ms;mV;mV\n" + rows_as("{m};{sm:.0f};{rm:.0f}")).encode()),
     Strange("uV ints, no unit", ("time [s];signal;ref\n" + _rows(lambda n,t,s,r: f"{t:.3f};{s*1e6:.0f};{r*1e6:.0f}\n")).encode()),
-    Strange("time col restarts after blank", ("time [s];signal;ref\n" + _TABLE + "\n" + _TABLE).encode(), says="split the table"),
+    Strange("time col restarts after blank", ("time [s];signal;ref\n" + _TABLE + "\n" + _TABLE).encode(), records=2),
     Strange("trailing text col w/ commas in comma file", ("time,signal,ref,note\n" + _rows(lambda n,t,s,r: f"{t:.3f},{s},{r},{'arm up, slowly' if n==4 else ''}\n")).encode()),
     Strange("leading zeros counter", ("no;time;signal;ref\n" + _rows(lambda n,t,s,r: f"{n+1:05d};{t:.3f};{s};{r}\n")).encode()),
     Strange("hex counter", ("no;time;signal;ref\n" + _rows(lambda n,t,s,r: f"0x{n+1:02X};{t:.3f};{s};{r}\n")).encode()),

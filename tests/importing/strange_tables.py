@@ -26,7 +26,8 @@ class Strange:
     """A table and what it must become.
 
     `says` is what is asked for where it cannot be understood; `wishes` answers it. `signal` and `reference` are
-    given where a cell is missing or over range, `others` where there are more channels.
+    given where a cell is missing or over range, `others` where there are more channels. Each of its `records` reads
+    the same.
     """
 
     name: str
@@ -37,6 +38,7 @@ class Strange:
     reference: tuple[float, ...] | None = REFERENCE_V
     interval_s: float = 1e-3
     others: Mapping[Role, tuple[float, ...]] = field(default_factory=dict)
+    records: int = 1
 
     @property
     def expected(self) -> Mapping[Role, NDArray[np.float64]]:
@@ -195,7 +197,7 @@ FOURTH = (
         says="between cells and inside numbers"),
     Strange("numbers that touch", ("TIME     SIGNAL      REF\n" + rows_as("{t:.6f}-{s:.6f}-{r:.6f}")).encode(), says="no two rows"),
     Strange("a year of two digits", ("Datum/Zeit;Signal;Ref\n" + "".join(f"04.03.26 09:14:07,{500 + n:03d};" + comma(f"{s};{r}\n") for n, _, s, r in ROWS)).encode()),
-    Strange("two records in one file", _SEGMENTS.encode(), says="split the table"),
+    Strange("two records in one file", _SEGMENTS.encode(), records=2, signal=SIGNAL_V[:6], reference=REFERENCE_V[:6]),
     Strange("times rounded to more than a row", ("time;signal;ref\n" + rows_as("{t:.1f};{s};{r}")).encode(),
         says="name the sample interval", wishes=Wishes(interval_s=1e-3)),
     Strange("times in a unit of nobody", ("time [ticks];signal;ref\n" + rows_as("{m};{s};{r}")).encode(),

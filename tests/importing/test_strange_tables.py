@@ -29,13 +29,14 @@ def test_a_strange_table_is_right_or_says_what_to_choose(strange: Strange, tmp_p
             return  # nothing that is chosen helps: it must be saved in another way, as is said
     import_capture([source], tmp_path / "a.h5", strange.wishes)
     with open_capture(tmp_path / "a.h5") as opened:
-        (record,) = opened.capture.records
-        assert record.sample_interval_s == pytest.approx(strange.interval_s, rel=1e-9)
-        assert {item.role for item in record.channels} == set(strange.expected)
-        for role, volts in strange.expected.items():
-            channel = record.channel(role)
-            assert channel is not None
-            np.testing.assert_allclose(channel.volts(), volts, rtol=1e-12)
+        assert len(opened.capture.records) == strange.records
+        for record in opened.capture.records:
+            assert record.sample_interval_s == pytest.approx(strange.interval_s, rel=1e-9)
+            assert {item.role for item in record.channels} == set(strange.expected)
+            for role, volts in strange.expected.items():
+                channel = record.channel(role)
+                assert channel is not None
+                np.testing.assert_allclose(channel.volts(), volts, rtol=1e-12)
 
 
 STARTED = {

@@ -168,7 +168,7 @@ def test_the_newest_row_first_is_turned_round_and_never_joined_backwards(tmp_pat
 
 
 @pytest.mark.parametrize("wishes", [Wishes(), Wishes(interval_s=1e-3)])
-def test_blocks_one_below_the_other_are_never_joined_even_when_an_interval_is_named(
+def test_channels_one_below_the_other_are_set_side_by_side_even_when_an_interval_is_named(
     wishes: Wishes, tmp_path: Path
 ) -> None:
     wires = ("Signal", 2), ("Reference", 3)
@@ -176,9 +176,12 @@ def test_blocks_one_below_the_other_are_never_joined_even_when_an_interval_is_na
         f"Channel: {name}\nTime (s),Voltage (V)\n" + "".join(f"{row[1]:.3f},{row[place]}\n" for row in ROWS)
         for name, place in wires
     )
-    with pytest.raises(ImportingError, match=r"start again at row 13: .* split the table there"):
-        _imported(tmp_path, text, wishes)
-    assert preview(tmp_path / "t.txt", wishes).problems
+    _imported(tmp_path, text, wishes)
+    with open_capture(tmp_path / "a.h5") as opened:
+        (record,) = opened.capture.records
+        found = {str(item.role): item.volts().tolist() for item in record.channels}
+    assert found == {name.lower(): [row[place] for row in ROWS] for name, place in wires}
+    assert preview(tmp_path / "t.txt", wishes).ready
 
 
 @pytest.mark.parametrize(

@@ -56,7 +56,7 @@ _add('ru1251','Прибор;7\nЧастота опроса, Гц;200\nСигна
 _add('sparse','t_s,signal_V,ref_V,gnd_V,temp_C\n'+''.join(f'{n*.001:.3f},{_SIGNAL_V[n]},{_REFERENCE_V[n]},{_GROUND_V[n]},{"" if n%50 else 21.5}\n' for n in _EVERY),.001)
 _add('remarks','Time [s];Signal [V];Reference [V];Ground [V]\n'+''.join(f'{n*.001:.3f};{_SIGNAL_V[n]};{_REFERENCE_V[n]};{_GROUND_V[n]}\n' for n in _EVERY)+'\nRemark: arm stuck once; see 0.2\nMean;2.5;5.01;0.009\nSigned: R. Vale\n',.001)
 _add('long','time,channel,value\n'+''.join(f'{n*.001:.3f},{c},{v[n]}\n' for n in _EVERY for c,v in(('signal',_SIGNAL_V),('reference',_REFERENCE_V),('ground',_GROUND_V))),None,ask='more than one channel in turn')
-_add('blocks nolabel','Time [s];Volt\n'+''.join(f'{n*.001:.3f};{_SIGNAL_V[n]}\n' for n in _EVERY)+'\nTime [s];Volt\n'+''.join(f'{n*.001:.3f};{_REFERENCE_V[n]}\n' for n in _EVERY),None,ask='split the table')
+_add('blocks nolabel','Time [s];Volt\n'+''.join(f'{n*.001:.3f};{_SIGNAL_V[n]}\n' for n in _EVERY)+'\nTime [s];Volt\n'+''.join(f'{n*.001:.3f};{_REFERENCE_V[n]}\n' for n in _EVERY),None,ask='--blocks channels, records')
 _add('pct of ref','t (ms),Signal (V),Signal (% of Ref),Ref (V),Gnd (V)\n'+''.join(f'{n},{_SIGNAL_V[n]},{20*_SIGNAL_V[n]:.1f},{_REFERENCE_V[n]},{_GROUND_V[n]}\n' for n in _EVERY),.001)
 _add('period iso','Interval;PT0.004S\nSignal;Ref;Gnd\nV;V;V\n'+''.join(f'{_SIGNAL_V[n]};{_REFERENCE_V[n]};{_GROUND_V[n]}\n' for n in _EVERY),.004)
 _add('rate fr k','Cadence : 2 kHz\nSignal (V)\tRéférence (V)\tMasse (V)\n'+''.join(_comma(f'{_SIGNAL_V[n]}\t{_REFERENCE_V[n]}\t{_GROUND_V[n]}\n') for n in _EVERY),.0005,enc='latin-1')

@@ -182,3 +182,32 @@ def test_times_in_a_unit_of_nobody_are_asked_for_where_the_time_is_said(
     window.actions_by_name["bring_in"].trigger()
     assert window.session.capture is None
     assert page.reading.time.hasFocus()
+
+
+def test_blocks_that_nobody_knows_are_asked_about_and_become_what_is_chosen(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    rows = "".join(f"{2 + np.sin(n / 20):.4f};{5 + 0.001 * (n % 3):.4f}\n" for n in range(300))
+    source = tmp_path / "blocks.csv"
+    source.write_text("Rate: 1000 Hz\nsignal;ref\n" + rows + "\nsignal;ref\n" + rows)
+    drop(window, source)
+    wait_for_looks(qtbot, window)
+    reading = window.imports.page.reading
+    assert "2 blocks one below the other" in reading.block_trouble.sentence
+    assert reading.block_trouble.sentence.endswith("say what the blocks are.")
+    window.actions_by_name["bring_in"].trigger()
+    assert window.session.capture is None
+    assert reading.blocks.hasFocus()
+    choose(reading.blocks, "records")
+    wait_for_looks(qtbot, window)
+    assert reading.block_trouble.sentence == ""
+    window.actions_by_name["bring_in"].trigger()
+    assert [len(item) for item in imported(qtbot, window).records] == [300, 300]
+
+
+def test_a_table_of_one_course_shows_nothing_about_blocks(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    drop(window, plain_table(tmp_path / "a.csv", swept(), "time,a,b"))
+    wait_for_looks(qtbot, window)
+    assert not window.imports.page.reading.blocks.isVisibleTo(window)
