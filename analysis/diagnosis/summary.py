@@ -138,7 +138,15 @@ def _outcome(seen: Seen, item: Study) -> RecordOutcome:
         )
     if item.surveys and disturbed_weight(seen, item) >= QUIET_WEIGHT:
         return RecordOutcome(name, Result.FAIL, say("breaks up"))
+    if seen.sure_bands and item.surveys and not item.swept and _restless(item):
+        return RecordOutcome(name, Result.FAIL, say("breaks up at rest in the band"))
     return RecordOutcome(name, Result.PASS, _quiet_line(seen.studies, item))
+
+
+def _restless(item: Study) -> bool:
+    """Whether the output breaks up while the arm rests, be it where a band explains that."""
+    weight = sum(substance(event, item, role) for role in item.surveys for event in item.disturbances(role))
+    return weight >= QUIET_WEIGHT
 
 
 _FAILED = {

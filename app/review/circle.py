@@ -8,12 +8,13 @@ import numpy as np
 from PySide6.QtCore import QObject, Signal
 
 from analysis.captures.model import Role
-from analysis.diagnosis.findings import TrackSurvey
+from analysis.diagnosis.findings import Statement, TrackSurvey
 from analysis.intervals import Interval
 from app.drawing.band_item import Stretch
 from app.drawing.numbers import duration, rate_text
 from app.drawing.track_items import worst
 from app.review.pointer_reader import Pointed
+from app.review.showing import band_of, showing
 from app.words import record_names
 
 if TYPE_CHECKING:
@@ -42,6 +43,7 @@ class ReviewCircle(QObject):
         self._survey: TrackSurvey | None = None
         self._pointed_band: int | None = None
         self._shown_band: int | None = None
+        self._statement: Statement | None = None
         self._follow_session()
         self._follow_focus()
         self._follow_hand()
@@ -101,6 +103,7 @@ class ReviewCircle(QObject):
         page.evidence.band_chosen.connect(focus.choose_band)
         page.evidence.band_opened.connect(self._open_band)
         page.evidence.record_wanted.connect(focus.show_record)
+        page.evidence.statement_pressed.connect(self._show_statement)
 
     def _show_capture(self) -> None:
         page, capture = self._window.page, self._window.session.capture
@@ -161,6 +164,22 @@ class ReviewCircle(QObject):
         roles = [item.role for item in findings.surveys] if findings is not None else []
         if role in roles and (self._survey is None or self._survey.role is not role):
             self._show_track(roles.index(role))
+
+    def _show_statement(self, statement: Statement) -> None:
+        """Go to the record that shows a statement best; pressed again, to the next that shows it."""
+        focus, session = self._window.focus, self._window.session
+        if session.capture is None or session.findings is None:
+            return
+        names = showing(statement, session.capture, session.findings)
+        if not names:
+            return
+        at = focus.record.name if focus.record is not None else ""
+        again = statement is self._statement and at in names
+        self._statement = statement
+        focus.show_record(names[(names.index(at) + 1) % len(names)] if again else names[0])
+        band = band_of(statement, session.findings)
+        if band is not None:
+            focus.choose_band(band)
 
     def _show_track(self, index: int) -> None:
         findings = self._window.session.findings

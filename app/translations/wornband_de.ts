@@ -523,6 +523,21 @@
         <translation>Messwerte</translation>
     </message>
     <message>
+        <source>Next: {step}</source>
+        <extracomment>app/views/evidence.py</extracomment>
+        <translation>Als Nächstes: {step}</translation>
+    </message>
+    <message>
+        <source>{state}; seen in: {records}</source>
+        <extracomment>app/views/evidence.py</extracomment>
+        <translation>{state}; zu sehen in: {records}</translation>
+    </message>
+    <message>
+        <source>Press to go there, and again for the next.</source>
+        <extracomment>app/views/evidence.py</extracomment>
+        <translation>Klick: dorthin; noch einmal: zur nächsten.</translation>
+    </message>
+    <message>
         <source>What to capture next</source>
         <extracomment>app/views/evidence.py</extracomment>
         <translation>Was als Nächstes zu messen ist</translation>
@@ -5432,6 +5447,11 @@
         <translation>setzt aus</translation>
     </message>
     <message>
+        <source>breaks up at rest in the band</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>Aussetzer in Ruhe im Band</translation>
+    </message>
+    <message>
         <source>ground stands at {reading}</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
         <translation>Masse liegt bei {reading}</translation>
@@ -8905,6 +8925,91 @@
         <source>{first}, to {place}.</source>
         <extracomment>analysis/reports/technicians_part.py</extracomment>
         <translation>{first}, auf {place}.</translation>
+    </message>
+    <message>
+        <source>Record it once more with a probe on the signal.</source>
+        <extracomment>analysis/reports/to_show.py</extracomment>
+        <translation>Noch einmal aufnehmen, mit einer Messspitze am Signal.</translation>
+    </message>
+    <message>
+        <source>Hold the probes together once more, and state how accurate the recorder is.</source>
+        <extracomment>analysis/reports/to_show.py</extracomment>
+        <translation>Die Messspitzen noch einmal zusammenhalten und angeben, wie genau der Rekorder ist.</translation>
+    </message>
+    <message>
+        <source>Record the ground, plugged in and with the ignition on, away from what disturbs it.</source>
+        <extracomment>analysis/reports/to_show.py</extracomment>
+        <translation>Die Masse aufnehmen, gesteckt und bei eingeschalteter Zündung, fern von dem, was sie stört.</translation>
+    </message>
+    <message>
+        <source>Record the reference, plugged in and with the ignition on, away from what disturbs it.</source>
+        <extracomment>analysis/reports/to_show.py</extracomment>
+        <translation>Die Referenz aufnehmen, gesteckt und bei eingeschalteter Zündung, fern von dem, was sie stört.</translation>
+    </message>
+    <message>
+        <source>Wiggle the harness with the arm at rest and a probe on the signal.</source>
+        <extracomment>analysis/reports/to_show.py</extracomment>
+        <translation>Am Kabelbaum wackeln, während der Arm ruht, mit einer Messspitze am Signal.</translation>
+    </message>
+    <message>
+        <source>Sweep past it a few more times, slowly, hands off the harness.</source>
+        <extracomment>analysis/reports/to_show.py</extracomment>
+        <translation>Noch einige Male langsam darüber fahren, Hände weg vom Kabelbaum.</translation>
+    </message>
+    <message>
+        <source>Sweep past it in the other direction too.</source>
+        <extracomment>analysis/reports/to_show.py</extracomment>
+        <translation>Auch in der anderen Richtung darüber fahren.</translation>
+    </message>
+    <message>
+        <source>Hold the arm still in the spot for ten seconds, hands off, and record it.</source>
+        <extracomment>analysis/reports/to_show.py</extracomment>
+        <translation>Den Arm an der Stelle zehn Sekunden ruhig halten, Hände weg, und das aufnehmen.</translation>
+    </message>
+    <message>
+        <source>Sweep past it until there are six crossings or more.</source>
+        <extracomment>analysis/reports/to_show.py</extracomment>
+        <translation>Darüber fahren, bis es sechs oder mehr Überfahrten sind.</translation>
+    </message>
+    <message>
+        <source>Hold the arm still at a few places and record both tracks.</source>
+        <extracomment>analysis/reports/to_show.py</extracomment>
+        <translation>Den Arm an einigen Stellen ruhig halten und beide Bahnen aufnehmen.</translation>
+    </message>
+    <message>
+        <source>Record the car as it stands, and sweep past that height.</source>
+        <extracomment>analysis/reports/to_show.py</extracomment>
+        <translation>Das Fahrzeug aufnehmen, wie es steht, und über diese Höhe hinweg fahren.</translation>
+    </message>
+    <message>
+        <source>Record a second track with it, or the arm held at known positions.</source>
+        <extracomment>analysis/reports/to_show.py</extracomment>
+        <translation>Eine zweite Bahn mit aufnehmen, oder den Arm in bekannten Stellungen.</translation>
+    </message>
+    <message>
+        <source>Probe the signal at the other end of its wire too.</source>
+        <extracomment>analysis/reports/to_show.py</extracomment>
+        <translation>Das Signal auch am anderen Ende seiner Leitung messen.</translation>
+    </message>
+    <message>
+        <source>Record in finer steps: more bits, or a smaller range.</source>
+        <extracomment>analysis/reports/to_show.py</extracomment>
+        <translation>In feineren Stufen aufnehmen: mehr Bit oder ein kleinerer Messbereich.</translation>
+    </message>
+    <message>
+        <source>Name the sensor's profile when its files are imported.</source>
+        <extracomment>analysis/reports/to_show.py</extracomment>
+        <translation>Beim Importieren der Dateien das Sensorprofil angeben.</translation>
+    </message>
+    <message>
+        <source>Sweep past it more often, both cold and warm.</source>
+        <extracomment>analysis/reports/to_show.py</extracomment>
+        <translation>Öfter darüber fahren, kalt und warm.</translation>
+    </message>
+    <message>
+        <source>Follow the signal wire to what else is connected to it.</source>
+        <extracomment>analysis/reports/to_show.py</extracomment>
+        <translation>Der Signalleitung folgen, bis zu dem, was sonst noch daran hängt.</translation>
     </message>
     <message>
         <source>time, s</source>

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
+from functools import partial
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent
@@ -12,11 +13,13 @@ from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Band, Findings, Result, State, Statement, VerdictCode
 from analysis.reports.checks import check_sentence, state_name
 from analysis.reports.confidence import in_words
+from analysis.reports.to_show import to_show
 from analysis.reports.verdicts import verdict_name
 from analysis.review.model import Decision
 from analysis.vehicle.heights import VehicleHeights
 from analysis.vehicle.words import span_words
 from app.drawing import icons
+from app.drawing.plain import plain_tip
 from app.drawing.theme import LIGHT, Palette
 from app.language import said
 from app.views.band_card import BandCard
@@ -53,7 +56,9 @@ class EvidenceView(Pane):
     band_adjusted(index, Interval), reason_given(index, text)
         Other edges, or a reason, were typed on a band's card.
     record_wanted(name)
-        A statement was pressed; this record shows it.
+        A reading was pressed; it was read in this record.
+    statement_pressed(Statement)
+        A statement was pressed; what shows it is to be shown.
     why_wanted(index)
         Why a band comes and goes was asked for.
     """
@@ -63,6 +68,7 @@ class EvidenceView(Pane):
     band_adjusted = Signal(int, object)
     reason_given = Signal(int, str)
     record_wanted = Signal(str)
+    statement_pressed = Signal(object)
     why_wanted = Signal(int)
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -219,19 +225,51 @@ class EvidenceView(Pane):
             mark, tone = _RESULTS[check.result]
             line = said(check_sentence(check))
             text = f"{names[check.record]}: {line}" if check.record in names else line
-            self._layout.addWidget(self._row(mark, tone, text, check.record, quiet=False))
+            row = self._row(mark, tone, text, pressed=check.record in names)
+            if isinstance(row, PressRow):
+                row.clicked.connect(partial(self._go_to_record, check.record))
+            self._layout.addWidget(row)
 
     def _statement(self, statement: Statement) -> QWidget:
+        """What is said, and in which records it is seen; of what is not shown, what to capture next."""
         mark, tone = _STATES[statement.state]
-        shown = statement.state is not State.NOT_SHOWN
-        row = self._row(mark, tone, said(statement.text), next(iter(statement.records), ""), quiet=not shown)
-        row.setToolTip(said(state_name(statement.state)))
-        row.setAccessibleDescription(said(state_name(statement.state)))
+        names = record_names(self._capture) if self._capture is not None else {}
+        records = [names[name] for name in dict.fromkeys(statement.records) if name in names]
+        next_step = to_show(statement)
+        below = [self.tr("Next: {step}").format(step=said(next_step))] if next_step is not None else []
+        if 0 < len(records) < len(names):
+            below.insert(0, ", ".join(records))
+        quiet = statement.state is State.NOT_SHOWN
+        row = self._row(mark, tone, said(statement.text), bool(records), quiet=quiet, below=below)
+        told = said(state_name(statement.state))
+        if isinstance(row, PressRow):
+            row.clicked.connect(partial(self._press_statement, statement))
+            told = self.tr("{state}; seen in: {records}").format(state=told, records=", ".join(records))
+            more = self.tr("Press to go there, and again for the next.")
+            row.setToolTip(plain_tip(f"{told}\n{more}" if len(records) > 1 else told))
+        else:
+            row.setToolTip(plain_tip(told))
+        row.setAccessibleDescription(told)
         return row
 
-    def _row(self, mark: str, tone: str, text: str, record: str, quiet: bool) -> QWidget:
-        """A mark and a text; pressed, it goes to the record that shows it."""
-        row = PressRow(text) if record else QFrame()
+    def _go_to_record(self, record: str, _checked: bool = False) -> None:
+        self.record_wanted.emit(record)
+
+    def _press_statement(self, statement: Statement, _checked: bool = False) -> None:
+        self.statement_pressed.emit(statement)
+
+    def _row(
+        self,
+        mark: str,
+        tone: str,
+        text: str,
+        pressed: bool,
+        *,
+        quiet: bool = False,
+        below: Sequence[str] = (),
+    ) -> QWidget:
+        """A mark and a text, with quiet lines below it; what it stands on can be gone to, or not."""
+        row = PressRow(text, opens=False) if pressed else QFrame()
         layout = QHBoxLayout(row)
         layout.setContentsMargins(2, 1, 2, 1)  # room for the ring
         layout.setSpacing(7)
@@ -240,11 +278,14 @@ class EvidenceView(Pane):
         picture.setContentsMargins(0, 2, 0, 0)
         layout.addWidget(picture, 0, Qt.AlignmentFlag.AlignTop)
         label = text_line(text, quiet=quiet)
-        layout.addWidget(label, 1)
+        lines = QVBoxLayout()
+        lines.setSpacing(0)
+        lines.addWidget(label)
+        for line in below:
+            lines.addWidget(text_line(line, "font-size: 8pt;", quiet=True))
+        layout.addLayout(lines, 1)
         if isinstance(row, PressRow):
             label.setObjectName("pressText")
-            row.clicked.connect(lambda: self.record_wanted.emit(record))
-            row.opened.connect(lambda: self.record_wanted.emit(record))
         return row
 
     def _advice(self, findings: Findings) -> None:

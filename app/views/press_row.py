@@ -12,6 +12,13 @@ class PressRow(QAbstractButton):
 
     A button to a screen reader, which can press it too. Space is left to the window: it lets the arm run.
 
+    Parameters
+    ----------
+    name : str
+        For a screen reader.
+    opens : bool
+        Whether there is something to open; else Enter presses.
+
     Signals
     -------
     opened()
@@ -20,8 +27,9 @@ class PressRow(QAbstractButton):
 
     opened = Signal()
 
-    def __init__(self, name: str, parent: QWidget | None = None) -> None:
+    def __init__(self, name: str, parent: QWidget | None = None, *, opens: bool = True) -> None:
         super().__init__(parent)
+        self._opens = opens
         self.setAccessibleName(name)
         self.setProperty("row", True)
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
@@ -35,12 +43,16 @@ class PressRow(QAbstractButton):
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         """Pressed twice."""
         super().mouseDoubleClickEvent(event)
-        self.opened.emit()
+        if self._opens:
+            self.opened.emit()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Enter opens, as a double click does."""
+        """Enter opens, as a double click does, where there is something to open."""
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            self.opened.emit()
+            if self._opens:
+                self.opened.emit()
+            else:
+                self.click()
         else:
             super().keyPressEvent(event)
 

@@ -1,0 +1,103 @@
+"""A click on a statement of the evidence goes to what shows it; what is not shown says what to capture."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QFrame, QLabel
+from pytestqt.qtbot import QtBot
+
+from app.main_window import Window
+from app.settings import MemoryStore, Settings
+from app.tools import real_tools
+from app.views.press_row import PressRow
+from tests.app import hands
+from tests.app.real_files import shown
+
+
+@pytest.fixture
+def worn(qtbot: QtBot, tmp_path: Path) -> Iterator[Window]:
+    """The window with the worn sample, examined."""
+    path = hands.copy_of_sample("W1041-rear-left-height.h5", tmp_path)
+    made = Window(real_tools(), Settings(MemoryStore()))
+    for window in shown(qtbot, made):
+        with qtbot.waitSignal(window.session.findings_changed, timeout=20_000):
+            window.open_file(path)
+        qtbot.waitUntil(lambda: not made.keeper.waiting)
+        yield window
+
+
+def row(window: Window, begins: str) -> PressRow:
+    rows = window.page.evidence.findChildren(PressRow)
+    return next(item for item in rows if item.accessibleName().startswith(begins))
+
+
+def step_shown(window: Window) -> str:
+    assert window.focus.record is not None
+    return str(window.focus.record.step)
+
+
+def press(window: Window, begins: str) -> None:
+    QTest.mouseClick(row(window, begins), Qt.MouseButton.LeftButton)
+
+
+def test_a_wire_is_shown_in_the_record_that_was_taken_for_it(worn: Window) -> None:
+    press(worn, "The reference is good")
+    assert step_shown(worn) == "reference"
+    press(worn, "Sensor ground is good")
+    assert step_shown(worn) == "ground"
+    press(worn, "Wiggling the harness")
+    assert step_shown(worn) == "wiggle"
+
+
+def test_pressed_again_a_statement_goes_through_all_that_shows_it_with_its_band_lit_up(worn: Window) -> None:
+    seen = []
+    for _ in range(4):
+        press(worn, "The output breaks up at the same spot")
+        assert worn.focus.record is not None
+        seen.append(worn.focus.record.name)
+        assert worn.focus.band == 0
+        assert any(item.strong for item in worn.page.trace.stretches)
+    assert seen == ["007", "004", "005", "007"]  # the road record has the clearest crossing
+    # By a double click too it is two steps and not three.
+    hands.double_click(row(worn, "The output breaks up"), row(worn, "The output breaks up").rect().center())
+    assert worn.focus.record is not None
+    assert worn.focus.record.name == "005"
+
+
+def test_a_statement_is_pressed_with_enter(worn: Window) -> None:
+    QTest.keyClick(row(worn, "At rest in the spot"), Qt.Key.Key_Return)
+    assert step_shown(worn) == "hold"
+    assert worn.focus.band == 0
+
+
+def test_the_records_that_show_a_statement_stand_below_it(worn: Window) -> None:
+    spot = row(worn, "The output breaks up at the same spot")
+    assert "Sweep 1, Sweep 2, Road" in [label.text() for label in spot.findChildren(QLabel)]
+    assert spot.toolTip().startswith("proved; seen in: Sweep 1, Sweep 2, Road")
+    assert spot.accessibleDescription() == "proved; seen in: Sweep 1, Sweep 2, Road"
+
+
+def test_what_is_not_shown_says_what_to_capture_next(worn: Window) -> None:
+    labels = worn.page.evidence.findChildren(QLabel)
+    asked = [label.text() for label in labels if label.text().startswith("Next: ")]
+    assert "Next: Probe the signal at the other end of its wire too." in asked
+    unproved = [item for item in labels if "not shown" in item.text()]
+    assert unproved
+    for label in unproved:
+        rim = label.parentWidget()
+        assert isinstance(rim, QFrame)
+        assert any(item.text().startswith("Next: ") for item in rim.findChildren(QLabel))
+
+
+def test_a_rest_in_the_band_that_breaks_up_is_no_tick_among_the_records(worn: Window) -> None:
+    findings = worn.session.findings
+    assert findings is not None
+    (hold,) = [item for item in findings.record_outcomes if item.record == "006"]
+    assert (hold.result.value, hold.text) == ("fail", "breaks up at rest in the band")
+    (steady,) = [item for item in findings.record_outcomes if item.record == "003"]
+    assert (steady.result.value, steady.text) == ("pass", "steady")
