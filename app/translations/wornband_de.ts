@@ -8929,27 +8929,27 @@
     <message>
         <source>Record it once more with a probe on the signal.</source>
         <extracomment>analysis/reports/to_show.py</extracomment>
-        <translation>Noch einmal aufnehmen, mit einer Messspitze am Signal.</translation>
+        <translation>Noch einmal aufzeichnen, mit einer Prüfspitze am Signal.</translation>
     </message>
     <message>
         <source>Hold the probes together once more, and state how accurate the recorder is.</source>
         <extracomment>analysis/reports/to_show.py</extracomment>
-        <translation>Die Messspitzen noch einmal zusammenhalten und angeben, wie genau der Rekorder ist.</translation>
+        <translation>Die Prüfspitzen noch einmal zusammenhalten und angeben, wie genau der Rekorder ist.</translation>
     </message>
     <message>
         <source>Record the ground, plugged in and with the ignition on, away from what disturbs it.</source>
         <extracomment>analysis/reports/to_show.py</extracomment>
-        <translation>Die Masse aufnehmen, gesteckt und bei eingeschalteter Zündung, fern von dem, was sie stört.</translation>
+        <translation>Die Masse aufzeichnen, gesteckt und bei eingeschalteter Zündung, fern von dem, was sie stört.</translation>
     </message>
     <message>
         <source>Record the reference, plugged in and with the ignition on, away from what disturbs it.</source>
         <extracomment>analysis/reports/to_show.py</extracomment>
-        <translation>Die Referenz aufnehmen, gesteckt und bei eingeschalteter Zündung, fern von dem, was sie stört.</translation>
+        <translation>Die Bezugsspannung aufzeichnen, gesteckt und bei eingeschalteter Zündung, fern von dem, was sie stört.</translation>
     </message>
     <message>
         <source>Wiggle the harness with the arm at rest and a probe on the signal.</source>
         <extracomment>analysis/reports/to_show.py</extracomment>
-        <translation>Am Kabelbaum wackeln, während der Arm ruht, mit einer Messspitze am Signal.</translation>
+        <translation>Am Kabelbaum wackeln, während der Arm ruht, mit einer Prüfspitze am Signal.</translation>
     </message>
     <message>
         <source>Sweep past it a few more times, slowly, hands off the harness.</source>
@@ -8964,7 +8964,7 @@
     <message>
         <source>Hold the arm still in the spot for ten seconds, hands off, and record it.</source>
         <extracomment>analysis/reports/to_show.py</extracomment>
-        <translation>Den Arm an der Stelle zehn Sekunden ruhig halten, Hände weg, und das aufnehmen.</translation>
+        <translation>Den Arm an der Stelle zehn Sekunden ruhig halten, Hände weg, und das aufzeichnen.</translation>
     </message>
     <message>
         <source>Sweep past it until there are six crossings or more.</source>
@@ -8974,17 +8974,17 @@
     <message>
         <source>Hold the arm still at a few places and record both tracks.</source>
         <extracomment>analysis/reports/to_show.py</extracomment>
-        <translation>Den Arm an einigen Stellen ruhig halten und beide Bahnen aufnehmen.</translation>
+        <translation>Den Arm an einigen Stellen ruhig halten und beide Bahnen aufzeichnen.</translation>
     </message>
     <message>
         <source>Record the car as it stands, and sweep past that height.</source>
         <extracomment>analysis/reports/to_show.py</extracomment>
-        <translation>Das Fahrzeug aufnehmen, wie es steht, und über diese Höhe hinweg fahren.</translation>
+        <translation>Das Fahrzeug aufzeichnen, wie es steht, und über diese Höhe hinweg fahren.</translation>
     </message>
     <message>
         <source>Record a second track with it, or the arm held at known positions.</source>
         <extracomment>analysis/reports/to_show.py</extracomment>
-        <translation>Eine zweite Bahn mit aufnehmen, oder den Arm in bekannten Stellungen.</translation>
+        <translation>Eine zweite Bahn mit aufzeichnen, oder den Arm in bekannten Stellungen.</translation>
     </message>
     <message>
         <source>Probe the signal at the other end of its wire too.</source>
@@ -8994,7 +8994,7 @@
     <message>
         <source>Record in finer steps: more bits, or a smaller range.</source>
         <extracomment>analysis/reports/to_show.py</extracomment>
-        <translation>In feineren Stufen aufnehmen: mehr Bit oder ein kleinerer Messbereich.</translation>
+        <translation>In feineren Stufen aufzeichnen: mehr Bit oder ein kleinerer Messbereich.</translation>
     </message>
     <message>
         <source>Name the sensor's profile when its files are imported.</source>
