@@ -3,25 +3,31 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from typing import cast
 
 import numpy as np
 import shiboken6
 from numpy.typing import NDArray
-from PySide6.QtCore import QLineF, QPointF, QRect, QRectF, Qt
+from PySide6.QtCore import QLineF, QRect, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen, QTransform
 from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
 
 from analysis.captures.model import Channel, Record
 from analysis.errors import CaptureError
 from app.drawing.canvas import Drawing
+from app.drawing.dots import Dots
 from app.drawing.envelopes import Columns, columns
+from app.drawing.held import HeldSource
 
 _LEAST_STROKE_PX = 2.0
 """A steady channel is a line of this thickness: strokes one pixel wide and this tall."""
 
 _JOINED_PX = 1.8
 """Width of the line that joins single samples."""
+
+_APART_PX = 8
+"""Samples at least this far from each other are drawn as dots."""
 
 _FAR_PX = 1e5
 """Further out nothing is drawn, and whole numbers of pixels are still exact."""
@@ -82,13 +88,13 @@ def bars(lines: NDArray[np.float64], at: QTransform, ratio: float) -> NDArray[np
     return runs
 
 
-def _on_device(lines: NDArray[np.float64], at: QTransform) -> NDArray[np.float64]:
-    """The same lines in device pixels, under a transform that neither turns nor shears."""
-    device = np.empty(lines.shape)
-    for place, (scale, shift) in enumerate(((at.m11(), at.dx()), (at.m22(), at.dy())) * 2):
-        column = device[:, place]
-        np.multiply(lines[:, place], scale, out=column)
-        column += shift
+def _on_device(places: NDArray[np.float64], at: QTransform) -> NDArray[np.float64]:
+    """The same points, or lines from point to point, in pixels, if the transform neither turns nor shears."""
+    device = np.empty(places.shape)
+    for column in range(places.shape[1]):
+        scale, shift = ((at.m11(), at.dx()), (at.m22(), at.dy()))[column % 2]
+        np.multiply(places[:, column], scale, out=device[:, column])
+        device[:, column] += shift
     return device
 
 
@@ -112,7 +118,8 @@ class EnvelopeItem(Drawing):
         self._extent = QRectF()
         self._drawn: tuple[float, float, int, int] | None = None
         self._lines: NDArray[np.float64] = np.empty((0, 4))
-        self._dots = False
+        self._samples: NDArray[np.float64] = np.empty((0, 2))
+        self._dots = Dots(QColor())
         self._upright = False
         self._ratio = 1.0
         self._pen = QPen()
@@ -122,7 +129,7 @@ class EnvelopeItem(Drawing):
     ) -> None:
         """Draw this channel from now on, inside a known range of volts."""
         self.prepareGeometryChange()
-        self._channel = channel
+        self._channel = replace(channel, source=HeldSource(channel.source))
         self._first_sample_s, self._interval_s = record.first_sample_s, record.sample_interval_s
         low_v, high_v = extent_v
         self._extent = QRectF(record.first_sample_s, low_v, record.duration_s, high_v - low_v)
@@ -138,6 +145,7 @@ class EnvelopeItem(Drawing):
         """Draw in another colour."""
         self._pen = QPen(colour, 1.0)
         self._pen.setCosmetic(True)
+        self._dots = Dots(colour)
         self.update()
 
     def boundingRect(self) -> QRectF:
@@ -168,20 +176,27 @@ class EnvelopeItem(Drawing):
         try:
             extremes = columns(self._channel, first, last, count)
         except CaptureError as error:
-            self._lines = np.empty((0, 4))
+            self._lines, self._samples = np.empty((0, 4)), np.empty((0, 2))
             self._report(error)
         else:
             self._lines = strokes(extremes, self._first_sample_s, self._interval_s, thick_v)
             self._upright = not extremes.single
             self._pen.setWidthF(_JOINED_PX * ratio if extremes.single else 1.0)
-            self._dots = extremes.single and extremes.index.size * 8 < wanted[2]
+            apart = extremes.single and extremes.index.size * _APART_PX < wanted[2]
+            self._samples = self._samples_of(extremes) if apart else np.empty((0, 2))
         self.update()
+
+    def _samples_of(self, extremes: Columns) -> NDArray[np.float64]:
+        """Seconds and volts of each sample that is there, where every column is one."""
+        time_s = self._first_sample_s + self._interval_s * extremes.index
+        samples = np.column_stack((time_s, extremes.low_v))
+        return samples[np.isfinite(extremes.low_v)]
 
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
     ) -> None:
         """Draw the prepared strokes; dots on the samples where they lie far enough apart."""
-        if not len(self._lines):
+        if not len(self._lines) and not len(self._samples):
             return
         painter.save()
         try:
@@ -204,14 +219,10 @@ class EnvelopeItem(Drawing):
     def _paint_joined(self, painter: QPainter) -> None:
         # In device pixels: under a stretched transform Qt strokes every line as a polygon, at five times
         # the cost.
-        lines = _on_device(self._lines, painter.worldTransform())
+        to_device = painter.worldTransform()
+        lines = _on_device(self._lines, to_device)
         painter.setWorldTransform(QTransform())
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing, self._dots)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, len(self._samples) > 0)
         painter.setPen(self._pen)
         painter.drawLines(cast(QLineF, shiboken6.wrapInstance(lines.ctypes.data, QLineF)), len(lines))
-        if self._dots:
-            points = np.ascontiguousarray(lines[:, :2])
-            painter.setPen(QPen(self._pen.color(), 5, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap))
-            painter.drawPoints(
-                cast(QPointF, shiboken6.wrapInstance(points.ctypes.data, QPointF)), len(points)
-            )
+        self._dots.paint(painter, _on_device(self._samples, to_device), self._ratio)

@@ -196,7 +196,7 @@ class TraceView(Pane):
             item.setZValue(height)
         box.hold(bands, drag, moment)
         lane = _Lane(box, axes, bands, drag, moment, [], [])
-        extents = [extent_v(item) for item in channels]
+        extents = [self._extent_v(item) for item in channels]
         low_v, high_v = min(low for low, _ in extents), max(high for _, high in extents)
         box.show_y(low_v, high_v)
         left_px = LEFT_AXIS_PX + 2.0
@@ -216,6 +216,13 @@ class TraceView(Pane):
         self.marks.add_plot(box, lambda at_s: self._heights(record, channels, at_s), labels=row == 0)
         self._colour(lane)
         return lane
+
+    def _extent_v(self, channel: Channel) -> tuple[float, float]:
+        try:
+            return extent_v(channel)
+        except CaptureError as error:
+            self._complain(error)
+            return 0.0, 1.0
 
     def _colour(self, lane: _Lane) -> None:
         palette = self._palette
