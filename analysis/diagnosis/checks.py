@@ -12,14 +12,23 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.captures.model import Role, Step
+from analysis.diagnosis.checks_tracks import track_agreement
 from analysis.diagnosis.checks_travel import end_voltages, hysteresis_check, linearity_checks
 from analysis.diagnosis.checks_zero import zero_check
 from analysis.diagnosis.findings import Check, Result
-from analysis.diagnosis.judging import decided, level_uncertainty, unplugged
+from analysis.diagnosis.judging import (
+    decided,
+    departure_of,
+    feed_of,
+    level_uncertainty,
+    reading_of,
+    unplugged,
+)
 from analysis.diagnosis.profile_model import Limit
 from analysis.diagnosis.stillness import CONDITIONS, left_alone
 from analysis.diagnosis.studies import Studies, Study, moved_far
-from analysis.signals.uncertainty import combined, expanded, resolution_uncertainty
+from analysis.signals.several import Share, result_uncertainty
+from analysis.signals.uncertainty import combined, expanded, standard_uncertainty
 from analysis.wording import say
 
 STEADY_LIMIT_V = 0.1
@@ -107,48 +116,53 @@ def _steadiness(studies: Studies) -> Iterator[Check]:
     ):
         made = []
         for item in studies.with_channel(role):
-            channel = item.record.channel(role)
-            if channel is None or item.record.step is Step.UNPLUGGED:
+            if item.record.step is Step.UNPLUGGED:
                 continue
-            value = _largest_lasting(item, role)
-            uncertainty = expanded(
-                combined(resolution_uncertainty(channel.step_v), item.steady[role].noise_v)
-            )
-            made.append(decided(code, title, item.record.name, value, uncertainty, "V", limit))
+            value, unsure = _largest_lasting(item, role)
+            made.append(decided(code, title, item.record.name, value, unsure, "V", limit))
         if made:
             yield max(made, key=lambda check: check.value)
 
 
-def _largest_lasting(item: Study, role: Role) -> float:
-    """Largest departure of this wire alone that lasts `LASTING_S`, in volts.
+def _largest_lasting(item: Study, role: Role) -> tuple[float, float]:
+    """Largest departure of this wire alone that lasts `LASTING_S`, and its expanded uncertainty, in volts.
 
-    Shorter ones are interference, and what ground and reference do together is no fault of either.
+    Shorter ones are interference, and what ground and reference do together is no fault of either. Where the
+    other wire took something away, its reading is part of the result; a wire that is alone moves no more
+    than it moves at all.
     """
-    other = item.steady.get(Role.REFERENCE if role is Role.GROUND else Role.GROUND)
-    departure = item.steady[role].departure_v
-    if other is not None:
-        departure = np.maximum(departure - other.departure_v, np.float32(0.0))
+    partner = Role.REFERENCE if role is Role.GROUND else Role.GROUND
+    own, other = item.steady[role], item.steady.get(partner)
     cells = max(2, round(LASTING_S / item.cells.cell_s))
-    if len(departure) < cells:
-        return float(departure.max(initial=0.0))
-    lasting = np.minimum.reduce([departure[k : len(departure) - cells + 1 + k] for k in range(cells)])
-    return float(lasting.max(initial=0.0))
+    value = whole = _lasting_v(own.departure_v, cells)
+    shares: tuple[Share, ...] = ()
+    if other is not None:
+        value = _lasting_v(np.maximum(own.departure_v - other.departure_v, np.float32(0.0)), cells)
+        if whole - value > 2.0 * other.noise_v:
+            shares = departure_of(item, partner, whole - value, sensitivity=-1.0, spread_v=other.noise_v)
+    shares = (*departure_of(item, role, whole if shares else value, spread_v=own.noise_v), *shares)
+    return value, result_uncertainty(shares)
+
+
+def _lasting_v(departure_v: NDArray[np.float32], cells: int) -> float:
+    """Largest departure that so many cells in a row have."""
+    if len(departure_v) < cells:
+        return float(departure_v.max(initial=0.0))
+    rows = [departure_v[k : len(departure_v) - cells + 1 + k] for k in range(cells)]
+    return float(np.minimum.reduce(rows).max(initial=0.0))
 
 
 def _rest_variation(studies: Studies) -> Iterator[Check]:
     limit = studies.profile.limit("rest_variation")
     for item in studies.every:
-        channel = item.record.channel(Role.SIGNAL)
-        if limit is None or channel is None or not _at_rest(item):
+        if limit is None or Role.SIGNAL not in item.cells.volts or not _at_rest(item):
             continue
         series = item.cells.volts[Role.SIGNAL]
         middle = float(np.nanmedian(series.mean))
         away = np.array([np.nanmin(series.mean), np.nanmax(series.mean)]) - middle
         value = float(away[np.argmax(np.abs(away))])
-        uncertainty = expanded(resolution_uncertainty(channel.step_v))
-        yield decided(
-            "rest_variation", say("Signal at rest"), item.record.name, value, uncertainty, "V", limit
-        )
+        unsure = result_uncertainty(departure_of(item, Role.SIGNAL, value))
+        yield decided("rest_variation", say("Signal at rest"), item.record.name, value, unsure, "V", limit)
 
 
 def _at_rest(item: Study) -> bool:
@@ -160,26 +174,20 @@ def _at_rest(item: Study) -> bool:
 
 
 def _signal_range(studies: Studies) -> Iterator[Check]:
-    limit, channel = studies.profile.limit("signal_range"), None
+    limit = studies.profile.limit("signal_range")
     for item in studies.every:
         survey = item.surveys.get(Role.SIGNAL)
-        channel = item.record.channel(Role.SIGNAL)
-        if limit is None or survey is None or channel is None or not survey.motion.truthful.any():
+        if limit is None or survey is None or not survey.motion.truthful.any():
             continue
         feed_v = studies.feed.whole_travel_v
         volts = survey.motion.travel_percent[survey.motion.truthful] * feed_v / 100.0
         ends = np.percentile(volts, [1.0, 99.0])
         middle = 0.5 * ((limit.lower or 0.0) + (limit.upper or feed_v))
         value = float(ends[np.argmax(np.abs(ends - middle))])
-        check = decided(
-            "signal_range",
-            say("Signal within its range"),
-            item.record.name,
-            value,
-            level_uncertainty(channel, value),
-            "V",
-            limit,
-        )
+        signal = reading_of(item, Role.SIGNAL, value + studies.feed.ground_v)
+        unsure = result_uncertainty((*signal, *feed_of(studies, item, Role.GROUND, sensitivity=-1.0)))
+        title = say("Signal within its range")
+        check = decided("signal_range", title, item.record.name, value, unsure, "V", limit)
         if item.swept or check.result is not Result.PASS:
             yield check
 
@@ -193,41 +201,16 @@ def _output_smoothness(studies: Studies) -> Iterator[Check]:
         row = int(np.nanargmax(np.nanmax(np.nan_to_num(survey.breakup_percent), axis=1)))
         title = say("Output smoothness") if role is Role.SIGNAL else say("Output smoothness, second track")
         record = survey.crossings[row].record
-        yield decided("output_smoothness", title, record, worst, survey.floor_percent, "%", limit)
+        unsure = combined(survey.floor_percent, worst * _gain_share(studies, record, role))
+        yield decided("output_smoothness", title, record, worst, unsure, "%", limit)
 
 
-def _second_track(studies: Studies) -> Iterator[Check]:
-    relation = studies.profile.second_track
-    if relation is None:
-        return
-    for item in studies.swept:
-        pair = [item.cells.travel.get(role) for role in (Role.SIGNAL, Role.SECOND_SIGNAL)]
-        channel = item.record.channel(Role.SECOND_SIGNAL)
-        if pair[0] is None or pair[1] is None or channel is None:
-            continue
-        feed_v = studies.feed.whole_travel_v
-        offset = relation.offset_v * feed_v / studies.profile.supply_v
-        gap_v = pair[1].mean * (feed_v / 100.0) - (relation.factor * pair[0].mean * (feed_v / 100.0) + offset)
-        value = _lasting_gap(gap_v, max(1, round(relation.hold_s / item.cells.cell_s)))
-        limit = Limit(None, relation.tolerance_v, "V", relation.source, relation.hold_s)
-        yield decided(
-            "track_agreement",
-            say("Both tracks agree"),
-            item.record.name,
-            value,
-            level_uncertainty(channel, value),
-            "V",
-            limit,
-        )
-
-
-def _lasting_gap(gap_v: NDArray[np.float32], cells: int) -> float:
-    """Largest mean disagreement over stretches of `cells` cells, in volts."""
-    size = np.nan_to_num(np.abs(gap_v))
-    if len(size) <= cells:
-        return float(size.mean()) if len(size) else 0.0
-    total = np.concatenate([[0.0], np.cumsum(size, dtype=np.float64)])
-    return float(((total[cells:] - total[:-cells]) / cells).max())
+def _gain_share(studies: Studies, record: str, role: Role) -> float:
+    """Expanded relative uncertainty of a share of the feed, by the gain errors of signal and reference."""
+    item = next(item for item in studies.every if item.record.name == record)
+    channels = [item.record.channel(wanted) for wanted in (role, Role.REFERENCE)]
+    gains = [channel.gain_error or 0.0 for channel in channels if channel is not None]
+    return expanded(combined(*(standard_uncertainty(gain, distribution="rectangular") for gain in gains)))
 
 
 def _sampling(studies: Studies) -> Iterator[Check]:
@@ -249,7 +232,7 @@ CHECKS: tuple[Callable[[Studies], Iterator[Check]], ...] = (
     _rest_variation,
     _signal_range,
     end_voltages,
-    _second_track,
+    track_agreement,
     linearity_checks,
     hysteresis_check,
     _output_smoothness,

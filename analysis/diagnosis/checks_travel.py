@@ -10,16 +10,17 @@ from numpy.typing import NDArray
 
 from analysis.captures.model import Role
 from analysis.diagnosis.findings import Check, Direction, Result
-from analysis.diagnosis.judging import decided, level_uncertainty
+from analysis.diagnosis.judging import decided, feed_of, reading_of
 from analysis.diagnosis.position_reference import PositionReference, position_reference
 from analysis.diagnosis.profile_model import Limit
-from analysis.diagnosis.studies import Studies
+from analysis.diagnosis.studies import Studies, Study
 from analysis.signals.linearity import (
     Hysteresis,
     hysteresis,
     independent_linearity,
     terminal_based_linearity,
 )
+from analysis.signals.several import result_uncertainty
 from analysis.signals.uncertainty import combined, expanded, standard_uncertainty
 from analysis.wording import Wording, say
 
@@ -46,24 +47,49 @@ def end_voltages(studies: Studies) -> Iterator[Check]:
     """
     ends = {side: _ends(studies, side) for side in (Direction.DOWN, Direction.UP)}
     item = next((item for item in studies.swept if Role.SIGNAL in item.surveys), None)
-    channel = item.record.channel(Role.SIGNAL) if item is not None else None
-    if channel is None or not all(len(found) for found in ends.values()):
+    if item is None or not all(len(found) for found in ends.values()):
         return
     feed_v = studies.feed.whole_travel_v
     made: dict[Direction, tuple[float, float, bool]] = {}
     for side, code in ((Direction.DOWN, "low_end"), (Direction.UP, "high_end")):
-        value, spread, stopped = _end(ends[side] * feed_v / 100.0, side, STOP_PERCENT * feed_v / 100.0)
-        made[side] = value, level_uncertainty(channel, value, spread), stopped
+        made[side] = _end(ends[side] * feed_v / 100.0, side, STOP_PERCENT * feed_v / 100.0)
+        value, spread, stopped = made[side]
         limit = _at_feed(studies, code, feed_v)
         if limit is not None:
-            yield _judged(code, _END_TITLES[side, stopped], made[side], limit, outer=side)
+            read = value, _uncertainty(studies, item, (value, spread, 1.0)), stopped
+            yield _judged(code, _END_TITLES[side, stopped], read, limit, outer=side)
     limit = _at_feed(studies, "signal_span", feed_v)
     if limit is not None:
-        (low, low_u, low_stop), (high, high_u, high_stop) = made[Direction.DOWN], made[Direction.UP]
+        (low, low_s, low_stop), (high, high_s, high_stop) = made[Direction.DOWN], made[Direction.UP]
         stopped = low_stop and high_stop
         title = say("Span of the sweep") if stopped else say("Span of the sweep, ends not reached")
-        both = high - low, expanded(combined(0.5 * low_u, 0.5 * high_u)), stopped
-        yield _judged("signal_span", title, both, limit, outer=None)
+        unsure = _uncertainty(studies, item, (high, high_s, 1.0), (low, low_s, -1.0))
+        yield _judged("signal_span", title, (high - low, unsure, stopped), limit, outer=None)
+
+
+def _uncertainty(studies: Studies, item: Study, *parts: tuple[float, float, float]) -> float:
+    """Expanded uncertainty of signal volts against a limit that goes with the feed.
+
+    Each part is a voltage against ground, its standard deviation and its sign in the result. What is decided
+    is ``result - limit / supply * (reference - ground)``; near the limit the share is that of the result.
+    """
+    value = sum(sign * volts for volts, _, sign in parts)
+    per_feed = value / studies.feed.whole_travel_v if studies.profile.ratiometric else 0.0
+    shares = [
+        share
+        for volts, spread, sign in parts
+        for share in reading_of(
+            item, Role.SIGNAL, volts + studies.feed.ground_v, sensitivity=sign, spread_v=spread
+        )
+    ]
+    on_ground = per_feed - sum(sign for _, _, sign in parts)
+    return result_uncertainty(
+        (
+            *shares,
+            *feed_of(studies, item, Role.REFERENCE, sensitivity=-per_feed),
+            *feed_of(studies, item, Role.GROUND, sensitivity=on_ground),
+        )
+    )
 
 
 _END_TITLES = {

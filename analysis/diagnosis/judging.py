@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from analysis.captures.model import Channel, Record, Step
+from analysis.captures.model import Channel, Record, Role, Step
 from analysis.diagnosis.conformance import conformance_of, decide
 from analysis.diagnosis.findings import Check
 from analysis.diagnosis.profile_model import Limit
+from analysis.diagnosis.studies import Studies, Study
+from analysis.signals.several import Share
 from analysis.signals.uncertainty import combined, expanded, resolution_uncertainty, standard_uncertainty
 
 
@@ -21,6 +23,49 @@ def level_uncertainty(channel: Channel, level_v: float, spread_v: float = 0.0) -
     if channel.offset_error_v is not None:
         parts.append(standard_uncertainty(channel.offset_error_v, distribution="rectangular"))
     return expanded(combined(*parts))
+
+
+def reading_of(
+    item: Study, role: Role, level_v: float, *, sensitivity: float = 1.0, spread_v: float = 0.0
+) -> tuple[Share, ...]:
+    """A reading of one record's channel as a share of a result; empty where the record has no such channel.
+
+    A recorder of one channel is moved from wire to wire, so all its readings come from one input; of a
+    recorder of several each wire has its own.
+    """
+    channel = item.record.channel(role)
+    if channel is None:
+        return ()
+    source = role.value if len(item.record.channels) > 1 else "the one probe"
+    return (Share(channel, level_v, sensitivity, source, spread_v),)
+
+
+def departure_of(
+    item: Study, role: Role, departure_v: float, *, sensitivity: float = 1.0, spread_v: float = 0.0
+) -> tuple[Share, ...]:
+    """How far a channel left its own level, as shares of a result: two readings of one input.
+
+    Its offset cancels, its gain error counts with the departure alone, and each reading has its rounding.
+    """
+    return (
+        *reading_of(item, role, departure_v, sensitivity=sensitivity, spread_v=spread_v),
+        *reading_of(item, role, 0.0, sensitivity=-sensitivity),
+    )
+
+
+def feed_of(studies: Studies, item: Study, role: Role, *, sensitivity: float) -> tuple[Share, ...]:
+    """The ground or the reference that a record's volts are held against, as a share of a result.
+
+    Read in the record itself or else where the capture read it; empty where it never did: volts are then
+    against the recorder's return, or of a nominal feed, and the chain of evidence says so.
+    """
+    level_v = studies.feed.ground_v if role is Role.GROUND else studies.feed.reference_v
+    others = (other for other in studies.with_channel(role) if not unplugged(other.record))
+    for held in (item, *others):
+        found = reading_of(held, role, level_v, sensitivity=sensitivity)
+        if found:
+            return found
+    return ()
 
 
 def unplugged(record: Record) -> bool:
