@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from analysis.captures.model import Role, Step
 from analysis.diagnosis.findings import Band, State, Statement, Verdict, VerdictCode
-from analysis.diagnosis.seen import Seen
+from analysis.diagnosis.seen import Seen, too_coarse
 from analysis.wording import Template, say
 
 ENOUGH_CROSSINGS = 6
@@ -67,6 +67,23 @@ RECORD_AGAIN = {
 }
 
 
+RECORD_FINER = {
+    Role.GROUND: say(
+        "Record the ground once more in a smaller range, so that the recorder's steps are finer."
+    ),
+    Role.REFERENCE: say(
+        "Record the reference once more in a smaller range, so that the recorder's steps are finer."
+    ),
+}
+
+
+def _wire_again(seen: Seen, role: Role) -> str:
+    """How a wire that nothing was shown of is recorded next."""
+    if not _was_recorded(seen, role):
+        return RECORD_WIRE[role]
+    return (RECORD_FINER if too_coarse(seen.check(f"{role.value}_steadiness")) else RECORD_AGAIN)[role]
+
+
 def _was_recorded(seen: Seen, role: Role) -> bool:
     """Whether a wire was watched in its own step: then it is not enough to ask for that again."""
     steps = {item.record.step for item in seen.studies.every if role in item.steady}
@@ -113,7 +130,7 @@ def _sentences(seen: Seen, verdict: Verdict, evidence: tuple[Statement, ...]) ->
         yield WIGGLE
     for role, code in ((Role.GROUND, "ground_good"), (Role.REFERENCE, "reference_good")):
         if open_points.get(code) is State.NOT_SHOWN:
-            yield (RECORD_AGAIN if _was_recorded(seen, role) else RECORD_WIRE)[role]
+            yield _wire_again(seen, role)
     slow = seen.check("sample_rate")
     if slow is not None and slow.value < (slow.lower_limit or 0.0):
         yield RECORD_FASTER(rate_hz=slow.value, enough_hz=ENOUGH_HZ)

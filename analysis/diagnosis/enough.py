@@ -322,6 +322,14 @@ _LINES: dict[str, tuple[Task, Template]] = {
     advice.RECORD_FASTER.text: (Task.FASTER, Template("Record faster")),
     advice.RECORD_WIRE[Role.GROUND].template: (Task.RECORD, Template("Now probe the ground")),
     advice.RECORD_WIRE[Role.REFERENCE].template: (Task.RECORD, Template("Now probe the reference")),
+    advice.RECORD_FINER[Role.GROUND].template: (
+        Task.RECORD,
+        Template("Probe the ground again, smaller range"),
+    ),
+    advice.RECORD_FINER[Role.REFERENCE].template: (
+        Task.RECORD,
+        Template("Probe the reference again, smaller range"),
+    ),
     advice.RECORD_AGAIN[Role.GROUND].template: (Task.RECORD, Template("Probe the ground again")),
     advice.RECORD_AGAIN[Role.REFERENCE].template: (Task.RECORD, Template("Probe the reference again")),
 }

@@ -12,12 +12,12 @@ import numpy as np
 from analysis.captures.model import Role, Step
 from analysis.diagnosis.checks_zero import zero_known
 from analysis.diagnosis.evidence_conditions import condition_statements
-from analysis.diagnosis.evidence_tracks import position_from_other_track, straight_output
+from analysis.diagnosis.evidence_tracks import position_from_other_track, recorder_floor, straight_output
 from analysis.diagnosis.evidence_trend import constant_over_crossings, improved_by_moving
 from analysis.diagnosis.findings import Band, Check, Direction, Result, State, Statement
 from analysis.diagnosis.hypotheses import rest_travel
 from analysis.diagnosis.judging import unplugged
-from analysis.diagnosis.seen import PLAIN, QUIET_WEIGHT, Seen, disturbed_weight
+from analysis.diagnosis.seen import PLAIN, QUIET_WEIGHT, Seen, disturbed_weight, too_coarse
 from analysis.diagnosis.seen import names_of as _names
 from analysis.diagnosis.studies import Study
 from analysis.signals.facts import TrackSurvey
@@ -61,17 +61,8 @@ def _wire(seen: Seen, role: Role, level_code: str, steady_code: str, name: str) 
             )
         return Statement(code, State.REFUTED, holding, text)
     if Result.CANNOT_TELL in results:
-        text = (
-            say("{name} reads {reading}, too near its limit to tell.", name=name, reading=reading)
-            if level.result is Result.CANNOT_TELL
-            else say(
-                "{name} reads {reading}, but moves by {moved_mv:.0f} mV: too near the limit to tell whether"
-                " it holds still.",
-                name=name,
-                reading=reading,
-                moved_mv=_value(steady) * 1e3,
-            )
-        )
+        told = _NEAR if level.result is Result.CANNOT_TELL else _COARSE if too_coarse(steady) else _RESTLESS
+        text = told(name=name, reading=reading, moved_mv=_value(steady) * 1e3)
         return Statement(code, State.NOT_SHOWN, holding, text)
     if all(unplugged(item.record) for item in seen.studies.with_channel(role)):
         text = say("{name} reads {reading} unplugged: not shown under load.", name=name, reading=reading)
@@ -81,6 +72,14 @@ def _wire(seen: Seen, role: Role, level_code: str, steady_code: str, name: str) 
     return Statement(code, State.PROVED, holding, watched(name=name, reading=reading))
 
 
+_NEAR = Template("{name} reads {reading}, too near its limit to tell.")
+_COARSE = Template(
+    "{name} reads {reading}; this recorder's steps are too coarse to tell whether it holds still."
+)
+_RESTLESS = Template(
+    "{name} reads {reading}, but moves by {moved_mv:.0f} mV: too near the limit to tell whether"
+    " it holds still."
+)
 _UNWATCHED = Template("{name} is good: {reading}, but was not watched during the sweep.")
 _WATCHED = Template("{name} is good: {reading} and holds still.")
 
@@ -294,24 +293,6 @@ _ONE_END = {
 }
 
 
-def _floor(seen: Seen) -> Statement | None:
-    floors = [survey.floor_percent for survey in seen.studies.tracks.values() if survey.crossings]
-    if not floors:
-        return None
-    floor, limit = max(floors), 0.1
-    names = _names(seen.studies.swept)
-    if floor <= limit:
-        text = say("This recorder sees break-up down to {floor:.2f} % of the reference.", floor=floor)
-        return Statement("recorder_floor", State.PROVED, names, text)
-    text = say(
-        "Break-up below {floor:.1f} % of the reference cannot be seen in this capture; "
-        "a new track stays within {limit} %. It cannot prove a track as new.",
-        floor=floor,
-        limit=limit,
-    )
-    return Statement("recorder_floor", State.NOT_SHOWN, names, text)
-
-
 def _profile(seen: Seen) -> Statement | None:
     if not seen.studies.profile.assumed:
         return None
@@ -341,6 +322,6 @@ STATEMENTS: tuple[Callable[[Seen], Statement | None], ...] = (
     _rest_tested,
     straight_output,
     _far_end,
-    _floor,
+    recorder_floor,
     _profile,
 )

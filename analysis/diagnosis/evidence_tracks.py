@@ -5,9 +5,10 @@ from __future__ import annotations
 from analysis.captures.model import Role
 from analysis.diagnosis.findings import Check, Result, State, Statement
 from analysis.diagnosis.position_reference import position_reference
+from analysis.diagnosis.profile_model import Contact
 from analysis.diagnosis.seen import Seen, names_of
 from analysis.diagnosis.studies import Study
-from analysis.wording import Wording, say
+from analysis.wording import Template, Wording, say
 
 LEAST_GUIDED_S = 0.005
 """Less help than this is not worth a sentence: one opening of a contact lasts some milliseconds."""
@@ -77,6 +78,46 @@ def _why_not_straight(seen: Seen) -> Wording:
             "where the arm was."
         )
     return say("Linearity: not shown, since {reason}.", reason=found.refusal)
+
+
+NEW_TRACK_PERCENT = 0.1
+"""Output smoothness of a new track, in % of the applied voltage (Bourns, "Output Smoothness")."""
+
+
+LOW_ENOUGH_PERCENT = 0.15
+"""A floor as low as this reads 0.1: it is what a new track may do, with next to nothing of the recorder's."""
+
+
+def recorder_floor(seen: Seen) -> Statement | None:
+    """The least break-up that this recorder shows; None where nothing was swept."""
+    floors = [survey.floor_percent for survey in seen.studies.tracks.values() if survey.crossings]
+    if not floors:
+        return None
+    profile, floor = seen.studies.profile, max(floors)
+    low_enough = floor < LOW_ENOUGH_PERCENT
+    share = _OF_REFERENCE if profile.ratiometric else _OF_VOLTS(supply_v=profile.supply_v)
+    told = _FLOORS[low_enough, profile.contact]
+    text = told(floor=floor, share=share, limit=NEW_TRACK_PERCENT)
+    state = State.PROVED if low_enough else State.NOT_SHOWN
+    return Statement("recorder_floor", state, names_of(seen.studies.swept), text)
+
+
+_OF_REFERENCE = say("% of the reference")
+_OF_VOLTS = Template("% of {supply_v:.1f} V")
+_FLOORS = {
+    (True, Contact.TRACK): Template(
+        "This recorder sees break-up down to {floor:.2f} {share}; a new track stays within {limit} %."
+    ),
+    (True, Contact.CONTACTLESS): Template("This recorder sees break-up down to {floor:.2f} {share}."),
+    (False, Contact.TRACK): Template(
+        "Break-up below {floor:.1f} {share} cannot be seen in this capture; "
+        "a new track stays within {limit} %. It cannot prove a track as new."
+    ),
+    (False, Contact.CONTACTLESS): Template(
+        "Break-up below {floor:.1f} {share} cannot be seen in this capture."
+    ),
+}
+"""By whether the floor is low enough for a new track, and whether there is a track."""
 
 
 def _guided_s(item: Study, role: Role) -> float:

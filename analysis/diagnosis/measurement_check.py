@@ -17,7 +17,7 @@ from analysis.diagnosis.measurement_outcome import NOTHING, Outcome, known_v, ra
 from analysis.diagnosis.probe_contact import in_the_air, slipped_off
 from analysis.diagnosis.stillness import left_alone, said_to_move
 from analysis.diagnosis.studies import Studies, Study
-from analysis.signals.levels import is_two_level
+from analysis.signals.levels import is_regular_two_level, is_two_level
 from analysis.signals.thinning import thinned
 from analysis.wording import say
 
@@ -272,7 +272,9 @@ def _two_level(item: Study, studies: Studies) -> Outcome:
         return NOTHING
     start = max(0, (len(channel) - TWO_LEVEL_SAMPLES) // 2)
     volts = channel.volts(start, start + TWO_LEVEL_SAMPLES)
-    two = is_two_level(volts, sample_interval_s=item.record.sample_interval_s)
+    two = is_two_level(volts, sample_interval_s=item.record.sample_interval_s) or is_regular_two_level(
+        item.cells.volts[Role.SIGNAL].mean, sample_interval_s=item.cells.cell_s
+    )
     action = say("this is a duty-cycle or digital sensor, which this method does not judge")
     return float(two), say("the signal knows two levels only"), action
 

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from analysis.captures.model import Role
-from analysis.diagnosis.findings import Band, Check
+from analysis.diagnosis.findings import Band, Check, Result
 from analysis.diagnosis.measurement_check import Problem
 from analysis.diagnosis.places import Place
 from analysis.diagnosis.strays import stray_weight
@@ -40,6 +40,12 @@ class Seen:
     def check(self, code: str) -> Check | None:
         """The first check of a code."""
         return next((check for check in self.checks if check.code == code), None)
+
+
+def too_coarse(check: Check | None) -> bool:
+    """Whether a reading cannot be told for the recorder's sake: most of what it may be is uncertainty."""
+    unsure = check is not None and check.result is Result.CANNOT_TELL
+    return check is not None and unsure and abs(check.value) < 0.5 * check.expanded_uncertainty
 
 
 def disturbed_weight(seen: Seen, item: Study) -> float:

@@ -11,6 +11,12 @@ from numpy.typing import ArrayLike, NDArray
 LEAST_NEAR = 0.6
 """Share of the samples near one of two states: a recorder's input filter rounds the edges of a duty cycle."""
 
+LEAST_NEAR_SLOW = 0.95
+"""The same where the states last long: hardly any sample is of an edge."""
+
+MOST_LOOKED_AT = 20_000
+"""Samples at which a long record is looked at first, since hardly any has two states."""
+
 
 @dataclass(frozen=True, slots=True)
 class StateLevels:
@@ -181,15 +187,75 @@ def is_two_level(
     """
     samples = np.asarray(voltage_v, dtype=np.float64).ravel()
     samples = samples[np.isfinite(samples)]
-    levels = state_levels(samples)
-    if levels is None or levels.amplitude_v < least_amplitude_v:
-        return False
-    near = 0.08 * levels.amplitude_v
-    shares = [float(np.mean(np.abs(samples - level) <= near)) for level in (levels.low_v, levels.high_v)]
-    if sum(shares) < LEAST_NEAR or min(shares) < 0.05:
+    levels = _two_states(samples, least_amplitude_v, LEAST_NEAR)
+    if levels is None:
         return False
     edges = np.flatnonzero(np.diff(samples >= levels.reference_v(0.5)))
     if edges.size < least_edges:
         return False
     longest = np.diff(np.concatenate([[0], edges, [samples.size - 1]])).max()
     return bool(longest * sample_interval_s <= longest_state_s)
+
+
+def is_regular_two_level(
+    voltage_v: ArrayLike,
+    *,
+    sample_interval_s: float,
+    least_amplitude_v: float = 1.0,
+    least_periods: int = 5,
+    largest_wander: float = 0.03,
+) -> bool:
+    """Whether a signal goes to and fro between two levels like a clock, however slowly.
+
+    Parameters
+    ----------
+    voltage_v : array_like, shape (n,)
+        NaN counts nothing.
+    sample_interval_s : float
+        Seconds between samples.
+    least_amplitude_v : float
+        Distance of the two states.
+    least_periods : int
+        Fewer periods than this are no clock.
+    largest_wander : float
+        The longest period is longer than the shortest by this share at most, and by what two samples leave
+        open. No hand moves an arm or a loom so evenly, and no wire breaks so (common practice, no source).
+
+    Returns
+    -------
+    bool
+        True where nearly all samples lie in one of two states, and those edges that tell the period, the
+        rising or the falling ones, come evenly: a duty cycle moves the others.
+    """
+    series = np.asarray(voltage_v, dtype=np.float64).ravel()
+    thin = series[:: max(1, series.size // MOST_LOOKED_AT)]
+    if _two_states(thin[np.isfinite(thin)], least_amplitude_v, LEAST_NEAR_SLOW) is None:
+        return False
+    known = np.isfinite(series)
+    levels = _two_states(series[known], least_amplitude_v, LEAST_NEAR_SLOW)
+    if levels is None:
+        return False
+    time_s = np.arange(series.size) * sample_interval_s
+    instants_s, rising = crossing_instants(time_s[known], series[known], level_v=levels.reference_v(0.5))
+    return any(
+        _even(np.diff(instants_s[chosen]), least_periods, largest_wander, 2.0 * sample_interval_s)
+        for chosen in (rising, ~rising)
+    )
+
+
+def _even(periods_s: NDArray[np.float64], least: int, wander: float, unsure_s: float) -> bool:
+    if periods_s.size < least:
+        return False
+    return bool(np.ptp(periods_s) <= wander * float(np.median(periods_s)) + unsure_s)
+
+
+def _two_states(
+    samples: NDArray[np.float64], least_amplitude_v: float, least_near: float
+) -> StateLevels | None:
+    """Both states, where most samples lie near one of them and each is taken for a twentieth of the time."""
+    levels = state_levels(samples)
+    if levels is None or levels.amplitude_v < least_amplitude_v:
+        return None
+    near = 0.08 * levels.amplitude_v
+    shares = [float(np.mean(np.abs(samples - level) <= near)) for level in (levels.low_v, levels.high_v)]
+    return levels if sum(shares) >= least_near and min(shares) >= 0.05 else None

@@ -4352,6 +4352,16 @@
         <translation>Die Bezugsspannung noch einmal aufzeichnen, fern von dem, was die Messspitzen stört.</translation>
     </message>
     <message>
+        <source>Record the ground once more in a smaller range, so that the recorder's steps are finer.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Masse noch einmal in einem kleineren Messbereich aufzeichnen, damit die Stufen des Rekorders feiner werden.</translation>
+    </message>
+    <message>
+        <source>Record the reference once more in a smaller range, so that the recorder's steps are finer.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Bezugsspannung noch einmal in einem kleineren Messbereich aufzeichnen, damit die Stufen des Rekorders feiner werden.</translation>
+    </message>
+    <message>
         <source>this program</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
         <translation>dieses Programm</translation>
@@ -4402,11 +4412,6 @@
         <translation>Glätte des Ausgangs, zweite Bahn</translation>
     </message>
     <message>
-        <source>Both tracks agree</source>
-        <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation>Beide Bahnen stimmen überein</translation>
-    </message>
-    <message>
         <source>samples/s</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
         <translation>Messwerte/s</translation>
@@ -4415,6 +4420,11 @@
         <source>Sampling</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
         <translation>Abtastung</translation>
+    </message>
+    <message>
+        <source>Both tracks agree</source>
+        <extracomment>analysis/diagnosis/checks_tracks.py</extracomment>
+        <translation>Beide Bahnen stimmen überein</translation>
     </message>
     <message>
         <source>Span of the sweep</source>
@@ -4637,6 +4647,16 @@
         <translation>Jetzt Referenz messen</translation>
     </message>
     <message>
+        <source>Probe the ground again, smaller range</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Masse erneut, kleinerer Messbereich</translation>
+    </message>
+    <message>
+        <source>Probe the reference again, smaller range</source>
+        <extracomment>analysis/diagnosis/enough.py</extracomment>
+        <translation>Bezugsspannung erneut, kleinerer Messbereich</translation>
+    </message>
+    <message>
         <source>Probe the ground again</source>
         <extracomment>analysis/diagnosis/enough.py</extracomment>
         <translation>Masse noch einmal messen</translation>
@@ -4677,19 +4697,24 @@
         <translation>{name} ist nicht in Ordnung: {reading}, schwankt um {moved_mv:.0f} mV.</translation>
     </message>
     <message>
+        <source>{name} reads {reading} unplugged: not shown under load.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>{name}: {reading} bei abgestecktem Sensor, unter Last nicht nachgewiesen.</translation>
+    </message>
+    <message>
         <source>{name} reads {reading}, too near its limit to tell.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
         <translation>{name}: {reading}, zu nah an der Grenze, um es zu entscheiden.</translation>
     </message>
     <message>
+        <source>{name} reads {reading}; this recorder's steps are too coarse to tell whether it holds still.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>{name}: {reading}; die Stufen dieses Rekorders sind zu grob, um zu sagen, ob das so bleibt.</translation>
+    </message>
+    <message>
         <source>{name} reads {reading}, but moves by {moved_mv:.0f} mV: too near the limit to tell whether it holds still.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
         <translation>{name}: {reading}, schwankt aber um {moved_mv:.0f} mV: zu nah an der Grenze, um „ruhig“ zu sagen.</translation>
-    </message>
-    <message>
-        <source>{name} reads {reading} unplugged: not shown under load.</source>
-        <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation>{name}: {reading} bei abgestecktem Sensor, unter Last nicht nachgewiesen.</translation>
     </message>
     <message>
         <source>{name} is good: {reading}, but was not watched during the sweep.</source>
@@ -4840,16 +4865,6 @@
         <source>Wiring between sensor and control unit: not shown, since only one end was probed.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
         <translation>Leitung zwischen Sensor und Steuergerät: nicht nachgewiesen, da nur ein Ende gemessen wurde.</translation>
-    </message>
-    <message>
-        <source>This recorder sees break-up down to {floor:.2f} % of the reference.</source>
-        <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation>Dieser Rekorder sieht Aussetzer bis hinab zu {floor:.2f} % der Bezugsspannung.</translation>
-    </message>
-    <message>
-        <source>Break-up below {floor:.1f} % of the reference cannot be seen in this capture; a new track stays within {limit} %. It cannot prove a track as new.</source>
-        <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation>Aussetzer unter {floor:.1f} % der Bezugsspannung sind in dieser Messung nicht zu sehen; eine neue Bahn bleibt innerhalb von {limit} %. Als neu kann sie eine Bahn nicht nachweisen.</translation>
     </message>
     <message>
         <source>No known sensor profile was named: a potentiometer with a contact track on {supply_v:.0f} V is assumed.</source>
@@ -5050,6 +5065,36 @@
         <source>Linearity: not shown, since {reason}.</source>
         <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
         <translation>Linearität: nicht nachgewiesen, denn {reason}.</translation>
+    </message>
+    <message>
+        <source>% of the reference</source>
+        <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
+        <translation>% der Bezugsspannung</translation>
+    </message>
+    <message>
+        <source>% of {supply_v:.1f} V</source>
+        <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
+        <translation>% von {supply_v:.1f} V</translation>
+    </message>
+    <message>
+        <source>This recorder sees break-up down to {floor:.2f} {share}; a new track stays within {limit} %.</source>
+        <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
+        <translation>Dieser Rekorder zeigt Aussetzer ab {floor:.2f} {share}; eine neue Bahn bleibt innerhalb von {limit} %.</translation>
+    </message>
+    <message>
+        <source>This recorder sees break-up down to {floor:.2f} {share}.</source>
+        <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
+        <translation>Dieser Rekorder zeigt Aussetzer ab {floor:.2f} {share}.</translation>
+    </message>
+    <message>
+        <source>Break-up below {floor:.1f} {share} cannot be seen in this capture; a new track stays within {limit} %. It cannot prove a track as new.</source>
+        <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
+        <translation>Aussetzer unter {floor:.1f} {share} sind in dieser Messung nicht zu sehen; eine neue Bahn bleibt innerhalb von {limit} %. Als neu kann sie eine Bahn nicht nachweisen.</translation>
+    </message>
+    <message>
+        <source>Break-up below {floor:.1f} {share} cannot be seen in this capture.</source>
+        <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
+        <translation>Aussetzer unter {floor:.1f} {share} sind in dieser Messung nicht zu sehen.</translation>
     </message>
     <message>
         <source>It improved while being moved: the last crossings are clean. That is not cured.</source>

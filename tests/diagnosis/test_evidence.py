@@ -161,6 +161,39 @@ def test_a_recorder_whose_step_is_larger_than_the_limit_cannot_prove_a_track_as_
     assert max(floors) > 1.5
 
 
+@pytest.mark.parametrize(
+    ("profile", "share", "track"),
+    [
+        ("generic-ratiometric", "% of the reference", True),
+        ("ride-height-contactless", "% of the reference", False),
+        ("generic-non-ratiometric", "% of 5.0 V", False),
+    ],
+)
+@pytest.mark.parametrize("meter", [Meter(step_v=20.0 / 256), Meter(noise_v=2e-4, step_v=5e-4)])
+def test_the_floor_is_said_in_what_the_output_goes_with_and_of_a_track_only_where_there_is_one(
+    profile: str, share: str, track: bool, meter: Meter
+) -> None:
+    path = sweep(4, low=20.0, high=60.0)
+    found = examine(visit(travel=path, meter=meter, attributes={"profile": profile}))
+    text, proved = _text(found, "recorder_floor"), _state(found, "recorder_floor") is State.PROVED
+    assert share in text
+    assert ("a new track stays within 0.1 %" in text) is track
+    assert ("cannot prove a track as new" in text) is (track and not proved)
+    assert proved is (meter.step_v < 0.001)
+
+
+def test_a_recorder_that_is_too_coarse_for_a_steady_wire_is_told_to_use_a_smaller_range() -> None:
+    # 8 bits over ±20 V: of two roundings of 156 mV nobody can tell a move of 100 mV (JCGM 100, F.2.2.1).
+    coarse = examine(visit(meter=Meter(step_v=40.0 / 256)))
+    for name, wire in (("ground_good", "ground"), ("reference_good", "reference")):
+        assert _state(coarse, name) is State.NOT_SHOWN
+        assert any(f"Record the {wire} once more in a smaller range" in line for line in coarse.advice)
+    assert "too coarse" in _text(coarse, "ground_good")
+    fine = examine(visit())
+    assert _state(fine, "ground_good") is State.PROVED
+    assert not any("smaller range" in line for line in fine.advice)
+
+
 def test_every_record_of_a_statement_is_one_of_the_captures() -> None:
     capture = _with(_held(45.0, loose=True))
     names = {item.name for item in capture.records}

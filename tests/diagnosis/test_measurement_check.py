@@ -66,10 +66,17 @@ def _ac_coupled() -> Capture:
     return _signal_only(out)
 
 
-def _duty_cycle() -> Capture:
-    path = sweep(6)
-    phase = (np.arange(len(path)) / RATE_HZ * 200.0) % 1.0
+def _duty_cycle(hertz: float = 200.0, strokes: int = 6) -> Capture:
+    path = sweep(strokes)
+    phase = (np.arange(len(path)) / RATE_HZ * hertz) % 1.0
     return _signal_only(np.where(phase < 0.13 + 0.7 * path / 100.0, 5.0, 0.05))
+
+
+@pytest.mark.parametrize("hertz", [1.0, 3.0, 20.0, 60.0])
+def test_a_two_level_signal_is_refused_however_slow_it_is(hertz: float) -> None:
+    found = examine(_duty_cycle(hertz, strokes=12))
+    assert found.verdict.code is VerdictCode.MEASUREMENT_PROBLEM
+    assert "two levels only" in found.verdict.summary
 
 
 def _loose_return() -> Capture:

@@ -4,7 +4,14 @@ import numpy as np
 import pytest
 
 from analysis.intervals import Interval
-from analysis.signals.levels import StateLevels, crossing_instants, is_two_level, state_levels, transitions
+from analysis.signals.levels import (
+    StateLevels,
+    crossing_instants,
+    is_regular_two_level,
+    is_two_level,
+    state_levels,
+    transitions,
+)
 from analysis.signals.linearity import (
     absolute_linearity,
     hysteresis,
@@ -198,6 +205,37 @@ def test_a_broken_wire_that_drops_out_while_the_arm_rests_is_no_two_level_signal
     for start in (100, 300, 900, 910, 1500, 2200, 2230, 3000, 4000, 4400):
         held[start : start + 30] = 0.0
     assert not is_two_level(held, sample_interval_s=1e-3)
+
+
+@pytest.mark.parametrize("frequency_hz", [1.0, 3.0, 8.0])
+def test_a_slow_duty_cycle_is_told_by_its_even_period(frequency_hz: float) -> None:
+    time_s = np.arange(0.0, 10.0, 1e-3)
+    rng = np.random.default_rng(6)
+    for duty in (0.1, 0.5, 0.9, 0.2 + 0.06 * time_s):
+        signal = _duty_cycle(time_s, frequency_hz, duty) + 0.02 * rng.normal(size=time_s.size)
+        assert is_regular_two_level(signal, sample_interval_s=1e-3)
+        signal[::7] = np.nan
+        assert is_regular_two_level(signal, sample_interval_s=1e-3)
+
+
+def test_a_wire_that_goes_open_and_shut_unevenly_is_no_clock() -> None:
+    rng = np.random.default_rng(7)
+    lengths = rng.integers(300, 700, 24)  # as even as a hand that wiggles a loom once a second
+    held = np.repeat(np.where(np.arange(24) % 2, 0.0, 2.5), lengths)
+    assert not is_regular_two_level(held, sample_interval_s=1e-3)
+
+
+def test_even_strokes_of_a_machine_between_two_stops_are_no_two_levels() -> None:
+    time_s = np.arange(0.0, 12.0, 1e-3)
+    swept = np.clip(2.5 + 4.0 * np.sin(2 * np.pi * 0.8 * time_s), 0.5, 4.5)  # two thirds of its time at them
+    assert not is_regular_two_level(swept, sample_interval_s=1e-3)
+
+
+def test_too_few_periods_are_no_clock() -> None:
+    time_s = np.arange(0.0, 4.0, 1e-3)
+    assert not is_regular_two_level(_duty_cycle(time_s, 1.0, 0.5), sample_interval_s=1e-3)
+    assert not is_regular_two_level([], sample_interval_s=1e-3)
+    assert not is_regular_two_level(np.full(100, np.nan), sample_interval_s=1e-3)
 
 
 def test_too_little_to_tell_is_not_called_two_level() -> None:
