@@ -13,7 +13,6 @@ from PySide6.QtWidgets import (
     QMenu,
     QSizePolicy,
     QSplitter,
-    QStackedWidget,
     QToolButton,
     QVBoxLayout,
     QWidget,
@@ -22,6 +21,7 @@ from PySide6.QtWidgets import (
 from analysis.comparison.model import Comparison, Relation
 from app.drawing.theme import Palette
 from app.language import said
+from app.page_stack import PageStack
 from app.views.caution_strip import CautionStrip
 from app.views.corners import CornersView
 from app.views.numbers_table import NumbersView
@@ -75,7 +75,7 @@ class ComparePage(QWidget):
         ):
             self.relation.addItem(text, relation)
         self.relation.activated.connect(lambda _row: self.relation_chosen.emit(self.chosen_relation()))
-        self._lower = QStackedWidget()
+        self._lower = PageStack()
         for view in (self.track, self.corners):
             self._lower.addWidget(view)
         self._lay_out(button)

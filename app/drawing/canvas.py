@@ -126,9 +126,20 @@ class Canvas(pg.GraphicsLayoutWidget):
         plot = self._ci.addPlot(row=row, col=0, viewBox=box, axisItems={"left": left, "bottom": bottom})
         plot.hideButtons()
         plot.setMenuEnabled(False)
-        plot.layout.setRowFixedHeight(0, head_px)  # pyqtgraph's own title stands in row 0, and is empty
         whole: QGraphicsItem = plot
+        self.set_head(whole, head_px)
         return whole
+
+    def set_head(self, whole: QGraphicsItem, head_px: float) -> None:
+        """Leave so much room for names above a plot."""
+        plot: Any = whole
+        plot.layout.setRowFixedHeight(0, head_px)  # pyqtgraph's own title stands in row 0, and is empty
+
+    def show_plot(self, whole: QGraphicsItem, shown: bool) -> None:
+        """Show a plot, or leave its row to the others: its axis would ask for room even then."""
+        plot: Any = whole
+        plot.showAxis("bottom", shown)
+        plot.setVisible(shown)
 
     def prepare(self) -> None:
         """Work out what moved before it is painted: pyqtgraph would do so while painting, and paint twice."""

@@ -34,6 +34,8 @@ class GestureBox(pg.ViewBox):
         Something that `grip` found was dragged from one place to another.
     asked(at, QPoint)
         Clicked with the right button, at this point of the screen.
+    resized()
+        The plot has another size.
     """
 
     zoomed = Signal(float, float)
@@ -43,6 +45,7 @@ class GestureBox(pg.ViewBox):
     marked = Signal(object, bool)
     gripped = Signal(object, float, float, bool)
     asked = Signal(float, object)
+    resized = Signal()
 
     def __init__(self) -> None:
         pg.ViewBox.__init__(self, enableMenu=False, defaultPadding=0.0)
@@ -50,6 +53,7 @@ class GestureBox(pg.ViewBox):
         pg.ViewBox.setMouseEnabled(self, False, False)
         self.grip: Callable[[QPointF], object | None] = lambda _scene_point: None
         self._held: object | None = None
+        self._base.sigResized.connect(lambda _box: self.resized.emit())
 
     def show_x(self, span: Interval) -> None:
         """Show this stretch of x."""

@@ -216,8 +216,7 @@ def style_sheet(palette: Palette) -> str:
                                   selection-color: {p.choice_ink}; }}
     QDoubleSpinBox:focus {{ border-color: {p.choice}; }}
     QDoubleSpinBox::up-button, QDoubleSpinBox::down-button {{ width: 0; border: 0; }}
-    QDoubleSpinBox QLineEdit, QFrame#pane QDoubleSpinBox QLineEdit {{ border: 0; padding: 0 0 0 4px;
-                  background: transparent; }}
+    QFrame#pane QDoubleSpinBox QLineEdit {{ border: 0; padding: 0; background: transparent; }}
     #bandCard QDoubleSpinBox {{ background: {p.raised}; }}
     QTableView {{ background: transparent; border: 0; outline: 0; selection-background-color: {p.raised};
                   selection-color: {p.ink}; }}

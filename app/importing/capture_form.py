@@ -11,6 +11,8 @@ from app.importing.words import fact_names
 from app.views.record_form import WordBox
 from app.views.report_fields import LineField
 
+_LEAST_FIELD_PX = 110  # where the label leaves less, the field stands below it
+
 
 def _tr(text: str) -> str:
     return QCoreApplication.translate("capture_form", text)
@@ -44,12 +46,15 @@ class CaptureForm(QScrollArea):
         form.setContentsMargins(0, 0, 6, 0)
         form.setVerticalSpacing(3)
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+        form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
         self.title.entered.connect(self.title_entered)
         self.profile.told.connect(lambda word: self.fact_entered.emit("profile", word))
+        self.title.setMinimumWidth(_LEAST_FIELD_PX)
         form.addRow(QLabel(_tr("Title")), self.title)
         form.addRow(QLabel(_tr("Sensor profile")), self.profile)
         for key, name in fact_names().items():
             field = LineField(name)
+            field.setMinimumWidth(_LEAST_FIELD_PX)
             field.entered.connect(lambda text, key=key: self.fact_entered.emit(key, text))
             self.facts[key] = field
             form.addRow(QLabel(name), field)

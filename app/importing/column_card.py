@@ -26,6 +26,7 @@ _STEPPING = (
     Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_PageUp, Qt.Key.Key_PageDown, Qt.Key.Key_Home, Qt.Key.Key_End
 )  # fmt: skip
 _PICTURE_PX, _WORDS_PX, _USE_PX, _WIRE_PX = 150, 110, 140, 250
+_SMALL_PX = 100
 _LEAST_V = 0.5
 """A picture spans this much at least: a steady wire is a line, however its last digit flickers."""
 
@@ -93,6 +94,7 @@ class ColumnCard(QFrame):
         self.setAccessibleName(_tr("Column {name}").format(name=name))
         self._palette, self._use, self._name = LIGHT, OUT, name
         self._wire: WireFields | None = None
+        self._narrow = False
         self.picture, self.name, self.range = ColumnPicture(), ElidedLabel(), ElidedLabel()
         self.name.setStyleSheet("font-weight: 600;")
         self.range.setProperty("quiet", True)
@@ -107,7 +109,7 @@ class ColumnCard(QFrame):
         if self._wire is None:
             self._wire = WireFields(self._name)
             self._wire.told.connect(self.told)
-            self._layout.addWidget(self._wire, 0, 3, 2, 1, Qt.AlignmentFlag.AlignTop)
+            self._place_wire(self._wire)
         return self._wire
 
     def show_facts(self, facts: CardFacts) -> None:
@@ -134,6 +136,23 @@ class ColumnCard(QFrame):
         self._palette = palette
         self._recolour()
 
+    def show_narrow(self, narrow: bool) -> None:
+        """Where there is little width, put the fields of a wire below its use, and draw the picture small."""
+        if narrow == self._narrow:
+            return
+        self._narrow = narrow
+        self._layout.setColumnMinimumWidth(3, 0 if narrow else _WIRE_PX)
+        self.picture.setFixedWidth(_SMALL_PX if narrow else _PICTURE_PX)
+        if self._wire is not None:
+            self._layout.removeWidget(self._wire)
+            self._place_wire(self._wire)
+
+    def _place_wire(self, wire: WireFields) -> None:
+        if self._narrow:
+            self._layout.addWidget(wire, 2, 0, 1, 4)
+        else:
+            self._layout.addWidget(wire, 0, 3, 2, 1, Qt.AlignmentFlag.AlignTop)
+
     def _recolour(self) -> None:
         palette = self._palette
         colour = palette.role(Role(self._use) if self._use not in (TIME, OUT) else None)
@@ -157,7 +176,7 @@ class ColumnCard(QFrame):
         layout.addWidget(self.picture, 0, 0, 2, 1)
         layout.addLayout(words, 0, 1, 2, 1, Qt.AlignmentFlag.AlignTop)
         layout.addWidget(self.use, 0, 2, 2, 1, Qt.AlignmentFlag.AlignTop)
-        layout.addWidget(self.reason, 2, 0, 1, 4)
+        layout.addWidget(self.reason, 3, 0, 1, 4)
         # The same widths in every card, so that one reads down the roles.
         for widget, width in ((self.picture, _PICTURE_PX), (self.use, _USE_PX)):
             widget.setFixedWidth(width)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QCoreApplication, Qt, QTimer, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from app.drawing.theme import LIGHT, Palette
@@ -14,6 +15,7 @@ from app.importing.trouble_line import TroubleLine
 from app.views.pane import Pane
 
 _AT_ONCE = 5  # cards: half a frame's worth of building each (measured), as many as are in sight
+_ROOM_FOR_WIRE_PX = 740
 _MOST_UNASKED = 16
 """Cards that are shown without asking, those of wires always: a data logger may have hundreds of columns."""
 
@@ -80,6 +82,16 @@ class ColumnsPane(Pane):
             card.show_facts(self._facts[name])
         self.show_content()
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Fit the cards to the width."""
+        super().resizeEvent(event)
+        for card in self.cards.values():
+            card.show_narrow(self._narrow)
+
+    @property
+    def _narrow(self) -> bool:
+        return self.width() < _ROOM_FOR_WIRE_PX
+
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
         self._palette = palette
@@ -121,6 +133,7 @@ class ColumnsPane(Pane):
         for name in left[:count]:
             card = ColumnCard(name)
             card.apply_palette(self._palette)
+            card.show_narrow(self._narrow)
             card.show_facts(self._facts[name])
             card.told.connect(lambda key, word, name=name: self.told.emit(name, key, word))
             self.cards[name] = card

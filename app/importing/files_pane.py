@@ -9,7 +9,6 @@ from PySide6.QtGui import QKeyEvent, QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import (
     QCheckBox,
     QFormLayout,
-    QHBoxLayout,
     QLabel,
     QListView,
     QToolButton,
@@ -23,11 +22,10 @@ from app.drawing.row_delegate import ROW_ROLE, Row, RowDelegate
 from app.drawing.theme import Palette
 from app.importing.trouble_line import TroubleLine
 from app.importing.words import step_names
+from app.views.flow_row import FlowRow
 from app.views.pane import Pane
 from app.views.press_row import text_line
 from app.views.record_form import WordBox, key_name, proposed_words
-
-_ARROW_PX = 28
 
 
 def _tr(text: str) -> str:
@@ -178,7 +176,7 @@ class FilesPane(Pane):
         if not self._filling:
             self.chosen.emit(self.list.currentIndex().row())
 
-    def _tools(self) -> QHBoxLayout:
+    def _tools(self) -> FlowRow:
         self.add = _tool(_tr("Add…"), _tr("Add files to this capture"))
         self.remove = _tool(_tr("Remove"), _tr("Take the chosen file off the list (Del)"))
         self.up = _tool("▲", _tr("Move the chosen file up (Alt+Up)"))
@@ -187,19 +185,13 @@ class FilesPane(Pane):
         self.remove.clicked.connect(self.removed)
         self.up.clicked.connect(lambda: self.moved.emit(-1))
         self.down.clicked.connect(lambda: self.moved.emit(1))
-        for button in (self.up, self.down):
-            button.setFixedWidth(_ARROW_PX)
-        row = QHBoxLayout()
-        row.setSpacing(3)
-        for button in (self.add, self.remove, self.up, self.down):
-            row.addWidget(button)
-        row.addStretch(1)
-        return row
+        return FlowRow((self.add, self.remove, self.up, self.down), gap_px=3)
 
     def _form(self) -> QFormLayout:
         form = QFormLayout()
         form.setVerticalSpacing(3)
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+        form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
         form.addRow(_tr("Taken for"), self.step)
         form.addRow(self.reason)
         for key in CONDITIONS:

@@ -219,6 +219,7 @@ def _part() -> tuple[QWidget, QFormLayout]:
     form.setContentsMargins(0, 0, 0, 0)
     form.setVerticalSpacing(3)
     form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+    form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
     return part, form
 
 

@@ -4,7 +4,16 @@ from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QObject, QSize, Qt
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QMenu, QSplitter, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QComboBox,
+    QHBoxLayout,
+    QMenu,
+    QSizePolicy,
+    QSplitter,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from analysis.wording import say
 from app.actions import Actions
@@ -30,6 +39,8 @@ from app.why.strip import ControlUnitStrip
 _GAP_PX = 6
 _ROOM_FOR_ANSWERS_PX = 640
 _ROOM_FOR_WORDS_PX = 480
+_ROOM_FOR_TITLE_PX = 400  # of a name and a little of what is said of it
+_LOW_PX = 620
 
 
 class ReviewPage(QWidget):
@@ -63,7 +74,7 @@ class ReviewPage(QWidget):
         page = QVBoxLayout(self)
         page.setContentsMargins(8, 2, 8, 0)
         page.setSpacing(_GAP_PX)
-        self._header_tools: list[QWidget] = []
+        self._header_tools: list[QToolButton] = []
         page.addLayout(self._header(captures_menu))
         page.addWidget(self.problem_bar)
         page.addWidget(self.hint_bar)
@@ -78,6 +89,23 @@ class ReviewPage(QWidget):
     def fit_markers(self) -> None:
         """Give Markers the height that its rows and readings need, and the rest to Evidence."""
         self._right.fit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """On a small screen let words go where a picture says it too, and height where there is little."""
+        super().resizeEvent(event)
+        self.overview.show_low(self.height() < _LOW_PX)
+        self._fit_header()
+
+    def _fit_header(self) -> None:
+        """Leave room for the capture's name: buttons give up their words, from the right."""
+        beside, alone = Qt.ToolButtonStyle.ToolButtonTextBesideIcon, Qt.ToolButtonStyle.ToolButtonIconOnly
+        for tool in self._header_words:
+            tool.setToolButtonStyle(beside)
+        room = self.width() - _ROOM_FOR_TITLE_PX
+        for tool in reversed(self._header_words):
+            if sum(item.sizeHint().width() for item in self._header_tools) <= room:
+                break
+            tool.setToolButtonStyle(alone)
 
     def track_tools(self, shown: bool) -> None:
         """Show what can be said of the chosen band beside the sensor track's name, or not."""
@@ -119,6 +147,7 @@ class ReviewPage(QWidget):
         self.title.setObjectName("captureTitle")
         self.subtitle.setProperty("quiet", True)
         self.subtitle.setContentsMargins(0, 4, 0, 0)
+        self.subtitle.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)  # what is left
         header = QHBoxLayout()
         header.setSpacing(4)
         header.addWidget(self.title)
@@ -138,6 +167,8 @@ class ReviewPage(QWidget):
         self._header_tools.append(self._captures_button)
         for tool in self._header_tools:
             header.addWidget(tool)
+        beside = Qt.ToolButtonStyle.ToolButtonTextBesideIcon
+        self._header_words = [tool for tool in self._header_tools if tool.toolButtonStyle() == beside]
         return header
 
     def _arrange_tools(self) -> None:

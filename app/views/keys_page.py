@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayout, QWidget
 
 from app.actions import Actions, keys_page
+from app.views.fit_screen import fit_screen
 
 
 class KeysPage(QDialog):
@@ -19,7 +20,7 @@ class KeysPage(QDialog):
     def __init__(self, actions: Actions, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle(self.tr("Keys"))
-        self.resize(520, 620)
+        fit_screen(self, 520, 620)
         self.page = QTextBrowser()
         self.page.setAccessibleName(self.tr("Keys"))
         self.page.setHtml(keys_page(actions))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QColor, QFont, QStandardItem, QStandardItemModel
+from PySide6.QtGui import QColor, QFont, QResizeEvent, QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
 from analysis.comparison.model import FISHER, BandComparison, Change, CheckComparison, Comparison, Relation
@@ -27,7 +27,7 @@ from app.language import said
 from app.views.pane import Pane
 
 _ROW_PX = 22
-_LEAST_COLUMN_PX = 60
+_LEAST_COLUMN_PX, _LEAST_NAME_PX = 60, 140
 _TONES = {
     Change.GONE: "good",
     Change.LESS: "unsure",
@@ -87,11 +87,27 @@ class NumbersView(Pane):
             self.model.appendRow(self._band_row(band, comparison.relation))
         for check in comparison.checks:
             self.model.appendRow(self._check_row(check))
+        self.table.horizontalHeader().setMinimumSectionSize(_LEAST_COLUMN_PX)
+        self._fit_columns()
+        self.show_content()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Share the width out anew."""
+        super().resizeEvent(event)
+        self._fit_columns()
+
+    def _fit_columns(self) -> None:
+        """Names take what the figures leave; where that is too little to read, the table scrolls sideways."""
         header = self.table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
-        header.setMinimumSectionSize(_LEAST_COLUMN_PX)
-        self.show_content()
+        figures = sum(header.sectionSize(place) for place in range(1, self.model.columnCount()))
+        if self.model.columnCount() == 0:
+            return
+        if self.table.viewport().width() - figures >= _LEAST_NAME_PX:
+            header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        else:
+            header.setSectionResizeMode(0, QHeaderView.ResizeMode.Fixed)
+            header.resizeSection(0, _LEAST_NAME_PX)
 
     def texts(self) -> list[list[str]]:
         """What the table says, row by row."""

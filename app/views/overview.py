@@ -29,6 +29,7 @@ from app.drawing.envelopes import columns, extent_v
 from app.drawing.numbers import duration
 from app.drawing.theme import LIGHT, Palette
 
+_HIGH_PX, _LOW_PX = 54, 34
 _GRIP_PX = 6.0
 _JOIN_PX = 3.0
 _STEPS = 1000
@@ -82,10 +83,17 @@ class OverviewView(QAbstractSlider):
         self._moment_s: float | None = None
         self._silhouette: QPixmap | None = None
         self._grip: tuple[str, float, Interval] | None = None
+        self._low = False
 
     def sizeHint(self) -> QSize:
-        """Wide, and one finger high."""
-        return QSize(600, 54)
+        """Wide, and one finger high; on a low screen half of that."""
+        return QSize(600, _LOW_PX if self._low else _HIGH_PX)
+
+    def show_low(self, low: bool) -> None:
+        """Take less height, so that the record itself has room."""
+        if low != self._low:
+            self._low = low
+            self.updateGeometry()
 
     def show_record(self, record: Record | None) -> None:
         """Show another record, or none."""

@@ -34,6 +34,8 @@ class PressRow(QAbstractButton):
         self.setProperty("row", True)
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
+        # Its lines wrap; a button's own policy would keep it as wide as the longest of them.
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
 
     def sizeHint(self) -> QSize:
         """What stands in it says."""

@@ -141,6 +141,7 @@ class RecordForm(QScrollArea):
         form.setContentsMargins(0, 2, 6, 2)
         form.setVerticalSpacing(3)
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+        form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
         self._add(form, (None, "", "step"))
         for key in (*CONDITIONS, *(DRIVEN if record.step is Step.ROAD else ())):
             self._add(form, (None, "", key))

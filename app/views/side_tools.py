@@ -45,7 +45,7 @@ class SideTools(QWidget):
             box.setToolTip(name)
             box.setFocusPolicy(Qt.FocusPolicy.TabFocus)
             box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-            box.setMinimumContentsLength(9)
+            box.setMinimumContentsLength(7)
         self.records.activated.connect(lambda _row: self.record_chosen.emit(self.records.currentData()))
         self.tracks.activated.connect(lambda _row: self.track_chosen.emit(Role(self.tracks.currentData())))
         row = QHBoxLayout(self)

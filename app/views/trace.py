@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, Signal
-from PySide6.QtGui import QColor
-from PySide6.QtWidgets import QWidget
+from PySide6.QtGui import QColor, QResizeEvent
+from PySide6.QtWidgets import QGraphicsItem, QWidget
 
 from analysis.captures.model import Channel, Record, Role
 from analysis.errors import CaptureError
@@ -27,6 +27,8 @@ from app.views.pane import Pane
 from app.words import channel_name
 
 _NAME_PX = 15.0
+_ROOM_FOR_NAMES_PX = 62.0
+"""Height of a lane, its share of the axis of time included, below which its name stands in it."""
 _TRACKS = (Role.SIGNAL, Role.SECOND_SIGNAL)
 
 
@@ -34,6 +36,7 @@ _TRACKS = (Role.SIGNAL, Role.SECOND_SIGNAL)
 class _Lane:
     """One plot and what stands in it."""
 
+    whole: QGraphicsItem
     box: GestureBox
     axes: tuple[QuietAxis, QuietAxis]
     bands: BandItem
@@ -152,6 +155,21 @@ class TraceView(Pane):
         for lane in self._lanes:
             self._colour(lane)
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """On a low screen leave the room to the curves."""
+        super().resizeEvent(event)
+        self._place_names()
+
+    def _place_names(self) -> None:
+        """Names above the lanes, or in them where the lanes would be lines otherwise."""
+        if not self._lanes:
+            return
+        inside = self._plots.height() < _ROOM_FOR_NAMES_PX * len(self._lanes)
+        for lane in self._lanes:
+            self._plots.set_head(lane.whole, 0.0 if inside else _NAME_PX)
+            for name, _ in lane.names:
+                name.show_inside(self._palette.shade("paper", 0.8) if inside else None)
+
     def time_under(self, position: QPointF) -> float | None:
         """Time under a point of the scene, or None beside the plots."""
         for lane in self._lanes:
@@ -177,6 +195,7 @@ class TraceView(Pane):
             self._lanes.append(self._lane(row, record, group, last=row == len(groups) - 1))
             tall = any(item.role in _TRACKS for item in group)
             self._plots.stretch_row(row, 5 if tall else 2)
+        self._place_names()
         self.marks.snap_point = lambda at_s: snapped_moment(record, at_s)
         self.marks.snap_span = lambda span: snapped(record, span)
         self.show_content()
@@ -195,7 +214,7 @@ class TraceView(Pane):
         for item, height in ((bands, -10), (drag, 20), (moment, 30)):
             item.setZValue(height)
         box.hold(bands, drag, moment)
-        lane = _Lane(box, axes, bands, drag, moment, [], [])
+        lane = _Lane(whole, box, axes, bands, drag, moment, [], [])
         extents = [self._extent_v(item) for item in channels]
         low_v, high_v = min(low for low, _ in extents), max(high for _, high in extents)
         box.show_y(low_v, high_v)
@@ -236,6 +255,7 @@ class TraceView(Pane):
         for name, channel in lane.names:
             ink = palette.role(channel.role).darker(100 if palette.dark else 125)
             name.recolour(ink)
+        self._place_names()
         self.marks.recolour(palette)
 
     def _press(self, at_s: float, twice: bool) -> None:

@@ -29,6 +29,7 @@ from app.words import role_name
 
 _LEAST_SPAN_PERCENT = 1.0
 _COUNTS_PX, _SCALE_PX = 34, 17
+_ROOM_FOR_COUNTS_PX = 170
 _LEAST_TOP_PERCENT = 4.0  # a sound track should look flat: its break-up is a few tenths of a per cent
 
 
@@ -100,6 +101,11 @@ class TrackView(Pane):
         """The bands of this track as they are shaded."""
         return tuple(self._stretch(index) for index in self._on_this_track())
 
+    @property
+    def top_percent(self) -> float:
+        """The break-up at the upper edge of the plot."""
+        return self._top_percent
+
     def show_findings(self, findings: Findings | None, survey: TrackSurvey | None) -> None:
         """Show one track of the findings; say why there is nothing to show where there is none."""
         self._survey, self._chosen_band = survey, None
@@ -137,9 +143,9 @@ class TrackView(Pane):
         self.show_content()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Keep the dot whole."""
+        """Leave the track the room that it needs."""
         super().resizeEvent(event)
-        self._show_y()
+        self._fit_counts()
 
     def show_heights(self, heights: VehicleHeights | None) -> None:
         """Write mm of wheel travel under the travel tested too, where heights are known."""
@@ -147,7 +153,14 @@ class TrackView(Pane):
             self._axes[3].turned(None)
         else:
             self._axes[3].turned(lambda travel: float(heights.height_mm(travel)), self.tr(" mm"))
-        self._plots.fix_row(1, _COUNTS_PX if heights is None else _COUNTS_PX + _SCALE_PX)
+        self._counts_px = _COUNTS_PX if heights is None else _COUNTS_PX + _SCALE_PX
+        self._fit_counts()
+
+    def _fit_counts(self) -> None:
+        """On a low screen the counts below would leave the track no room."""
+        shown = self._plots.height() >= _ROOM_FOR_COUNTS_PX
+        self._plots.show_plot(self._below, shown)
+        self._plots.fix_row(1, self._counts_px if shown else 0)
 
     def height_scale(self, travel_percent: list[float]) -> list[str]:
         """What the scale of heights says at places of travel; empty where heights are not known."""
@@ -237,12 +250,13 @@ class TrackView(Pane):
         self._axes[2].without_figures()
         self._axes[3].without_figures()
         self._plots.add_plot(0, self._box, self._axes[0], self._axes[1])
-        below = self._plots.add_plot(1, self._count_box, self._axes[2], self._axes[3])
-        self._count_name = LaneName("", below)
+        self._below = self._plots.add_plot(1, self._count_box, self._axes[2], self._axes[3])
+        self._count_name = LaneName("", self._below)
         self._count_name.setPos(0, 1)
         font = self._count_name.font()
         font.setPointSizeF(7.5)
         self._count_name.setFont(font)
+        self._counts_px = _COUNTS_PX
         self._plots.fix_row(1, _COUNTS_PX)
         self._lines, self._counts, self._arm = BreakupItem(), CountItem(), ArmItem()
         self._band_item, self._band_labels, self._drag = BandItem(), BandItem(labels=True), BandItem()
@@ -255,6 +269,7 @@ class TrackView(Pane):
         self.marks.add_plot(self._box)
         self._box.asked.connect(self._ask)
         self._count_box.hold(self._counts)
+        self._box.resized.connect(self._show_y)
         for box in (self._box, self._count_box):
             box.zoomed.connect(self._zoom)
             box.panned.connect(self._pan)
@@ -271,7 +286,7 @@ class TrackView(Pane):
         self._choice.setVisible(len(surveys) > 1)
 
     def _show_y(self) -> None:
-        """Leave room below zero, so that the dot stands whole on the track at every height."""
+        """Leave room below zero, so that the dot stands whole on the track at every height of the plot."""
         share = min((ArmItem.RADIUS_PX + 3) / self._box.size_px()[1], 0.3)
         self._box.show_y(-self._top_percent * share / (1 - share), self._top_percent)
 

@@ -19,6 +19,7 @@ def number_field(
     box.setKeyboardTracking(False)
     box.setAccessibleName(name)
     box.setToolTip(name)
+    box.lineEdit().setTextMargins(3, 0, 0, 0)  # the style sheet's padding does not reach it
     return box
 
 

@@ -21,6 +21,7 @@ from analysis.review.vehicle import RoadTest
 from analysis.vehicle.heights import RestKind, VehicleHeights
 from app.drawing.theme import Palette
 from app.language import said
+from app.views.fit_screen import fit_screen
 from app.views.problem_bar import ProblemBar
 from app.why.choices import Choices, Shown
 from app.why.drive_form import DriveForm
@@ -45,7 +46,7 @@ class WhyWindow(QDialog):
         super().__init__(parent)
         self.setWindowTitle(self.tr("Why it comes and goes"))
         self.setWindowFlag(Qt.WindowType.WindowMaximizeButtonHint)
-        self.resize(1120, 690)
+        fit_screen(self, 1120, 690)
         self._choices = choices
         self.picture, self.problem_bar = ExposurePicture(), ProblemBar()
         self.drive, self.unit = DriveForm(choices), UnitForm(choices)

@@ -1,0 +1,136 @@
+"""A screen of 1920 x 1080 at 200 % scaling has room for 960 x 540: nothing is cut there."""
+
+from __future__ import annotations
+
+import contextlib
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QLocale, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QComboBox, QScrollArea, QToolButton, QWidget
+from pytestqt.qtbot import QtBot
+
+from app.language import install_language
+from app.main_window import Window
+from app.session import Tools
+from app.settings import MemoryStore, Settings
+from app.views.fit_screen import fit_screen
+from tests.app.conftest import Bench
+from tests.app.real_files import shown
+from tests.app.test_pictures import bench, enter
+
+__all__ = ["bench"]  # the worn capture of a car whose heights are known
+
+WIDTH, HEIGHT = 960, 540
+
+
+@pytest.fixture(params=["en", "de"])
+def small(qtbot: QtBot, qapp: QApplication, bench: Bench, request: pytest.FixtureRequest) -> Iterator[Window]:
+    """The worn capture examined in a window of 960 x 540."""
+    before = QLocale()
+    install_language(qapp, request.param)
+    window = Window(Tools(bench.open_capture, bench.examine), Settings(MemoryStore()))
+    for made in shown(qtbot, window):
+        made.setMinimumSize(0, 0)
+        made.resize(WIDTH, HEIGHT)
+        with qtbot.waitSignal(made.session.findings_changed, timeout=20_000):
+            made.open_file(Path("worn.h5"))
+        made.resize(WIDTH, HEIGHT)
+        yield made
+    install_language(qapp, "en")
+    QLocale.setDefault(before)
+
+
+def cut(page: QWidget, window: QWidget) -> list[str]:
+    """Controls of a page that are narrower than what stands on them, or reach beyond what is in sight."""
+    found = []
+    for tool in page.findChildren(QToolButton):
+        holder = tool.parentWidget()
+        seen = window.rect() if holder is None else holder.rect()
+        if tool.isVisible() and tool.text() and not tool.objectName().startswith("qt_"):
+            whole = tool.width() >= tool.minimumSizeHint().width()
+            inside = seen.left() <= tool.x() and tool.geometry().right() <= seen.right()
+            if not (whole and inside):
+                found.append(tool.accessibleName() or tool.text())
+    for area in page.findChildren(QScrollArea):
+        sheet = area.widget()
+        sideways = area.horizontalScrollBarPolicy() is not Qt.ScrollBarPolicy.ScrollBarAlwaysOff
+        if (
+            area.isVisible()
+            and sheet is not None
+            and not sideways
+            and sheet.width() > area.viewport().width()
+        ):
+            found.append(f"{area.accessibleName()}: {sheet.width()} of {area.viewport().width()}")
+    return found
+
+
+@pytest.mark.parametrize("screen", ["review", "record", "compared", "report", "import"])
+def test_every_page_fits_and_nothing_on_it_is_cut(
+    qtbot: QtBot, small: Window, tmp_path: Path, screen: str
+) -> None:
+    enter(qtbot, small, screen, tmp_path)
+    small.resize(WIDTH, HEIGHT)
+    qtbot.waitUntil(lambda: (small.width(), small.height()) == (WIDTH, HEIGHT))
+    page = small.pages.currentWidget()
+    assert page is not None
+    with contextlib.suppress(qtbot.TimeoutError):
+        qtbot.waitUntil(lambda: cut(page, small) == [])
+    assert cut(page, small) == []
+
+
+def test_the_name_of_the_capture_is_read_and_its_words_give_way_first(qtbot: QtBot, small: Window) -> None:
+    title = small.page.title
+    qtbot.waitUntil(lambda: title.width() >= title.fontMetrics().horizontalAdvance(title.text()))
+    assert title.text().startswith("Ride")
+
+
+def test_lanes_and_track_are_more_than_lines(qtbot: QtBot, small: Window) -> None:
+    lanes = small.page.trace.lanes
+    assert len(lanes) == 3
+    qtbot.waitUntil(lambda: min(lane.box.size_px()[1] for lane in lanes) >= 34)
+    small.page.hint_bar.show()  # with the first steps above there is less
+    qtbot.waitUntil(lambda: min(lane.box.size_px()[1] for lane in lanes) >= 22)
+    track = small.page.track
+    top, foot = track.viewport_point(50.0, track.top_percent), track.viewport_point(50.0, 0.0)
+    assert foot.y() - top.y() >= 40
+
+
+def test_names_stand_above_the_lanes_again_where_there_is_room(qtbot: QtBot, small: Window) -> None:
+    first = small.page.trace.lanes[0]
+    qtbot.waitUntil(lambda: first.names[0][0].is_inside)
+    small.resize(1366, 768)
+    qtbot.waitUntil(lambda: not small.page.trace.lanes[0].names[0][0].is_inside)
+
+
+def test_a_word_of_a_record_is_whole(qtbot: QtBot, small: Window) -> None:
+    QTest.keyClick(small, Qt.Key.Key_F4)
+    form = small.page.records.form
+    boxes: list[QComboBox] = list(form.boxes.values())
+    assert len(boxes) > 10
+    for box in boxes:
+        right = box.mapTo(form.viewport(), box.rect().topRight()).x()
+        assert right < form.viewport().width(), box.accessibleName()
+
+
+def test_a_window_of_its_own_is_never_larger_than_the_screen(qtbot: QtBot) -> None:
+    widget = QWidget()
+    qtbot.addWidget(widget)
+    fit_screen(widget, 100_000, 100_000)
+    screen = widget.screen().availableSize()
+    assert widget.width() <= screen.width()
+    assert widget.height() < screen.height()
+    fit_screen(widget, 300, 200)
+    assert (widget.width(), widget.height()) == (300, 200)
+
+
+def test_why_it_comes_and_goes_fits_too(qtbot: QtBot, small: Window) -> None:
+    small.actions_by_name["why"].trigger()
+    why = small.why.why
+    assert why is not None
+    why.resize(WIDTH, HEIGHT)
+    assert (why.width(), why.height()) == (WIDTH, HEIGHT)
+    assert cut(why, why) == []
+    why.close()
