@@ -43,6 +43,9 @@ RAIL_PERCENT = 1.5
 SINKING_S = 0.05
 """A filter has let the signal sink to the open level within this: five time constants of 10 ms."""
 
+SLOWS = 1.5
+"""An arm that comes to rest within `SINKING_S` went this much further in as long a time before."""
+
 SEEN_AT_RAIL = 0.001
 """Share of the time that a signal is seen there now and then, and not by a spike."""
 
@@ -158,10 +161,26 @@ def _sinkings(travel: NDArray[np.float32], cell_s: float) -> NDArray[np.bool_]:
     # From the last cell outside a rail to where the sinking began, or from the first to where it ended.
     begun = np.where(there[at + 1], np.maximum(at - span, 0), np.minimum(at + 1 + span, last))
     fast = np.abs(travel[begun] - travel[at]) > least
+    fast &= ~_slowing(travel, at, there[at + 1], span)
     cut = np.zeros(last, dtype=np.bool_)
     cut[at[fast]] = True
     cut[np.minimum(begun[fast], last - 1)] = True
     return cut
+
+
+def _slowing(
+    travel: NDArray[np.float32], at: NDArray[np.int64], arrives: NDArray[np.bool_], span: int
+) -> NDArray[np.bool_]:
+    """Which of the moves to a rail or from it, each at a cell, are an arm's that slows down to its stop.
+
+    It was faster before, and comes to rest there without a bend; what sinks through a filter began to sink
+    all at once.
+    """
+    last = len(travel) - 1
+    step = np.where(arrives, -span, span)
+    near, mid, far = (np.clip(at + part * step, 0, last) for part in (0, 1, 2))
+    close, before = np.abs(travel[mid] - travel[near]), np.abs(travel[far] - travel[mid])
+    return np.asarray(before > SLOWS * close)
 
 
 def _swift(travel: NDArray[np.float32], fast: NDArray[np.bool_], lag: int) -> NDArray[np.bool_]:
