@@ -42,6 +42,9 @@ STANDS_OUT = 2.0
 OFTEN = 1.3
 """...and the less vague the more crossings of it break up, from three in ten on."""
 
+PLAINLY_AT_REST = 3.0
+"""Plain openings while the arm was left alone, from which on a harness is shown to break up."""
+
 MOST_ODDS = 12.0
 """Log odds beyond this say no more: one in 160,000."""
 
@@ -81,11 +84,12 @@ class Features:
     slow : float
         How far the sampling rate lies below 250 S/s, in octaves.
     few : float
-        How few strokes there are: 2 for none, 0 from six on.
+        How few strokes there are: 2 for none, 0 from six on; 0 where it plainly broke up at rest.
     rest_untested : float
         How far the rest height lies outside the travel tested, in units of 5 % of travel, 0 to 3.
     unexplained_once : float
-        1 where the most certain place was noisy on one crossing only, else 0.
+        1 where the most certain place was noisy on one crossing only, else 0; 0 where it plainly broke up at
+        rest.
     narrow : float
         1 where no travel was tested, 0 from `NARROW_PERCENT` on.
     """
@@ -142,6 +146,8 @@ def weigh(studies: Studies, problems: Sequence[Problem], places: Sequence[tuple[
     ground, lifts = _wire(studies, Role.GROUND)
     strays = strays_of(studies, places).without(told_by_feed(studies, lifts, dips))
     noisy = int(best.noisy.sum()) if best is not None else 0
+    # What breaks up while nobody moves the arm needs no further stroke to show what it is.
+    unshown = 1.0 - share(strays.resting / PLAINLY_AT_REST)
     # How many crossings broke up says something only where the place is more than chance.
     trusted = float(np.clip(best.log_odds / 4.0, 0.0, 1.0)) if best is not None else 0.0
     return Features(
@@ -163,9 +169,9 @@ def weigh(studies: Studies, problems: Sequence[Problem], places: Sequence[tuple[
         at_rest=min(float(np.log1p(strays.resting)), MOST_LOG),
         out_of_range=min(float(np.log1p(_seconds_out_of_range(studies))), MOST_LOG),
         slow=_octaves_too_slow(studies),
-        few=_few(studies),
+        few=unshown * _few(studies),
         rest_untested=_rest_untested(studies),
-        unexplained_once=float(noisy == 1 and best is not None and best.log_odds > -2.0),
+        unexplained_once=unshown * float(noisy == 1 and best is not None and best.log_odds > -2.0),
         narrow=_narrow(studies),
     )
 
