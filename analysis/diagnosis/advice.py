@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from analysis.captures.model import Role, Step
 from analysis.diagnosis.findings import Band, State, Statement, Verdict, VerdictCode
-from analysis.diagnosis.seen import Seen, too_coarse
+from analysis.diagnosis.seen import QUIET_WEIGHT, Seen, disturbed_weight, too_coarse
 from analysis.wording import Template, say
 
 ENOUGH_CROSSINGS = 6
@@ -37,6 +37,16 @@ NEXT_STEP = {
     VerdictCode.SENSOR_OUTPUT_FAULT: say("Capture the new sensor in the same way and compare."),
 }
 
+
+MEASURE_WIRE = say(
+    "It breaks up with nobody touching anything: with both plugs off, measure the signal wire from end to"
+    " end. More than a few ohms is corrosion, or a poor splice or pin."
+)
+"""A wire of high resistance need not answer to wiggling. Of a low reference under 5 Ω is published (Chevrolet
+Traverse 2009, Circuit/System Testing); for the signal wire: common practice, no source."""
+
+UNTOUCHED = (Step.CHECK, Step.GROUND, Step.REFERENCE)
+"""Steps in which nobody moves the arm or touches the harness."""
 
 RECORD_WIRE = {
     Role.GROUND: say("Record the ground with the sensor plugged in and the ignition on."),
@@ -136,6 +146,14 @@ def _sentences(seen: Seen, verdict: Verdict, evidence: tuple[Statement, ...]) ->
         yield RECORD_FASTER(rate_hz=slow.value, enough_hz=ENOUGH_HZ)
     if verdict.code in NEXT_STEP:
         yield NEXT_STEP[verdict.code]
+    if verdict.code is VerdictCode.SIGNAL_WIRING and _breaks_up_untouched(seen):
+        yield MEASURE_WIRE
+
+
+def _breaks_up_untouched(seen: Seen) -> bool:
+    """Whether the signal plainly breaks up in records in which nobody touched anything."""
+    untouched = [item for item in seen.studies.every if item.record.step in UNTOUCHED]
+    return sum(disturbed_weight(seen, item) for item in untouched) >= QUIET_WEIGHT
 
 
 def _more_crossings(band: Band) -> Iterator[str]:

@@ -337,7 +337,7 @@ _LINES: dict[str, tuple[Task, Template]] = {
 
 def _asked(findings: Findings) -> Iterator[Missing]:
     """What the advice asks for beyond the verdict's own next step."""
-    after = set(advice.NEXT_STEP.values())
+    after = {*advice.NEXT_STEP.values(), advice.MEASURE_WIRE}
     held = any(item.code == "not_the_loom" and item.records for item in findings.evidence)
     for sentence in findings.advice:
         if sentence in after:

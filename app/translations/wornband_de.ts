@@ -4287,6 +4287,11 @@
         <translation>Den neuen Sensor ebenso messen und vergleichen.</translation>
     </message>
     <message>
+        <source>It breaks up with nobody touching anything: with both plugs off, measure the signal wire from end to end. More than a few ohms is corrosion, or a poor splice or pin.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Es setzt aus, ohne dass jemand etwas berührt: bei abgezogenen Steckern die Signalleitung von Ende zu Ende messen. Mehr als ein paar Ohm sind Korrosion, eine schlechte Verbindung oder ein schlechter Kontakt.</translation>
+    </message>
+    <message>
         <source>Record the ground with the sensor plugged in and the ignition on.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
         <translation>Die Masse bei angestecktem Sensor und eingeschalteter Zündung aufzeichnen.</translation>

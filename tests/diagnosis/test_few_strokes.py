@@ -1,4 +1,4 @@
-"""A harness that breaks up while nobody moves the arm is shown, however few strokes were recorded."""
+"""A harness that breaks up while nobody moves the arm is shown, and what to do about it goes with how."""
 
 from __future__ import annotations
 
@@ -38,6 +38,32 @@ def test_wiring_that_breaks_up_while_it_is_wiggled_is_told_after_a_single_stroke
     found = examine(_visit(strokes, OFTEN_S, swept_s))
     assert found.verdict.code is VerdictCode.SIGNAL_WIRING
     assert found.verdict.confidence > 0.8
+
+
+def _restless(*, untouched: bool) -> Capture:
+    """A wire that lets go in one millisecond out of four, always or only while it is wiggled."""
+    rng = np.random.default_rng(8)
+
+    def chatter(size: int) -> Floats:
+        return np.repeat(rng.random(size // 2 + 1) < 0.25, 2)[:size].astype(np.float64)
+
+    path, still = sweep(4), np.full(round(2.0 * RATE_HZ), 50.0)
+    quiet = np.zeros(len(still))
+    records = [
+        record("001", Step.GROUND, still, seed=1, opened=chatter(len(still)) if untouched else quiet),
+        record("002", Step.REFERENCE, still, seed=2, opened=chatter(len(still)) if untouched else quiet),
+        record("003", Step.WIGGLE, still, seed=3, opened=chatter(len(still))),
+        record("004", Step.SWEEP, path, opened=chatter(len(path)) if untouched else np.zeros(len(path))),
+    ]
+    return make_capture(records)
+
+
+@pytest.mark.parametrize("untouched", [True, False])
+def test_wiring_that_is_never_quiet_is_to_be_measured_from_end_to_end(untouched: bool) -> None:
+    found = examine(_restless(untouched=untouched))
+    assert found.verdict.code is VerdictCode.SIGNAL_WIRING
+    assert any("wiggle the harness section by section" in line for line in found.advice)
+    assert any("from end to end" in line for line in found.advice) is untouched
 
 
 def test_a_spot_that_broke_up_on_its_only_crossing_decides_nothing() -> None:
