@@ -26,6 +26,14 @@ def folder(name: str) -> Path:
     raise FileNotFoundError(f"the folder {name!r} is missing; install Wornband again")
 
 
+def is_sample(path: Path) -> bool:
+    """Whether a capture is one of the samples that came along: nothing is written beside these."""
+    try:
+        return path.resolve().parent == folder("sample_captures").resolve()
+    except (FileNotFoundError, OSError):
+        return False
+
+
 def sample_captures() -> tuple[Path, ...]:
     """The sample captures that came along, by name; empty where there are none."""
     try:

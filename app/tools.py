@@ -15,9 +15,8 @@ from analysis.captures.verification import verify_content
 from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import Findings
 from analysis.errors import CaptureError
-from analysis.own_folder import kept_reviews
 from analysis.progress import Tick, part
-from analysis.review.sidecar import Sidecar, read_sidecar
+from app.review_place import read_review
 from app.session import Tools
 
 _SLOW_WITHOUT_OVERVIEW = 1 << 20
@@ -26,9 +25,7 @@ _SLOW_WITHOUT_OVERVIEW = 1 << 20
 
 def real_tools() -> Tools:
     """The tools that the workbench uses."""
-    return Tools(
-        open_capture=_open, examine=_examine, read_review=_read_review, verify_content=verify_content
-    )
+    return Tools(open_capture=_open, examine=_examine, read_review=read_review, verify_content=verify_content)
 
 
 def _open(path: Path, tick: Tick) -> OpenCapture:
@@ -53,11 +50,6 @@ def _drawable(opened: OpenCapture, tick: Tick) -> OpenCapture:
         for channel in record.channels
     )
     return replace(opened, capture=with_overviews(opened.capture, tick)) if lacking else opened
-
-
-def _read_review(path: Path, tick: Tick) -> Sidecar:
-    """Read the review beside a capture, or the one that is kept on this PC where it could not lie there."""
-    return read_sidecar(path, tick, spare_folder=kept_reviews())
 
 
 def _examine(capture: Capture, tick: Tick) -> Findings:

@@ -16,9 +16,10 @@ from tests.ordinary import is_superuser, run_apart
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
-# Nobody's own profiles, recipes and settings have a say in a test.
+# Nobody's own profiles, recipes, settings and kept reviews have a say in a test.
 _configuration = tempfile.mkdtemp(prefix="wornband-tests-")
 os.environ["XDG_CONFIG_HOME"] = os.environ["APPDATA"] = _configuration
+os.environ["XDG_DATA_HOME"] = os.environ["LOCALAPPDATA"] = _configuration
 atexit.register(shutil.rmtree, _configuration, ignore_errors=True)
 
 # Derandomised, so that a failure can be repeated; no deadline, since a shared machine may be slow.

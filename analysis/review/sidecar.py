@@ -55,7 +55,9 @@ class Sidecar:
     spare: Path | None = None
 
 
-def read_sidecar(capture_path: Path, tick: Tick = ignore, *, spare_folder: Path | None = None) -> Sidecar:
+def read_sidecar(
+    capture_path: Path, tick: Tick = ignore, *, spare_folder: Path | None = None, beside: bool = True
+) -> Sidecar:
     """Read the review of a capture file.
 
     Parameters
@@ -67,6 +69,9 @@ def read_sidecar(capture_path: Path, tick: Tick = ignore, *, spare_folder: Path 
     spare_folder : Path or None
         Where reviews are kept whose captures lie in folders that cannot be written to; looked into where no
         review lies beside the capture.
+    beside : bool
+        Whether the review lies beside the capture. One of a capture that came along with the program does
+        not: it lies in the spare folder, wherever that can be written to or not.
 
     Returns
     -------
@@ -81,6 +86,8 @@ def read_sidecar(capture_path: Path, tick: Tick = ignore, *, spare_folder: Path 
     fresh = _fresh(capture_path, tick)
     path = layout.review_path(capture_path)
     spare = spare_folder / f"{fresh.sha256}.review.json" if spare_folder is not None else None
+    if spare is not None and not beside:
+        path = spare
     try:
         raw = _bytes(path)
         if raw is None and spare is not None and (kept := _bytes(spare)) is not None:
@@ -125,7 +132,7 @@ def is_changed(sidecar: Sidecar) -> bool:
 def changed_error() -> ChangedReviewError:
     """What is said where another program changed the file."""
     return ChangedReviewError(
-        say("another program changed the review of this capture since it was opened here"),
+        say("another window or program changed the review of this capture since it was opened here"),
         say("take its review, or keep this one; neither is lost"),
     )
 

@@ -9,9 +9,9 @@ from analysis.captures import layout
 from analysis.own_folder import kept_reviews
 from analysis.progress import Tick, ignore
 from analysis.review.records import Edits, edits_told
-from analysis.review.sidecar import read_sidecar
 from analysis.review.vehicle import Vehicle
 from analysis.wording import say
+from app.review_place import read_review
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +57,7 @@ def words_beside(path: str, tick: Tick = ignore) -> Beside:
     beside, elsewhere = layout.review_path(Path(path)), kept_reviews()
     if not beside.is_file() and not any(elsewhere.glob("*.review.json")):
         return ALONE
-    sidecar = read_sidecar(Path(path), tick, spare_folder=elsewhere)
+    sidecar = read_review(Path(path), tick)
     if sidecar.trouble:
         why = say("The review beside it is not used: {problem}.", problem=sidecar.trouble)
         return Beside(told=(why,))

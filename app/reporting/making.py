@@ -20,12 +20,12 @@ from analysis.reports.subject import Subject
 from analysis.reports.whole_report import whole_report
 from analysis.review.named_files import allowed_path
 from analysis.review.records import edits_told
-from analysis.review.sidecar import read_sidecar
 from analysis.wording import ENGLISH, Language, say
 from app.errands.analysing import examined
 from app.errands.beside import Beside, words_beside
 from app.reporting.html import report_html
 from app.reporting.materials import Materials, gather
+from app.review_place import read_review
 
 SUFFIXES = (".pdf", ".html", ".htm")
 """What a report can be stored as."""
@@ -142,7 +142,7 @@ def _foreign(name: str) -> str:
 @contextmanager
 def subject_of(path: str, tick: Tick = ignore) -> Iterator[Subject]:
     """A capture examined, with its review, open until the context ends; raises as `make_report`."""
-    review = read_sidecar(Path(path)).review
+    review = read_review(Path(path)).review
     beside = Beside(review.records, edits_told(review.records), review.vehicle)
     with examined(path, tick=tick, beside=beside) as one:
         yield Subject(one.capture, one.findings, one.assumptions, review, one.why, one.why_brief)

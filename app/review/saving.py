@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from dataclasses import dataclass
 
 from analysis.errors import ReviewError
@@ -38,6 +39,9 @@ def saved(sidecar: Sidecar, review: Review, *, over_changes: bool = False) -> Sa
     ReviewError
         Where neither the file nor the spare place can be written.
     """
+    if sidecar.path == sidecar.spare:
+        with suppress(OSError):  # whoever writes says what is wrong
+            sidecar.spare.parent.mkdir(parents=True, exist_ok=True)
     try:
         return Saved(write_sidecar(sidecar, review, over_changes=over_changes), review)
     except ChangedReviewError:

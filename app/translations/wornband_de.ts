@@ -9277,9 +9277,9 @@
         <translation>prüfen, wer sie lesen darf</translation>
     </message>
     <message>
-        <source>another program changed the review of this capture since it was opened here</source>
+        <source>another window or program changed the review of this capture since it was opened here</source>
         <extracomment>analysis/review/sidecar.py</extracomment>
-        <translation>ein anderes Programm hat die Auswertung dieser Messung geändert, seit sie hier geöffnet wurde</translation>
+        <translation>ein anderes Fenster oder Programm hat die Auswertung dieser Messung geändert, seit sie hier geöffnet wurde</translation>
     </message>
     <message>
         <source>take its review, or keep this one; neither is lost</source>

@@ -26,9 +26,12 @@ from analysis.control_unit.debounce import ContinuousTimer
 from analysis.progress import Tick
 from analysis.review.model import Choice, PointMarker, with_marker
 from analysis.review.sidecar import Sidecar, read_sidecar, write_sidecar
+from app.captures_menu import first_sample
 from app.main_window import Window
+from app.review_place import read_review
 from app.session import Tools
 from app.settings import MemoryStore, Settings
+from app.tools import real_tools
 from tests.app.fakes import sound_capture, worn_capture, worn_findings
 
 LONG = "c" * 215
@@ -196,7 +199,7 @@ def test_a_change_by_another_program_is_told_at_once_and_its_review_can_be_taken
     window.desk.markers.mark_moment(3.0)
     window.desk.keeper.save()
     theirs(path)
-    qtbot.waitUntil(lambda: "another program" in window.page.problem_bar.text.lower())
+    qtbot.waitUntil(lambda: "another window or program changed" in window.page.problem_bar.text.lower())
     QTest.mouseClick(tools_of(window)["Take the other review"], Qt.MouseButton.LeftButton)
     assert labels(window) == ["1", "theirs"]
     assert window.page.problem_bar.text == ""
@@ -212,7 +215,7 @@ def test_of_two_edits_at_once_neither_is_overwritten_and_the_technician_decides(
     window.desk.markers.mark_moment(3.0)
     window.desk.keeper.save()
     assert [item.marker_id for item in read_sidecar(path).review.markers] == ["theirs"]
-    assert "another program" in window.page.problem_bar.text.lower()
+    assert "another window or program changed" in window.page.problem_bar.text.lower()
     QTest.mouseClick(tools_of(window)["Keep this review"], Qt.MouseButton.LeftButton)
     assert [item.label for item in read_sidecar(path).review.markers] == ["1"]
     assert '"theirs"' in (path.parent / "worn.review.kept-1.json").read_text("utf-8")
@@ -300,6 +303,37 @@ def test_where_the_folder_takes_no_file_the_review_is_kept_on_this_pc_and_found_
     again.close()
     assert len(list((tmp_path / "own").iterdir())) == 1
     assert list(long.parent.iterdir()) == [long]
+
+
+def test_the_review_of_a_sample_is_kept_in_the_user_s_own_place_and_found_again(
+    qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    for name in ("XDG_DATA_HOME", "LOCALAPPDATA", "HOME"):
+        monkeypatch.setenv(name, str(tmp_path / "data"))
+    sample = first_sample()
+    assert sample is not None
+    beside = set(sample.parent.iterdir())
+    for labelled in (["1"], ["1", "2"]):
+        window = Window(real_tools(), Settings(MemoryStore()))
+        qtbot.addWidget(window)
+        with qtbot.waitActive(window):
+            window.show()
+            window.activateWindow()
+        with qtbot.waitSignal(window.session.findings_changed, timeout=20_000):
+            window.open_file(sample)
+        qtbot.waitUntil(lambda: window.keeper.path is not None and not window.keeper.waiting)
+        assert labels(window) == labelled[:-1]
+        QTest.keyClick(window, Qt.Key.Key_M)
+        qtbot.waitUntil(lambda: not window.keeper.unsaved)
+        assert labels(window) == labelled
+        assert window.page.problem_bar.isHidden()  # that is as it should be, and nothing to be told
+        kept = window.keeper.path
+        window.close()
+    assert kept is not None
+    assert tmp_path in kept.parents
+    assert set(sample.parent.iterdir()) == beside
+    # What prints finds it there too.
+    assert [item.label for item in read_review(sample).review.markers] == ["1", "2"]
 
 
 @pytest.mark.ordinary_rights

@@ -231,7 +231,7 @@ def test_what_another_program_wrote_is_never_silently_overwritten(capture_path: 
     mine = with_marker(ours.review, POINT)
     path = layout.review_path(capture_path)
     there = path.read_bytes()
-    with pytest.raises(ChangedReviewError, match="another program"):
+    with pytest.raises(ChangedReviewError, match="another window or program"):
         write_sidecar(ours, mine)
     assert path.read_bytes() == there
     assert parse_review(write_aside(ours, mine).read_text("utf-8")) == mine
