@@ -94,7 +94,7 @@ def give_verdict(
     if code is VerdictCode.INCONCLUSIVE and _state(evidence, "tracks_agree") is State.REFUTED:
         summary = _TRACKS_DISAGREE
     causes = CAUSES.get(code, ())
-    if code is VerdictCode.SIGNAL_WIRING and _only_when_handled(evidence):
+    if code is VerdictCode.SIGNAL_WIRING and only_when_handled(evidence):
         summary, causes = _WHEN_HANDLED, (say("a contact inside the sensor"), *causes)
     return Verdict(code, confidence, summary, causes)
 
@@ -112,8 +112,8 @@ def _no_surer_than_its_band(
     return {**shares, VerdictCode.WORN_TRACK: surest, VerdictCode.INCONCLUSIVE: undecided}
 
 
-def _only_when_handled(evidence: tuple[Statement, ...]) -> bool:
-    """Whether the sensor broke up when it was tapped, warmed, cooled or wetted, and nothing else did."""
+def only_when_handled(evidence: tuple[Statement, ...]) -> bool:
+    """Whether the sensor broke up when it was tapped, warmed, cooled or wetted, and not otherwise."""
     handled = any(_state(evidence, code) is State.REFUTED for code in HANDLED)
     return handled and not any(_state(evidence, code) is State.REFUTED for code in ELSEWHERE)
 

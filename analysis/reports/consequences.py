@@ -9,7 +9,8 @@ from collections.abc import Mapping
 
 from analysis.diagnosis.findings import Findings, VerdictCode
 from analysis.reports.confidence import Grade
-from analysis.reports.customer_words import Kind, capped_grade, told_plainly
+from analysis.reports.customer_words import Kind, capped_grade, told_plainly, when_handled
+from analysis.reports.verdicts import only_at_the_sensor
 from analysis.wording import Template, Wording, joined, say
 
 _SENSOR = (VerdictCode.WORN_TRACK, VerdictCode.SENSOR_OUTPUT_FAULT)
@@ -132,6 +133,10 @@ _RECOMMENDED = {
     ),
     VerdictCode.INCONCLUSIVE: say("Measure what is missing. No part should be bought on this measurement."),
 }
+_LOOK_AT_THE_PLUG = say(
+    "Look at the sensor's plug and pins first. If they are good, replace the position sensor, calibrate it by"
+    " the maker's method, and measure again in the same way."
+)
 _CONFIRM_FIRST = say(
     "Confirm it before a part is bought: measure again what page two lists as not shown, or set the sensor"
     " beside a known good one."
@@ -157,11 +162,17 @@ def meaning(findings: Findings, kind: Kind) -> tuple[Wording, ...]:
     """What the sensor does, and what was found about it."""
     code = findings.verdict.code
     found = _drops_out(findings) if code in _SENSOR else _MEANING[code]
+    if only_at_the_sensor(findings):
+        found = _AT_THE_SENSOR(when=when_handled(findings))
     decided = code not in (VerdictCode.INCONCLUSIVE, VerdictCode.MEASUREMENT_PROBLEM)
     hedge = _NO_PROOF if decided and not _sure(findings) else say("")
     return (_WHAT_IT_IS[kind], joined([found, hedge]))
 
 
+_AT_THE_SENSOR = Template(
+    "Here it drops out at any position, as a loose contact does, but only {when}: the contact is in the"
+    " sensor or where it is plugged in, rather than along the wire."
+)
 _NO_PROOF = say("What was recorded points to this, and does not prove it.")
 _DROPS_OUT = Template(
     "{where} it drops out instead, {when}: the system is told a wrong position for moments."
@@ -202,6 +213,8 @@ def recommended(findings: Findings) -> Wording:
     code = findings.verdict.code
     if code in (*_SENSOR, *_WIRES, VerdictCode.OUT_OF_RANGE) and not _sure(findings):
         return _CONFIRM_FIRST
+    if only_at_the_sensor(findings):
+        return _LOOK_AT_THE_PLUG
     return _RECOMMENDED[code]
 
 

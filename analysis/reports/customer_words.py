@@ -12,8 +12,8 @@ from enum import StrEnum
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Band, Findings, State, Statement, VerdictCode
 from analysis.reports.confidence import Grade, grade
-from analysis.reports.verdicts import is_watched
-from analysis.wording import Template, Wording, joined, say
+from analysis.reports.verdicts import is_watched, only_at_the_sensor
+from analysis.wording import Template, Wording, joined, listed, say
 
 
 class Kind(StrEnum):
@@ -99,6 +99,16 @@ _SENTENCES = {
         "The measurement does not show yet what is wrong. More has to be measured before a part is bought."
     ),
 }
+_AT_THE_SENSOR = Template(
+    "{sure} there is a bad contact in the position sensor, at its pins or in its plug, and no worn track: the"
+    " signal dropped out only {when}."
+)
+_WHEN = {
+    "tapping_quiet": say("while the sensor was tapped"),
+    "warm_quiet": say("while the sensor was warm"),
+    "cold_quiet": say("while the sensor was cold"),
+    "wet_quiet": say("while the sensor was wet"),
+}
 _DISMISSED = say(
     "The program found a place where the sensor's output breaks up; the technician does not accept that"
     " finding. It is not shown what is wrong."
@@ -155,9 +165,17 @@ def customer_sentence(findings: Findings, *, dismissed: bool = False) -> str:
     """
     if dismissed:
         return _DISMISSED
+    if only_at_the_sensor(findings):
+        return _AT_THE_SENSOR(sure=_SURE[capped_grade(findings)], when=when_handled(findings))
     return _SENTENCES[findings.verdict.code](
         sure=_SURE[capped_grade(findings)], place=_place(findings), tested=_tested(findings)
     )
+
+
+def when_handled(findings: Findings) -> Wording:
+    """What was done to the sensor when it broke up: ``"while the sensor was tapped"``."""
+    refuted = [item.code for item in findings.evidence if item.state is State.REFUTED]
+    return listed(words for code, words in _WHEN.items() if code in refuted)
 
 
 def kind_of(capture: Capture) -> Kind:

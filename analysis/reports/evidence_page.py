@@ -31,7 +31,7 @@ from analysis.reports.quantities import names
 from analysis.reports.report_pictures import COLUMN_WIDTH, other_picture
 from analysis.reports.subject import Beside, Subject
 from analysis.reports.technicians_part import what_was_said
-from analysis.reports.verdicts import headline, not_claimed, verdict_name
+from analysis.reports.verdicts import headline, not_claimed, verdict_title
 from analysis.wording import joined, say
 
 _FACTS = (
@@ -139,7 +139,7 @@ def capped_headline(findings: Findings) -> str:
     if findings.verdict.code is VerdictCode.MEASUREMENT_PROBLEM and words is not Grade.NOT_RATED:
         return say(
             "{verdict}: this measurement is {words} not usable ({odds} in 100)",
-            verdict=verdict_name(findings.verdict.code),
+            verdict=verdict_title(findings),
             words=GRADES[words],
             odds=odds(confidence),
         )
@@ -147,7 +147,7 @@ def capped_headline(findings: Findings) -> str:
         return headline(findings)
     return say(
         "{verdict}: {words} at most, as something was not shown ({odds} in 100 by what was recorded)",
-        verdict=verdict_name(findings.verdict.code),
+        verdict=verdict_title(findings),
         words=GRADES[words],
         odds=odds(confidence),
     )

@@ -6,6 +6,7 @@ The wording is about behaviour ("the output breaks up"), since nobody opened the
 from __future__ import annotations
 
 from analysis.diagnosis.findings import Band, Findings, VerdictCode
+from analysis.diagnosis.verdict import only_when_handled
 from analysis.reports.confidence import in_words
 from analysis.wording import Wording, say
 
@@ -63,11 +64,25 @@ def verdict_name(code: VerdictCode) -> Wording:
     return _NAMES[code]
 
 
+def only_at_the_sensor(findings: Findings) -> bool:
+    """Whether it broke up only under what was done to the sensor, so that its wire is not the first guess."""
+    wiring = findings.verdict.code is VerdictCode.SIGNAL_WIRING
+    return wiring and only_when_handled(findings.evidence)
+
+
+def verdict_title(findings: Findings) -> Wording:
+    """The verdict in few words, as these findings have it."""
+    return _AT_THE_SENSOR if only_at_the_sensor(findings) else verdict_name(findings.verdict.code)
+
+
+_AT_THE_SENSOR = say("Bad contact at the sensor")
+
+
 def headline(findings: Findings) -> Wording:
     """Verdict and confidence: ``"Sensor track worn: very likely (97 in 100)"``."""
     return say(
         "{verdict}: {confidence}",
-        verdict=verdict_name(findings.verdict.code),
+        verdict=verdict_title(findings),
         confidence=in_words(findings.verdict.confidence),
     )
 

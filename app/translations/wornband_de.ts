@@ -7752,6 +7752,11 @@
         <translation>Messen, was fehlt. Auf diese Messung hin sollte kein Teil gekauft werden.</translation>
     </message>
     <message>
+        <source>Look at the sensor's plug and pins first. If they are good, replace the position sensor, calibrate it by the maker's method, and measure again in the same way.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Zuerst Stecker und Kontakte des Sensors ansehen. Sind sie gut, den Positionssensor ersetzen, nach Herstellervorgabe kalibrieren und auf dieselbe Weise noch einmal messen.</translation>
+    </message>
+    <message>
         <source>Confirm it before a part is bought: measure again what page two lists as not shown, or set the sensor beside a known good one.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
         <translation>Vor dem Kauf eines Teils bestätigen: noch einmal messen, was Seite zwei als nicht nachgewiesen aufführt, oder den Sensor neben einen nachweislich guten stellen.</translation>
@@ -7765,6 +7770,11 @@
         <source>Anything that was not measured: other sensors, wiring beyond the points that were probed, and other causes of the complaint.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
         <translation>Alles, was nicht gemessen wurde: andere Sensoren, Leitungen jenseits der Messpunkte und andere Ursachen der Beanstandung.</translation>
+    </message>
+    <message>
+        <source>Here it drops out at any position, as a loose contact does, but only {when}: the contact is in the sensor or where it is plugged in, rather than along the wire.</source>
+        <extracomment>analysis/reports/consequences.py</extracomment>
+        <translation>Hier setzt sie in jeder Stellung aus, wie bei einem Wackelkontakt, aber nur, {when}: Der Kontakt liegt eher im Sensor oder an seiner Steckverbindung als in der Leitung.</translation>
     </message>
     <message>
         <source>What was recorded points to this, and does not prove it.</source>
@@ -8105,6 +8115,31 @@
         <source>The measurement does not show yet what is wrong. More has to be measured before a part is bought.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
         <translation>Die Messung zeigt noch nicht, was nicht stimmt. Bevor ein Teil gekauft wird, muss mehr gemessen werden.</translation>
+    </message>
+    <message>
+        <source>{sure} there is a bad contact in the position sensor, at its pins or in its plug, and no worn track: the signal dropped out only {when}.</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>{sure} liegt ein Wackelkontakt im Positionssensor, an seinen Kontakten oder in seinem Stecker vor und keine verschlissene Bahn: Das Signal fiel nur aus, {when}.</translation>
+    </message>
+    <message>
+        <source>while the sensor was tapped</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>während auf den Sensor geklopft wurde</translation>
+    </message>
+    <message>
+        <source>while the sensor was warm</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>während der Sensor warm war</translation>
+    </message>
+    <message>
+        <source>while the sensor was cold</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>während der Sensor kalt war</translation>
+    </message>
+    <message>
+        <source>while the sensor was wet</source>
+        <extracomment>analysis/reports/customer_words.py</extracomment>
+        <translation>während der Sensor nass war</translation>
     </message>
     <message>
         <source>The program found a place where the sensor's output breaks up; the technician does not accept that finding. It is not shown what is wrong.</source>
@@ -9200,6 +9235,11 @@
         <source>It clears neither the sensor nor the wiring.</source>
         <extracomment>analysis/reports/verdicts.py</extracomment>
         <translation>Es entlastet weder den Sensor noch die Leitungen.</translation>
+    </message>
+    <message>
+        <source>Bad contact at the sensor</source>
+        <extracomment>analysis/reports/verdicts.py</extracomment>
+        <translation>Wackelkontakt am Sensor</translation>
     </message>
     <message>
         <source>Sheet {page} of {pages}</source>

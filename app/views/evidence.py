@@ -14,7 +14,7 @@ from analysis.diagnosis.findings import Band, Findings, Result, State, Statement
 from analysis.reports.checks import check_sentence, state_name
 from analysis.reports.confidence import in_words
 from analysis.reports.to_show import to_show
-from analysis.reports.verdicts import verdict_name
+from analysis.reports.verdicts import verdict_title
 from analysis.review.model import Decision
 from analysis.vehicle.heights import VehicleHeights
 from analysis.vehicle.words import span_words
@@ -186,7 +186,7 @@ class EvidenceView(Pane):
     def _verdict(self, findings: Findings) -> None:
         verdict = findings.verdict
         tone = getattr(self._palette, _CALM.get(verdict.code, "bad"))
-        headline = Headline(said(verdict_name(verdict.code)), tone)
+        headline = Headline(said(verdict_title(findings)), tone)
         headline.setAccessibleName(self.tr("Verdict"))
         self._layout.addWidget(headline)
         if verdict.code is not VerdictCode.INCONCLUSIVE:

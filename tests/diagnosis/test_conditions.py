@@ -13,6 +13,9 @@ from analysis.captures.model import Capture, Record, Role, Step
 from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import Findings, Result, State, Statement, VerdictCode
 from analysis.intervals import Interval
+from analysis.reports.consequences import meaning, recommended
+from analysis.reports.customer_words import Kind, customer_sentence
+from analysis.reports.verdicts import only_at_the_sensor, verdict_title
 from analysis.simulation import hand
 from analysis.simulation.bench import simulate
 from analysis.simulation.circuit import Circuit
@@ -29,6 +32,12 @@ TESTED = {
     Step.HEAT: "warm_quiet",
     Step.COLD: "cold_quiet",
     Step.WET: "wet_quiet",
+}
+DONE = {
+    Step.TAP: "only while the sensor was tapped",
+    Step.HEAT: "only while the sensor was warm",
+    Step.COLD: "only while the sensor was cold",
+    Step.WET: "only while the sensor was wet",
 }
 
 
@@ -86,6 +95,18 @@ def test_only_is_said_where_all_other_records_are_quiet(step: Step, words: str) 
     assert "a contact inside it" in alone.verdict.summary
     assert "a contact inside the sensor" in alone.verdict.possible_causes
     assert "inside" not in also.verdict.summary
+    # What the customer reads does not lay it on the wire either, and names what was done.
+    assert only_at_the_sensor(alone)
+    assert not only_at_the_sensor(also)
+    assert "the signal wire" in customer_sentence(also)
+    told = customer_sentence(alone)
+    assert "a bad contact in the position sensor" in told
+    assert "wire" not in told
+    assert DONE[step] in told
+    assert DONE[step] in meaning(alone, Kind.HEIGHT)[1]
+    assert verdict_title(alone) == "Bad contact at the sensor"
+    assert verdict_title(also) == "Signal wiring faulty"
+    assert "wire" not in recommended(alone)
 
 
 @pytest.mark.parametrize("step", TESTED)
