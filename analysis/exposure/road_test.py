@@ -9,7 +9,7 @@ in the band.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from analysis.captures.model import Capture, Record, Step
@@ -20,7 +20,24 @@ from analysis.diagnosis.profile_model import SensorProfile
 from analysis.errors import ControlUnitError
 from analysis.exposure.from_record import SPEED_KEY, events_in, stated
 from analysis.progress import Tick, ignore
-from analysis.wording import Wording, say
+from analysis.wording import Template, Wording, say
+
+SAID: Mapping[str, Template] = {
+    "stated": Template("as the record states"),
+    "stated_speed": Template("{time_s:.0f} s at {speed:g} km/h, as the record states"),
+    "chosen_speed": Template("{time_s:.0f} s at {speed:g} km/h, as chosen: the record states no speed"),
+    "not_known": Template("not known"),
+    "not_judged": Template("the control unit cannot judge it: {problem}"),
+    "no_signal": Template("it holds no signal"),
+    "code_stored": Template("a code would have been stored at {time_s:.1f} s"),
+    "disturbed": Template("the signal was disturbed in the band, {events:d} times"),
+    "no_distance": Template("it states no distance or speed, and the engine was off"),
+    "no_road": Template("no record was taken on a road"),
+}
+"""Where a distance is from, and what speaks against counting a record, by the code that a review keeps."""
+
+NOTHING_AGAINST = say("")
+"""Of a record that counts."""
 
 DISTANCE_KEY = "distance_km"
 """Attribute of a record that says how far was driven; optional."""
@@ -36,17 +53,17 @@ class CountedRecord:
         Name and label of the record.
     km : float
         Driven; NaN where that is not known.
-    how : str
-        Where the distance is from.
-    against : str
-        Why it does not count; empty where it does.
+    how : Wording
+        Where the distance is from; one of `SAID`.
+    against : Wording
+        Why it does not count; one of `SAID`, or `NOTHING_AGAINST`, which is empty, where it does.
     """
 
     record: str
     label: str
     km: float
-    how: str
-    against: str
+    how: Wording
+    against: Wording
 
     @property
     def counted_km(self) -> float:
@@ -55,8 +72,14 @@ class CountedRecord:
 
     @property
     def words(self) -> Wording:
-        """The record in one line."""
-        name = say("Record {record} ({label})", record=self.record, label=self.label)
+        """The record in one line; of a capture without one, that it has none."""
+        if not self.record:
+            return say("{why}", why=self.against)
+        name = (
+            say("Record {record} ({label})", record=self.record, label=self.label)
+            if self.label
+            else say("Record {record}", record=self.record)
+        )
         if self.against:
             return say("{name}: does not count, {why}", name=name, why=self.against)
         return say("{name}: {km:.2f} km, {how}", name=name, km=self.km, how=self.how)
@@ -103,8 +126,13 @@ def counted_records(
             continue
         km, how = _distance(record, speed_km_h)
         reasons = _against(record, findings, profile, unit, band, km, tick)
-        found.append(CountedRecord(record.name, record.label, km, how, next(reasons, "")))
+        found.append(CountedRecord(record.name, record.label, km, how, next(reasons, NOTHING_AGAINST)))
     return tuple(found)
+
+
+def no_road() -> CountedRecord:
+    """What stands for a capture that no record was taken on a road in."""
+    return CountedRecord("", "", math.nan, SAID["not_known"](), SAID["no_road"]())
 
 
 def total_km(records: Sequence[CountedRecord]) -> float:
@@ -116,20 +144,12 @@ def _distance(record: Record, chosen_km_h: float | None) -> tuple[float, Wording
     attributes, hours = record.attributes, record.duration_s / 3_600.0
     distance_km, speed_km_h = stated(attributes.get(DISTANCE_KEY)), stated(attributes.get(SPEED_KEY))
     if distance_km > 0.0:
-        return distance_km, say("as the record states")
+        return distance_km, SAID["stated"]()
     if speed_km_h > 0.0:
-        return speed_km_h * hours, say(
-            "{time_s:.0f} s at {speed:g} km/h, as the record states",
-            time_s=record.duration_s,
-            speed=speed_km_h,
-        )
+        return speed_km_h * hours, SAID["stated_speed"](time_s=record.duration_s, speed=speed_km_h)
     if chosen_km_h is None or attributes.get("engine") == "off":
-        return math.nan, say("not known")
-    return chosen_km_h * hours, say(
-        "{time_s:.0f} s at {speed:g} km/h, as chosen: the record states no speed",
-        time_s=record.duration_s,
-        speed=chosen_km_h,
-    )
+        return math.nan, SAID["not_known"]()
+    return chosen_km_h * hours, SAID["chosen_speed"](time_s=record.duration_s, speed=chosen_km_h)
 
 
 def _against(
@@ -145,14 +165,14 @@ def _against(
     try:
         played = replay_record(record, findings, profile, unit, tick)
     except ControlUnitError as error:
-        yield say("the control unit cannot judge it: {problem}", problem=error.problem)
+        yield SAID["not_judged"](problem=error.problem)
         return
     if played is None:
-        yield say("it holds no signal")
+        yield SAID["no_signal"]()
     elif played.first is not None:
-        yield say("a code would have been stored at {time_s:.1f} s", time_s=played.first[1])
+        yield SAID["code_stored"](time_s=played.first[1])
     events = events_in(findings, record.name, band) if band is not None else 0
     if events:
-        yield say("the signal was disturbed in the band, {events:d} times", events=events)
+        yield SAID["disturbed"](events=events)
     if not math.isfinite(km):
-        yield say("it states no distance or speed, and the engine was off")
+        yield SAID["no_distance"]()

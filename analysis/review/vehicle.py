@@ -12,8 +12,12 @@ from typing import Any
 
 from analysis.control_unit.rules import ControlUnit
 from analysis.exposure.proof import proof
+from analysis.exposure.road_test import CountedRecord
 from analysis.vehicle.heights import VehicleHeights
 from analysis.vehicle.road import Road
+
+Counted = tuple[tuple[str, CountedRecord], ...]
+"""Name of the file that each record is from, and the record."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,6 +32,9 @@ class RoadTest:
         Over which distance.
     driven_km : float
         Driven without a fault since.
+    counted : tuple of (str, CountedRecord)
+        The road records that this was counted off from, each with the name of its file; empty where it was
+        entered by hand.
 
     Raises
     ------
@@ -38,6 +45,7 @@ class RoadTest:
     faults: int = 1
     before_km: float = 6.0
     driven_km: float = 0.0
+    counted: Counted = ()
 
     def __post_init__(self) -> None:
         proof(self.faults, self.before_km, driven_km=(self.driven_km,))

@@ -11,7 +11,7 @@ All of it is optional::
                "range": {"lower_v", "upper_v", "source", "hold_s"} or ..., "up", "down", "limit"},
                "rate": {"limit_v_per_s", "source", "hold_s"},
                "comparison": {"tolerance_v", "factor", "offset_v", "source", "hold_s"}},
-     "road_test": {"faults", "before_km", "driven_km"}}
+     "road_test": {"faults", "before_km", "driven_km", "counted": [...]}}
 
 The keys of ``height`` are those of a sensor profile. A rule that is absent is one that the control unit does
 not have.
@@ -37,6 +37,7 @@ from analysis.control_unit.rules import (
 )
 from analysis.errors import ControlUnitError, ReviewError, VehicleError
 from analysis.intervals import Interval
+from analysis.review.counted_stored import counted_list, parse_counted
 from analysis.review.taken import DAMAGED, Taken
 from analysis.review.vehicle import RoadTest, Vehicle
 from analysis.vehicle.geometry import Arm, Geometry, TwoPoints, Up
@@ -66,6 +67,8 @@ def vehicle_object(vehicle: Vehicle) -> dict[str, Any]:
             "before_km": test.before_km,
             "driven_km": test.driven_km,
         }
+        if test.counted:
+            own["road_test"]["counted"] = counted_list(test.counted)
     return _over(vehicle.kept, own)
 
 
@@ -208,7 +211,8 @@ def _test(top: Taken, kept: dict[str, Any]) -> RoadTest | None:
     item = top.inner("road_test", say("the road test of the review"))
     if item is None:
         return None
-    test = RoadTest(_whole(item, "faults"), item.number("before_km"), item.number("driven_km"))
+    counted = parse_counted(item.list("counted"))
+    test = RoadTest(_whole(item, "faults"), item.number("before_km"), item.number("driven_km"), counted)
     _keep(item, "road_test", kept)
     return test
 

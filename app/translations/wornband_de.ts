@@ -1264,6 +1264,11 @@
         <translation>Angenommen ist, dass Fehler zufällig über die Strecke kommen. Mit gleicher Höhe, Last und Fahrbahn fahren wie zuvor.</translation>
     </message>
     <message>
+        <source>{capture}: {record}</source>
+        <extracomment>app/why/proof_form.py</extracomment>
+        <translation>{capture}: {record}</translation>
+    </message>
+    <message>
         <source>Road test</source>
         <extracomment>app/why/proof_form.py</extracomment>
         <translation>Probefahrt</translation>
@@ -2056,11 +2061,6 @@
         <source>Counting road records</source>
         <extracomment>app/why/circle.py</extracomment>
         <translation>Zählen der Fahrt-Aufzeichnungen</translation>
-    </message>
-    <message>
-        <source>{capture}: {record}</source>
-        <extracomment>app/why/circle.py</extracomment>
-        <translation>{capture}: {record}</translation>
     </message>
 </context>
 <context>
@@ -5937,21 +5937,6 @@
         <translation>eine Fahrt hat eine negative Länge</translation>
     </message>
     <message>
-        <source>Record {record} ({label})</source>
-        <extracomment>analysis/exposure/road_test.py</extracomment>
-        <translation>Aufzeichnung {record} ({label})</translation>
-    </message>
-    <message>
-        <source>{name}: does not count, {why}</source>
-        <extracomment>analysis/exposure/road_test.py</extracomment>
-        <translation>{name}: zählt nicht, {why}</translation>
-    </message>
-    <message>
-        <source>{name}: {km:.2f} km, {how}</source>
-        <extracomment>analysis/exposure/road_test.py</extracomment>
-        <translation>{name}: {km:.2f} km, {how}</translation>
-    </message>
-    <message>
         <source>as the record states</source>
         <extracomment>analysis/exposure/road_test.py</extracomment>
         <translation>wie die Aufzeichnung angibt</translation>
@@ -5962,14 +5947,14 @@
         <translation>{time_s:.0f} s mit {speed:g} km/h, wie die Aufzeichnung angibt</translation>
     </message>
     <message>
-        <source>not known</source>
-        <extracomment>analysis/exposure/road_test.py</extracomment>
-        <translation>nicht bekannt</translation>
-    </message>
-    <message>
         <source>{time_s:.0f} s at {speed:g} km/h, as chosen: the record states no speed</source>
         <extracomment>analysis/exposure/road_test.py</extracomment>
         <translation>{time_s:.0f} s mit {speed:g} km/h, wie gewählt: Die Aufzeichnung gibt keine Geschwindigkeit an</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <extracomment>analysis/exposure/road_test.py</extracomment>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>the control unit cannot judge it: {problem}</source>
@@ -5995,6 +5980,31 @@
         <source>it states no distance or speed, and the engine was off</source>
         <extracomment>analysis/exposure/road_test.py</extracomment>
         <translation>sie gibt weder Strecke noch Geschwindigkeit an, und der Motor war aus</translation>
+    </message>
+    <message>
+        <source>no record was taken on a road</source>
+        <extracomment>analysis/exposure/road_test.py</extracomment>
+        <translation>keine Aufzeichnung einer Fahrt</translation>
+    </message>
+    <message>
+        <source>Record {record} ({label})</source>
+        <extracomment>analysis/exposure/road_test.py</extracomment>
+        <translation>Aufzeichnung {record} ({label})</translation>
+    </message>
+    <message>
+        <source>Record {record}</source>
+        <extracomment>analysis/exposure/road_test.py</extracomment>
+        <translation>Aufzeichnung {record}</translation>
+    </message>
+    <message>
+        <source>{name}: does not count, {why}</source>
+        <extracomment>analysis/exposure/road_test.py</extracomment>
+        <translation>{name}: zählt nicht, {why}</translation>
+    </message>
+    <message>
+        <source>{name}: {km:.2f} km, {how}</source>
+        <extracomment>analysis/exposure/road_test.py</extracomment>
+        <translation>{name}: {km:.2f} km, {how}</translation>
     </message>
     <message>
         <source>range</source>
@@ -9277,6 +9287,21 @@
         <translation>{file} · SHA-256 {digest}…</translation>
     </message>
     <message>
+        <source>the review holds too many counted road records</source>
+        <extracomment>analysis/review/counted_stored.py</extracomment>
+        <translation>die Auswertung enthält zu viele gezählte Fahrten</translation>
+    </message>
+    <message>
+        <source>a counted road record of the review</source>
+        <extracomment>analysis/review/counted_stored.py</extracomment>
+        <translation>eine gezählte Fahrt der Auswertung</translation>
+    </message>
+    <message>
+        <source>a counted road record of the review is damaged</source>
+        <extracomment>analysis/review/counted_stored.py</extracomment>
+        <translation>eine gezählte Fahrt der Auswertung ist beschädigt</translation>
+    </message>
+    <message>
         <source>Steps, roles, probe points and conditions of {count} record: as its review says, where that differs from the file.</source>
         <extracomment>analysis/review/records.py</extracomment>
         <translation>Schritt, Rollen, Messstellen und Bedingungen von {count} Aufzeichnung: wie die Auswertung sagt, wo das von der Datei abweicht.</translation>
@@ -10015,11 +10040,6 @@
         <source>enter it under Heights</source>
         <extracomment>app/why/choices.py</extracomment>
         <translation>unter Höhen eintragen</translation>
-    </message>
-    <message>
-        <source>no record was taken on a road</source>
-        <extracomment>app/why/circle.py</extracomment>
-        <translation>keine Aufzeichnung einer Fahrt</translation>
     </message>
     <message>
         <source>Three-wire position sensor whose output does not follow its feed, 5 V</source>

@@ -22,20 +22,17 @@ from analysis.exposure.contact import BandContact
 from analysis.exposure.explain import likeliest_band
 from analysis.exposure.road_test import total_km
 from analysis.progress import Tick
-from analysis.wording import say
+from analysis.review.vehicle import Counted
 from app.drawing.theme import palette_for
-from app.language import said
 from app.trouble import sentence
 from app.why.choices import Choices, changed_field, entered, first_choices, shown, with_entered
-from app.why.counting import Counted, count_in
+from app.why.counting import count_in
 from app.why.window import WhyWindow
 
 if TYPE_CHECKING:
     from app.main_window import Window
 
 REPLAYING, COUNTING = "replay", "count_road_records"
-
-_NO_ROAD = say("no record was taken on a road")
 
 
 class WhyCircle(QObject):
@@ -125,7 +122,6 @@ class WhyCircle(QObject):
         self._window.page.control_unit.show_replay(None)
         self._tell_heights()
         if self.why is not None:
-            self.why.proof.show_counted(())
             self.why.show_result(None, self.tr("The capture is being examined."))
 
     def _learn(self) -> None:
@@ -267,17 +263,10 @@ class WhyCircle(QObject):
     def _take_counted(self, found: Counted) -> None:
         if self.why is None or self._choices is None:
             return
-        driven_km = round(sum(total_km(records) for _, records in found), 2)
-        test = replace(self._choices.test, driven_km=driven_km)
+        driven_km = round(total_km([record for _, record in found]), 2)
+        test = replace(self._choices.test, driven_km=driven_km, counted=found)
         self._take(replace(self._choices, test=test), by_hand=False)
         self.why.show_choices(self._choices)
-        self.why.proof.show_counted(
-            [
-                self.tr("{capture}: {record}").format(capture=name, record=said(line))
-                for name, records in found
-                for line in ([one.words for one in records] or [_NO_ROAD])
-            ]
-        )
 
     def _refuse_counting(self, doing: str, error: Exception) -> None:
         if self.why is not None:

@@ -3,17 +3,14 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import TypeAlias
 
 from analysis.diagnosis.findings import Band
 from analysis.diagnosis.profiles import profile_for
-from analysis.exposure.road_test import CountedRecord, counted_records
+from analysis.exposure.road_test import CountedRecord, counted_records, no_road
 from analysis.progress import Tick, part
+from analysis.review.vehicle import Counted
 from app.session import Tools
 from app.why.choices import Choices
-
-Counted: TypeAlias = tuple[tuple[str, tuple[CountedRecord, ...]], ...]
-"""Name of each file, and what its road records count."""
 
 
 def count_in(
@@ -30,8 +27,10 @@ def count_in(
     """
     count = len(paths)
     return tuple(
-        (path.name, _counted(tools, path, choices, band, part(tick, at / count, (at + 1) / count)))
+        (path.name, record)
         for at, path in enumerate(paths)
+        for record in _counted(tools, path, choices, band, part(tick, at / count, (at + 1) / count))
+        or (no_road(),)
     )
 
 

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QLabel, QPushButton, QWidget
 
 from analysis.errors import VehicleError
 from analysis.exposure.proof import proof
-from analysis.review.vehicle import RoadTest
+from analysis.exposure.road_test import total_km
+from analysis.review.vehicle import Counted, RoadTest
 from app.language import said
 from app.trouble import sentence
 from app.why.choices import Choices
@@ -41,6 +40,7 @@ class ProofForm(QWidget):
         self.words = QLabel()
         self.words.setWordWrap(True)
         self.words.setAccessibleName(self.tr("Road test without a fault"))
+        self._counted: Counted = ()
         form = form_of(self)
         form.addRow(self.tr("&Faults before"), self.faults)
         form.addRow(self.tr("&in"), self.before)
@@ -80,17 +80,26 @@ class ProofForm(QWidget):
                 box.setValue(value)
         self._tell(test)
 
-    def show_counted(self, lines: Sequence[str]) -> None:
+    def _show_counted(self, counted: Counted) -> None:
         """Show which road records were counted, and which were not and why; nothing for none."""
+        self._counted = counted
+        lines = [
+            self.tr("{capture}: {record}").format(capture=file, record=said(record.words))
+            for file, record in counted
+        ]
         self.counted.setText("\n".join(lines))
         self.counted.setVisible(bool(lines))
 
     def _take(self) -> None:
-        test = RoadTest(round(self.faults.value()), self.before.value(), self.driven.value())
+        driven_km = self.driven.value()
+        # What was typed over is not what was counted any more.
+        counted = self._counted if driven_km == round(total_km([one for _, one in self._counted]), 1) else ()
+        test = RoadTest(round(self.faults.value()), self.before.value(), driven_km, counted)
         self._tell(test)
         self.changed.emit(test)
 
     def _tell(self, test: RoadTest) -> None:
+        self._show_counted(test.counted)
         try:
             found = proof(test.faults, test.before_km, driven_km=(test.driven_km,))
         except VehicleError as error:

@@ -423,6 +423,8 @@ def test_heights_road_and_rules_that_were_entered_are_there_again_the_next_time(
     why.drive.speed.setValue(75.0)
     why.unit.hold.setValue(120.0)
     why.proof.before.setValue(40.0)
+    first.why.count_records([path])
+    qtbot.waitUntil(lambda: "no record was taken on a road" in why.proof.counted.text())
     first.close()
     second = opened(qtbot, make(), path)
     choices = second.why.choices
@@ -433,6 +435,9 @@ def test_heights_road_and_rules_that_were_entered_are_there_again_the_next_time(
     assert choices.unit.range_rule is not None
     assert choices.unit.range_rule.debounce == ContinuousTimer(0.12)
     assert choices.test.before_km == 40.0
+    second.actions_by_name["why"].trigger()
+    assert second.why.why is not None
+    assert second.why.why.proof.counted.text() == "worn.h5: no record was taken on a road"
     assert "mm of wheel travel" in " ".join(
         item.text() for item in second.page.evidence.findChildren(QLabel) if item.text()
     )

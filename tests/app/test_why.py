@@ -301,8 +301,12 @@ def test_road_records_of_captures_after_the_repair_fill_in_what_was_driven(
     assert "Driven so far without a fault: 7.5 km" in why.proof.words.text()
     why.proof.driven.setValue(8.0)  # what was counted can be typed over, and undone
     assert review.keeper.review.vehicle.test == RoadTest(1, 6.0, 8.0)
+    assert why.proof.counted.isHidden()
     review.actions_by_name["undo"].trigger()
     assert why.proof.driven.value() == 7.5
+    assert why.proof.counted.text() == told
+    why.proof.before.setValue(12.0)  # which leaves what was driven as it was counted
+    assert why.proof.counted.text() == told
 
 
 def test_a_capture_that_cannot_be_counted_gets_a_sentence(review: Window, qtbot: QtBot, bench: Bench) -> None:

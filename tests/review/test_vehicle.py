@@ -15,6 +15,7 @@ from analysis.control_unit.debounce import ContinuousTimer, UpDownCounter
 from analysis.control_unit.rules import SIDES, ComparisonRule, ControlUnit, RangeRule, RateRule
 from analysis.errors import ReviewError, VehicleError
 from analysis.exposure.explain import TOLD_ROADS
+from analysis.exposure.road_test import NOTHING_AGAINST, SAID, CountedRecord, no_road
 from analysis.intervals import Interval
 from analysis.review.explained import told_roads
 from analysis.review.model import Review
@@ -36,7 +37,14 @@ UNIT = ControlUnit(
     SIDES,
     ENTERED,
 )
-WHOLE = Vehicle(ARM, Road(RoadClass.D, 35.0), 45.0, UNIT, RoadTest(2, 40.0, 12.5))
+DISTURBED = SAID["disturbed"](events=4)
+COUNTED = (
+    ("after.h5", CountedRecord("007", "by the lake", 12.5, SAID["stated"](), NOTHING_AGAINST)),
+    ("after.h5", CountedRecord("008", "", 3.0, SAID["stated_speed"](time_s=180.0, speed=60.0), DISTURBED)),
+    ("bounced.h5", CountedRecord("007", "", math.nan, SAID["not_known"](), SAID["no_distance"]())),
+    ("bench.h5", no_road()),
+)
+WHOLE = Vehicle(ARM, Road(RoadClass.D, 35.0), 45.0, UNIT, RoadTest(2, 40.0, 12.5, COUNTED))
 
 heights = st.builds(
     VehicleHeights,
@@ -62,6 +70,50 @@ vehicles = st.builds(
     st.none() | units,
     st.none() | st.builds(RoadTest, st.integers(1, 1000), st.floats(0.1, 1e5), st.floats(0.0, 1e5)),
 )
+
+
+def test_counted_records_come_back_with_sentences_that_other_languages_can_say() -> None:
+    text = review_text(Review(vehicle=WHOLE))
+    test = parse_review(text).vehicle.test
+    assert test is not None
+    assert [record.words for _, record in test.counted] == [record.words for _, record in COUNTED]
+    for (_, before), (_, after) in zip(COUNTED, test.counted, strict=True):
+        assert after.how.template == before.how.template
+        assert after.how.values == before.how.values
+    assert (
+        test.counted[1][1].words
+        == "Record 008 (): does not count, the signal was disturbed in the band, 4 times"
+    )
+
+
+@pytest.mark.parametrize(
+    "damage",
+    [
+        {"how": "stated"},
+        {"how": ["stated"]},
+        {"how": ["of my own {file.__class__}", {}]},
+        {"how": [["stated"], {}]},
+        {"how": ["stated_speed", {"time_s": "long", "speed": 60.0}]},
+        {"how": ["stated_speed", {"time_s": 1.0}]},
+        {"how": ["stated_speed", {"time_s": [1.0], "speed": 60.0}]},
+        {"against": ["disturbed", {"events": 1.5}]},
+        {"km": "far"},
+        {"record": 7},
+    ],
+    ids=str,
+)
+def test_a_counted_record_that_is_damaged_is_refused(damage: dict[str, Any]) -> None:
+    stored = vehicle_object(WHOLE)
+    stored["road_test"]["counted"][0] |= damage
+    with pytest.raises(ReviewError):
+        parse_vehicle(stored)
+
+
+def test_more_counted_records_than_any_road_test_has_are_refused() -> None:
+    stored = vehicle_object(WHOLE)
+    stored["road_test"]["counted"] *= 300
+    with pytest.raises(ReviewError, match="too many"):
+        parse_vehicle(stored)
 
 
 @given(vehicles)
