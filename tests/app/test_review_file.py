@@ -26,12 +26,9 @@ from analysis.control_unit.debounce import ContinuousTimer
 from analysis.progress import Tick
 from analysis.review.model import Choice, PointMarker, with_marker
 from analysis.review.sidecar import Sidecar, read_sidecar, write_sidecar
-from app.captures_menu import first_sample
 from app.main_window import Window
-from app.review_place import read_review
 from app.session import Tools
 from app.settings import MemoryStore, Settings
-from app.tools import real_tools
 from tests.app.fakes import sound_capture, worn_capture, worn_findings
 
 LONG = "c" * 215
@@ -303,42 +300,6 @@ def test_where_the_folder_takes_no_file_the_review_is_kept_on_this_pc_and_found_
     again.close()
     assert len(list((tmp_path / "own").iterdir())) == 1
     assert list(long.parent.iterdir()) == [long]
-
-
-def test_the_review_of_a_sample_is_kept_in_the_user_s_own_place_and_found_again(
-    qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    for name in ("XDG_DATA_HOME", "LOCALAPPDATA", "HOME"):
-        monkeypatch.setenv(name, str(tmp_path / "data"))
-    sample = first_sample()
-    assert sample is not None
-    beside = set(sample.parent.iterdir())
-    assert _mark_in_a_new_window(qtbot, sample) == ["1"]
-    assert _mark_in_a_new_window(qtbot, sample) == ["1", "2"]
-    (kept,) = (tmp_path / "data").rglob("*.review.json")
-    assert set(sample.parent.iterdir()) == beside
-    # What prints finds it there too.
-    found = read_review(sample)
-    assert found.path == kept
-    assert [item.label for item in found.review.markers] == ["1", "2"]
-
-
-def _mark_in_a_new_window(qtbot: QtBot, sample: Path) -> list[str]:
-    """Open a sample, press M, wait until that is saved, and close; back come the labels there are then."""
-    window = Window(real_tools(), Settings(MemoryStore()))
-    qtbot.addWidget(window)
-    with qtbot.waitActive(window):
-        window.show()
-        window.activateWindow()
-    with qtbot.waitSignal(window.session.findings_changed, timeout=20_000):
-        window.open_file(sample)
-    qtbot.waitUntil(lambda: window.keeper.path is not None and not window.keeper.waiting)
-    QTest.keyClick(window, Qt.Key.Key_M)
-    qtbot.waitUntil(lambda: not window.keeper.unsaved)
-    assert window.page.problem_bar.isHidden()  # that is as it should be, and nothing to be told
-    shown = labels(window)
-    window.close()
-    return shown
 
 
 @pytest.mark.ordinary_rights

@@ -82,7 +82,7 @@ def test_counted_records_come_back_with_sentences_that_other_languages_can_say()
         assert after.how.values == before.how.values
     assert (
         test.counted[1][1].words
-        == "Record 008 (): does not count, the signal was disturbed in the band, 4 times"
+        == "Record 008: does not count, the signal was disturbed in the band, 4 times"
     )
 
 
