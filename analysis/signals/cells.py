@@ -61,6 +61,11 @@ class CellSeries:
         """Maximum minus minimum, shape (n_cells,)."""
         return self.maximum - self.minimum
 
+    def blanked(self, marks: NDArray[np.bool_]) -> CellSeries:
+        """The same with the marked cells empty; `marks` has the shape (n_cells,)."""
+        series = (self.mean, self.minimum, self.maximum)
+        return CellSeries(*(np.where(marks, np.float32(np.nan), item) for item in series))
+
     def without_extremes(self) -> CellSeries:
         """The means alone, minimum and maximum empty: a long record's would take up room for nothing."""
         nothing = np.empty(0, dtype=np.float32)

@@ -61,6 +61,7 @@ class Ends:
     first_speed: NDArray[np.float64]
     last_speed: NDArray[np.float64]
     missing_s: NDArray[np.float64]
+    gone_s: NDArray[np.float64]
     cell_s: float
 
     @classmethod
@@ -70,10 +71,12 @@ class Ends:
         pieces: Pieces,
         cell_s: float,
         missing: NDArray[np.bool_] | None = None,
+        gone_s: NDArray[np.float64] | None = None,
     ) -> Ends:
         """Read the ends of each piece, a little inside: a contact often fails gently at first.
 
-        `missing` marks the cells that the recorder lost, none unless given.
+        `missing` marks the cells that the recorder lost, none unless given; `gone_s` is how much time it had
+        left out of the record up to each cell, in seconds, none unless given.
         """
         first, last = pieces.first, pieces.last
         length = last - first
@@ -98,6 +101,7 @@ class Ends:
             first_speed=(place[np.minimum(first + near, last)] - place[first]) / (near * cell_s),
             last_speed=(place[last] - place[np.maximum(last - near, first)]) / (near * cell_s),
             missing_s=_missing_s(missing, first, cell_s),
+            gone_s=np.zeros(len(first)) if gone_s is None else gone_s[first],
             cell_s=cell_s,
         )
 
@@ -108,11 +112,12 @@ class Ends:
 
         Indices of shapes that broadcast; the strain has the shape that they broadcast to.
         """
-        gap_s = self.start_s[later] - self.stop_s[earlier]
+        gone_s = self.gone_s[later] - self.gone_s[earlier]
+        gap_s = self.start_s[later] - self.stop_s[earlier] + gone_s
         moved = self.start[later] - self.stop[earlier]
         known = self.certain[earlier] & self.certain[later]
         speed = np.where(known, 0.5 * (self.stop_speed[earlier] + self.start_speed[later]), 0.0)
-        lost_s = self.missing_s[later] - self.missing_s[earlier]
+        lost_s = self.missing_s[later] - self.missing_s[earlier] + gone_s
         bend = 0.25 * (USUAL_PERCENT_PER_S2 * gap_s**2 + UNSEEN_PERCENT_PER_S2 * lost_s**2)
         allowed = tolerance_percent + np.minimum(bend, np.where(known, 40.0, 60.0))
         allowed += np.where(known, 60.0, USUAL_PERCENT_PER_S) * np.minimum(gap_s, 0.015)

@@ -36,6 +36,4 @@ def without_held(cells: CellSeries, cell_s: float) -> CellSeries:
         # A repeated sample goes on from the one before; what is reached by a jump is a contact on its rail.
         if first == 0 or moved[first - 1] <= usual:
             held[first : last + 1] = True
-    blank = np.float32(np.nan)
-    series = (cells.mean, cells.minimum, cells.maximum)
-    return CellSeries(*(np.where(held, blank, item) for item in series)) if held.any() else cells
+    return cells.blanked(held) if held.any() else cells

@@ -129,7 +129,7 @@ def follow(drawn: Outline, *, open_level: float | None = None, resting: bool = F
         rest = place_at_rest(drawn.cells, drawn.tolerance, drawn.step_percent, open_level)
     if rest is not None:
         truthful = drawn.quiet & (np.abs(drawn.cells.mean - np.float32(rest)) < drawn.tolerance)
-        nodes = np.full(-(-len(truthful) // per_node), rest)
+        nodes = rest - _at_nodes(drawn, -(-len(truthful) // per_node), per_node)
         return _departures(drawn, nodes, np.zeros(len(nodes)), truthful, per_node)
     nodes, lone_s = _smooth(drawn, truthful, per_node)
     return _departures(drawn, nodes, lone_s, truthful, per_node)
@@ -159,7 +159,7 @@ def guided_by(drawn: Outline, truthful: NDArray[np.bool_], elsewhere_percent: ND
     Motion
     """
     told = np.isfinite(elsewhere_percent)
-    mean = np.where(told, elsewhere_percent, drawn.cells.mean)
+    mean = np.where(told, elsewhere_percent, drawn.cells.mean) - drawn.course
     per_node = max(1, round(NODE_S / drawn.cell_s))
     nodes, lone_s = _smooth(drawn, truthful | told, per_node, mean=mean)
     return replace(_departures(drawn, nodes, lone_s, truthful, per_node), guided=told)
@@ -178,7 +178,7 @@ def _agreeing(drawn: Outline, truthful: NDArray[np.bool_], per_node: int) -> NDA
     loose = np.flatnonzero(truthful & ~anchors)
     where = (loose + 0.5) / per_node - 0.5
     every = np.arange(len(nodes))
-    away = np.abs(drawn.cells.mean[loose] - np.interp(where, every, nodes))
+    away = np.abs((drawn.cells.mean - drawn.course)[loose] - np.interp(where, every, nodes))
     bent = np.minimum(0.5 * GENTLE_PERCENT_PER_S2 * np.interp(where, every, lone_s) ** 2, MOST_BENT_PERCENT)
     anchors[loose] = np.nan_to_num(away, nan=np.inf) <= drawn.tolerance[loose] + bent
     return anchors
@@ -210,9 +210,10 @@ def _smooth(
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Nodes of the path in %, and how long ago or ahead the nearest truthful cell of each is, in s.
 
-    In `rounds` more solutions what strays from the path weighs less.
+    Both `mean` and the nodes are without the recorder's leaps. In `rounds` more solutions what strays from the path weighs less.
     """
-    mean, hz = drawn.cells.mean if mean is None else mean, _followed_hz(drawn.step_percent)
+    mean = drawn.cells.mean - drawn.course if mean is None else mean
+    hz = _followed_hz(drawn.step_percent)
     seen = truthful if truthful.any() else np.isfinite(mean)
     count = _per_node(seen.astype(np.float32), per_node)
     total = _per_node(np.where(seen, mean, np.float32(0.0)), per_node)
@@ -295,6 +296,13 @@ def _minimum_jerk(
     return smoothest_course(level, weight, penalty=(2.0 * np.sin(np.pi * corner * node_s)) ** -6)
 
 
+def _at_nodes(drawn: Outline, count: int, per_node: int) -> NDArray[np.float32]:
+    """What the recorder's leaps add to the travel at each of `count` nodes, in %."""
+    cells = len(drawn.cells.mean)
+    middles = np.minimum(np.arange(count) * per_node + per_node // 2, cells - 1)
+    return np.broadcast_to(drawn.course, cells)[middles]
+
+
 def _departures(
     drawn: Outline,
     nodes: NDArray[np.float64],
@@ -309,6 +317,7 @@ def _departures(
     inside = np.abs(np.gradient(position)) * np.float32(0.5) if count > 1 else np.zeros(1, np.float32)
     rounded = _rounded_off(nodes, node_s)
     inside += (rounded if per_node == 1 else np.interp(middles, times, rounded)).astype(np.float32)
+    position, nodes = position + drawn.course, nodes + _at_nodes(drawn, len(nodes), per_node)
     # Standard uncertainty: the noise of one node, and in a gap what a hard change of speed could have done.
     unsure = np.minimum(0.02 * HARDEST_PERCENT_PER_S2 * lone_s**2, 20.0)
     return Motion(

@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 from analysis.signals.cells import CellSeries
 from analysis.signals.cutting import FASTEST_PERCENT_PER_S, sinks_to_a_rail
 from analysis.signals.held import LEAST_PERCENT, without_held
+from analysis.signals.leaps import Leaps, find_leaps
 from analysis.signals.noise import UsualLevel, usual_level
 from analysis.signals.pieces import Cut
 from analysis.signals.smoothing import median_of_five
@@ -42,6 +43,8 @@ class Outline:
         What noise and the recorder's step may add to a move, in %.
     noise : UsualLevel
         Usual noise of a cell along the travel, in %.
+    leaps : Leaps or None
+        Samples that the recorder lost without a word; None where it seems to have lost none.
     """
 
     cells: CellSeries
@@ -53,6 +56,12 @@ class Outline:
     start_s: float
     cell_s: float
     step_percent: float
+    leaps: Leaps | None = None
+
+    @property
+    def course(self) -> NDArray[np.float32] | np.float32:
+        """What the recorder's leaps add to the travel so far, in %: the path goes on smoothly without."""
+        return np.float32(0.0) if self.leaps is None else self.leaps.course()
 
 
 def outline(
@@ -90,8 +99,11 @@ def outline(
     noise = _noise(cells.mean, step_percent).no_more_than(most_noise_percent)
     tolerance = np.float32(6.0) * noise.at(_filled(cells.mean)) + np.float32(1.2 * step_percent)
     quiet = _quiet(cells, tolerance, cell_s)
-    cut = Cut.of(cells.mean, quiet, tolerance, cell_s)
-    return Outline(cells, cut, quiet, tolerance, noise, record, start_s, cell_s, step_percent)
+    leaps = find_leaps(cells.mean, quiet, tolerance, cell_s)
+    if leaps is not None:
+        cells, quiet = cells.blanked(leaps.lost), quiet & ~leaps.lost
+    cut = Cut.of(cells.mean, quiet, tolerance, cell_s, None if leaps is None else leaps.gone_so_far())
+    return Outline(cells, cut, quiet, tolerance, noise, record, start_s, cell_s, step_percent, leaps)
 
 
 def _noise(mean: NDArray[np.float32], step_percent: float) -> UsualLevel:

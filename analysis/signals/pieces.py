@@ -99,12 +99,13 @@ class Cut:
         quiet: NDArray[np.bool_],
         tolerance: NDArray[np.float32],
         cell_s: float,
+        gone_s: NDArray[np.float64] | None = None,
     ) -> Cut:
-        """Cut a signal; see `cut_at_edges`."""
+        """Cut a signal; see `cut_at_edges`, and `Ends.of` for `gone_s`."""
         bridged = bridged_over(travel, quiet)
         pieces = cut_at_edges(travel, quiet, tolerance, cell_s, bridged)
         typical = float(np.median(thinned(tolerance)))
-        ends = Ends.of(bridged, pieces, cell_s, np.isnan(travel))
+        ends = Ends.of(bridged, pieces, cell_s, np.isnan(travel), gone_s)
         level, flat = _standing(bridged, ends, typical)
         return cls(
             pieces, ends, _worth(bridged, pieces, cell_s), level, flat, typical, _strains(ends, typical)
