@@ -66,6 +66,9 @@ WHICH_TRACK = say(
 )
 REST_HEIGHT = say("Sweep through the height at which the car stands.")
 WIGGLE = say("Wiggle the harness with the arm at rest and the signal watched.")
+KEEP_UP = say(
+    "Record again so that no samples are lost: close other programs on the recorder, or sample more slowly."
+)
 RECORD_FASTER = Template(
     "Record faster: {rate_hz:.0f} samples a second miss most break-ups; take {enough_hz:,} or more."
 )
@@ -141,6 +144,8 @@ def _sentences(seen: Seen, verdict: Verdict, evidence: tuple[Statement, ...]) ->
     for role, code in ((Role.GROUND, "ground_good"), (Role.REFERENCE, "reference_good")):
         if open_points.get(code) is State.NOT_SHOWN:
             yield _wire_again(seen, role)
+    if "recorder_kept_up" in open_points:
+        yield KEEP_UP
     slow = seen.check("sample_rate")
     if slow is not None and slow.value < (slow.lower_limit or 0.0):
         yield RECORD_FASTER(rate_hz=slow.value, enough_hz=ENOUGH_HZ)

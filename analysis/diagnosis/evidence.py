@@ -12,6 +12,7 @@ import numpy as np
 from analysis.captures.model import Role, Step
 from analysis.diagnosis.checks_zero import zero_known
 from analysis.diagnosis.evidence_conditions import condition_statements
+from analysis.diagnosis.evidence_recorder import recorder_kept_up
 from analysis.diagnosis.evidence_tracks import position_from_other_track, recorder_floor, straight_output
 from analysis.diagnosis.evidence_trend import constant_over_crossings, improved_by_moving
 from analysis.diagnosis.findings import Band, Check, Direction, Result, State, Statement
@@ -306,6 +307,7 @@ def _profile(seen: Seen) -> Statement | None:
 
 STATEMENTS: tuple[Callable[[Seen], Statement | None], ...] = (
     _measured,
+    recorder_kept_up,
     zero_known,
     _ground,
     _reference,

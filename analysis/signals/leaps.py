@@ -1,9 +1,9 @@
 """Where a recorder went on as if no time had passed, having lost samples without a word.
 
 Some recorders leave lost samples out, so that the signal leaps; others repeat the last one until they are
-back, so that it stands and then leaps. A leap of this kind goes on along the motion, which is as fast after
-it as before: in the time that was lost the arm would have got there. A contact that fails leaps out and back,
-so every other of its leaps goes against the motion.
+back, so that it stands and then leaps. Such a leap lies between two long smooth stretches of motion, and in
+the time that was lost an arm would have got from the one to the other. A contact that fails leaps out and
+back, so every other of its leaps goes against the motion, and hardly ever is all of its record smooth.
 """
 
 from __future__ import annotations
@@ -14,6 +14,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.signals.cutting import USUAL_PERCENT_PER_S2
+from analysis.signals.ends import UNSEEN_PERCENT_PER_S2
+from analysis.signals.thinning import thinned
 
 SIDE_S = 0.020
 """The motion is looked at for this long on either side of a leap, and must be smooth there."""
@@ -29,6 +31,9 @@ MOST_LOST_S = 0.060
 LEAST_PERCENT_PER_S = 15.0
 """A slower arm does not tell which way a leap should have gone."""
 
+MOST_PERCENT_PER_S = 500.0
+"""An arm that is faster than this on either side of a leap was not merely lost from sight."""
+
 STANDS_OUT = 1.5
 """Tolerances by which a move between neighbours stands out from those beside it."""
 
@@ -36,11 +41,19 @@ MOST_TOLERANCE_PERCENT = 2.0
 """A signal so noisy, or a recorder so coarse, hides the leaps among its edges."""
 
 MOST_AGAINST = 0.34
-"""Share of the leaps between long smooth stretches that may go against the motion: beyond this all of them
-are a contact's."""
+"""Share of the leaps between long smooth stretches that no arm could have made: beyond this all of them are
+a contact's."""
 
 MOST_EDGES = 200
 """A record with more edges than this is no record of an arm with a few samples lost."""
+
+LEAST_CALM = 0.999
+"""Share of a record that is calm where nothing but the recorder's leaps disturbs it..."""
+
+MOST_ALONE = 12
+"""...and so many leaps at most, `ALONE_S` apart: then the arm may have turned in the time that was lost."""
+
+ALONE_S = 0.15
 
 SPARED_CELLS = 2
 """Cells on either side of a leap that tell of the leap, and not of the track."""
@@ -75,7 +88,10 @@ class Leaps:
     lost: NDArray[np.bool_]
 
     def course(self) -> NDArray[np.float32]:
-        """Sum of the leaps so far, in % of travel, shape (n_cells,): taken off, the motion goes on smoothly."""
+        """Sum of the leaps so far, in % of travel, shape (n_cells,): without it the motion goes on smoothly.
+
+        Where a reading was repeated the time is in the record, and nothing is taken off.
+        """
         return self._so_far(np.where(self.gone_s > 0.0, self.height_percent, 0.0)).astype(np.float32)
 
     def gone_so_far(self) -> NDArray[np.float64]:
@@ -87,18 +103,63 @@ class Leaps:
 
 
 @dataclass(frozen=True, slots=True)
-class _Side:
-    """The motion on one side of an edge: place and speed at the edge."""
+class _Trace:
+    """One record's cells, as `find_leaps` has them."""
 
-    place: float
-    speed: float
+    travel: NDArray[np.float32]
+    quiet: NDArray[np.bool_]
+    tolerance: NDArray[np.float32]
+    cell_s: float
+
+
+@dataclass(frozen=True, slots=True)
+class _Edge:
+    """A move between two smooth stretches: its cells, and place (%) and speed (%/s) on either side of it."""
+
+    until: int
+    since: int
+    repeated: int
+    before: tuple[float, float]
+    after: tuple[float, float]
+    tolerance: float
+
+    @property
+    def moved(self) -> float:
+        """How far the signal leapt, in %."""
+        return self.after[0] - self.before[0]
+
+    def gone_s(self, held: float, *, may_turn: bool) -> float | None:
+        """Time that was left out of the record, in seconds; None where no arm would have made the leap.
+
+        `held` is the reading before the edge: a reading that is repeated was reached by a motion.
+        """
+        if self.repeated:
+            return 0.0 if abs(self.before[0] - held) <= STANDS_OUT * self.tolerance else None
+        onward_s = self._onward_s()
+        return self._turned_s() if onward_s is None and may_turn else onward_s
+
+    def _onward_s(self) -> float | None:
+        """Time in which an arm that goes on as it did gets there; None where it does not."""
+        speed, gathered = 0.5 * (self.before[1] + self.after[1]), abs(self.after[1] - self.before[1])
+        if abs(speed) < LEAST_PERCENT_PER_S or not 0.0 < self.moved / speed < MOST_LOST_S:
+            return None
+        gone_s = self.moved / speed
+        most = 2.0 * USUAL_PERCENT_PER_S2 * gone_s + 0.5 * self.tolerance / SIDE_S
+        return gone_s if gathered <= most else None
+
+    def _turned_s(self) -> float | None:
+        """Least time in which a wheel that hops gets there; None where it does not."""
+        speeds = np.abs([self.before[1], self.after[1]])
+        if speeds.min() < 0.5 * LEAST_PERCENT_PER_S or speeds.max() > MOST_PERCENT_PER_S:
+            return None
+        gone_s = np.arange(1, round(MOST_LOST_S * 1e3)) * 1e-3
+        off = np.abs(self.moved - 0.5 * (self.before[1] + self.after[1]) * gone_s)
+        could = np.flatnonzero(off < 0.25 * UNSEEN_PERCENT_PER_S2 * gone_s**2)
+        return float(gone_s[could[0]]) if len(could) else None
 
 
 def find_leaps(
-    travel: NDArray[np.float32],
-    quiet: NDArray[np.bool_],
-    tolerance: NDArray[np.float32],
-    cell_s: float,
+    travel: NDArray[np.float32], quiet: NDArray[np.bool_], tolerance: NDArray[np.float32], cell_s: float
 ) -> Leaps | None:
     """Find the leaps of a recorder that lost samples without a word.
 
@@ -116,34 +177,42 @@ def find_leaps(
     Returns
     -------
     Leaps or None
-        None where there is none, or where too many edges go against the motion.
+        None where there is none, or where too many edges are such as no arm could have made.
     """
-    cells = np.flatnonzero(quiet)
-    found: list[tuple[int, int, float, float]] = []
-    against = 0
-    alike = float(np.mean(np.diff(travel[cells]) == 0.0)) if len(cells) > 1 else 0.0
-    for at in _edges(travel[cells], tolerance[cells]):
-        until, since = int(cells[at]), int(cells[at + 1])
-        repeated = _repeated(travel, until, alike)
-        before = _side(travel, quiet, tolerance, until - repeated, -1, cell_s)
-        after = _side(travel, quiet, tolerance, since, 1, cell_s)
-        if before is None or after is None or since - until > SPARED_CELLS:
-            continue
-        moved, least = after.place - before.place, STANDS_OUT * float(tolerance[until])
-        if abs(moved) < least:
-            continue
-        gone_s = 0.0 if repeated else _gone_s(before, after, float(tolerance[until]))
-        if gone_s is None or (repeated and abs(before.place - float(travel[until])) > least):
-            against += 1
-        else:
-            found.append((until - repeated, since, moved, gone_s))
-    if not found or against > MOST_AGAINST * (against + len(found)):
+    if not quiet.any() or np.median(thinned(tolerance)) > MOST_TOLERANCE_PERCENT:
         return None
-    lost = np.zeros(len(travel), dtype=np.bool_)
-    for until, since, _, _ in found:
-        lost[max(until + 1 - SPARED_CELLS, 0) : since + SPARED_CELLS] = True
-    _, cell, height, gone = zip(*found, strict=True)
-    return Leaps(np.array(cell), np.array(height), np.array(gone), lost)
+    trace, cells = _Trace(travel, quiet, tolerance, cell_s), np.flatnonzero(quiet)
+    at = _edges(travel[cells], tolerance[cells])
+    if not len(at):
+        return None
+    alike = float(np.mean(np.diff(travel[cells]) == 0.0))
+    edges = [_edge(trace, int(cells[index]), int(cells[index + 1]), alike) for index in at]
+    between_s = np.diff(cells[at], prepend=-len(travel), append=2 * len(travel)) * cell_s
+    apart_s = np.minimum(between_s[:-1], between_s[1:])
+    calm = len(cells) > LEAST_CALM * len(travel) and len(at) <= MOST_ALONE and None not in edges
+    may_turn = calm and bool((between_s[1:-1] > ALONE_S).all())
+    leapt = [
+        (edge, edge.gone_s(float(travel[edge.until]), may_turn=may_turn) if alone else None)
+        for edge, alone in zip(edges, apart_s > 2.0 * SIDE_S, strict=True)
+        if edge is not None and abs(edge.moved) > STANDS_OUT * edge.tolerance
+    ]
+    made = [(edge, gone_s) for edge, gone_s in leapt if gone_s is not None]
+    if not made or len(leapt) - len(made) > MOST_AGAINST * len(leapt):
+        return None
+    return _marked(made, len(travel))
+
+
+def _marked(made: list[tuple[_Edge, float]], count: int) -> Leaps:
+    """The leaps with the cells that tell nothing, of `count` cells."""
+    lost = np.zeros(count, dtype=np.bool_)
+    for edge, _ in made:
+        lost[max(edge.until - edge.repeated + 1 - SPARED_CELLS, 0) : edge.since + SPARED_CELLS] = True
+    return Leaps(
+        cell=np.array([edge.since for edge, _ in made]),
+        height_percent=np.array([edge.moved for edge, _ in made]),
+        gone_s=np.array([gone_s for _, gone_s in made]),
+        lost=lost,
+    )
 
 
 def _edges(places: NDArray[np.float32], tolerance: NDArray[np.float32]) -> NDArray[np.int64]:
@@ -152,11 +221,21 @@ def _edges(places: NDArray[np.float32], tolerance: NDArray[np.float32]) -> NDArr
     if len(moves) < 3:
         return np.empty(0, dtype=np.int64)
     apart = np.abs(moves[1:-1] - np.float32(0.5) * (moves[:-2] + moves[2:]))
-    out = (apart > np.float32(STANDS_OUT) * tolerance[1:-2]) & (tolerance[1:-2] < MOST_TOLERANCE_PERCENT)
-    at = np.flatnonzero(out) + 1
+    at = np.flatnonzero(apart > np.float32(STANDS_OUT) * tolerance[1:-2]) + 1
     # The moves beside a leap stand out as well, by half of it.
     at = at[np.abs(moves[at]) > np.maximum(np.abs(moves[at - 1]), np.abs(moves[at + 1]))]
     return at if len(at) <= MOST_EDGES else at[:0]
+
+
+def _edge(trace: _Trace, until: int, since: int, alike: float) -> _Edge | None:
+    """The move from one cell to another; None where it does not lie between two smooth stretches."""
+    if since - until > SPARED_CELLS:
+        return None
+    repeated = _repeated(trace.travel, until, alike)
+    before, after = _side(trace, until - repeated, -1), _side(trace, since, 1)
+    if before is None or after is None:
+        return None
+    return _Edge(until, since, repeated, before, after, float(trace.tolerance[until]))
 
 
 def _repeated(travel: NDArray[np.float32], until: int, alike: float) -> int:
@@ -170,37 +249,21 @@ def _repeated(travel: NDArray[np.float32], until: int, alike: float) -> int:
     return count if count >= REPEATED_CELLS and alike**count < MOST_CHANCE else 0
 
 
-def _side(
-    travel: NDArray[np.float32],
-    quiet: NDArray[np.bool_],
-    tolerance: NDArray[np.float32],
-    edge: int,
-    way: int,
-    cell_s: float,
-) -> _Side | None:
-    """The motion from an edge on, `way` -1 or 1; None where it is not smooth for `SIDE_S`."""
-    width = max(LEAST_SIDE_CELLS, round(SIDE_S / cell_s))
+def _side(trace: _Trace, edge: int, way: int) -> tuple[float, float] | None:
+    """Place and speed at an edge by the motion from it on, `way` -1 or 1; None where that is not smooth.
+
+    By a parabola, which a wheel's hop at 12 Hz leaves by less than 3 % of its height within `SIDE_S`.
+    """
+    width = max(LEAST_SIDE_CELLS, round(SIDE_S / trace.cell_s))
     cells = edge + way * np.arange(width)
-    if cells.min() < 0 or cells.max() >= len(travel):
+    if cells.min() < 0 or cells.max() >= len(trace.travel):
         return None
-    kept = cells[quiet[cells]]
+    kept = cells[trace.quiet[cells]]
     if len(kept) < LEAST_QUIET * width:
         return None
-    when = (kept - edge) / width
-    parabola = np.polynomial.polynomial.polyfit(when, travel[kept].astype(np.float64), 2)
-    off = np.abs(travel[kept] - np.polynomial.polynomial.polyval(when, parabola))
-    if float(off.max()) > STANDS_OUT * float(np.median(tolerance[kept])):
+    when, places = (kept - edge) / width, trace.travel[kept].astype(np.float64)
+    parabola = np.polynomial.polynomial.polyfit(when, places, 2)
+    off = np.abs(places - np.polynomial.polynomial.polyval(when, parabola))
+    if float(off.max()) > STANDS_OUT * float(np.median(trace.tolerance[kept])):
         return None
-    return _Side(float(parabola[0]), float(parabola[1]) / (width * cell_s))
-
-
-def _gone_s(before: _Side, after: _Side, tolerance: float) -> float | None:
-    """Time in which an arm would have got from the one side to the other, in s; None where it would not."""
-    moved, speed = after.place - before.place, 0.5 * (before.speed + after.speed)
-    if moved * np.sign(speed) <= 0.0 or abs(speed) < LEAST_PERCENT_PER_S:
-        return None
-    gone_s = moved / speed
-    gathered = abs(after.speed - before.speed)
-    if gone_s > MOST_LOST_S or gathered > 2.0 * USUAL_PERCENT_PER_S2 * gone_s + 0.5 * tolerance / SIDE_S:
-        return None
-    return gone_s
+    return float(parabola[0]), float(parabola[1]) / (width * trace.cell_s)

@@ -18,6 +18,7 @@ from scipy.ndimage import maximum_filter1d
 from analysis.signals.cutting import HARDEST_PERCENT_PER_S2, KINK_S
 from analysis.signals.ends import SPARED_S
 from analysis.signals.facts import ArmPath
+from analysis.signals.leaps import Leaps
 from analysis.signals.noise import UsualLevel
 from analysis.signals.open_level import place_at_rest
 from analysis.signals.outline import Outline
@@ -82,6 +83,8 @@ class Motion:
         Usual move between neighbouring cells along the travel, in %.
     guided : ndarray of bool, shape (n_cells,), or None
         Cells in which another track of the sensor told where the arm was; None where none did.
+    leaps : Leaps or None
+        Samples that the recorder lost without a word; None where it seems to have lost none.
     """
 
     path: ArmPath
@@ -91,6 +94,7 @@ class Motion:
     truthful: NDArray[np.bool_]
     noise: UsualLevel
     guided: NDArray[np.bool_] | None = None
+    leaps: Leaps | None = None
 
     @property
     def known(self) -> NDArray[np.bool_]:
@@ -159,7 +163,7 @@ def guided_by(drawn: Outline, truthful: NDArray[np.bool_], elsewhere_percent: ND
     Motion
     """
     told = np.isfinite(elsewhere_percent)
-    mean = np.where(told, elsewhere_percent, drawn.cells.mean) - drawn.course
+    mean = np.where(told, elsewhere_percent - drawn.course, drawn.smooth)
     per_node = max(1, round(NODE_S / drawn.cell_s))
     nodes, lone_s = _smooth(drawn, truthful | told, per_node, mean=mean)
     return replace(_departures(drawn, nodes, lone_s, truthful, per_node), guided=told)
@@ -178,7 +182,7 @@ def _agreeing(drawn: Outline, truthful: NDArray[np.bool_], per_node: int) -> NDA
     loose = np.flatnonzero(truthful & ~anchors)
     where = (loose + 0.5) / per_node - 0.5
     every = np.arange(len(nodes))
-    away = np.abs((drawn.cells.mean - drawn.course)[loose] - np.interp(where, every, nodes))
+    away = np.abs(drawn.smooth[loose] - np.interp(where, every, nodes))
     bent = np.minimum(0.5 * GENTLE_PERCENT_PER_S2 * np.interp(where, every, lone_s) ** 2, MOST_BENT_PERCENT)
     anchors[loose] = np.nan_to_num(away, nan=np.inf) <= drawn.tolerance[loose] + bent
     return anchors
@@ -210,9 +214,10 @@ def _smooth(
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Nodes of the path in %, and how long ago or ahead the nearest truthful cell of each is, in s.
 
-    Both `mean` and the nodes are without the recorder's leaps. In `rounds` more solutions what strays from the path weighs less.
+    Both `mean` and the nodes are without the recorder's leaps. In `rounds` more solutions what strays from
+    the path weighs less.
     """
-    mean = drawn.cells.mean - drawn.course if mean is None else mean
+    mean = drawn.smooth if mean is None else mean
     hz = _followed_hz(drawn.step_percent)
     seen = truthful if truthful.any() else np.isfinite(mean)
     count = _per_node(seen.astype(np.float32), per_node)
@@ -296,11 +301,11 @@ def _minimum_jerk(
     return smoothest_course(level, weight, penalty=(2.0 * np.sin(np.pi * corner * node_s)) ** -6)
 
 
-def _at_nodes(drawn: Outline, count: int, per_node: int) -> NDArray[np.float32]:
+def _at_nodes(drawn: Outline, count: int, per_node: int) -> NDArray[np.float64]:
     """What the recorder's leaps add to the travel at each of `count` nodes, in %."""
     cells = len(drawn.cells.mean)
     middles = np.minimum(np.arange(count) * per_node + per_node // 2, cells - 1)
-    return np.broadcast_to(drawn.course, cells)[middles]
+    return np.broadcast_to(drawn.course, cells)[middles].astype(np.float64)
 
 
 def _departures(
@@ -317,7 +322,8 @@ def _departures(
     inside = np.abs(np.gradient(position)) * np.float32(0.5) if count > 1 else np.zeros(1, np.float32)
     rounded = _rounded_off(nodes, node_s)
     inside += (rounded if per_node == 1 else np.interp(middles, times, rounded)).astype(np.float32)
-    position, nodes = position + drawn.course, nodes + _at_nodes(drawn, len(nodes), per_node)
+    if drawn.leaps is not None:
+        position, nodes = position + drawn.course, nodes + _at_nodes(drawn, len(nodes), per_node)
     # Standard uncertainty: the noise of one node, and in a gap what a hard change of speed could have done.
     unsure = np.minimum(0.02 * HARDEST_PERCENT_PER_S2 * lone_s**2, 20.0)
     return Motion(
@@ -327,6 +333,7 @@ def _departures(
         below=np.maximum(position - drawn.cells.minimum - inside, np.float32(0.0)),
         truthful=truthful,
         noise=drawn.noise,
+        leaps=drawn.leaps,
     )
 
 

@@ -60,8 +60,13 @@ class Outline:
 
     @property
     def course(self) -> NDArray[np.float32] | np.float32:
-        """What the recorder's leaps add to the travel so far, in %: the path goes on smoothly without."""
+        """What the recorder's leaps add to the travel so far, in %."""
         return np.float32(0.0) if self.leaps is None else self.leaps.course()
+
+    @property
+    def smooth(self) -> NDArray[np.float32]:
+        """Mean travel of each cell without the recorder's leaps, in %: so the motion goes on smoothly."""
+        return self.cells.mean if self.leaps is None else self.cells.mean - self.leaps.course()
 
 
 def outline(
