@@ -25,8 +25,13 @@ LEAST_SIDE_CELLS = 8
 LEAST_QUIET = 0.8
 """Share of a side that must be without a disturbance."""
 
-MOST_LOST_S = 0.060
-"""A leap tells of no more lost than this: an arm may have turned in more."""
+MOST_LOST_S = 0.100
+"""A leap tells of no more lost than this, and of less where the arm may have turned in it."""
+
+MOST_TURNED_S = 0.060
+
+MOST_GATHERED_PERCENT_PER_S = 350.0
+"""Speed that an arm gathers at most in the time that was lost."""
 
 LEAST_PERCENT_PER_S = 15.0
 """A slower arm does not tell which way a leap should have gone."""
@@ -36,6 +41,8 @@ MOST_PERCENT_PER_S = 500.0
 
 STANDS_OUT = 1.5
 """Tolerances by which a move between neighbours stands out from those beside it."""
+
+SMALL_SHARE = 0.1
 
 MOST_TOLERANCE_PERCENT = 2.0
 """A signal so noisy, or a recorder so coarse, hides the leaps among its edges."""
@@ -57,6 +64,9 @@ ALONE_S = 0.15
 
 SPARED_CELLS = 2
 """Cells on either side of a leap that tell of the leap, and not of the track."""
+
+MOST_BETWEEN = 3
+"""Cells from the last one before a leap to the first one after it: it may lie within a cell."""
 
 REPEATED_CELLS = 8
 """So many equal readings before a leap may be one reading repeated..."""
@@ -144,15 +154,15 @@ class _Edge:
         if abs(speed) < LEAST_PERCENT_PER_S or not 0.0 < self.moved / speed < MOST_LOST_S:
             return None
         gone_s = self.moved / speed
-        most = 2.0 * USUAL_PERCENT_PER_S2 * gone_s + 0.5 * self.tolerance / SIDE_S
-        return gone_s if gathered <= most else None
+        most = min(2.0 * USUAL_PERCENT_PER_S2 * gone_s, MOST_GATHERED_PERCENT_PER_S)
+        return gone_s if gathered <= most + 0.5 * self.tolerance / SIDE_S else None
 
     def _turned_s(self) -> float | None:
         """Least time in which a wheel that hops gets there; None where it does not."""
         speeds = np.abs([self.before[1], self.after[1]])
         if speeds.min() < 0.5 * LEAST_PERCENT_PER_S or speeds.max() > MOST_PERCENT_PER_S:
             return None
-        gone_s = np.arange(1, round(MOST_LOST_S * 1e3)) * 1e-3
+        gone_s = np.arange(1, round(MOST_TURNED_S * 1e3)) * 1e-3
         off = np.abs(self.moved - 0.5 * (self.before[1] + self.after[1]) * gone_s)
         could = np.flatnonzero(off < 0.25 * UNSEEN_PERCENT_PER_S2 * gone_s**2)
         return float(gone_s[could[0]]) if len(could) else None
@@ -229,10 +239,11 @@ def _edges(places: NDArray[np.float32], tolerance: NDArray[np.float32]) -> NDArr
 
 def _edge(trace: _Trace, until: int, since: int, alike: float) -> _Edge | None:
     """The move from one cell to another; None where it does not lie between two smooth stretches."""
-    if since - until > SPARED_CELLS:
+    if since - until > MOST_BETWEEN:
         return None
     repeated = _repeated(trace.travel, until, alike)
-    before, after = _side(trace, until - repeated, -1), _side(trace, since, 1)
+    leapt = float(abs(trace.travel[since] - trace.travel[until]))
+    before, after = _side(trace, until - repeated, -1, leapt), _side(trace, since, 1, leapt)
     if before is None or after is None:
         return None
     return _Edge(until, since, repeated, before, after, float(trace.tolerance[until]))
@@ -249,8 +260,10 @@ def _repeated(travel: NDArray[np.float32], until: int, alike: float) -> int:
     return count if count >= REPEATED_CELLS and alike**count < MOST_CHANCE else 0
 
 
-def _side(trace: _Trace, edge: int, way: int) -> tuple[float, float] | None:
+def _side(trace: _Trace, edge: int, way: int, leapt: float) -> tuple[float, float] | None:
     """Place and speed at an edge by the motion from it on, `way` -1 or 1; None where that is not smooth.
+
+    It is smooth where it strays no more than by its noise, or by a small share of what was `leapt`.
 
     By a parabola, which a wheel's hop at 12 Hz leaves by less than 3 % of its height within `SIDE_S`.
     """
@@ -264,6 +277,6 @@ def _side(trace: _Trace, edge: int, way: int) -> tuple[float, float] | None:
     when, places = (kept - edge) / width, trace.travel[kept].astype(np.float64)
     parabola = np.polynomial.polynomial.polyfit(when, places, 2)
     off = np.abs(places - np.polynomial.polynomial.polyval(when, parabola))
-    if float(off.max()) > STANDS_OUT * float(np.median(trace.tolerance[kept])):
+    if float(off.max()) > max(STANDS_OUT * float(np.median(trace.tolerance[kept])), SMALL_SHARE * leapt):
         return None
     return float(parabola[0]), float(parabola[1]) / (width * trace.cell_s)
