@@ -124,7 +124,10 @@ class _Trace:
 
 @dataclass(frozen=True, slots=True)
 class _Edge:
-    """A move between two smooth stretches: its cells, and place (%) and speed (%/s) on either side of it."""
+    """A move between two smooth stretches: its cells, and place (%) and speed (%/s) on either side of it.
+
+    Both sides are drawn on to the middle of the move, but from a reading that was repeated.
+    """
 
     until: int
     since: int
@@ -192,7 +195,7 @@ def find_leaps(
     if not quiet.any() or np.median(thinned(tolerance)) > MOST_TOLERANCE_PERCENT:
         return None
     trace, cells = _Trace(travel, quiet, tolerance, cell_s), np.flatnonzero(quiet)
-    at = _edges(travel[cells], tolerance[cells])
+    at = _edges(travel[cells], tolerance[cells], np.diff(cells).astype(np.float32))
     if not len(at):
         return None
     alike = float(np.mean(np.diff(travel[cells]) == 0.0))
@@ -225,12 +228,15 @@ def _marked(made: list[tuple[_Edge, float]], count: int) -> Leaps:
     )
 
 
-def _edges(places: NDArray[np.float32], tolerance: NDArray[np.float32]) -> NDArray[np.int64]:
-    """Moves between neighbours that stand out from the moves beside them; none where there are many."""
+def _edges(
+    places: NDArray[np.float32], tolerance: NDArray[np.float32], steps: NDArray[np.float32]
+) -> NDArray[np.int64]:
+    """Moves between neighbours, `steps` cells apart, that stand out from those beside them; none for many."""
     moves = np.diff(places)
     if len(moves) < 3:
         return np.empty(0, dtype=np.int64)
-    apart = np.abs(moves[1:-1] - np.float32(0.5) * (moves[:-2] + moves[2:]))
+    speeds = moves / steps
+    apart = np.abs(moves[1:-1] - np.float32(0.5) * steps[1:-1] * (speeds[:-2] + speeds[2:]))
     at = np.flatnonzero(apart > np.float32(STANDS_OUT) * tolerance[1:-2]) + 1
     # The moves beside a leap stand out as well, by half of it.
     at = at[np.abs(moves[at]) > np.maximum(np.abs(moves[at - 1]), np.abs(moves[at + 1]))]
@@ -246,7 +252,11 @@ def _edge(trace: _Trace, until: int, since: int, alike: float) -> _Edge | None:
     before, after = _side(trace, until - repeated, -1, leapt), _side(trace, since, 1, leapt)
     if before is None or after is None:
         return None
-    return _Edge(until, since, repeated, before, after, float(trace.tolerance[until]))
+    half_s = 0.5 * (since - until) * trace.cell_s
+    met = before[0] + before[1] * half_s * (repeated == 0), after[0] - after[1] * half_s
+    return _Edge(
+        until, since, repeated, (met[0], before[1]), (met[1], after[1]), float(trace.tolerance[until])
+    )
 
 
 def _repeated(travel: NDArray[np.float32], until: int, alike: float) -> int:

@@ -4342,6 +4342,11 @@
         <translation>Bei ruhendem Hebel am Kabelbaum wackeln und dabei das Signal aufzeichnen.</translation>
     </message>
     <message>
+        <source>Record again so that no samples are lost: close other programs on the recorder, or sample more slowly.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Noch einmal so aufzeichnen, dass keine Messwerte verloren gehen: andere Programme am Rekorder schließen oder langsamer abtasten.</translation>
+    </message>
+    <message>
         <source>Record faster: {rate_hz:.0f} samples a second miss most break-ups; take {enough_hz:,} or more.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
         <translation>Schneller aufzeichnen: {rate_hz:.0f} Messwerte je Sekunde übersehen die meisten Aussetzer; {enough_hz:,} oder mehr nehmen.</translation>
@@ -5040,6 +5045,16 @@
         <source>The signal was probed at: {points}; against what is not stated.</source>
         <extracomment>analysis/diagnosis/evidence_conditions.py</extracomment>
         <translation>Gemessen wurde das Signal: {points}; wogegen, ist nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>The recorder seems to have lost samples without marking it, {count} time (in {records}): the signal leaps to where the motion goes. That is no fault of the sensor, and is not counted.</source>
+        <extracomment>analysis/diagnosis/evidence_recorder.py</extracomment>
+        <translation>Der Rekorder hat anscheinend Messwerte verloren, ohne es zu vermerken, {count} Mal (in {records}): Das Signal springt dorthin, wohin die Bewegung führt. Das ist kein Fehler des Sensors und wird nicht gezählt.</translation>
+    </message>
+    <message>
+        <source>The recorder seems to have lost samples without marking it, {count} times (in {records}): the signal leaps to where the motion goes. That is no fault of the sensor, and is not counted.</source>
+        <extracomment>analysis/diagnosis/evidence_recorder.py</extracomment>
+        <translation>Der Rekorder hat anscheinend Messwerte verloren, ohne es zu vermerken, {count} Mal (in {records}): Das Signal springt dorthin, wohin die Bewegung führt. Das ist kein Fehler des Sensors und wird nicht gezählt.</translation>
     </message>
     <message>
         <source>Where the first track was lost, {seconds:.2f} s in all, the second told where the arm was: the place of the fault is read from a track without it.</source>

@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 import numpy as np
 import pytest
+from numpy.typing import NDArray
 
 from analysis.signals.leaps import Leaps, find_leaps
 from analysis.signals.motion import Motion
 from tests.signals.examples import RATE_HZ, Floats, followed, noise, stroke, strokes
+
+Index = NDArray[np.int64]
 
 SWEEP = strokes(6, seconds=0.8)
 NOISE_PERCENT = 0.03
@@ -20,13 +25,13 @@ def _noisy(travel: Floats, seed: int = 1) -> Floats:
     return travel + noise(len(travel), NOISE_PERCENT, seed)
 
 
-def _left_out(travel: Floats, at: Floats, count: int = LOST) -> Floats:
-    return np.delete(travel, (np.asarray(at)[:, None] + np.arange(count)).ravel())
+def _left_out(travel: Floats, at: Index, count: int = LOST) -> Floats:
+    return np.delete(travel, (at[:, None] + np.arange(count)).ravel())
 
 
-def _repeated(travel: Floats, at: Floats, count: int = LOST) -> Floats:
+def _repeated(travel: Floats, at: Index, count: int = LOST) -> Floats:
     index = np.arange(len(travel))
-    for first in np.asarray(at):
+    for first in at:
         index[first : first + count] = first
     return travel[index]
 
@@ -71,7 +76,9 @@ def test_a_reading_repeated_before_a_leap_is_no_reading() -> None:
 
 
 @pytest.mark.parametrize("lose", [_left_out, _repeated])
-def test_the_arm_is_followed_over_lost_samples_and_nothing_departs_from_it(lose) -> None:  # type: ignore[no-untyped-def]
+def test_the_arm_is_followed_over_lost_samples_and_nothing_departs_from_it(
+    lose: Callable[[Floats, Index], Floats],
+) -> None:
     calm = _departure(followed(_noisy(SWEEP)))
     assert _departure(followed(lose(_noisy(SWEEP), AT))) < calm + 0.3
 
