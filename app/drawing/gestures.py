@@ -11,8 +11,8 @@ from PySide6.QtWidgets import QGraphicsItem
 
 from analysis.intervals import Interval
 
-_NOTCH = 120.0  # one notch of a wheel, in eighths of a degree (Qt's unit)
-_ZOOM_PER_NOTCH = 0.8
+NOTCH = 120.0  # one notch of a wheel, in eighths of a degree (Qt's unit)
+ZOOM_PER_NOTCH = 0.8
 
 
 class GestureBox(pg.ViewBox):
@@ -99,9 +99,9 @@ class GestureBox(pg.ViewBox):
         """Zoom upright, move sideways."""
         sideways = ev.orientation() == Qt.Orientation.Horizontal
         if sideways or ev.modifiers() & Qt.KeyboardModifier.ShiftModifier:
-            self.panned.emit(-0.1 * ev.delta() / _NOTCH)
+            self.panned.emit(-0.1 * ev.delta() / NOTCH)
         else:
-            self.zoomed.emit(_ZOOM_PER_NOTCH ** (ev.delta() / _NOTCH), self.x_at(ev.scenePos()))
+            self.zoomed.emit(ZOOM_PER_NOTCH ** (ev.delta() / NOTCH), self.x_at(ev.scenePos()))
         ev.accept()
 
     def mouseDragEvent(self, ev: Any, axis: int | None = None) -> None:

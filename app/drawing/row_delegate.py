@@ -5,7 +5,16 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFocusEvent, QFont, QFontMetricsF, QPainter, QPen, QStandardItemModel
+from PySide6.QtGui import (
+    QColor,
+    QFocusEvent,
+    QFont,
+    QFontMetricsF,
+    QPainter,
+    QPen,
+    QResizeEvent,
+    QStandardItemModel,
+)
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from app.drawing import icons
@@ -52,9 +61,12 @@ class RowList(QListView):
     -------
     picked(int)
         A row was chosen; the keyboard alone, that comes to the list, chooses none.
+    wrapped_anew()
+        Its width is another one, so that rows may need another height.
     """
 
     picked = Signal(int)
+    wrapped_anew = Signal()
 
     def __init__(self, name: str) -> None:
         super().__init__()
@@ -68,6 +80,13 @@ class RowList(QListView):
         self.setMouseTracking(True)
         self.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
         self.setResizeMode(QListView.ResizeMode.Adjust)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Lay the rows out anew where they wrap anew: a list does so for another height alone."""
+        super().resizeEvent(event)
+        if event.size().width() != event.oldSize().width():
+            self.scheduleDelayedItemsLayout()
+            self.wrapped_anew.emit()
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         """Show the row that the keys start from."""

@@ -88,6 +88,7 @@ class ReviewCircle(QObject):
         page.records.span_chosen.connect(self._show_span)
         page.events.chosen.connect(arm.choose)
         page.overview.window_wanted.connect(focus.show_window)
+        page.overview.zoomed.connect(focus.zoom)
         page.trace.window_wanted.connect(focus.show_window)
         page.trace.zoomed.connect(focus.zoom)
         page.trace.panned.connect(focus.pan)

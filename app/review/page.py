@@ -270,6 +270,8 @@ class _LeftColumn(QSplitter):
         self.setChildrenCollapsible(False)
         self.addWidget(records)
         self.addWidget(events)
+        # Queued: a list is told of its width while the column is sharing the height out.
+        records.list.wrapped_anew.connect(self._fit_later, Qt.ConnectionType.QueuedConnection)
 
     def fit(self) -> None:
         """Share the height out."""
@@ -277,6 +279,9 @@ class _LeftColumn(QSplitter):
             self._records.wanted_height(), round((0.85 if self._records.form_shown else 0.65) * self.height())
         )
         self.setSizes([records, self.height() - records])
+
+    def _fit_later(self) -> None:
+        self.fit()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Share the new height out."""

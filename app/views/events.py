@@ -111,8 +111,10 @@ def _worst(passages: Sequence[Passage]) -> int | None:
 def _row(passage: Passage, worst: bool) -> Row:
     title = seconds(passage.time.start, 0.01)
     if passage.band is None:
-        name = shape_name(passage.shape)
-        return Row(title, "", f"{name} {depth(passage.depth_v)}", "fail", "bad")
+        # A drop or a rise says by its name which way it went.
+        named = passage.shape in ("drop", "rise")
+        went = depth(abs(passage.depth_v) if named else passage.depth_v)
+        return Row(title, "", f"{shape_name(passage.shape)} {went}", "fail", "bad")
     if not passage.noisy:
         return Row(title, "", QCoreApplication.translate("EventsView", "quiet"), "pass", "good")
     reading = percent(passage.breakup_percent, 0)

@@ -26,6 +26,7 @@ from app.drawing.axes import LEFT_AXIS_PX
 from app.drawing.band_item import Stretch
 from app.drawing.curves import draws_curves
 from app.drawing.envelopes import columns, extent_v
+from app.drawing.gestures import NOTCH, ZOOM_PER_NOTCH
 from app.drawing.numbers import duration
 from app.drawing.theme import LIGHT, Palette
 
@@ -60,9 +61,12 @@ class OverviewView(QAbstractSlider):
     -------
     window_wanted(Interval)
         The window was dragged, resized at an edge, or drawn anew.
+    zoomed(factor, at_s)
+        The wheel was turned: show `factor` times as much, keeping `at_s` in place.
     """
 
     window_wanted = Signal(object)
+    zoomed = Signal(float, float)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -192,8 +196,13 @@ class OverviewView(QAbstractSlider):
         self.window_wanted.emit(Interval(start, start + length))
 
     def wheelEvent(self, event: QWheelEvent) -> None:
-        """Leave the wheel to the traces."""
-        event.ignore()
+        """Zoom as the wheel does over Trace, at the pointer where it is over the window."""
+        notches = event.angleDelta().y() / NOTCH
+        if self._record is not None and notches:
+            shown = self._window
+            at_s = min(max(self.time_at(event.position().x()), shown.start), shown.stop)
+            self.zoomed.emit(ZOOM_PER_NOTCH**notches, at_s)
+        event.accept()
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         """Show that the keys go here."""

@@ -204,3 +204,20 @@ def test_compare_gives_both_traces_and_the_track_of_both(
     ]
     assert heights[0] > 1.5 * review.compare.page.traces[0].plots.height()
     assert heights[1] > review.compare.page.track.plots.height()
+
+
+def test_the_markers_are_saved_as_csv_where_it_is_asked(
+    qtbot: QtBot, review: Window, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window = review
+    window.desk.markers.mark_moment(3.0)
+    qtbot.waitUntil(lambda: bool(window.page.markers.readings.rows))
+    target = tmp_path / "markers.csv"
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(target), ""))
+    window.actions_by_name["save_csv"].trigger()
+    assert target.read_bytes().startswith(b"\xef\xbb\xbfMarker,Kind,")
+    assert target.read_bytes().count(b"\r\n") == 4
+    missing = tmp_path / "no such folder" / "markers.csv"
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(missing), ""))
+    window.actions_by_name["save_csv"].trigger()
+    assert "no such folder" in window.page.problem_bar.text

@@ -356,23 +356,6 @@ def test_an_edit_while_the_review_is_still_being_read_is_refused_and_told(qtbot:
         window.close()
 
 
-def test_the_markers_are_saved_as_csv_where_it_is_asked(
-    qtbot: QtBot, make: Make, path: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    window = opened(qtbot, make(), path)
-    window.desk.markers.mark_moment(3.0)
-    qtbot.waitUntil(lambda: bool(window.page.markers.readings.rows))
-    target = tmp_path / "markers.csv"
-    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(target), ""))
-    window.actions_by_name["save_csv"].trigger()
-    assert target.read_bytes().startswith(b"\xef\xbb\xbfMarker,Kind,")
-    assert target.read_bytes().count(b"\r\n") == 4
-    missing = tmp_path / "no such folder" / "markers.csv"
-    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(missing), ""))
-    window.actions_by_name["save_csv"].trigger()
-    assert "no such folder" in window.page.problem_bar.text
-
-
 def test_heights_road_and_rules_that_were_entered_are_there_again_the_next_time(
     qtbot: QtBot, make: Make, path: Path
 ) -> None:
