@@ -109,8 +109,12 @@ class Window(QMainWindow):
         self._show_enabled()
 
     def open_file(self, path: Path) -> None:
-        """Open a capture in the background; a file that is none, or a folder, leads to Import."""
+        """Open a capture in the background; a file that is none, or a folder, leads to Import.
+
+        The review that is open is saved meanwhile.
+        """
         self.page.problem_bar.hide()
+        self.keeper.hasten()
         self.session.open_file(path)
 
     def ask_for_file(self) -> None:
@@ -167,10 +171,19 @@ class Window(QMainWindow):
         self.why.apply_palette()
 
     def closeEvent(self, event: QCloseEvent) -> None:
-        """Stop the work, close the file, remember the window; nothing is asked, for nothing is lost."""
+        """Stop the work, close the file, remember the window; nothing is asked, for nothing is lost.
+
+        It is out of sight at once, and comes back where the review could be saved nowhere.
+        """
+        geometry = self.saveGeometry()
+        self.hide()
+        if not self.keeper.settle():
+            self.show()
+            event.ignore()
+            return
         self.arm.rest()
         self.report_desk.leave()
-        self.settings.geometry = self.saveGeometry()
+        self.settings.geometry = geometry
         self.desk.close()
         self.compare.close()
         self.imports.close()

@@ -71,6 +71,7 @@ class ReviewKeeper(QObject):
         self._conflict = False
         self._told = ""
         self._tried: Review | None = None
+        self._at_risk: Review | None = None
         self.waiting = False
         self._timer = QTimer(self)
         self._timer.setSingleShot(True)
@@ -139,6 +140,39 @@ class ReviewKeeper(QObject):
         except ReviewError as error:
             self._take_failure(error)
 
+    def hasten(self) -> None:
+        """Write what is unsaved beside the window without the pause: it is about to be let go."""
+        self._timer.stop()
+        self._save_aside()
+
+    def settle(self) -> bool:
+        """Write what is unsaved, now; whether it may be let go.
+
+        Where the file is another program's by now, it is saved under another name beside it. Where it can be
+        saved nowhere it may not, and that is told; asked again for the same review, it may.
+        """
+        self.save()
+        if not self._unsaved or self._sidecar is None:
+            return True
+        if self._conflict:
+            try:
+                write_aside(self._sidecar, self._review)
+            except ReviewError as error:
+                self._tell(error)
+            else:
+                self._unsaved = False
+                return True
+        given_up = self._at_risk is self._review
+        if not given_up:
+            self._at_risk = self._review
+            self.problem.emit(
+                self.tr(
+                    "The review could be saved nowhere and is in this window alone. “Save the review"
+                    " elsewhere” puts it where you say; trying again gives it up."
+                )
+            )
+        return given_up
+
     def save_elsewhere(self, path: Path) -> None:
         """Save to another file, now and from now on; nothing happens without a capture file."""
         self._jobs.finish(SAVING)
@@ -205,14 +239,9 @@ class ReviewKeeper(QObject):
         self.standing_changed.emit()
 
     def close(self) -> None:
-        """Save at once; where the file is another program's by now, save under another name beside it."""
+        """Save at once, as `settle` does, and let the file go."""
         self._jobs.cancel(COMPARING)
-        self.save()
-        if self._unsaved and self._conflict and self._sidecar is not None:
-            try:
-                write_aside(self._sidecar, self._review)
-            except ReviewError as error:
-                self._tell(error)
+        self.settle()
         self._unsaved = self._conflict = False
 
     def show(self, review: Review) -> None:

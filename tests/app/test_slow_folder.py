@@ -18,8 +18,11 @@ from pytestqt.qtbot import QtBot
 
 from analysis.captures import layout
 from analysis.captures.writing import write_capture
+from analysis.errors import ReviewError
 from analysis.review.sidecar import read_sidecar
 from app.main_window import Window
+from app.review import keeper
+from app.review.saving import saved
 from app.settings import MemoryStore, Settings
 from app.tools import real_tools
 from tests.app.fakes import worn_capture
@@ -145,3 +148,71 @@ def test_a_report_is_stored_in_a_slow_folder_beside_the_window(
     assert far.by_window == {}
     assert target.read_bytes()
     window.close()
+
+
+@pytest.mark.parametrize("then", ["close", "open another"])
+def test_what_was_edited_just_before_is_whole_and_the_window_is_not_stared_at_while_it_is_written(
+    then: str, window: Window, path: Path, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    other = path.with_name("other.h5")
+    write_capture(worn_capture(), other)
+    _open(window, path, qtbot)
+    seen: list[bool] = []
+    monkeypatch.setattr(
+        keeper, "saved", lambda *given, **more: (seen.append(window.isVisible()), saved(*given, **more))[1]
+    )
+    far = FarAway(path.parent, monkeypatch)
+    window.desk.markers.mark_moment(0.5)
+    began_s = time.monotonic()
+    if then == "close":
+        window.close()
+        assert seen == [False]  # it went first
+    else:
+        _open(window, other, qtbot)
+        assert seen == [True]
+        assert far.by_window == {}
+        window.close()
+    assert time.monotonic() - began_s < 10.0
+    assert len(read_sidecar(path).review.markers) == 1
+    assert not window.isVisible()
+
+
+def test_a_window_stays_open_with_a_review_that_can_be_saved_nowhere(
+    window: Window, path: Path, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    _open(window, path, qtbot)
+
+    def refused(*_given: object, **_more: object) -> None:
+        raise ReviewError("the disk is full", "make room on it")
+
+    window.page.trace.setFocus()
+    record = window.focus.record
+    with monkeypatch.context() as full:
+        full.setattr(keeper, "saved", refused)
+        window.desk.markers.mark_moment(0.5)
+        assert not window.close()
+        assert window.isVisible()
+        assert "in this window alone" in window.page.problem_bar.text
+        assert window.session.capture is not None
+        assert len(window.keeper.review.markers) == 1
+        qtbot.waitUntil(lambda: not window.jobs.busy(), timeout=20_000)
+        assert window.focus.record is record
+    assert window.close()
+    assert len(read_sidecar(path).review.markers) == 1
+
+
+def test_a_review_that_can_be_saved_nowhere_is_given_up_where_closing_is_asked_again(
+    window: Window, path: Path, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    _open(window, path, qtbot)
+
+    def refused(*_given: object, **_more: object) -> None:
+        raise ReviewError("the disk is full", "make room on it")
+
+    window.page.trace.setFocus()
+    monkeypatch.setattr(keeper, "saved", refused)
+    window.desk.markers.mark_moment(0.5)
+    assert not window.close()
+    window.desk.markers.mark_moment(1.0)
+    assert not window.close()  # that is another review
+    assert window.close()
