@@ -1603,6 +1603,11 @@
         <translation>Die Auswertung wird noch gelesen. Gleich noch einmal versuchen.</translation>
     </message>
     <message>
+        <source>The review could be saved nowhere and is in this window alone. “Save the review elsewhere” puts it where you say; trying again gives it up.</source>
+        <extracomment>app/review/keeper.py</extracomment>
+        <translation>Die Auswertung ließ sich nirgends speichern und ist nur noch in diesem Fenster. „Auswertung woanders speichern“ legt sie dorthin, wo Sie wollen; ein weiterer Versuch gibt sie auf.</translation>
+    </message>
+    <message>
         <source>Looking at the review</source>
         <extracomment>app/review/keeper.py</extracomment>
         <translation>Auswertung ansehen</translation>
