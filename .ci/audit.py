@@ -1,4 +1,4 @@
-"""Prints what can be known about the parts of others without a list of known weaknesses.
+"""Prints what can be known about the parts of others, weaknesses too where a list of them lies at hand.
 
 Run as ``.venv/bin/python .ci/audit.py``, after ``hashes.py`` where a version was pinned. It prints the
 licences, and fails where a version is pinned without the hash of its file, where a hash belongs to no pinned
@@ -6,8 +6,9 @@ version, where an index has taken a version back ("yanked", most often for a wea
 where no file of that hash can be had any more, and where an installed part states no licence. ``--offline``
 leaves the index out.
 
-It does not know weaknesses of versions that nobody has taken back. An index that hands out files alone does
-not say that a version was taken back.
+Weaknesses of versions that nobody has taken back are known from a list alone: ``--weaknesses PATH`` reads
+one (`weaknesses.py`), and without it that is said. An index that hands out files alone does not say that a
+version was taken back.
 """
 
 from __future__ import annotations
@@ -20,6 +21,7 @@ from collections.abc import Callable
 from importlib.metadata import Distribution, PackageNotFoundError, distribution
 from importlib.util import module_from_spec, spec_from_file_location
 from pathlib import Path
+from types import ModuleType
 
 HERE = Path(__file__).resolve().parent
 PIN = re.compile(r"([\w.-]+)==([\w.+!-]+)")
@@ -69,15 +71,29 @@ def of_the_index(hashes: Path) -> list[str]:
     return [*taken_back(done.stderr), *(failed or ["pip failed"] if done.returncode else [])]
 
 
-def _licence_of() -> Callable[[Distribution], list[dict[str, object]]]:
-    """The rule by which the bill of materials names licences."""
-    spec = spec_from_file_location("bill_of_materials", HERE / "bill_of_materials.py")
+def _beside(name: str) -> ModuleType:
+    """A module of this folder, which is no package."""
+    spec = spec_from_file_location(name, HERE / f"{name}.py")
     assert spec is not None
     assert spec.loader is not None
     module = module_from_spec(spec)
     spec.loader.exec_module(module)
-    rule: Callable[[Distribution], list[dict[str, object]]] = module._licence
+    return module
+
+
+def _licence_of() -> Callable[[Distribution], list[dict[str, object]]]:
+    """The rule by which the bill of materials names licences."""
+    rule: Callable[[Distribution], list[dict[str, object]]] = _beside("bill_of_materials")._licence
     return rule
+
+
+def known_weaknesses(pins: Path, known: Path | None) -> tuple[str, list[str]]:
+    """What was held against which list, in a sentence; weaknesses of pinned versions."""
+    if known is None:
+        return "no list of known weaknesses was given (--weaknesses): none was looked for", []
+    module = _beside("weaknesses")
+    listed = list(module.records(known))
+    return f"{len(listed)} known weaknesses were looked for", module.weaknesses(lines(pins), listed)
 
 
 def licences(pins: Path) -> tuple[list[str], list[str]]:
@@ -105,6 +121,7 @@ def main() -> int:
     """Print the list of licences and what stands out."""
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--offline", action="store_true", help="leave the index out")
+    parser.add_argument("--weaknesses", type=Path, help="folder or ZIP of records in the OSV schema")
     wanted = parser.parse_args()
     pins, listed = HERE / "constraints.txt", sorted(HERE.glob("hashes-*.txt"))
     said, bad = licences(pins)
@@ -112,7 +129,10 @@ def main() -> int:
     for path in listed:
         bad += differences(pins, path)
         bad += [] if wanted.offline else of_the_index(path)
+    looked, weak = known_weaknesses(pins, wanted.weaknesses)
+    bad += weak
     print("\n".join(bad), file=sys.stderr)
+    print(looked)
     print(f"{len(said)} parts, {len(listed)} lists of hashes, {len(bad)} complaints")
     return 1 if bad else 0
 

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import importlib.util
+import json
+import zipfile
 from pathlib import Path
 from types import ModuleType
 
@@ -58,3 +60,55 @@ def test_a_version_that_was_taken_back_is_told_with_the_reason(audit: ModuleType
     assert "'a' candidate (version 1" in line
     assert "a weakness" in line
     assert audit.taken_back("WARNING: something else") == []
+
+
+def _record(name: str, *events: dict[str, str], **more: object) -> dict[str, object]:
+    """A weakness as the OSV schema writes it, with what a test needs."""
+    affected = {
+        "package": {"ecosystem": more.pop("ecosystem", "PyPI"), "name": name},
+        "ranges": [{"type": "ECOSYSTEM", "events": list(events)}],
+        "versions": more.pop("versions", []),
+    }
+    return {"id": "X-1", "aliases": ["Y-1"], "summary": "reads too far", "affected": [affected], **more}
+
+
+SINCE_EVER, FIXED, LAST = {"introduced": "0"}, {"fixed": "1.10"}, {"last_affected": "1.9"}
+
+
+@pytest.mark.parametrize(
+    ("pin", "record", "weak"),
+    [
+        ("a-b==1.9", _record("A_b", SINCE_EVER, FIXED), True),
+        ("a-b==1.10", _record("A_b", SINCE_EVER, FIXED), False),
+        ("a-b==1.9", _record("a.b", SINCE_EVER, LAST), True),
+        ("a-b==1.9.1", _record("a.b", SINCE_EVER, LAST), False),
+        ("a-b==2.1", _record("a-b", {"introduced": "2"}, FIXED, SINCE_EVER, {"fixed": "2.2"}), True),
+        ("a-b==1.11", _record("a-b", {"introduced": "2"}, FIXED, SINCE_EVER, {"fixed": "2.2"}), False),
+        ("a-b==7", _record("a-b", SINCE_EVER), True),  # nobody has mended it
+        ("a-b==3", _record("a-b", versions=["3.0", "no version"]), True),
+        ("a-b==1", _record("a-b", SINCE_EVER, withdrawn="2026-01-01T00:00:00Z"), False),
+        ("a-b==1", _record("a-b", SINCE_EVER, ecosystem="npm"), False),
+        ("a==1", _record("a-b", SINCE_EVER), False),
+    ],
+)
+@pytest.mark.parametrize("packed", [False, True])
+def test_a_known_weakness_of_a_pinned_version_is_found_in_a_list_on_this_machine(
+    audit: ModuleType, pin: str, record: dict[str, object], weak: bool, packed: bool, tmp_path: Path
+) -> None:
+    known, pins = tmp_path / "known", tmp_path / "pins"
+    pins.write_text(f"# parts\n{pin}\n")
+    if packed:
+        with zipfile.ZipFile(known, "w") as archive:
+            archive.writestr("PyPI/X-1.json", json.dumps(record))
+    else:
+        known.mkdir()
+        (known / "X-1.json").write_text(json.dumps(record))
+    looked, found = audit.known_weaknesses(pins, known)
+    assert looked == f"{0 if 'withdrawn' in record else 1} known weaknesses were looked for"
+    assert found == ([f"{pin}: X-1, Y-1 reads too far"] if weak else [])
+
+
+def test_without_a_list_it_is_said_that_no_weakness_was_looked_for(audit: ModuleType) -> None:
+    said, found = audit.known_weaknesses(CI / "constraints.txt", None)
+    assert "none was looked for" in said
+    assert found == []
