@@ -109,12 +109,9 @@ class Window(QMainWindow):
         self._show_enabled()
 
     def open_file(self, path: Path) -> None:
-        """Open a capture in the background; a file that is none, or a folder, leads to Import.
-
-        The review that is open is saved meanwhile.
-        """
+        """Open a capture in the background; a file that is none, or a folder, leads to Import."""
         self.page.problem_bar.hide()
-        self.keeper.hasten()
+        self.keeper.hasten()  # what is open is let go when the other is there
         self.session.open_file(path)
 
     def ask_for_file(self) -> None:
@@ -171,19 +168,10 @@ class Window(QMainWindow):
         self.why.apply_palette()
 
     def closeEvent(self, event: QCloseEvent) -> None:
-        """Stop the work, close the file, remember the window; nothing is asked, for nothing is lost.
-
-        It is out of sight at once, and comes back where the review could be saved nowhere.
-        """
-        geometry = self.saveGeometry()
-        self.hide()
-        if not self.keeper.settle():
-            self.show()
-            event.ignore()
-            return
+        """Stop the work, close the file, remember the window; nothing is asked, for nothing is lost."""
         self.arm.rest()
         self.report_desk.leave()
-        self.settings.geometry = geometry
+        self.settings.geometry = self.saveGeometry()
         self.desk.close()
         self.compare.close()
         self.imports.close()

@@ -57,10 +57,22 @@ class ReviewDesk(QObject):
         self.file.leave()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802 - Qt's own name
-        """Look at the file when the technician comes back to the window."""
+        """Look at the file when the technician comes back to the window; keep what cannot be saved open."""
         if event.type() == QEvent.Type.WindowActivate:
             self.keeper.look()
+        if event.type() == QEvent.Type.Close and not self._settle_out_of_sight():
+            event.ignore()
+            return True
         return super().eventFilter(watched, event)
+
+    def _settle_out_of_sight(self) -> bool:
+        """Write what is unsaved when the window is gone already; it comes back where it must not go yet."""
+        shown = self._window.isVisible()
+        self._window.hide()
+        if self.keeper.settle():
+            return True
+        self._window.setVisible(shown)
+        return False
 
     def _follow(self) -> None:
         window, page = self._window, self._window.page

@@ -19,10 +19,11 @@ from pytestqt.qtbot import QtBot
 from analysis.captures import layout
 from analysis.captures.writing import write_capture
 from analysis.errors import ReviewError
-from analysis.review.sidecar import read_sidecar
+from analysis.review.model import Review
+from analysis.review.sidecar import Sidecar, read_sidecar
 from app.main_window import Window
 from app.review import keeper
-from app.review.saving import saved
+from app.review.saving import Saved, saved
 from app.settings import MemoryStore, Settings
 from app.tools import real_tools
 from tests.app.fakes import worn_capture
@@ -158,9 +159,12 @@ def test_what_was_edited_just_before_is_whole_and_the_window_is_not_stared_at_wh
     write_capture(worn_capture(), other)
     _open(window, path, qtbot)
     seen: list[bool] = []
-    monkeypatch.setattr(
-        keeper, "saved", lambda *given, **more: (seen.append(window.isVisible()), saved(*given, **more))[1]
-    )
+
+    def noted(sidecar: Sidecar, review: Review, *, over_changes: bool = False) -> Saved:
+        seen.append(window.isVisible())
+        return saved(sidecar, review, over_changes=over_changes)
+
+    monkeypatch.setattr(keeper, "saved", noted)
     far = FarAway(path.parent, monkeypatch)
     window.desk.markers.mark_moment(0.5)
     began_s = time.monotonic()
