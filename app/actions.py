@@ -145,6 +145,7 @@ SPECS = (
     *(_spec(*item) for item in RECORD_SPECS),
     *(_spec(*item) for item in COMPARE_SPECS),
     _spec("keys", "Help", "Keys", "Show every key", "F1", "keys"),
+    _spec("about", "Help", "About Wornband", "Show the version, and where things are kept", "Shift+F1"),
 )
 
 

@@ -35,6 +35,7 @@ from app.review.pointer_reader import PointerReader
 from app.review.record_desk import RecordDesk
 from app.session import Session, Tools
 from app.settings import Settings
+from app.views.about_page import AboutPage
 from app.views.keys_page import KeysPage
 from app.views.problem_bar import ProblemBar
 from app.views.readout import Readout
@@ -148,7 +149,9 @@ class Window(QMainWindow):
 
     def problem_bar(self) -> ProblemBar:
         """Where the page that is shown says what went wrong."""
-        return self.compare.page.problem_bar if self.comparing else self.page.problem_bar
+        others = (self.report, self.compare.page, self.imports.page, self.watching.page)
+        shown = self.pages.currentWidget()
+        return next((page.problem_bar for page in others if page is shown), self.page.problem_bar)
 
     def apply_colours(self) -> None:
         """Take on the palette that the settings and the desktop ask for."""
@@ -281,6 +284,7 @@ class Window(QMainWindow):
                 "slower": lambda: self.arm.change_speed(-1),
                 "faster": lambda: self.arm.change_speed(1),
                 "keys": self._show_keys,
+                "about": self._show_about,
                 "compare": self.show_compare,
             }
         )
@@ -389,3 +393,6 @@ class Window(QMainWindow):
 
     def _show_keys(self) -> None:
         KeysPage(self.actions_by_name, self).open()
+
+    def _show_about(self) -> None:
+        AboutPage(self).open()

@@ -21,6 +21,11 @@ class SettingsError(WornbandError):
     """The settings cannot be kept."""
 
 
+def settings_path() -> Path:
+    """The user's own file of settings, which need not exist."""
+    return own_folder("settings.json")
+
+
 class SettingsFile:
     """A store of texts and lists of texts, each written as soon as it changes.
 
@@ -34,7 +39,7 @@ class SettingsFile:
     """
 
     def __init__(self, path: Path | None = None) -> None:
-        self._path = path or own_folder("settings.json")
+        self._path = path or settings_path()
         self._kept, _ = _read(self._path)
         self._changed: dict[str, Any] = {}
         self.trouble: SettingsError | None = None

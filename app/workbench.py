@@ -39,7 +39,7 @@ class Workbench(QObject):
         window = Window(self._tools, self._settings)
         # Queued: the menu that asked for it belongs to the window that goes.
         window.language_chosen.connect(self._build_anew, Qt.ConnectionType.QueuedConnection)
-        show_unforeseen(window.page.problem_bar.show_problem)
+        show_unforeseen(lambda told: window.problem_bar().show_problem(told))
         doing = self.tr("Keeping the settings")
         self._settings.tell = lambda error: window.problem_bar().show_problem(sentence(error, doing))
         return window

@@ -100,8 +100,12 @@ def palette_for(colours: str) -> Palette:
     """The palette of a setting: ``"light"``, ``"dark"``, or whatever the desktop has for ``"system"``."""
     if colours in ("light", "dark"):
         return DARK if colours == "dark" else LIGHT
-    dark = QGuiApplication.styleHints().colorScheme() == Qt.ColorScheme.Dark
-    return DARK if dark else LIGHT
+    return DARK if desktop_is_dark() else LIGHT
+
+
+def desktop_is_dark() -> bool:
+    """Whether the desktop says that it is dark; one that says nothing is light."""
+    return QGuiApplication.styleHints().colorScheme() == Qt.ColorScheme.Dark
 
 
 def style_sheet(palette: Palette) -> str:
@@ -136,6 +140,7 @@ def style_sheet(palette: Palette) -> str:
     QToolButton:focus {{ border-color: {p.choice}; }}
     QToolButton:disabled {{ color: {p.faint}; }}
     QToolButton[heading="true"] {{ padding: 2px 5px; }}
+    QToolButton[glyph="true"] {{ padding: 2px 1px; }}
     QToolButton[outlined="true"] {{ border-color: {p.line}; background: {p.paper}; }}
     QToolButton[outlined="true"]:hover, QToolButton[outlined="true"]:focus {{ border-color: {p.choice}; }}
     QFrame#pane QToolButton[outlined="true"] {{ background: {p.paper}; }}

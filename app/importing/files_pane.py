@@ -181,6 +181,8 @@ class FilesPane(Pane):
         self.remove = _tool(_tr("Remove"), _tr("Take the chosen file off the list (Del)"))
         self.up = _tool("▲", _tr("Move the chosen file up (Alt+Up)"))
         self.down = _tool("▼", _tr("Move the chosen file down (Alt+Down)"))
+        for arrow in (self.up, self.down):
+            arrow.setProperty("glyph", True)
         self.add.clicked.connect(self.add_wanted)
         self.remove.clicked.connect(self.removed)
         self.up.clicked.connect(lambda: self.moved.emit(-1))

@@ -73,6 +73,14 @@ class ReviewCircle(QObject):
         self._window.session.capture_changed.connect(self._show_capture)
         self._window.session.records_changed.connect(self._show_edited)
         self._window.session.findings_changed.connect(self._show_findings)
+        self._window.pages.currentChanged.connect(self._show_page)
+
+    def _show_page(self) -> None:
+        """Each page has its own reading: that of the page before would be nobody's."""
+        self._window.pointer.forget()
+        self._window.readout.show_nothing()
+        if self._window.pages.currentWidget() is self._window.page:
+            self._show_moment()
 
     def _follow_focus(self) -> None:
         focus = self._window.focus

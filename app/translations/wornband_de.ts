@@ -2,6 +2,49 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>AboutPage</name>
+    <message>
+        <source>About Wornband</source>
+        <extracomment>app/views/about_page.py</extracomment>
+        <translation>Über Wornband</translation>
+    </message>
+    <message>
+        <source>Wornband {version}</source>
+        <extracomment>app/views/about_page.py</extracomment>
+        <translation>Wornband {version}</translation>
+    </message>
+    <message>
+        <source>Python {python}, Qt {qt}</source>
+        <extracomment>app/views/about_page.py</extracomment>
+        <translation>Python {python}, Qt {qt}</translation>
+    </message>
+    <message>
+        <source>It finds the worn band on a position sensor's track, and proves it.</source>
+        <extracomment>app/views/about_page.py</extracomment>
+        <translation>Findet die verschlissene Zone auf der Bahn eines Positionssensors und weist sie nach.</translation>
+    </message>
+    <message>
+        <source>It needs no network and no account; nothing leaves this PC by itself.</source>
+        <extracomment>app/views/about_page.py</extracomment>
+        <translation>Braucht weder Netz noch Konto; von selbst verlässt nichts diesen PC.</translation>
+    </message>
+    <message>
+        <source>The vehicle maker's procedure stands above what it says.</source>
+        <extracomment>app/views/about_page.py</extracomment>
+        <translation>Die Vorgaben des Fahrzeugherstellers gehen dem vor, was hier steht.</translation>
+    </message>
+    <message>
+        <source>Settings: {path}</source>
+        <extracomment>app/views/about_page.py</extracomment>
+        <translation>Einstellungen: {path}</translation>
+    </message>
+    <message>
+        <source>What went wrong is written to: {path}</source>
+        <extracomment>app/views/about_page.py</extracomment>
+        <translation>Was schiefging, steht in: {path}</translation>
+    </message>
+</context>
+<context>
     <name>BandCard</name>
     <message>
         <source>Band {span}</source>
@@ -128,7 +171,7 @@
     <message>
         <source>The arm did not move in both records: align them by hand, or choose two sweeps.</source>
         <extracomment>app/compare/desk.py</extracomment>
-        <translation>Der Arm hat sich nicht in beiden Aufzeichnungen bewegt: von Hand ausrichten oder zwei Durchläufe wählen.</translation>
+        <translation>Der Hebel hat sich nicht in beiden Aufzeichnungen bewegt: von Hand ausrichten oder zwei Durchläufe wählen.</translation>
     </message>
     <message>
         <source>This capture names neither part number nor profile, so it is known good for no sensor.</source>
@@ -1355,7 +1398,7 @@
     <message>
         <source>not told</source>
         <extracomment>app/views/record_form.py</extracomment>
-        <translation>nicht gesagt</translation>
+        <translation>nicht genannt</translation>
     </message>
     <message>
         <source>yes</source>
@@ -1735,7 +1778,7 @@
     <message>
         <source>One probe went from wire to wire in this record. It was examined as: {spans}. Is that so?</source>
         <extracomment>app/views/split_strip.py</extracomment>
-        <translation>Eine Messspitze ging in dieser Aufzeichnung von Leitung zu Leitung. Untersucht wurde sie als: {spans}. Stimmt das?</translation>
+        <translation>Eine Prüfspitze ging in dieser Aufzeichnung von Leitung zu Leitung. Untersucht wurde sie als: {spans}. Stimmt das?</translation>
     </message>
     <message>
         <source>{role} ({step})</source>
@@ -2529,6 +2572,16 @@
         <translation>Alle Tasten zeigen</translation>
     </message>
     <message>
+        <source>About Wornband</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Über Wornband</translation>
+    </message>
+    <message>
+        <source>Show the version, and where things are kept</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Zeigen, welche Version das ist und wo was liegt</translation>
+    </message>
+    <message>
         <source>Compare</source>
         <extracomment>app/compare/specs.py</extracomment>
         <translation>Vergleich</translation>
@@ -2576,7 +2629,7 @@
     <message>
         <source>Lay both traces on each other where the arm first moved</source>
         <extracomment>app/compare/specs.py</extracomment>
-        <translation>Beide Verläufe dort übereinanderlegen, wo sich der Arm zuerst bewegt hat</translation>
+        <translation>Beide Verläufe dort übereinanderlegen, wo sich der Hebel zuerst bewegt hat</translation>
     </message>
     <message>
         <source>Second a little sooner</source>
@@ -2641,7 +2694,7 @@
     <message>
         <source>Keep as known good</source>
         <extracomment>app/compare/specs.py</extracomment>
-        <translation>Als gut bekannt behalten</translation>
+        <translation>Als bekannt gut behalten</translation>
     </message>
     <message>
         <source>Keep the open capture as the known good one for sensors of this part</source>
@@ -2691,7 +2744,7 @@
     <message>
         <source>Save verdict, bands, checks and evidence as JSON or CSV</source>
         <extracomment>app/exporting/specs.py</extracomment>
-        <translation>Urteil, Zonen, Prüfungen und Belege als JSON oder CSV speichern</translation>
+        <translation>Befund, Zonen, Prüfungen und Nachweise als JSON oder CSV speichern</translation>
     </message>
     <message>
         <source>Picture of Trace…</source>
@@ -2716,12 +2769,12 @@
     <message>
         <source>Picture of Overview…</source>
         <extracomment>app/exporting/specs.py</extracomment>
-        <translation>Bild der Übersicht…</translation>
+        <translation>Bild des Überblicks…</translation>
     </message>
     <message>
         <source>Save Overview as a picture</source>
         <extracomment>app/exporting/specs.py</extracomment>
-        <translation>Die Übersicht als Bild speichern</translation>
+        <translation>Den Überblick als Bild speichern</translation>
     </message>
     <message>
         <source>Picture of why it comes and goes…</source>
@@ -2731,7 +2784,7 @@
     <message>
         <source>Save the band and the movement of the wheel as a picture</source>
         <extracomment>app/exporting/specs.py</extracomment>
-        <translation>Das Band und die Bewegung des Rads als Bild speichern</translation>
+        <translation>Die Zone und die Bewegung des Rads als Bild speichern</translation>
     </message>
     <message>
         <source>Picture of the whole page…</source>
@@ -3056,7 +3109,7 @@
     <message>
         <source>Take back</source>
         <extracomment>app/review/specs.py</extracomment>
-        <translation>Zurück</translation>
+        <translation>Zurücknehmen</translation>
     </message>
     <message>
         <source>Take back what you said of the chosen band</source>
@@ -3161,7 +3214,7 @@
     <message>
         <source>Write the gathered files as one capture and open it in Review</source>
         <extracomment>app/watching/specs.py</extracomment>
-        <translation>Die gesammelten Dateien als eine Aufnahme schreiben und in der Durchsicht öffnen</translation>
+        <translation>Die gesammelten Dateien als eine Messung speichern und in der Auswertung öffnen</translation>
     </message>
     <message>
         <source>Why it comes and goes…</source>
@@ -4334,7 +4387,7 @@
     <message>
         <source>Hold the arm at a few known positions and record both tracks: which of them does not fit is the wrong one.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation>Halten Sie den Arm in einigen bekannten Stellungen und zeichnen Sie beide Bahnen auf: Die nicht passt, ist die falsche.</translation>
+        <translation>Halten Sie den Hebel in einigen bekannten Stellungen und zeichnen Sie beide Bahnen auf: Die nicht passt, ist die falsche.</translation>
     </message>
     <message>
         <source>Sweep through the height at which the car stands.</source>
@@ -4359,12 +4412,12 @@
     <message>
         <source>Record the ground once more, away from what disturbs the probes.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation>Die Masse noch einmal aufzeichnen, fern von dem, was die Messspitzen stört.</translation>
+        <translation>Die Masse noch einmal aufzeichnen, fern von dem, was die Prüfspitzen stört.</translation>
     </message>
     <message>
         <source>Record the reference once more, away from what disturbs the probes.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation>Die Bezugsspannung noch einmal aufzeichnen, fern von dem, was die Messspitzen stört.</translation>
+        <translation>Die Bezugsspannung noch einmal aufzeichnen, fern von dem, was die Prüfspitzen stört.</translation>
     </message>
     <message>
         <source>Record the ground once more in a smaller range, so that the recorder's steps are finer.</source>
@@ -5519,7 +5572,7 @@
     <message>
         <source>breaks up at rest in the band</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
-        <translation>Aussetzer in Ruhe im Band</translation>
+        <translation>Aussetzer in Ruhe in der Zone</translation>
     </message>
     <message>
         <source>ground stands at {reading}</source>
@@ -7479,7 +7532,7 @@
     <message>
         <source>{difference}, in size</source>
         <extracomment>analysis/reports/comparison_report.py</extracomment>
-        <translation>{difference}, dem Betrag nach</translation>
+        <translation>{difference}, als Betrag</translation>
     </message>
     <message>
         <source>cannot be compared</source>
@@ -8069,7 +8122,7 @@
     <message>
         <source>It is not shown that the probes sat right.</source>
         <extracomment>analysis/reports/customer_words.py</extracomment>
-        <translation>Dass die Messspitzen richtig saßen, ist nicht nachgewiesen.</translation>
+        <translation>Dass die Prüfspitzen richtig saßen, ist nicht nachgewiesen.</translation>
     </message>
     <message>
         <source>It is not shown that it is the same spot every time.</source>
@@ -9064,7 +9117,7 @@
     <message>
         <source>Wiggle the harness with the arm at rest and a probe on the signal.</source>
         <extracomment>analysis/reports/to_show.py</extracomment>
-        <translation>Am Kabelbaum wackeln, während der Arm ruht, mit einer Prüfspitze am Signal.</translation>
+        <translation>Am Kabelbaum wackeln, während der Hebel ruht, mit einer Prüfspitze am Signal.</translation>
     </message>
     <message>
         <source>Sweep past it a few more times, slowly, hands off the harness.</source>
@@ -9079,7 +9132,7 @@
     <message>
         <source>Hold the arm still in the spot for ten seconds, hands off, and record it.</source>
         <extracomment>analysis/reports/to_show.py</extracomment>
-        <translation>Den Arm an der Stelle zehn Sekunden ruhig halten, Hände weg, und das aufzeichnen.</translation>
+        <translation>Den Hebel an der Stelle zehn Sekunden ruhig halten, Hände weg, und das aufzeichnen.</translation>
     </message>
     <message>
         <source>Sweep past it until there are six crossings or more.</source>
@@ -9089,7 +9142,7 @@
     <message>
         <source>Hold the arm still at a few places and record both tracks.</source>
         <extracomment>analysis/reports/to_show.py</extracomment>
-        <translation>Den Arm an einigen Stellen ruhig halten und beide Bahnen aufzeichnen.</translation>
+        <translation>Den Hebel an einigen Stellen ruhig halten und beide Bahnen aufzeichnen.</translation>
     </message>
     <message>
         <source>Record the car as it stands, and sweep past that height.</source>
@@ -9099,7 +9152,7 @@
     <message>
         <source>Record a second track with it, or the arm held at known positions.</source>
         <extracomment>analysis/reports/to_show.py</extracomment>
-        <translation>Eine zweite Bahn mit aufzeichnen, oder den Arm in bekannten Stellungen.</translation>
+        <translation>Eine zweite Bahn mit aufzeichnen, oder den Hebel in bekannten Stellungen.</translation>
     </message>
     <message>
         <source>Probe the signal at the other end of its wire too.</source>
@@ -9909,7 +9962,7 @@
     <message>
         <source>choose a capture with a sweep or a fault</source>
         <extracomment>app/errands/exporting.py</extracomment>
-        <translation>wählen Sie eine Aufnahme mit einer Durchfahrt oder einem Fehler</translation>
+        <translation>wählen Sie eine Messung mit einer Überfahrt oder einem Fehler</translation>
     </message>
     <message>
         <source>choose .csv, .parquet, .mat or .npz</source>
@@ -9994,17 +10047,17 @@
     <message>
         <source>the review sets {name} beside it, outside the capture's folder; choose it on this PC, or put it beside the capture</source>
         <extracomment>app/reporting/making.py</extracomment>
-        <translation>die Auswertung stellt {name} daneben, außerhalb des Ordners der Aufnahme; wählen Sie die Datei auf diesem PC, oder legen Sie sie neben die Aufnahme</translation>
+        <translation>die Auswertung stellt {name} daneben, außerhalb des Ordners der Messung; wählen Sie die Datei auf diesem PC, oder legen Sie sie neben die Messung</translation>
     </message>
     <message>
         <source>the review names the picture {name}, outside the capture's folder</source>
         <extracomment>app/reporting/materials.py</extracomment>
-        <translation>die Auswertung nennt das Bild {name} außerhalb des Ordners der Aufnahme</translation>
+        <translation>die Auswertung nennt das Bild {name} außerhalb des Ordners der Messung</translation>
     </message>
     <message>
         <source>choose it on this PC, or put it beside the capture</source>
         <extracomment>app/reporting/materials.py</extracomment>
-        <translation>wählen Sie es auf diesem PC, oder legen Sie es neben die Aufnahme</translation>
+        <translation>wählen Sie es auf diesem PC, oder legen Sie es neben die Messung</translation>
     </message>
     <message>
         <source>{noisy} of {count} crossing</source>
@@ -11853,7 +11906,7 @@
     <message>
         <source>ringing</source>
         <extracomment>app/words.py</extracomment>
-        <translation>Klingeln</translation>
+        <translation>Nachschwingen</translation>
     </message>
     <message>
         <source>spike</source>

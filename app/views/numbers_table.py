@@ -27,7 +27,7 @@ from app.language import said
 from app.views.pane import Pane
 
 _ROW_PX = 22
-_LEAST_COLUMN_PX, _LEAST_NAME_PX = 60, 140
+_LEAST_COLUMN_PX, _LEAST_NAME_PX = 60, 110
 _TONES = {
     Change.GONE: "good",
     Change.LESS: "unsure",

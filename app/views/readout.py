@@ -41,6 +41,11 @@ class Readout(QLabel):
             parts.append(f"<span style='color:{colour}'>●</span> {name} <b>{volts(value_v)}</b>")
         self.setText("&nbsp;&nbsp;&nbsp;".join(parts))
 
+    def show_nothing(self) -> None:
+        """Show no reading: nothing is pointed at."""
+        self._reading = None
+        self.clear()
+
     def show_place(self, travel_percent: float, breakup_percent: float | None, crossings: int) -> None:
         """Show what is known of a place on the track."""
         self._reading = None

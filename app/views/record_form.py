@@ -135,6 +135,7 @@ class RecordForm(QScrollArea):
             box.show_word(_word(record, edits, time, channel, key))
 
     def _build(self, record: Record, spans: list[Interval]) -> None:
+        at = next((field for field, box in self.boxes.items() if box.hasFocus()), None)
         self.boxes = {}
         sheet = QWidget()
         form = QFormLayout(sheet)
@@ -159,6 +160,8 @@ class RecordForm(QScrollArea):
             old.deleteLater()
         self.setWidget(sheet)
         in_turn([self, *stops(sheet)])
+        if at is not None and at in self.boxes:
+            self.boxes[at].setFocus()  # whoever goes through the steps by keys goes on
 
     def _add(self, form: QFormLayout, field: Field) -> None:
         time, channel, key = field

@@ -92,14 +92,15 @@ class RecordsView(Pane):
             return
         outcomes = {item.record: item for item in findings.record_outcomes} if findings else {}
         order = {step: place for place, step in enumerate(_PLAN)}
+        parts = findings.parts if findings is not None else ()
         names = record_names(capture)
         rows: list[tuple[int, list[QStandardItem]]] = []
         for record in capture.records:
             spans = [_span_item(item) for item in spans_of(edits, record.name)]
-            row = _row(names[record.name], record, outcomes.get(record.name), len(spans))
+            parted = len(spans) or (len(parts) if len(capture.records) == 1 else 0)
+            row = _row(names[record.name], record, outcomes.get(record.name), parted)
             own = _item(row, record.name)
             rows.append((order.get(record.step, len(order)) if record.step else len(order), [own, *spans]))
-        parts = findings.parts if findings is not None else ()
         missing = missing_steps(divided(capture, edits), parts)
         rows += [(order[step], [_item(_missing(step), "")]) for step in missing]
         for _, items in sorted(rows, key=lambda row: row[0]):

@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QLineEdit, QToolButton
+from PySide6.QtWidgets import QApplication, QLineEdit, QToolButton
 from pytestqt.qtbot import QtBot
 
 from analysis.captures.model import ArraySource, Capture, Channel, Record, Role, Scaling, Step
@@ -16,6 +16,7 @@ from analysis.diagnosis.findings import Findings
 from analysis.intervals import Interval
 from analysis.progress import Tick
 from analysis.review.records import spans_of
+from app.drawing.row_delegate import ROW_ROLE, Row
 from app.main_window import Window
 from app.views.record_form import WordBox
 from tests.app import hands
@@ -188,6 +189,16 @@ def test_the_shown_stretch_gets_a_step_of_its_own_and_is_dropped_again(
     assert (span, "", "step") not in shown.page.records.form.boxes
 
 
+def test_the_steps_are_gone_through_by_keys_though_each_asks_for_other_words(shown: Window) -> None:
+    """A road record is asked how far it was driven; the keyboard stays where it is."""
+    QTest.keyClick(shown, Qt.Key.Key_F4)
+    form_box(shown, "step").setFocus()
+    for word in ("hold", "road", "tap", "heat"):
+        QTest.keyClick(QApplication.focusWidget() or shown, Qt.Key.Key_Down)
+        assert form_box(shown, "step").currentData() == word
+        assert form_box(shown, "step").hasFocus()
+
+
 def test_every_word_has_a_name_for_a_screen_reader(shown: Window) -> None:
     QTest.keyClick(shown, Qt.Key.Key_F4)
     names = [box.accessibleName() for box in shown.page.records.form.boxes.values()]
@@ -227,6 +238,9 @@ def test_a_splitting_is_proposed_in_the_window_and_not_in_its_way(split: Window)
     assert "Reference" in text
     assert "Signal (Sweep)" in text
     assert split.keeper.review.records == ()
+    row: Row = split.page.records.list.model().index(1, 0).data(ROW_ROLE)
+    assert row.title == "Sweep"
+    assert row.detail == "nothing wrong in its 3 spans"  # and not what one of them, the ground, reads
 
 
 def test_accepting_it_by_mouse_makes_spans_and_undoing_proposes_it_again(qtbot: QtBot, split: Window) -> None:
