@@ -63,7 +63,7 @@ def test_the_unforeseen_is_shown_on_the_page_in_front_and_names_the_file(
 ) -> None:
     PAGES[page](workbench)
     try:
-        _ = {}["nothing"]
+        raise KeyError("nothing")
     except KeyError as error:
         sys.excepthook(type(error), error, error.__traceback__)
     shown = [bar.text for bar in workbench.findChildren(ProblemBar) if bar.isVisible()]
