@@ -13,6 +13,7 @@ from analysis.captures.model import Role, Step
 from analysis.diagnosis.checks_zero import zero_known
 from analysis.diagnosis.evidence_conditions import condition_statements
 from analysis.diagnosis.evidence_recorder import recorder_kept_up
+from analysis.diagnosis.evidence_sampling import interference, sampled_fast_enough
 from analysis.diagnosis.evidence_tracks import position_from_other_track, recorder_floor, straight_output
 from analysis.diagnosis.evidence_trend import constant_over_crossings, improved_by_moving
 from analysis.diagnosis.findings import Band, Check, Direction, Result, State, Statement
@@ -325,5 +326,7 @@ STATEMENTS: tuple[Callable[[Seen], Statement | None], ...] = (
     straight_output,
     _far_end,
     recorder_floor,
+    sampled_fast_enough,
+    interference,
     _profile,
 )

@@ -172,10 +172,10 @@ def _smooth_share(item: Study) -> float:
     return ramp(slow / max(slow + fast, 1e-6), 0.5, 0.8)
 
 
-def _slow_reach_v(item: Study) -> float:
+def _slow_reach_v(item: Study, role: Role = Role.SIGNAL) -> float:
     """Range of the medians of twentieths of a second, in volts: what moved, disturbances left out."""
-    known = signal_v(item)
-    if known is None:
+    known = known_v(item.cells.volts[role]) if role in item.cells.volts else np.empty(0, np.float32)
+    if not len(known):
         return 0.0
     block = max(1, round(0.05 / item.cells.cell_s))
     whole = len(known) // block
@@ -259,11 +259,37 @@ def _contradiction(item: Study, studies: Studies) -> Outcome:
     above = np.nan_to_num(signal.mean - reference.mean, nan=0.0) > 0.08 * studies.profile.supply_v
     lasting = _lasting(above, max(1, round(0.05 / item.cells.cell_s)))
     text = say("the signal stands above the reference, which no sensor can do: a probe is on the wrong wire")
-    return (
-        ramp(float(np.mean(lasting)), 0.02, 0.08),
-        text,
-        say("check which wire each probe touches, and repeat"),
+    return ramp(float(np.mean(lasting)), 0.02, 0.08), text, _WHICH_WIRE
+
+
+def _feed_exchanged(item: Study, studies: Studies) -> Outcome:
+    """Ground reads what the feed should, and the feed next to nothing."""
+    ground, reference = item.steady.get(Role.GROUND), item.steady.get(Role.REFERENCE)
+    if ground is None or reference is None or item.record.step is Step.UNPLUGGED:
+        return NOTHING
+    supply = studies.profile.supply_v
+    low, high = (float(np.median(thinned(wire.course_v))) for wire in (reference, ground))
+    text = say("ground reads {high:.2f} V and the reference {low:.2f} V: their probes are exchanged",
+               high=high, low=low)  # fmt: skip
+    return min(ramp(high / supply, 0.6, 0.8), ramp(ASLEEP_V - abs(low), 0.0, 0.2)), text, _WHICH_WIRE
+
+
+def _arm_on_another_wire(item: Study, studies: Studies) -> Outcome:
+    """Ground or reference goes where an arm goes while the signal stands still."""
+    if Role.SIGNAL not in item.cells.volts or not said_to_move(item.record) or left_alone(item.record):
+        return NOTHING
+    supply = studies.profile.supply_v
+    still = ramp(STILL_SHARE - _slow_reach_v(item) / supply, 0.0, 0.5 * STILL_SHARE)
+    moved = max(
+        (_slow_reach_v(item, role) for role in (Role.GROUND, Role.REFERENCE) if role in item.cells.volts),
+        default=0.0,
     )
+    text = say("the signal stands still while ground or reference moves as an arm does: a probe is on the"
+               " wrong wire")  # fmt: skip
+    return still * ramp(moved / supply, 0.1, 0.3), text, _WHICH_WIRE
+
+
+_WHICH_WIRE = say("check which wire each probe touches, and repeat")
 
 
 def _two_level(item: Study, studies: Studies) -> Outcome:
@@ -287,6 +313,8 @@ _TESTS: tuple[Callable[[Study, Studies], Outcome], ...] = (
     _leads_swapped,
     _ac_coupling,
     _attenuation,
+    _feed_exchanged,
+    _arm_on_another_wire,
     _asleep,
     _poor_return,
     _contradiction,

@@ -49,8 +49,12 @@ CLEARING = (
     "rest_height_tested",
     "all_tracks_recorded",
     "tracks_agree",
+    "sampled_fast_enough",
 )
 """Statements of which none may be refuted where no fault is found."""
+
+TESTED = ("rest_height_tested", "all_tracks_recorded", "tracks_agree", "sampled_fast_enough")
+"""Those of them whose refutation leaves open whether there is a fault."""
 
 HANDLED = ("tapping_quiet", "warm_quiet", "cold_quiet", "wet_quiet")
 """Statements that are refuted where the output broke up while something was done to the sensor."""
@@ -87,7 +91,9 @@ def give_verdict(
         )
     if code is VerdictCode.NO_FAULT_FOUND and not _may_clear(evidence):
         code = VerdictCode.INCONCLUSIVE
-        confidence = max(shares.get(code, 0.0), 1.0 - confidence)
+        undecided = shares.get(code, 0.0)
+        # A sensor that may well be sound, but was not tested, is rightly left open.
+        confidence = undecided + confidence if _untested(evidence) else max(undecided, 1.0 - confidence)
     if code is VerdictCode.WORN_TRACK and seen.studies.profile.contact is Contact.CONTACTLESS:
         code = VerdictCode.SENSOR_OUTPUT_FAULT
     summary = _summary(code, seen, bands)
@@ -120,6 +126,12 @@ def only_when_handled(evidence: tuple[Statement, ...]) -> bool:
 
 def _state(evidence: tuple[Statement, ...], code: str) -> State | None:
     return next((item.state for item in evidence if item.code == code), None)
+
+
+def _untested(evidence: tuple[Statement, ...]) -> bool:
+    """Whether what forbids to clear the sensor is only what was not tested."""
+    refuted = {code for code in CLEARING if _state(evidence, code) is State.REFUTED}
+    return bool(refuted) and refuted <= set(TESTED)
 
 
 def _may_clear(evidence: tuple[Statement, ...]) -> bool:

@@ -5115,6 +5115,21 @@
         <translation>Der Rekorder hat anscheinend Messwerte verloren, ohne es zu vermerken, {count} Mal (in {records}): Das Signal springt dorthin, wohin die Bewegung führt. Das ist kein Fehler des Sensors und wird nicht gezählt.</translation>
     </message>
     <message>
+        <source>Only {rate_hz:.0f} samples a second were taken: between them a fast stroke passes a bad spot unseen.</source>
+        <extracomment>analysis/diagnosis/evidence_sampling.py</extracomment>
+        <translation>Es wurden nur {rate_hz:.0f} Werte pro Sekunde aufgenommen: dazwischen geht ein schneller Durchlauf ungesehen über eine schlechte Stelle.</translation>
+    </message>
+    <message>
+        <source>At {count} moment all probes showed the same disturbance, of up to {size_v:.2f} V: interference. It is taken out of what is said of the signal.</source>
+        <extracomment>analysis/diagnosis/evidence_sampling.py</extracomment>
+        <translation>{count}-mal zeigten alle Messspitzen dieselbe Störung, bis {size_v:.2f} V: eine Einstreuung. Sie ist aus dem, was über das Signal gesagt wird, herausgerechnet.</translation>
+    </message>
+    <message>
+        <source>At {count} moments all probes showed the same disturbance, of up to {size_v:.2f} V: interference. It is taken out of what is said of the signal.</source>
+        <extracomment>analysis/diagnosis/evidence_sampling.py</extracomment>
+        <translation>{count}-mal zeigten alle Messspitzen dieselbe Störung, bis {size_v:.2f} V: eine Einstreuung. Sie ist aus dem, was über das Signal gesagt wird, herausgerechnet.</translation>
+    </message>
+    <message>
         <source>Where the first track was lost, {seconds:.2f} s in all, the second told where the arm was: the place of the fault is read from a track without it.</source>
         <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
         <translation>Wo die erste Bahn ausfiel, insgesamt {seconds:.2f} s, sagte die zweite, wo der Hebel war: Die Stelle des Fehlers ist an einer Bahn abgelesen, die ihn nicht hat.</translation>
@@ -5313,6 +5328,16 @@
         <source>the signal stands above the reference, which no sensor can do: a probe is on the wrong wire</source>
         <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
         <translation>das Signal liegt über der Bezugsspannung, was kein Sensor kann: Eine Prüfspitze sitzt an der falschen Leitung</translation>
+    </message>
+    <message>
+        <source>ground reads {high:.2f} V and the reference {low:.2f} V: their probes are exchanged</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>Masse zeigt {high:.2f} V und die Bezugsspannung {low:.2f} V: die Messspitzen sind vertauscht</translation>
+    </message>
+    <message>
+        <source>the signal stands still while ground or reference moves as an arm does: a probe is on the wrong wire</source>
+        <extracomment>analysis/diagnosis/measurement_check.py</extracomment>
+        <translation>das Signal steht still, während sich Masse oder Bezugsspannung wie ein Hebel bewegt: eine Messspitze sitzt an der falschen Leitung</translation>
     </message>
     <message>
         <source>check which wire each probe touches, and repeat</source>

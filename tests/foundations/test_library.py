@@ -52,3 +52,7 @@ def test_asking_for_the_errors_alone_loads_no_scipy() -> None:
     code = "import sys, analysis, analysis.errors; print('scipy' in sys.modules)"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True, cwd=ROOT)
     assert done.stdout.strip() == "False"
+
+
+def test_the_package_says_that_it_is_typed() -> None:
+    assert (Path(analysis.__file__).parent / "py.typed").is_file()  # PEP 561
