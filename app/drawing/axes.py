@@ -46,6 +46,11 @@ class QuietAxis(pg.AxisItem):
         else:
             pg.AxisItem.setHeight(self, _BOTTOM_AXIS_PX)
 
+    def join(self, box: pg.ViewBox) -> None:
+        """Follow what a plot area shows, drawn above what lies in it."""
+        self._base.linkToView(box)
+        self._base.setZValue(0.5)
+
     def recolour(self, line: QColor, text: QColor) -> None:
         """Set the colours of line and figures."""
         self._base.setPen(pg.mkPen(line))

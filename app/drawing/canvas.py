@@ -9,7 +9,7 @@ import pyqtgraph as pg
 from numpy.typing import NDArray
 from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QColor, QMouseEvent, QNativeGestureEvent, QPainterPath
-from PySide6.QtWidgets import QGraphicsItem, QWidget
+from PySide6.QtWidgets import QGraphicsGridLayout, QGraphicsItem, QWidget
 
 from app.drawing.axes import QuietAxis
 from app.drawing.gestures import GestureBox
@@ -90,6 +90,40 @@ class LevelLine(pg.InfiniteLine):
         line.setValue(y)
 
 
+class _Plot(pg.GraphicsWidget):
+    """A plot area with an axis at its left and one below it, and room for names above.
+
+    pyqtgraph's own plot makes two axes more, which follow every frame unseen, and a menu with forty controls:
+    ten milliseconds each, at the start and for every record (measured).
+    """
+
+    def __init__(self, box: GestureBox, left: QuietAxis, bottom: QuietAxis) -> None:
+        pg.GraphicsWidget.__init__(self)
+        self._bottom: Any = bottom
+        self._grid = QGraphicsGridLayout(self)
+        self._grid.setContentsMargins(1, 1, 1, 1)
+        self._grid.setSpacing(0)
+        self._grid.setRowStretchFactor(1, 1)
+        self._grid.setColumnStretchFactor(1, 1)
+        places: tuple[tuple[Any, int, int], ...] = ((left, 1, 0), (box, 1, 1), (bottom, 2, 1))
+        for item, row, column in places:
+            self._grid.addItem(item, row, column)
+        for axis in (left, bottom):
+            axis.join(box)
+
+    def set_head(self, head_px: float) -> None:
+        """Leave so much room for names."""
+        self._grid.setRowFixedHeight(0, head_px)
+
+    def show_with_axis(self, shown: bool) -> None:
+        """Show or hide it, and its lower axis, which would ask for room even then."""
+        if shown:
+            self._bottom.show()
+        else:
+            self._bottom.hide()
+        self.setVisible(shown)
+
+
 class Canvas(pg.GraphicsLayoutWidget):
     """Plots below each other, whose mouse is read out as intentions.
 
@@ -123,23 +157,20 @@ class Canvas(pg.GraphicsLayoutWidget):
         self, row: int, box: GestureBox, left: QuietAxis, bottom: QuietAxis, head_px: float = 0.0
     ) -> QGraphicsItem:
         """Put a plot into a row, with room for names above it; back comes the whole, axes included."""
-        plot = self._ci.addPlot(row=row, col=0, viewBox=box, axisItems={"left": left, "bottom": bottom})
-        plot.hideButtons()
-        plot.setMenuEnabled(False)
-        whole: QGraphicsItem = plot
-        self.set_head(whole, head_px)
-        return whole
+        plot = _Plot(box, left, bottom)
+        plot.set_head(head_px)
+        self._ci.addItem(plot, row=row, col=0)
+        return plot
 
     def set_head(self, whole: QGraphicsItem, head_px: float) -> None:
         """Leave so much room for names above a plot."""
-        plot: Any = whole
-        plot.layout.setRowFixedHeight(0, head_px)  # pyqtgraph's own title stands in row 0, and is empty
+        if isinstance(whole, _Plot):
+            whole.set_head(head_px)
 
     def show_plot(self, whole: QGraphicsItem, shown: bool) -> None:
         """Show a plot, or leave its row to the others: its axis would ask for room even then."""
-        plot: Any = whole
-        plot.showAxis("bottom", shown)
-        plot.setVisible(shown)
+        if isinstance(whole, _Plot):
+            whole.show_with_axis(shown)
 
     def prepare(self) -> None:
         """Work out what moved before it is painted: pyqtgraph would do so while painting, and paint twice."""

@@ -10,6 +10,7 @@ Every figure is taken in a process of its own. The capture is a real file in a t
 from __future__ import annotations
 
 import os
+import resource
 import statistics
 import subprocess
 import sys
@@ -170,40 +171,59 @@ def paint_sample() -> None:
     os._exit(0)  # the picture stands; what comes after is not counted
 
 
-def _run(*arguments: str) -> tuple[float, str]:
-    begun = time.perf_counter()
+@dataclass(frozen=True, slots=True)
+class Turn:
+    """What one process took, in seconds by the clock and of the processor, and what it printed."""
+
+    clock_s: float
+    processor_s: float
+    printed: str
+
+
+def _run(*arguments: str) -> Turn:
+    begun, used = time.perf_counter(), resource.getrusage(resource.RUSAGE_CHILDREN)
     done = subprocess.run(
         [sys.executable, *arguments], check=True, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True
     )
-    return time.perf_counter() - begun, done.stdout
+    after = resource.getrusage(resource.RUSAGE_CHILDREN)
+    processor_s = after.ru_utime - used.ru_utime + after.ru_stime - used.ru_stime
+    return Turn(time.perf_counter() - begun, processor_s, done.stdout)
+
+
+def measure_start() -> None:
+    """Start both in turns, so that whatever else runs slows both."""
+    plain, sample = [], []
+    for _ in range(_TURNS):
+        plain.append(_run("-c", _PLAIN))
+        sample.append(_run("-m", "tests.app.benchmark_window", "--paint"))
+    for name in ("clock", "processor"):
+        bare_s, painted_s = ([getattr(turn, f"{name}_s") for turn in turns] for turns in (plain, sample))
+        middle = statistics.median(bare_s), statistics.median(painted_s)
+        print(
+            f"start, {name:9}: libraries and an empty window {middle[0]:.2f} s, to the painted sample "
+            f"{middle[1]:.2f} s, ratio {middle[1] / middle[0]:.2f}; fastest of {_TURNS}: "
+            f"{min(painted_s) / min(bare_s):.2f}"
+        )
 
 
 def main(millions: int) -> None:
     """Print the figures."""
     print(f"load of the machine at the start: {os.getloadavg()[0]:.1f} on {os.cpu_count()} cores")
-    plain, sample = [], []
-    for _ in range(_TURNS):  # in turns, so that whatever else runs slows both
-        plain.append(_run("-c", _PLAIN)[0])
-        sample.append(_run("-m", "tests.app.benchmark_window", "--paint")[0])
-    middle = statistics.median(plain), statistics.median(sample)
-    print(
-        f"start: libraries and an empty window {middle[0]:.2f} s, to the painted sample {middle[1]:.2f} s, "
-        f"ratio {middle[1] / middle[0]:.2f}; fastest of {_TURNS}: {min(sample) / min(plain):.2f}"
-    )
+    measure_start()
     from analysis.captures.writing import write_capture
 
     with tempfile.TemporaryDirectory() as folder:
         path = Path(folder) / "long.h5"
         write_capture(long_capture(millions), path)
         print(f"file of 3 x {millions} million samples: {path.stat().st_size / 1e6:.0f} MB")
-        _, out = _run("-m", "tests.app.benchmark_window", "--point", str(path))
+        out = _run("-m", "tests.app.benchmark_window", "--point", str(path)).printed
         held_ms, most_ms, came_ms, last_ms = (float(word) for word in out.split())
         print(
             f"{_MOMENTS} places pointed at: the window is held for {held_ms:.2f} ms of processor (most "
             f"{most_ms:.2f}), the reading is there after {came_ms:.1f} ms by the clock (most {last_ms:.1f})"
         )
         for examine, what in ((False, "painted and zoomed"), (True, "examined too")):
-            _, out = _run("-m", "tests.app.benchmark_window", "--show", str(path), str(int(examine)))
+            out = _run("-m", "tests.app.benchmark_window", "--show", str(path), str(int(examine))).printed
             empty_mb, above_mb, most_mb = (float(word) for word in out.split())
             print(
                 f"{what}: empty window {empty_mb:.0f} MB, above it {above_mb:.0f} MB, "
