@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import ctypes
+import gc
 import os
 import sys
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -53,14 +55,15 @@ def open_workbench(paths: list[Path]) -> int:
         Where Qt, a system library or a screen is missing.
     """
     require_screen(os.environ, sys.platform)
-    app = application()
-    from PySide6.QtCore import QTimer
+    with without_collecting():
+        app = application()
+        from PySide6.QtCore import QTimer
 
-    from app.captures_menu import first_sample
-    from app.settings import Settings
-    from app.tools import real_tools
-    from app.trouble import start_log
-    from app.workbench import Workbench
+        from app.captures_menu import first_sample
+        from app.settings import Settings
+        from app.tools import real_tools
+        from app.trouble import start_log
+        from app.workbench import Workbench
 
     settings = Settings()
     window = Workbench(app, real_tools(), settings).window
@@ -75,6 +78,20 @@ def open_workbench(paths: list[Path]) -> int:
     if start is not None:
         window.imports.receive(paths if len(paths) > 1 else [start])
     return app.exec()
+
+
+@contextmanager
+def without_collecting() -> Iterator[None]:
+    """Look for no garbage while hundreds of modules load, nor among what they hold later on.
+
+    None of it is garbage, and looking through it takes a tenth of the start (measured).
+    """
+    gc.disable()
+    try:
+        yield
+    finally:
+        gc.freeze()
+        gc.enable()
 
 
 def fit_screen(window: QWidget) -> None:

@@ -156,12 +156,14 @@ def point(path: str) -> None:
 
 def paint_sample() -> None:
     """As ``wornband`` does with a file: open the window and the sample, until its trace was painted."""
-    from app.settings import MemoryStore, Settings
-    from app.tools import real_tools
-    from app.window import application
-    from app.workbench import Workbench
+    from app.window import application, without_collecting
 
-    app = application()
+    with without_collecting():
+        app = application()
+        from app.settings import MemoryStore, Settings
+        from app.tools import real_tools
+        from app.workbench import Workbench
+
     window = Workbench(app, real_tools(), Settings(MemoryStore())).window
     window.show()
     window.open_file(Path("sample_captures") / _SAMPLE)
