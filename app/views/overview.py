@@ -86,6 +86,7 @@ class OverviewView(QAbstractSlider):
         self._stretches: tuple[Stretch, ...] = ()
         self._moment_s: float | None = None
         self._silhouette: QPixmap | None = None
+        self._shades: list[tuple[QRectF, QColor]] = []
         self._grip: tuple[str, float, Interval] | None = None
         self._low = False
 
@@ -101,7 +102,7 @@ class OverviewView(QAbstractSlider):
 
     def show_record(self, record: Record | None) -> None:
         """Show another record, or none."""
-        self._record, self._silhouette = record, None
+        self._record, self._silhouette, self._shades = record, None, []
         self.update()
 
     def show_window(self, window: Interval) -> None:
@@ -120,7 +121,7 @@ class OverviewView(QAbstractSlider):
 
     def show_stretches(self, stretches: tuple[Stretch, ...]) -> None:
         """Mark these stretches of time."""
-        self._stretches = stretches
+        self._stretches, self._shades = stretches, []
         self.update()
 
     def show_moment(self, moment_s: float | None) -> None:
@@ -130,7 +131,7 @@ class OverviewView(QAbstractSlider):
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
-        self._palette, self._silhouette = palette, None
+        self._palette, self._silhouette, self._shades = palette, None, []
         self.update()
 
     def x_of(self, time_s: float) -> float:
@@ -144,8 +145,8 @@ class OverviewView(QAbstractSlider):
         return limits.start + limits.length * (x - area.left()) / area.width()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Draw the silhouette anew at the next paint."""
-        self._silhouette = None
+        """Draw silhouette and stretches anew at the next paint."""
+        self._silhouette, self._shades = None, []
         super().resizeEvent(event)
 
     def paintEvent(self, event: QPaintEvent) -> None:
@@ -349,13 +350,20 @@ class OverviewView(QAbstractSlider):
         painter.drawText(box, flags, self.tr("Whole record"))
 
     def _paint_stretches(self, painter: QPainter, area: QRectF) -> None:
-        second_px = area.width() / self._limits().length
+        self._shades = self._shades or self._laid_out(area)
+        for box, colour in self._shades:
+            painter.fillRect(box, colour)
+
+    def _laid_out(self, area: QRectF) -> list[tuple[QRectF, QColor]]:
+        """Where the stretches lie and what they are filled with; those that would touch each other as one."""
+        second_px, shades = area.width() / self._limits().length, []
         for strong, opacity in ((False, 0.25), (True, 0.5)):
             spans = [stretch.span for stretch in self._stretches if stretch.strong is strong]
             for span in union(spans, gap=_JOIN_PX / second_px):
                 left, right = self.x_of(span.start), self.x_of(span.stop)
                 box = QRectF(left, area.top() + 1, max(right - left, 2.0), area.height() - 2)
-                painter.fillRect(box, self._palette.shade("band", opacity))
+                shades.append((box, self._palette.shade("band", opacity)))
+        return shades
 
     def _paint_window(self, painter: QPainter, area: QRectF) -> None:
         left, right = self.x_of(self._window.start), self.x_of(self._window.stop)
