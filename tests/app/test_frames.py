@@ -1,7 +1,9 @@
-"""What a frame is drawn from, without a window: samples kept at hand, and dots that are stamped."""
+"""What a start and a frame spare, without a window: garbage, samples kept at hand, dots that are stamped."""
 
 from __future__ import annotations
 
+import gc
+import importlib
 from typing import Any
 
 import numpy as np
@@ -15,6 +17,7 @@ from analysis.captures.model import SampleSource
 from analysis.errors import CaptureError
 from app.drawing.dots import Dots
 from app.drawing.held import HeldSource
+from app.window import without_collecting
 
 INK = QColor("#009e73")
 
@@ -40,6 +43,16 @@ class CountedSource:
         if self._damaged is not None and start <= self._damaged < stop:
             raise CaptureError("A chunk is damaged", "record again")
         return self._samples[start:stop]
+
+
+def test_garbage_is_looked_for_again_after_loading_even_where_loading_failed() -> None:
+    with without_collecting():
+        assert not gc.isenabled()
+    assert gc.isenabled()
+    with pytest.raises(ImportError, match="no_such_library"), without_collecting():
+        importlib.import_module("no_such_library")
+    assert gc.isenabled()
+    gc.unfreeze()  # the other tests' objects are no part of a start
 
 
 def test_what_is_kept_gives_the_same_samples_as_the_source() -> None:
