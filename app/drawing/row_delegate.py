@@ -82,10 +82,9 @@ class RowList(QListView):
         self.setResizeMode(QListView.ResizeMode.Adjust)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Lay the rows out anew where they wrap anew: a list does so for another height alone."""
+        """Tell that rows wrap anew, as where a scroll bar has come or gone."""
         super().resizeEvent(event)
         if event.size().width() != event.oldSize().width():
-            self.scheduleDelayedItemsLayout()
             self.wrapped_anew.emit()
 
     def focusInEvent(self, event: QFocusEvent) -> None:

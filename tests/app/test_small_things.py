@@ -2,42 +2,47 @@
 
 from __future__ import annotations
 
+import threading
 from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QPoint
-from PySide6.QtGui import QStandardItem
 from pytestqt.qtbot import QtBot
 
-from app.drawing.row_delegate import ROW_ROLE, Row, RowList
+from analysis.captures.model import Capture
+from analysis.diagnosis.findings import Findings
+from analysis.progress import Tick
+from app.drawing.row_delegate import ROW_ROLE
 from app.main_window import Window
+from app.settings import MemoryStore, Settings
+from app.tools import real_tools
 from tests.app import hands
 from tests.app.conftest import Bench
-from tests.app.fakes import wiring_findings
+from tests.app.fakes import nothing_found, wiring_findings
+from tests.app.real_files import shown
 
 
-def test_no_row_keeps_a_line_that_it_needed_beside_a_scroll_bar(qtbot: QtBot) -> None:
-    rows = RowList("Records")
-    qtbot.addWidget(rows)
-    words = "link off, arm swept slowly over the whole travel"
-    for length in range(8, len(words), 2):  # one of them just fits without the bar, whatever the font
-        item = QStandardItem()
-        item.setData(Row("Sweep", words[:length], "10.4 s", "pass"), ROW_ROLE)
-        rows.rows.appendRow(item)
-    rows.resize(190, 120)
-    rows.show()
-    count = rows.rows.rowCount()
+def test_records_take_no_more_room_than_their_rows_while_they_are_examined(
+    qtbot: QtBot, tmp_path: Path
+) -> None:
+    held = threading.Event()
 
-    def heights() -> list[int]:
-        return [rows.visualRect(rows.rows.index(row, 0)).height() for row in range(count)]
+    def examined(_capture: Capture, _tick: Tick) -> Findings:
+        held.wait(20.0)
+        return nothing_found()
 
-    qtbot.waitUntil(rows.verticalScrollBar().isVisible)
-    beside = heights()
-    rows.resize(190, 1400)
-    qtbot.waitUntil(lambda: not rows.verticalScrollBar().isVisible())
-    qtbot.waitUntil(lambda: heights() == [rows.sizeHintForRow(row) for row in range(count)])
-    assert sum(heights()) < sum(beside)
+    made = Window(replace(real_tools(), examine=examined), Settings(MemoryStore()))
+    records = made.page.records
+    for window in shown(qtbot, made):
+        try:
+            window.open_file(hands.copy_of_sample("W1041-rear-left-height.h5", tmp_path))
+            qtbot.waitUntil(lambda: records.list.model().rowCount() == 7)
+            # Beside a scroll bar, which was there for a moment, one of the rows wrapped and left a gap.
+            qtbot.waitUntil(lambda: 0 < records.height() <= records.wanted_height())
+            assert not records.list.verticalScrollBar().isVisible()
+        finally:
+            held.set()
 
 
 def test_the_wheel_over_the_overview_zooms_at_the_pointer(qtbot: QtBot, review: Window) -> None:
