@@ -30,6 +30,7 @@ class RightColumn(QSplitter):
     def fit(self) -> None:
         """Share the height out."""
         if not self._moved:
+            self._markers.settle()
             wanted = min(self._markers.wanted_height(), round(_MOST_SHARE * self.height()))
             self.setSizes([self.height() - wanted - _GAP_PX, wanted])
 

@@ -74,6 +74,7 @@ class MarkersView(Pane):
         column.addWidget(self.note)
         column.addWidget(self.grid)
         column.addWidget(self._remark)
+        self._content = content
         self.set_content(content)
         self.show_markers((), None, NOTHING)
 
@@ -122,6 +123,13 @@ class MarkersView(Pane):
         if self._chosen is not None:
             height += self.note.sizeHint().height() + 8 + self._grid_height(self._readings.shown)
         return height + (self._remark.sizeHint().height() + 4 if self._readings.shown.remark else 0)
+
+    def settle(self) -> None:
+        """Need no more height than what is shown by now, at once and not in the next turn."""
+        for widget in (self._content, self._stack, self):
+            layout = widget.layout()
+            if layout is not None:
+                layout.activate()
 
     def edit_label(self, marker_id: str) -> None:
         """Let the technician type another name, in place."""

@@ -7,7 +7,8 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPoint
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
 from analysis.captures.model import Capture
@@ -68,3 +69,15 @@ def test_a_drop_says_by_its_name_which_way_it_went(qtbot: QtBot, window: Window,
     model = window.page.events.list.model()
     rows = [model.index(place, 0).data(ROW_ROLE) for place in range(model.rowCount())]
     assert [row.reading for row in rows if row.reading] == ["drop 1.8 V", "rise 1.2 V", "spike −1.8 V"]
+
+
+def test_markers_give_their_room_back_at_once_when_none_is_chosen_any_more(
+    qtbot: QtBot, review: Window
+) -> None:
+    pane = review.page.markers
+    hands.point(review.page.trace.canvas, review.page.trace.viewport_point(2.0).toPoint())
+    QTest.keyClick(review, Qt.Key.Key_M)
+    qtbot.waitUntil(lambda: bool(pane.readings.rows))
+    qtbot.waitUntil(lambda: pane.height() >= pane.wanted_height() > 150)
+    QTest.keyClick(review, Qt.Key.Key_B)  # a band takes the place of the chosen marker
+    qtbot.waitUntil(lambda: pane.height() < 100)
