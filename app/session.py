@@ -219,8 +219,11 @@ class Session(QObject):
         self.refused.emit(path)
         if isinstance(error, NoCaptureError):
             self.foreign.emit(path)
-        else:
-            self._complain(doing, error)
+            return
+        told = sentence(error, doing)
+        # What is open stays: which file is meant must be said, where the reader of it did not.
+        named = path.name.lower() in told.lower()  # a sentence begins with a capital, a file may not
+        self.problem.emit(told if named else f"{path.name}: {told}")
 
     def _complain(self, doing: str, error: Exception) -> None:
         self.problem.emit(sentence(error, doing))

@@ -354,7 +354,7 @@ class CompareDesk(QObject):
         self.maker.compare(self.sides[0], self.sides[1], self.relation)
 
     def _take(self, comparison: Comparison | None) -> None:
-        self.page.numbers.show_comparison(comparison)
+        self.page.numbers.show_comparison(comparison, self._waiting_for())
         if comparison is not None:
             self.page.summary.show_comparison(comparison)
         else:
@@ -373,7 +373,12 @@ class CompareDesk(QObject):
     def _show_waiting(self) -> None:
         """What to do, or what is being done, where there is no comparison."""
         if self.comparison is None:
-            self.page.summary.show_comparison(None, self.tr("Open a second capture to see what differs."))
+            self.page.summary.show_comparison(None, self._waiting_for())
+
+    def _waiting_for(self) -> str:
+        if all(side.capture is not None for side in self.sides):
+            return self.tr("Both captures are open; what differs is said once they are examined.")
+        return self.tr("Open a second capture to see what differs.")
 
     def _show_progress(self, topic: str, title: str, done: float) -> None:
         if self.comparison is None:

@@ -167,13 +167,15 @@ class RowDelegate(QStyledItemDelegate):
 
     def _text(self, painter: QPainter, font: QFont, box: QRectF, row: Row) -> None:
         metrics = QFontMetricsF(font)
-        reading_px = metrics.horizontalAdvance(row.reading) + 8 if row.reading else 0.0
+        title_px = min(metrics.horizontalAdvance(row.title), 0.5 * box.width())
+        reading = metrics.elidedText(row.reading, Qt.TextElideMode.ElideLeft, box.width() - title_px - 8)
+        reading_px = metrics.horizontalAdvance(reading) + 8 if reading else 0.0
         first = QRectF(box.left(), box.top(), box.width(), metrics.height() if row.detail else box.height())
         painter.setPen(QColor(self.palette.faint if row.faded else self.palette.ink))
         middle = Qt.AlignmentFlag.AlignVCenter
         title = metrics.elidedText(row.title, Qt.TextElideMode.ElideRight, box.width() - reading_px)
         painter.drawText(first, middle | Qt.AlignmentFlag.AlignLeft, title)
-        painter.drawText(first, middle | Qt.AlignmentFlag.AlignRight, row.reading)
+        painter.drawText(first, middle | Qt.AlignmentFlag.AlignRight, reading)
         if row.detail:
             painter.setPen(QColor(self.palette.faint if row.faded else self.palette.quiet))
             second = QRectF(box.left(), first.bottom(), box.width(), box.bottom() - first.bottom())

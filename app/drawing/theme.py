@@ -208,9 +208,11 @@ def style_sheet(palette: Palette) -> str:
     QFrame#columnCard QComboBox QAbstractItemView {{ color: {p.ink};
                                    background: {p.paper}; border: 1px solid {p.line};
                                    selection-background-color: {p.choice}; selection-color: {p.choice_ink}; }}
+    QDialog QLineEdit, QDialog QPlainTextEdit,
     QFrame#pane QLineEdit, QFrame#pane QPlainTextEdit {{ background: {p.raised}; border: 1px solid {p.line};
                    border-radius: 4px; padding: 2px 5px; selection-background-color: {p.choice};
                    selection-color: {p.choice_ink}; }}
+    QDialog QLineEdit:focus, QDialog QPlainTextEdit:focus,
     QFrame#pane QLineEdit:focus, QFrame#pane QPlainTextEdit:focus {{ border-color: {p.choice}; }}
     QCheckBox::indicator {{ width: 12px; height: 12px; border: 1px solid {p.faint}; border-radius: 3px;
                    background: {p.raised}; }}
@@ -221,6 +223,7 @@ def style_sheet(palette: Palette) -> str:
                                   selection-color: {p.choice_ink}; }}
     QDoubleSpinBox:focus {{ border-color: {p.choice}; }}
     QDoubleSpinBox::up-button, QDoubleSpinBox::down-button {{ width: 0; border: 0; }}
+    QDialog QDoubleSpinBox QLineEdit,
     QFrame#pane QDoubleSpinBox QLineEdit {{ border: 0; padding: 0; background: transparent; }}
     #bandCard QDoubleSpinBox {{ background: {p.raised}; }}
     QTableView {{ background: transparent; border: 0; outline: 0; selection-background-color: {p.raised};

@@ -194,6 +194,11 @@
         <translation>wie die Auswertung sagt</translation>
     </message>
     <message>
+        <source>Both captures are open; what differs is said once they are examined.</source>
+        <extracomment>app/compare/desk.py</extracomment>
+        <translation>Beide Messungen sind geöffnet; was sich unterscheidet, steht hier, sobald sie ausgewertet sind.</translation>
+    </message>
+    <message>
         <source>Open a second capture to see what differs.</source>
         <extracomment>app/compare/desk.py</extracomment>
         <translation>Öffnen Sie eine zweite Messung, um zu sehen, was sich unterscheidet.</translation>
@@ -11931,7 +11936,7 @@
     <message>
         <source>ringing</source>
         <extracomment>app/words.py</extracomment>
-        <translation>Nachschwingen</translation>
+        <translation>Klingeln</translation>
     </message>
     <message>
         <source>spike</source>

@@ -204,6 +204,7 @@ def _show(
 
 def _spin(name: str, unit: str, least: float, most: float, value: float) -> QDoubleSpinBox:
     spin = QDoubleSpinBox()
+    spin.lineEdit().setTextMargins(3, 0, 0, 0)  # the style sheet's padding does not reach it
     spin.setRange(least, most)
     spin.setDecimals(2)
     spin.setSuffix(unit)

@@ -65,6 +65,9 @@ class NumbersView(Pane):
         self.table.setShowGrid(False)
         self.table.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.table.setTabKeyNavigation(False)
+        # In the middle: what tells a name from the next stands at its end.
+        self.table.setTextElideMode(Qt.TextElideMode.ElideMiddle)
+        self.table.setWordWrap(False)
         self.table.verticalHeader().hide()
         self.table.verticalHeader().setDefaultSectionSize(_ROW_PX)
         self.table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
@@ -73,12 +76,12 @@ class NumbersView(Pane):
         self.set_content(self.table)
         self.show_empty(self.tr("Open a second capture to see what differs."))
 
-    def show_comparison(self, comparison: Comparison | None) -> None:
-        """Show the numbers, or that there are none yet."""
+    def show_comparison(self, comparison: Comparison | None, otherwise: str = "") -> None:
+        """Show the numbers, or why there are none yet."""
         self._comparison = comparison
         self.model.clear()
         if comparison is None:
-            self.show_empty(self.tr("Open a second capture to see what differs."))
+            self.show_empty(otherwise or self.tr("Open a second capture to see what differs."))
             return
         first, second = TITLES[comparison.relation]
         heads = (self.tr("What"), said(first), said(second), self.tr("Difference"), self.tr("Beyond chance"))
@@ -117,7 +120,7 @@ class NumbersView(Pane):
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
         self._palette = palette
-        self.show_comparison(self._comparison)
+        self.show_comparison(self._comparison, self.empty_text)
 
     def _band_row(self, band: BandComparison, relation: Relation) -> list[QStandardItem]:
         texts = (
@@ -184,7 +187,7 @@ def _percent(span: Interval) -> str:
 def _row(texts: tuple[str, ...], tip: str) -> list[QStandardItem]:
     items = [QStandardItem(text) for text in texts]
     for item in items:
-        item.setToolTip(plain_tip(tip))
+        item.setToolTip(plain_tip(f"{texts[0]}\n{tip}"))
         item.setEditable(False)
     items[0].setAccessibleText(", ".join(texts))
     return items

@@ -228,7 +228,7 @@ class ExposurePicture(QWidget):
             painter.setPen(QPen(QColor(self._palette.line), 1))
             painter.drawLine(QPointF(x, foot), QPointF(x, foot + 4))
             painter.setPen(quiet)
-            text = f"{place * step:.0f}".replace("-", "\N{MINUS SIGN}")
+            text = f"{place * step + 0.0:.0f}".replace("-", "\N{MINUS SIGN}")  # no "-0"
             painter.drawText(QRectF(x - 30, foot + 4, 60, 15), Qt.AlignmentFlag.AlignCenter, text)
             percent = exposure.heights.travel_percent(float(place * step))
             if 0.0 <= percent <= 100.0:
@@ -237,9 +237,10 @@ class ExposurePicture(QWidget):
         painter.setPen(quiet)
         painter.drawText(QRectF(0, 20, _NAME_PX - 8, 15), right, self.tr("% of travel"))
         about = self.tr("mm of wheel travel from the normal height, up to the right")
-        painter.drawText(
-            QRectF(plot.left(), foot + 20, plot.width(), 16), Qt.AlignmentFlag.AlignCenter, about
-        )
+        room = QRectF(plot.left(), foot + 20, plot.width(), 16)
+        if painter.fontMetrics().horizontalAdvance(about) > room.width():
+            room = QRectF(0, foot + 20, self.width(), 16)
+        painter.drawText(room, Qt.AlignmentFlag.AlignCenter, about)
         head = QRectF(plot.right() + 10, 20, _NUMBER_PX - 12, 15)
         painter.drawText(head, Qt.AlignmentFlag.AlignLeft, self.tr("in the band · code"))
 
