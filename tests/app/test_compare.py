@@ -259,26 +259,6 @@ def test_a_bad_second_file_gives_one_sentence_and_leaves_the_first(
     assert review.session.findings is not None
 
 
-def test_while_the_second_is_examined_nobody_is_asked_to_open_one(
-    qtbot: QtBot, review: Window, bench: Bench
-) -> None:
-    hold, examine = threading.Event(), bench.findings
-
-    def examine_later(capture: Capture, tick: Tick) -> Findings:
-        hold.wait(20.0)
-        return examine(capture, tick)
-
-    bench.findings = examine_later
-    QTest.keyClick(review, Qt.Key.Key_F7)
-    page, desk = review.compare.page, review.compare
-    hands.drop(review, Path("new.h5"))
-    qtbot.waitUntil(lambda: all(side.capture is not None for side in desk.sides))
-    assert "Open a second" not in page.numbers.empty_text
-    assert "Both captures are open" in page.numbers.empty_text
-    hold.set()
-    qtbot.waitUntil(lambda: desk.comparison is not None)
-
-
 def test_another_capture_in_review_takes_the_side_along(qtbot: QtBot, compare: Window) -> None:
     desk = compare.compare
     compare.open_file(Path("new.h5"))

@@ -113,3 +113,23 @@ def test_work_on_the_other_capture_is_told_and_stopped_by_its_button(
     assert "Stopped" in review.compare.page.summary.text
     qtbot.waitUntil(lambda: not review.compare.sides[1].jobs.busy())
     assert not review.actions_by_name["cancel"].isEnabled()
+
+
+def test_while_the_second_is_examined_nobody_is_asked_to_open_one(
+    qtbot: QtBot, review: Window, bench: Bench
+) -> None:
+    hold, examine = threading.Event(), bench.findings
+
+    def examine_later(capture: Capture, tick: Tick) -> Findings:
+        hold.wait(20.0)
+        return examine(capture, tick)
+
+    bench.findings = examine_later
+    QTest.keyClick(review, Qt.Key.Key_F7)
+    page, desk = review.compare.page, review.compare
+    hands.drop(review, Path("new.h5"))
+    qtbot.waitUntil(lambda: all(side.capture is not None for side in desk.sides))
+    assert "Open a second" not in page.numbers.empty_text
+    assert "Both captures are open" in page.numbers.empty_text
+    hold.set()
+    qtbot.waitUntil(lambda: desk.comparison is not None)
