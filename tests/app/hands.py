@@ -7,7 +7,15 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
-from PySide6.QtGui import QContextMenuEvent, QDragEnterEvent, QDropEvent, QMouseEvent, QWheelEvent
+from PySide6.QtGui import (
+    QContextMenuEvent,
+    QDragEnterEvent,
+    QDropEvent,
+    QMouseEvent,
+    QNativeGestureEvent,
+    QPointingDevice,
+    QWheelEvent,
+)
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
@@ -84,6 +92,22 @@ def wheel(widget: QWidget, at: QPoint, notches: int) -> None:
         Qt.KeyboardModifier.NoModifier,
         Qt.ScrollPhase.NoScrollPhase,
         False,
+    )
+    QApplication.sendEvent(widget, event)
+
+
+def pinch(widget: QWidget, at: QPoint, spread: float) -> None:
+    """Spread two fingers on a pad by that share, as Qt delivers it; closed where it is negative."""
+    spot = QPointF(at)
+    event = QNativeGestureEvent(
+        Qt.NativeGestureType.ZoomNativeGesture,
+        QPointingDevice.primaryPointingDevice(),
+        2,
+        spot,
+        spot,
+        widget.mapToGlobal(spot),
+        spread,
+        QPointF(),
     )
     QApplication.sendEvent(widget, event)
 

@@ -81,3 +81,15 @@ def test_markers_give_their_room_back_at_once_when_none_is_chosen_any_more(
     qtbot.waitUntil(lambda: pane.height() >= pane.wanted_height() > 150)
     QTest.keyClick(review, Qt.Key.Key_B)  # a band takes the place of the chosen marker
     qtbot.waitUntil(lambda: pane.height() < 100)
+
+
+def test_two_fingers_on_a_pad_zoom_trace_and_track_at_the_pointer(qtbot: QtBot, review: Window) -> None:
+    trace, track, focus = review.page.trace, review.page.track, review.focus
+    hands.pinch(trace.canvas, trace.viewport_point(4.0).toPoint(), 0.25)
+    assert focus.window.length == pytest.approx(12.0 / 1.25)
+    assert (4.0 - focus.window.start) / focus.window.length == pytest.approx(4.0 / 12.0, abs=0.01)
+    hands.pinch(track.canvas, track.viewport_point(45.0, 10.0).toPoint(), 1.0)
+    assert track.span.length == pytest.approx(50.0)
+    assert (45.0 - track.span.start) / 50.0 == pytest.approx(0.45, abs=0.01)
+    hands.pinch(track.canvas, track.viewport_point(45.0, 10.0).toPoint(), -0.5)
+    assert track.span.length == pytest.approx(100.0)
