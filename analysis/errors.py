@@ -19,6 +19,8 @@ A lower library's exception (h5py, the operating system) is translated at one ed
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from analysis.wording import Wording, say
 
 
@@ -36,6 +38,8 @@ class WornbandError(Exception):
     ----------
     sentence : Wording
         Both, as the string of the exception, which a view may say in another language.
+    path : Path or None
+        The file that it is about, where there are several.
     """
 
     def __init__(self, problem: str, action: str) -> None:
@@ -43,6 +47,7 @@ class WornbandError(Exception):
         super().__init__(self.sentence)
         self.problem = problem
         self.action = action
+        self.path: Path | None = None
 
 
 class CaptureError(WornbandError):

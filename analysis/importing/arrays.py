@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -25,7 +25,9 @@ _INTERVAL_NAMES = re.compile(
     r"^(?:dt|ts|interval|sample_?interval|sampling_?interval|t_?interval|delta_?t|period)(?:_s)?$",
     re.IGNORECASE,
 )
-_RATE_NAMES = re.compile(r"^(?:fs|sr|rate|sample_?rate|sampling_?rate|frequency)(?:_hz)?$", re.IGNORECASE)
+_RATE_NAMES = re.compile(
+    r"^(?:fs|sr|rate|sample_?rate|sampling_?(?:rate|frequency)|frequency)(?:_hz)?$", re.IGNORECASE
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -183,8 +185,19 @@ def _interval(arrays: Sequence[Named], group: str) -> float | None:
             continue
         short = item.name.rsplit("/", 1)[-1]
         value = float(np.asarray(item.read(0, 1, 0) if item.shape else item.read(0, 1, -1)).ravel()[0])
-        if _INTERVAL_NAMES.match(short) and 0.0 < value < float("inf"):
-            return value
-        if _RATE_NAMES.match(short) and 0.0 < value < float("inf"):
+        found = interval_of({short: value})
+        if found is not None:
+            return found
+    return None
+
+
+def interval_of(said: Mapping[str, Any]) -> float | None:
+    """Seconds between rows that a named number says, as an interval or a rate; None where none does."""
+    for name, value in said.items():
+        if isinstance(value, bool) or not isinstance(value, int | float) or not 0.0 < value < float("inf"):
+            continue
+        if _INTERVAL_NAMES.match(name):
+            return float(value)
+        if _RATE_NAMES.match(name):
             return 1.0 / value
     return None

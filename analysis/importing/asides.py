@@ -44,12 +44,12 @@ def asides(
     tuple of str
         Empty where nothing has to be said.
     """
-    scales = next((line.strip() for line in above if _SCALES.search(line)), "")
+    scales = scale_line(above)
     said = [
         say(
             "a line above the samples says {line!r}: the numbers are taken as they stand; give a factor where"
             " that is not in them",
-            line=scales[:_MOST_SAID],
+            line=scales,
         )
     ]
     passed = sum(_is_row(cells, numeric) for cells in before)
@@ -59,6 +59,11 @@ def asides(
         count=passed,
     )
     return (*(said if scales else ()), *((numbers,) if passed else ()), *_unread(rows, names, numeric))
+
+
+def scale_line(above: Sequence[str]) -> str:
+    """The first line that may say how the numbers are meant; empty where there is none."""
+    return next((line.strip() for line in above if _SCALES.search(line)), "")[:_MOST_SAID]
 
 
 def foreign_letters(names: Sequence[str], encoding: str) -> tuple[str, ...]:
@@ -77,6 +82,13 @@ def foreign_letters(names: Sequence[str], encoding: str) -> tuple[str, ...]:
             say(
                 "the names of the columns were read as Cyrillic; choose another encoding where they look"
                 " wrong"
+            ),
+        )
+    if encoding == "cp1250" and letters:
+        return (
+            say(
+                "the names of the columns were read as Central European; choose another encoding where they"
+                " look wrong"
             ),
         )
     if encoding != "cp1252" or all(letter in _WESTERN for letter in letters):

@@ -21,7 +21,7 @@ from numpy.typing import NDArray
 from analysis.captures import strict
 from analysis.captures.model import Scaling
 from analysis.errors import ImportingError
-from analysis.importing.arrays import Named, in_memory, table_of
+from analysis.importing.arrays import Named, in_memory, interval_of, table_of
 from analysis.importing.damage import readable, too_much
 from analysis.importing.model import MOST_BYTES, Table
 from analysis.wording import say
@@ -63,6 +63,8 @@ def open_npz(path: Path, chosen: Sequence[str] = ()) -> Table:
     """A NumPy archive: its members are unpacked into a folder that is gone when the table is."""
     with ExitStack() as stack, readable("NumPy"), zipfile.ZipFile(path) as archive:
         members = archive.infolist()
+        if not any(item.filename.endswith(".npy") for item in members):
+            raise _no_arrays({item.filename for item in members})
         size = sum(item.file_size for item in members)
         if size > min(MOST_BYTES, _SMALL_BYTES + _MOST_PACKING * path.stat().st_size):
             raise too_much(size)
@@ -75,6 +77,17 @@ def open_npz(path: Path, chosen: Sequence[str] = ()) -> Table:
                 arrays.append(in_memory(item.filename[:-4], _mapped(target)))
         table = table_of(path, "npz", arrays, chosen)
         return replace(table, close=stack.pop_all().close)
+
+
+def _no_arrays(names: set[str]) -> ImportingError:
+    """What is said of an archive without arrays: spreadsheets are archives too."""
+    sheets = {"[Content_Types].xml", "content.xml"}  # ECMA-376, part 2; OpenDocument 1.3, part 2
+    if names & sheets:
+        return ImportingError(
+            say("it is a spreadsheet or another office document"),
+            say("save its sheet as CSV, with a row a sample"),
+        )
+    return ImportingError(say("it is an archive of other files"), say("unpack it, and choose the recording"))
 
 
 def _unpack(archive: zipfile.ZipFile, item: zipfile.ZipInfo, target: Path) -> None:
@@ -143,6 +156,9 @@ def open_hdf5(path: Path, chosen: Sequence[str] = ()) -> Table:
         arrays: list[Named] = []
         _walk(file.id, "", arrays, 0)
         table = table_of(path, "hdf5", arrays, chosen)
+        if table.interval_s is None:
+            about = strict.attributes(file.id, say("the file")).values
+            table = replace(table, interval_s=interval_of(about))
         return replace(table, close=stack.pop_all().close)
 
 
@@ -162,7 +178,7 @@ def _walk(group: Any, prefix: str, arrays: list[Named], depth: int) -> None:
 
 def _named(dataset: h5py.Dataset, name: str, handle: Any) -> Named:
     words = strict.attributes(handle, say("dataset {name}", name=name)).values
-    unit = words.get("units", "")
+    unit = words.get("units") or words.get("unit", "")
 
     def value(key: str) -> float | None:
         found = words.get(key)

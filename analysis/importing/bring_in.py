@@ -14,7 +14,8 @@ from analysis.captures.model import Capture, Record
 from analysis.captures.writing import write_capture
 from analysis.errors import ImportingError
 from analysis.importing.behaviour import StepGuess
-from analysis.importing.judging import judged
+from analysis.importing.judging import Judged, judged
+from analysis.importing.needs import no_rows_so
 from analysis.importing.plan import Plan, plan_of
 from analysis.importing.recipe import Recipe
 from analysis.importing.recipes import open_by_recipe
@@ -22,40 +23,12 @@ from analysis.importing.records import records_of, step_of
 from analysis.importing.settling import settle_blocks
 from analysis.importing.shape import shape_of
 from analysis.importing.siblings import with_siblings
+from analysis.importing.sources import naming, sources_in
 from analysis.importing.spool import Spool
 from analysis.importing.understood import Understood
 from analysis.importing.wishes import Wishes
 from analysis.progress import Tick, ignore, part
 from analysis.wording import say
-
-_MOST_SOURCES = 500
-
-
-def sources_in(paths: Sequence[Path]) -> list[Path]:
-    """Files, with those of a folder in the order of their names.
-
-    Raises
-    ------
-    ImportingError
-        Where a folder holds no files, or there are absurdly many.
-    """
-    found: list[Path] = []
-    for path in paths:
-        inside = sorted(item for item in path.iterdir() if item.is_file() and not item.name.startswith(".")) \
-            if path.is_dir() else [path]  # fmt: skip
-        if not inside:
-            raise ImportingError(say("the folder holds no files"), say("choose another folder"))
-        found.extend(inside)
-    if len(found) > _MOST_SOURCES:
-        raise ImportingError(
-            say(
-                "there are {count:,} files, and at most {most} become one capture",
-                count=len(found),
-                most=_MOST_SOURCES,
-            ),
-            say("choose those of one sensor"),
-        )
-    return found
 
 
 def import_capture(
@@ -108,33 +81,50 @@ def import_capture(
     if len(decisions) != len(sources):
         raise ValueError(f"each must have one item for each of {len(sources)} files, got {len(decisions)}")
     if target.exists() and not replace_target:
-        raise ImportingError(say("a file of that name exists already"), say("choose another name"))
+        with naming(target):
+            raise ImportingError(say("a file of that name exists already"), say("choose another name"))
     understood: list[Understood] = []
     records: list[Record] = []
     facts: list[dict[str, str | float]] = []
     stated: dict[str, str] = {}
     with ExitStack() as stack, ThreadPoolExecutor(1) as pool:
         read: list[_Read] = []
+        left: list[tuple[Path, ImportingError]] = []
         for place, (path, stated_now) in enumerate(zip(sources, decisions, strict=True)):
             share = part(tick, 0.6 * place / len(sources), 0.6 * (place + 1) / len(sources))
-            table, decided, recipe = open_by_recipe(path, stated_now, recipes)
-            digest = pool.submit(file_sha256, path)
-            spool = stack.enter_context(Spool(table, target.absolute().parent))
-            spool.fill(share)
-            settle_blocks(spool, decided)
-            read.append(_Read(path, spool, decided, recipe, digest))
+            with naming(path):
+                try:
+                    table, decided, recipe = open_by_recipe(path, stated_now, recipes)
+                except ImportingError as error:
+                    if path in paths or len(sources) == 1:
+                        raise
+                    left.append((path, error))  # a note among the recordings of a folder
+                    continue
+                digest = pool.submit(file_sha256, path)
+                spool = stack.enter_context(Spool(table, target.absolute().parent))
+                spool.fill(share)
+                if not len(spool.columns[0]):
+                    raise no_rows_so()
+                settle_blocks(spool, decided)
+                read.append(_Read(path, spool, decided, recipe, digest))
+        if not read:
+            with naming(left[0][0]):
+                raise left[0][1]
         for place, (one, plan) in enumerate(zip(read, _plans(read), strict=True)):
             share = part(tick, 0.6 + 0.1 * place / len(read), 0.6 + 0.1 * (place + 1) / len(read))
             guessing = one.wishes.step is None and one.wishes.guess_step
             step = step_of(one.spool, plan) if guessing else None
-            made, notes = records_of(one.spool, plan, one.wishes, len(records) + 1, share, step=step)
+            with naming(one.path):
+                made, notes = records_of(one.spool, plan, one.wishes, len(records) + 1, share, step=step)
+            notes += _left_out(left) if place == 0 else []
             facts.append(_source_facts(one.path, one.digest.result()))
             records += [replace(item, attributes={**item.attributes, **facts[-1]}) for item in made]
             understood.append(_understood(one, plan, notes, step))
             stated.update(one.wishes.attributes)
         attributes: dict[str, str | float] = {**_together(facts), **stated}
         capture = Capture(str(uuid.uuid4()), tuple(records), title or sources[0].stem, attributes)
-        write_capture(capture, target, replace=replace_target, tick=part(tick, 0.7, 1.0))
+        with naming(target):
+            write_capture(capture, target, replace=replace_target, tick=part(tick, 0.7, 1.0))
     return tuple(understood)
 
 
@@ -151,9 +141,23 @@ class _Read:
 
 def _plans(read: Sequence[_Read]) -> list[Plan]:
     """What becomes of each source; those of one visit help each other where nobody has named columns."""
-    seen = [(one.path.name, judged(one.spool, one.wishes)) for one in read]
+    seen: list[tuple[str, Judged]] = []
+    for one in read:
+        with naming(one.path):
+            seen.append((one.path.name, judged(one.spool, one.wishes)))
     together = with_siblings(seen, [not one.wishes.channels for one in read])
-    return [plan_of(item, one.spool, one.wishes) for item, one in zip(together, read, strict=True)]
+    plans: list[Plan] = []
+    for item, one in zip(together, read, strict=True):
+        with naming(one.path):
+            plans.append(plan_of(item, one.spool, one.wishes))
+    return plans
+
+
+def _left_out(files: Sequence[tuple[Path, ImportingError]]) -> list[str]:
+    """What is said of files of a folder that hold no table."""
+    return [
+        say("{name} was left out: {problem}", name=path.name, problem=error.problem) for path, error in files
+    ]
 
 
 def _understood(one: _Read, plan: Plan, notes: Sequence[str], step: StepGuess | None) -> Understood:

@@ -21,6 +21,8 @@ _NUMBER = re.compile(
         |\d(?:[\d.,]*[\d.])?|[.,]\d+)(?:[eEdD][+\-]?\d{1,3})?$""",
     re.VERBOSE,
 )
+_SEVERAL = re.compile(r"([.,]).*\1")
+_GROUPS = re.compile(r"[+\-]?\d{1,3}(?:\.\d{3})+(?:,\d*)?|[+\-]?\d{1,3}(?:,\d{3})+(?:\.\d*)?")
 _PREFIXED = re.compile(r"^(?P<number>[+\-]?[\d.,]+)\s?(?P<prefix>[mkuµ\u03bc])$")  # 500m stands for 0.5
 _PREFIXES = {"m": 1e-3, "k": 1e3, "u": 1e-6, "µ": 1e-6, "\u03bc": 1e-6}
 _AROUND = " \t\r\n\f\v\u00a0\ufeff"
@@ -48,8 +50,13 @@ def plain(cell: str) -> str:
 
 def looks_numeric(cell: str) -> bool:
     """Whether a cell, made `plain`, states a number, a time of day or an over-range reading."""
-    if _NUMBER.match(cell) or _over(cell) is not None or seconds_of(cell) is not None:
+    if _over(cell) is not None or seconds_of(cell) is not None:
         return True
+    if _NUMBER.match(cell):  # 14.03.2026 and 192.168.0.17 are none
+        return (
+            not _SEVERAL.search(cell)
+            or _GROUPS.fullmatch(cell.partition("e")[0].partition("E")[0]) is not None
+        )
     if _PREFIXED.match(cell) or _SHARE.match(cell):
         return True
     found = _WITH_UNIT.match(cell)

@@ -31,6 +31,9 @@ if TYPE_CHECKING:
 
 _HEAD_BYTES = 512 * 1024
 _ROWS_A_TICK = 20_000
+_TORN_BY = 12  # rows that show to how many decimals a column is written
+_TAIL_BYTES = 4096
+_DECIMALS = re.compile(rb"\d[.,](\d+)[\s\"]*$")
 _MOST_CHANGES = 10_000  # of channels in one block of text
 _NULLS = sorted({form for word in MISSING for form in (word, word.upper(), word.capitalize())} | {"NaN"})
 
@@ -152,6 +155,7 @@ class _Reader:
         names = [str(place) for place in range(len(dialect.numeric))]
         used = [names[place] for place in self._used]
         label = [] if dialect.label is None else [names[dialect.label]]
+        self._above = b""  # the last rows of the block before
         self._word = ""  # of the channel that the last row belongs to
         self._read = arrow_csv.ReadOptions(column_names=names, block_size=1 << 20)
         self._parse = arrow_csv.ParseOptions(
@@ -176,6 +180,8 @@ class _Reader:
             while skip and lines:
                 end = lines.find(b"\n") + 1 or len(lines)
                 lines, skip = lines[end:], skip - 1
+            if self._dialect.rewriting is not None:
+                lines = self._dialect.rewriting.block(lines)
             if self._dialect.arrow:
                 lines = lines.replace(ARROW.encode(), self._dialect.arrow.encode())
             if lines.strip():
@@ -185,6 +191,8 @@ class _Reader:
 
     def _block(self, lines: bytes, left: _Left, tick: Tick, done: float) -> Block:
         found = None if _is_cut(lines) else self._by_arrow(self._clean(lines))
+        if not _is_cut(lines):
+            self._above = b"\n".join(lines[-_TAIL_BYTES:].splitlines()[-_TORN_BY:])
         if found is None:
             return self._by_cell(lines, left, tick, done)
         quick, words = found
@@ -238,10 +246,13 @@ class _Reader:
     def _by_cell(self, lines: bytes, left: _Left, tick: Tick, done: float) -> Block:
         rows: list[list[float]] = []
         cut, keeper = _is_cut(lines), self.keeper
+        torn = cut and b"\n" not in lines and _is_torn(lines, self._above)
         nothing = [float("nan")] * len(self._used)
         for number, cells in enumerate(self._rows(lines, cut=cut)):
             if number % _ROWS_A_TICK == 0:
                 tick(done)
+            if torn and len(cells) == len(self._dialect.numeric):
+                cells, left.ragged = [*cells[:-1], ""], left.ragged + 1
             row = self._row(cells, left, cut=cut)
             if row is None:
                 keeper.pass_line(self._dialect.delimiter.join(cells).strip(self._dialect.delimiter))
@@ -338,6 +349,14 @@ class _Reader:
         left.examples.extend(odd[: 1 - min(len(left.examples), 1)])
         left.ragged += short
         return values
+
+
+def _is_torn(line: bytes, above: bytes) -> bool:
+    """Whether the last number of a line without an end has fewer decimals than those of all lines above."""
+    few, *others = (
+        len(item[1]) if (item := _DECIMALS.search(row)) else 0 for row in [line, *above.splitlines()]
+    )
+    return len(others) >= _TORN_BY and len(set(others)) == 1 and few < others[0]
 
 
 def _is_cut(lines: bytes) -> bool:

@@ -6,6 +6,7 @@ import csv
 import re
 from collections import Counter
 from dataclasses import dataclass
+from itertools import pairwise
 
 from analysis.errors import ImportingError
 from analysis.importing.asides import asides
@@ -16,7 +17,8 @@ from analysis.importing.guesses import names_channel, numbers_channels
 from analysis.importing.headings import headings, lines_of, logical, padded, split_line, stated_interval
 from analysis.importing.instants import seconds_of
 from analysis.importing.layouts import refuse_another_kind, refuse_another_layout, refuse_commas_everywhere
-from analysis.importing.units import TIME, unit_of
+from analysis.importing.rewriting import Rewriting, rewriting_of
+from analysis.importing.units import TIME, split_heading, unit_of
 from analysis.wording import say
 
 DELIMITERS = ("\t", ";", "|", ",", " ")
@@ -27,6 +29,7 @@ ARROW = " -> "
 
 _COMMENTS = ("#", "%", "//", "!", "*")
 _GROUPED = re.compile(r"[+\-]?[1-9]\d{0,2},\d{3}")  # a thousand, or a number to three decimals
+_POINTED = re.compile(r"[+\-]?[1-9]\d{0,2}\.\d{3}")
 _MOST_LINES = 3000
 _TAIL_LINES = 400
 _MOST_LABELS = 8  # channels
@@ -82,6 +85,8 @@ class Dialect:
         The last lines before the first sample that hold anything.
     label : int or None
         The column whose words say which channel a row belongs to.
+    rewriting : Rewriting or None
+        How its lines become plain rows, where they are wrapped.
     """
 
     delimiter: str
@@ -100,6 +105,7 @@ class Dialect:
     arrow: str = ""
     above: tuple[str, ...] = ()
     label: int | None = None
+    rewriting: Rewriting | None = None
 
 
 def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
@@ -118,7 +124,10 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
         Where no run of rows with numbers is found.
     """
     refuse_another_kind(text)
-    lines, physical = logical(lines_of(text)[:_MOST_LINES])
+    written = lines_of(text)[:_MOST_LINES]
+    rewriting = rewriting_of(written)
+    written = written if rewriting is None else [rewriting.line(line) for line in written]
+    lines, physical = logical(written)
     arrow = _arrow(lines)
     lines = [line.replace(ARROW, arrow, 1) for line in lines] if arrow else lines
     comment = next((mark for mark in _COMMENTS if any(line.startswith(mark) for line in lines)), "")
@@ -150,6 +159,8 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
     if width > 2 and not names[-1] and all(names[:-1]) and counts_rows(lines, rows, first, delimiter, width):
         names, units = ["", *names[:-1]], ["", *units[:-1]]  # the heading leaves out the numbers of the rows
     cells = padded(split_line(lines[first], delimiter), width)
+    if rewriting is not None and len(rewriting.names) == width:
+        names, units = (list(item) for item in zip(*map(split_heading, rewriting.names), strict=True))
     units = [unit or _own_unit(cell) for unit, cell in zip(units, cells, strict=True)]
     clock = [use and seconds_of(cell) is not None for use, cell in zip(numeric, cells, strict=True)]
     beside = asides(
@@ -164,7 +175,7 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
         tuple(clock), stated_interval(lines[:first]), (*marks[2], *beside),
         _edges(tail, width) if delimiter == " " else None,
         _pointed(tail, delimiter, width, marks[0], marks[1]), arrow,
-        tuple(kept[-_MOST_ABOVE:]), label,
+        tuple(kept[-_MOST_ABOVE:]), label, rewriting,
     )  # fmt: skip
 
 
@@ -229,6 +240,8 @@ def _delimiter(tail: list[str], one_column: bool, chosen: str | None) -> tuple[s
         if delimiter == "," and one_column and chosen is None:
             continue  # one column of decimal commas, not two of whole numbers
         empty = sum(all(not cells[place] for cells in split) for place in range(width))
+        if delimiter == " " and best is not None and best[1] == "\t" and best[2] > 1 and all(best[3]):
+            continue  # the blanks between tabs are inside numbers
         score = sum(numeric) - 0.6 * (width - sum(numeric) - empty) + 0.5 * (len(split) / len(tail))
         if best is None or score > best[0] + 1e-9:
             best = score, delimiter, width, numeric
@@ -287,8 +300,9 @@ def _marks(
         decimal = "," if both[0].rfind(",") > both[0].rfind(".") else "."
         return decimal, "." if decimal == "," else ",", ()
     if not any("," in cell for cell in cells):
-        many = any(cell.count(".") > 1 for cell in cells)
-        return (",", ".", ()) if many else (".", spaced, ())
+        rows = [split_line(line, delimiter) for line in every]
+        many = any(cell.count(".") > 1 and looks_numeric(cell) for cell in cells)
+        return (",", ".", ()) if many or _count_past_a_thousand(rows, len(numeric)) else (".", spaced, ())
     if any(cell.count(",") > 1 for cell in cells):
         return ".", ",", ()
     commas = [cell for cell in cells if "," in cell]
@@ -297,6 +311,20 @@ def _marks(
         return ".", ",", (say("the comma in {cell} is read as a thousands mark", cell=commas[0]),)
     said = (say("the comma in {cell} is read as a decimal comma", cell=commas[0]),) if doubtful else ()
     return ",", spaced, said
+
+
+def _count_past_a_thousand(rows: list[list[str]], width: int) -> bool:
+    """Whether a column goes from 999 to 1.000, and no point of the table can be a decimal one."""
+    table = [row for row in rows if len(row) == width]
+    pointed = [cell for row in table for cell in row if "." in cell and looks_numeric(cell)]
+    if not pointed or not all(map(_POINTED.fullmatch, pointed)):
+        return False
+    for place in range(width):
+        for above, below in pairwise(row[place] for row in table):
+            if above.isdecimal() and len(above) == 3 and _POINTED.fullmatch(below):
+                step = int(below.replace(".", "")) - int(above)
+                return 0 < step <= 100  # as a decimal number it would fall back to nearly nought
+    return False
 
 
 def _are_thousands(rows: list[list[str]], width: int) -> bool:

@@ -16,9 +16,13 @@ _MARKS = (
     (codecs.BOM_UTF16_LE, "utf-16"),
     (codecs.BOM_UTF16_BE, "utf-16"),
 )
-_CYRILLIC = re.compile(
-    r"время|сигнал|частота|период|напряжен|земля|опорн|масса"
-)  # what tables of voltages say
+_CODE_PAGES = {  # by what tables of voltages say, with letters that no other code page has there
+    "cp1251": re.compile(r"время|сигнал|частота|период|напряжен|земля|опорн|масса"),
+    "cp1250": re.compile(
+        r"sygnał|napię|źród|częstotl|położ|czujnik[^a-z]*ś|č(?:as|idlo)|napět|měř|vzork.{0,12}ě|idő|fesz[üu]lts.g.{0,9}ő"
+        r"|kmitoč|měřen|útlum.{0,9}ě"
+    ),
+}
 _BLOCK_BYTES = 8 * 1024 * 1024
 MOST_LINE_BYTES = 1024 * 1024
 """A line of 256 columns has a few KiB; one of a million characters is no row of samples."""
@@ -53,7 +57,10 @@ def encoding_of(head: bytes, chosen: str | None = None) -> str:
     try:
         codecs.getincrementaldecoder("utf-8")().decode(head)  # a character may be cut at the end
     except UnicodeDecodeError:
-        return "cp1251" if _CYRILLIC.search(head.decode("cp1251", "replace").lower()) else "cp1252"
+        for name, words in _CODE_PAGES.items():
+            if words.search(head.decode(name, "replace").lower()):
+                return name
+        return "cp1252"
     return "utf-8"
 
 

@@ -9,7 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.importing.spool import SpooledColumn
-from analysis.wording import Wording, say
+from analysis.wording import Wording, plural
 
 _ROUNDS = (2.0**16, 2.0**24, 2.0**32, 1e3, 1e4, 6e4, 1e5, 1e6, 1e9)
 """Where counters start again, in their own unit. Common practice, no source."""
@@ -84,7 +84,8 @@ def going_on(source: SpooledColumn, factor: float) -> tuple[SpooledColumn | Goin
     for full in (*_ROUNDS, *(clock / factor for clock in _CLOCKS_S)):
         fits = np.abs(falls + full - usual) <= 0.5 * usual + 1e-9 * full
         if fits.all() and _within(source, places, full):
-            note = say(
+            note = plural(
+                "the times start again after {full:.10g} and are taken to go on (once)",
                 "the times start again after {full:.10g} and are taken to go on ({count:,} times)",
                 full=full,
                 count=len(places),

@@ -95,6 +95,11 @@ def is_counter(name: str, values: NDArray[np.float64]) -> bool:
     )  # fmt: skip
 
 
+def names_no_wire(name: str) -> bool:
+    """Whether a heading names something else than a voltage."""
+    return bool(_NO_WIRE.search(without_accents(name.replace("_", " "))))
+
+
 def counts_by_name(name: str) -> bool:
     """Whether a heading says that a column counts rows."""
     return bool(_COUNTER_WORDS.match(name.strip()))
@@ -141,7 +146,7 @@ def guess(name: str, unit: str, volts: NDArray[np.float64]) -> Guess:
     role = said_role(name)
     if role is not None:
         return _supply_of_what(volts) if role is Role.SUPPLY else Guess(role, _SAYS_SO, sure=True)
-    if _NO_WIRE.search(without_accents(name.replace("_", " "))):
+    if names_no_wire(name):
         return Guess(None, say("its heading names something else than a voltage"))
     finite = volts[np.isfinite(volts)]
     if 2 * len(finite) < len(volts):

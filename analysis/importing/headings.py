@@ -46,6 +46,7 @@ _UNIT_ABOVE = re.compile(
     re.IGNORECASE,
 )
 _BRACKETS = re.compile(r"\[[^\[\]]*\]|\([^()]*\)")
+_RAIL = re.compile(r"\+?(?:0|5|5[.,]0|12|24)\s?V$", re.IGNORECASE)  # the name of a wire, not what it reads
 _RULE = re.compile(r"[-:=+_ ]+")
 _STATED = re.compile(r"([+\-]?\d[\d.,]*(?:[eE][+\-]?\d+)?)[\s,;\t\"\])]*([\[(]?[^\W\d_][\w/]{0,11})?")
 
@@ -162,7 +163,7 @@ def _heading_rows(before: list[str], delimiter: str, width: int, comment: str) -
         said = [cell for cell in cells if cell]
         if all(_RULE.fullmatch(cell) for cell in said):
             continue  # a ruled line
-        if said and 2 * sum(map(looks_numeric, said)) < len(said):
+        if said and 2 * sum(looks_numeric(cell) and not _RAIL.match(cell) for cell in said) < len(said):
             rows.append(padded(cells, width))
     return rows
 

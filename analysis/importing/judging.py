@@ -11,7 +11,17 @@ from numpy.typing import NDArray
 
 from analysis.captures.model import Role, Scaling
 from analysis.errors import ImportingError
-from analysis.importing.guesses import Guess, guess, is_count, is_counter, is_time, said_role
+from analysis.importing.asides import scale_line
+from analysis.importing.bare_units import bare_factors, behind_a_probe, contradictions, doubted, read_as
+from analysis.importing.guesses import (
+    Guess,
+    guess,
+    is_count,
+    is_counter,
+    is_time,
+    names_no_wire,
+    said_role,
+)
 from analysis.importing.model import Column, Table, clock_places
 from analysis.importing.needs import Need, Problem, doubtful_unit, no_unit
 from analysis.importing.spool import Spool, SpooledColumn, blocks_of
@@ -25,8 +35,6 @@ _HOLDS_TIMES = say("it holds times")
 _TURNED = say("the newest row comes first in it: the rows were turned round")
 _LOOK_SAMPLES = 20_000
 _UNKNOWN_UNIT = re.compile(r"\[[^\[\]]+\]\s*$")  # a known one is taken off the heading
-_MICROVOLTS = (1e5, 1.5e7)  # above are dates without marks
-_MILLIVOLTS_FROM = 100.0  # a column without a unit that reads this much holds no volts of a vehicle
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,18 +109,14 @@ def _judged(spool: Spool, wishes: Wishes) -> Judged:
     notes += [found.note] if found.note is not None else []
     counters = {place for place, item in enumerate(columns) if is_counter(item.words, looks[place][:99])}
     quiet = counters | clocks - set(wanted)  # nobody asks how many volts a counter is
-    factors = [
-        _factor(column, look, wishes, spool.table.kind, [] if place in quiet else notes, problems)
-        if place != time_place
-        else 1.0
-        for place, (column, look) in enumerate(zip(columns, looks, strict=True))
-    ]
+    factors = [_factor(column, wishes, spool.table.kind, problems) for column in columns]
+    bare = bare_factors(columns, looks, _bare(columns, spool.table.kind, quiet, time_place))
+    factors = [bare.get(place, factor) for place, factor in enumerate(factors)]
     if time_place is not None:
         unit = time_unit(columns[time_place], looks[time_place], clock=time_place in clocks)
         factors[time_place] = unit.factor
         notes += [unit.note] if unit.note and not unit.doubtful else []
         problems += [doubtful_unit(columns[time_place].name, unit.step)] if unit.doubtful else []
-    factors = _millivolts_together(columns, looks, factors, time_place, notes)
     for name, factor in wishes.factors.items():
         factors[place_of(name, columns)] *= factor
     guesses = {
@@ -126,8 +130,14 @@ def _judged(spool: Spool, wishes: Wishes) -> Judged:
         guesses = {p: g if p in wanted else Guess(None, say("it was not chosen")) for p, g in guesses.items()}
     guesses = _one_each(guesses, wanted)
     problems[:0] = [*([] if spool.problem is None else [spool.problem]), *_of_time(found, columns, clocks)]
+    roles = {place for place, item in guesses.items() if item.role is not None}
+    notes += [*read_as(columns, bare, roles), *contradictions(columns, looks, factors, guesses)]
     in_share = _not_in_volts(columns, guesses, wanted, scaled)
     problems += in_share
+    problems += doubted(columns, looks, bare, guesses, scaled)
+    written = spool.table.dialect
+    scales = scale_line(written.above) if written is not None else ""
+    problems += behind_a_probe(scales, columns, looks, factors, guesses, scaled)
     if not in_share and not any(item.role for item in guesses.values()):
         problems.append(_no_role([columns[place].name for place in guesses]))
     problems += [_EVERY_ROW_TWICE] if _stand_twice(looks) else []
@@ -244,56 +254,35 @@ def look_at(source: SpooledColumn, scaling: Scaling) -> NDArray[np.float64]:
     )
 
 
-def _factor(
-    column: Column,
-    look: NDArray[np.float64],
-    wishes: Wishes,
-    kind: str,
-    notes: list[str],
-    problems: list[Problem],
-) -> float:
+def _factor(column: Column, wishes: Wishes, kind: str, problems: list[Problem]) -> float:
     known = unit_of(column.unit)
     if known is not None and known.quantity == VOLTAGE:
         return known.factor
+    if kind != "wav":
+        return 1.0
+    if wishes.full_scale_v is None:
+        scale = Problem(
+            Need.FULL_SCALE,
+            say("a WAV file does not say how many volts full scale is"),
+            say("say it with --full-scale VOLTS"),
+        )
+        problems += [] if scale in problems else [scale]
+    return wishes.full_scale_v or 1.0
+
+
+def _bare(columns: Sequence[Column], kind: str, quiet: set[int], time_place: int | None) -> set[int]:
+    """Columns that say no unit and may be voltages."""
     if kind == "wav":
-        if wishes.full_scale_v is None:
-            scale = Problem(
-                Need.FULL_SCALE,
-                say("a WAV file does not say how many volts full scale is"),
-                say("say it with --full-scale VOLTS"),
-            )
-            problems += [] if scale in problems else [scale]
-        return wishes.full_scale_v or 1.0
-    finite = np.abs(look[np.isfinite(look)])
-    high = float(np.quantile(finite, 0.9)) if len(finite) else 0.0
-    if not column.unit and _MICROVOLTS[0] < high < _MICROVOLTS[1]:
-        notes.append(say("column {name} has no unit and is read as microvolts", name=column.name))
-        return 1e-6
-    if not column.unit and high > _MILLIVOLTS_FROM:
-        notes.append(say("column {name} has no unit and is read as millivolts", name=column.name))
-        return 1e-3
-    return 1.0
-
-
-def _millivolts_together(
-    columns: Sequence[Column],
-    looks: Sequence[NDArray[np.float64]],
-    factors: Sequence[float],
-    time_place: int | None,
-    notes: list[str],
-) -> list[float]:
-    """Where one column without a unit reads millivolts, so do the others whose numbers are whole too."""
-    bare = [place for place, column in enumerate(columns) if not column.unit and place != time_place]
-    if not any(factors[place] == 1e-3 for place in bare):
-        return list(factors)
-    found = list(factors)
-    for place in bare:
-        finite = looks[place][np.isfinite(looks[place])]
-        whole = bool(len(finite)) and bool((finite == np.round(finite)).all())
-        if found[place] == 1.0 and whole and not is_counter(columns[place].words, looks[place][:99]):
-            found[place] = 1e-3
-            notes.append(say("column {name} has no unit and is read as millivolts", name=columns[place].name))
-    return found
+        return set()
+    return {
+        place
+        for place, column in enumerate(columns)
+        if not column.unit
+        and place != time_place
+        and place not in quiet
+        and not is_time(column.words, "")
+        and not names_no_wire(column.words)
+    }
 
 
 def _guess(column: Column, look: NDArray[np.float64], factor: float, wanted: Role | None) -> Guess:

@@ -20,6 +20,7 @@ class Need(StrEnum):
     FULL_SCALE = "full_scale"
     ROLES = "roles"
     BLOCKS = "blocks"
+    UNIT = "unit"
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,6 +42,14 @@ class Problem:
     def error(self) -> ImportingError:
         """The same, to be raised."""
         return ImportingError(self.problem, self.action)
+
+
+def no_rows_so() -> ImportingError:
+    """What is said where no row is left when a table is read as somebody chose."""
+    return ImportingError(
+        say("no row of numbers is left when it is read so"),
+        say("choose other marks and head lines, or leave them to be found out"),
+    )
 
 
 def unbelievable(interval_s: float) -> Problem:

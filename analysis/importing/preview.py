@@ -23,7 +23,7 @@ from analysis.importing.dialect import ARROW, DELIMITERS
 from analysis.importing.headings import lines_of, split_line
 from analysis.importing.judging import Judged, judged, place_of
 from analysis.importing.model import Column, Table
-from analysis.importing.needs import Need, Problem
+from analysis.importing.needs import Need, Problem, no_rows_so
 from analysis.importing.opening import is_text
 from analysis.importing.recipes import open_by_recipe
 from analysis.importing.seen import ColumnSeen, Preview, TimeSeen, TimeSource
@@ -89,6 +89,8 @@ def preview(
         return _lines_alone(path, wishes, error)
     with tempfile.TemporaryDirectory(prefix="wornband-") as folder, Spool(table, Path(folder)) as spool:
         spool.fill(part(tick, 0.0, 0.7), most_rows=most_rows)
+        if not len(spool.columns[0]):
+            return _lines_alone(path, wishes, no_rows_so())
         settle_blocks(spool, decided)
         table, rows = spool.table, len(spool.columns[0])
         decided, dropped = _that_fit(decided, table.columns)
@@ -272,6 +274,8 @@ def _lines(table: Table, numbers: NDArray[np.float64]) -> tuple[tuple[tuple[str,
     text, _ = head_of(table.path, table.encoding)
     first = max(written.first_line - _MOST_HEAD, 0)
     shown: Iterable[str] = islice(lines_of(text), first, written.first_line + FIRST_ROWS)
+    if written.rewriting is not None:
+        shown = map(written.rewriting.line, shown)
     if written.arrow:
         shown = (line.replace(ARROW, written.arrow, 1) for line in shown)
     return tuple(tuple(_cells(line, written.delimiter)) for line in shown), written.first_line - first

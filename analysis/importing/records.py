@@ -200,7 +200,8 @@ def _resampled_channels(
         )
     assert piece.times is not None  # only times that were read can be uneven
     times_s = piece.times.read(0, size).astype(np.float64) * plan.time_factor
-    grid_s = piece.base.first_s + piece.base.interval_s * np.arange(size)
+    count = round(float(times_s[-1] - times_s[0]) / piece.base.interval_s) + 1
+    grid_s = piece.base.first_s + piece.base.interval_s * np.arange(min(count, _MOST_RESAMPLED))
     channels = []
     for item in plan.channels:
         raw = spool.columns[item.place].read(piece.start, piece.stop)

@@ -26,6 +26,7 @@ from analysis.importing.wishes import Blocks, Wishes
 from analysis.wording import Wording, plural, say
 
 _MOST_CHANNELS = 8
+_HEAD_ROWS = 3  # of numbers that may stand below a heading
 _AT_ONCE = 512 * 1024
 _LOOK = 100_000  # rows of a block: a wire does not rise evenly for long
 
@@ -43,6 +44,7 @@ def settle_blocks(spool: Spool, wishes: Wishes) -> None:
     wishes : Wishes
         What is decided.
     """
+    _leave_head(spool)
     _leave_summary(spool)
     stack = stack_of(spool, _said_time(spool, wishes))
     if stack is None:
@@ -75,6 +77,27 @@ def _said_time(spool: Spool, wishes: Wishes) -> int | None:
         return None if wishes.time_column is None else place_of(wishes.time_column, spool.table.columns)
     except ImportingError:
         return None  # told where the columns are judged
+
+
+def _leave_head(spool: Spool) -> None:
+    """Leave out rows of numbers above the samples that the times do not go on from: ranges, channels."""
+    columns = spool.table.columns
+    times = [place for place, column in enumerate(columns) if is_time(column.words, column.unit)]
+    if len(times) != 1 or spool.table.dialect is None:
+        return
+    steps = np.diff(spool.columns[times[0]].read(0, _HEAD_ROWS + 3 * LEAST_BLOCK).astype(np.float64))
+    falls = np.flatnonzero(steps < 0.0)
+    if not len(falls) or int(falls[-1]) >= _HEAD_ROWS or len(steps) < _HEAD_ROWS + LEAST_BLOCK:
+        return
+    count = int(falls[-1]) + 1
+    rest = steps[count:]
+    if not float(np.ptp(rest)) <= 0.5 * float(np.median(rest)):
+        return
+    spool.columns = tuple(column.part(count, len(column)) for column in spool.columns)
+    spool.notes.append(
+        plural("{count} line of numbers above the samples was left out",
+               "{count:,} lines of numbers above the samples were left out", count=count)
+    )  # fmt: skip
 
 
 def _leave_summary(spool: Spool) -> None:

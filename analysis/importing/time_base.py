@@ -23,6 +23,7 @@ _GAP = 1.5
 """Intervals between two samples from which one is missing between them."""
 
 _FLOAT = 8.0 * float(np.finfo(np.float64).eps)  # what two subtractions and a division may lose
+_ON_GRID = 1e-4  # of an interval
 _NONE = np.empty(0, dtype=np.int64)
 _MOST_PIECES = 200
 _LEAST_A_PIECE = 6  # rows on the average: where gaps come closer, the rows were kept as they came
@@ -88,6 +89,8 @@ def time_base(
     cuts = _gaps(source, factor, usual)
     off = _worst_offset(source, factor, first, interval)
     even = off <= max(_EVEN, 1.01 * rounding_s / interval)
+    if not even and len(cuts) and abs(usual / interval - 1.0) > _SAME / size:
+        interval = _round_interval(usual, size, rounding_s, furthest_s)  # rows are missing: the others lie so
     if not even and len(cuts) and len(cuts) < _MOST_PIECES and _LEAST_A_PIECE * len(cuts) <= size:
         return TimeBase(first, _round_interval(usual, size, rounding_s, furthest_s), off, False, cuts)
     return TimeBase(first, interval, off, even, _NONE)
@@ -169,9 +172,22 @@ def rounding(times: NDArray[np.float64]) -> float:
 
 
 def _gaps(source: SampleSource, factor: float, usual: float) -> NDArray[np.int64]:
-    limit = _GAP * usual + 2.0 * _rounding_s(source, factor)
+    limit = _GAP * usual
+    if not _on_grid(source, factor, usual):
+        limit += 2.0 * _rounding_s(source, factor)
     found = [np.flatnonzero(steps > limit) + start + 1 for start, steps in _steps(source, factor)]
     return np.concatenate(found).astype(np.int64)
+
+
+def _on_grid(source: SampleSource, factor: float, usual: float) -> bool:
+    """Whether every step is a whole number of usual ones: then the times are not rounded to less."""
+    if not usual > 0.0:
+        return False
+    for _, steps in _steps(source, factor):
+        shares = steps / usual
+        if float(np.abs(shares - np.round(shares)).max()) > _ON_GRID:
+            return False
+    return True
 
 
 def _worst_offset(source: SampleSource, factor: float, first: float, interval: float) -> float:

@@ -21,6 +21,7 @@ _DAY_S = 86_400.0
 _DAYS = (20_000.0, 80_000.0)  # of a spreadsheet: 1954 to 2119, counted from 1900
 _LEAST_DAY_STEP = 1e-4  # days; as seconds nobody records a wire of a sensor so fast, at such times
 _PART_OF_DAY_STEP = 1e-5  # days: 0.9 s
+_DOUBTFUL_STEP = 0.1  # ours: with so few rows a second nobody records a sweep, and in ms it is a usual rate
 _LIKE_A_NUMBER = 1e-3  # how close an interval lies to one of two digits
 
 
@@ -35,7 +36,7 @@ class TimeUnit:
     note : str
         What was assumed; empty where the heading says it.
     doubtful : bool
-        Whether somebody has to say it: whole numbers may as well be milliseconds as seconds.
+        Whether somebody has to say it: the numbers may as well be milliseconds as seconds.
     step : float
         How far the rows lie apart, in that unit.
     """
@@ -89,8 +90,7 @@ def time_unit(column: Column, times: NDArray[np.float64], *, clock: bool) -> Tim
         name=column.name,
         step=step,
     )
-    whole = bool((finite == np.round(finite)).all())
-    return TimeUnit(1.0, note, whole and step >= 1.0, step)
+    return TimeUnit(1.0, note, step >= _DOUBTFUL_STEP, step)
 
 
 def _are_parts_of_a_day(times: NDArray[np.float64]) -> bool:

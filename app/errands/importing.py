@@ -14,6 +14,7 @@ from analysis.importing.bring_in import import_capture
 from analysis.importing.choices import TextChoices
 from analysis.importing.recipe import check_place, keep_recipe, read_recipe, recipe_of
 from analysis.importing.recipes import keep_for_shape, own_recipes_folder
+from analysis.importing.sources import naming
 from analysis.importing.understood import Understood
 from analysis.importing.wishes import Blocks, Wishes, over
 from analysis.progress import Tick
@@ -37,7 +38,8 @@ def import_files(call: argparse.Namespace, *, out: TextIO, err: TextIO) -> int:
     recipes = None if call.recipe or call.no_recipe else own_recipes_folder()
     try:
         if call.keep_recipe:
-            check_place(Path(call.keep_recipe))
+            with naming(Path(call.keep_recipe)):
+                check_place(Path(call.keep_recipe))
         wishes = wishes_of(call)
         with stoppable(err, call.sources[0]) as tick:
             understood = import_capture(
@@ -50,7 +52,7 @@ def import_files(call: argparse.Namespace, *, out: TextIO, err: TextIO) -> int:
             )
         kept = None if call.keep_recipe is None else _keep(understood[0], call.keep_recipe)
     except WornbandError as error:
-        print(error_line(call.sources[0], str(error)), file=err)
+        print(error_line(str(error.path or call.sources[0]), str(error)), file=err)
         return 1
     for one in understood:
         print("\n".join(explained(one)), file=out)
@@ -93,7 +95,10 @@ def wishes_of(call: argparse.Namespace) -> Wishes:
         datasets=tuple(call.dataset),
         blocks=Blocks(call.blocks) if call.blocks else None,
     )
-    return over(stated, read_recipe(Path(call.recipe))) if call.recipe else stated
+    if not call.recipe:
+        return stated
+    with naming(Path(call.recipe)):
+        return over(stated, read_recipe(Path(call.recipe)))
 
 
 def explained(one: Understood) -> list[str]:

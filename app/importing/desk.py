@@ -12,8 +12,8 @@ from PySide6.QtWidgets import QFileDialog
 
 from analysis.diagnosis.profiles import available_profiles
 from analysis.errors import WornbandError
-from analysis.importing.bring_in import sources_in
 from analysis.importing.recipes import own_recipes_folder
+from analysis.importing.sources import sources_in
 from app.importing.draft import FileDraft, joined_by, moved
 from app.importing.edits import ImportEdits
 from app.importing.maker import Brought, Looked, Place, bring_in, look, place_for

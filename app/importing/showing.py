@@ -104,7 +104,9 @@ def _show_file(page: ImportPage, state: ImportState) -> None:
     )
     table = problem_of(seen, (Need.TABLE,))
     page.rows.show_preview(seen, state.uses(state.place), error or table)
-    page.columns.trouble.show_sentence(state.troubles.get("columns", "") or problem_of(seen, (Need.ROLES,)))
+    page.columns.trouble.show_sentence(
+        state.troubles.get("columns", "") or problem_of(seen, (Need.ROLES, Need.UNIT))
+    )
     page.columns.show_cards(_cards(state, seen) if seen is not None else ())
     if seen is not None:
         time = _time_kind(state, wishes)

@@ -114,4 +114,5 @@ def _actions() -> dict[Need, str]:
         Need.FULL_SCALE: _tr("say it here"),
         Need.ROLES: _tr("say which column is which wire"),
         Need.BLOCKS: _tr("say what the blocks are"),
+        Need.UNIT: _tr("say the unit of the column, or what its numbers are multiplied by"),
     }

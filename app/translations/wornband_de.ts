@@ -3536,7 +3536,7 @@
     </message>
     <message>
         <source>choose another folder</source>
-        <extracomment>analysis/captures/replacing.py, analysis/importing/bring_in.py, analysis/importing/spool.py</extracomment>
+        <extracomment>analysis/captures/replacing.py, analysis/importing/sources.py, analysis/importing/spool.py</extracomment>
         <translation>einen anderen Ordner wählen</translation>
     </message>
     <message>
@@ -3561,7 +3561,7 @@
     </message>
     <message>
         <source>the file</source>
-        <extracomment>analysis/captures/stored.py</extracomment>
+        <extracomment>analysis/captures/stored.py, analysis/importing/binary.py</extracomment>
         <translation>die Datei</translation>
     </message>
     <message>
@@ -6446,18 +6446,23 @@
     </message>
     <message>
         <source>{count} line of numbers above the samples was left out</source>
-        <extracomment>analysis/importing/asides.py</extracomment>
+        <extracomment>analysis/importing/asides.py, analysis/importing/settling.py</extracomment>
         <translation>{count} Zeile mit Zahlen über den Werten wurde weggelassen</translation>
     </message>
     <message>
         <source>{count:,} lines of numbers above the samples were left out</source>
-        <extracomment>analysis/importing/asides.py</extracomment>
+        <extracomment>analysis/importing/asides.py, analysis/importing/settling.py</extracomment>
         <translation>{count:,} Zeilen mit Zahlen über den Werten wurden weggelassen</translation>
     </message>
     <message>
         <source>the names of the columns were read as Cyrillic; choose another encoding where they look wrong</source>
         <extracomment>analysis/importing/asides.py</extracomment>
         <translation>die Namen der Spalten wurden als kyrillisch gelesen; wählen Sie eine andere Kodierung, wenn sie falsch aussehen</translation>
+    </message>
+    <message>
+        <source>the names of the columns were read as Central European; choose another encoding where they look wrong</source>
+        <extracomment>analysis/importing/asides.py</extracomment>
+        <translation>die Namen der Spalten wurden als mitteleuropäisch gelesen; wählen Sie eine andere Kodierung, wenn sie falsch aussehen</translation>
     </message>
     <message>
         <source>the names of the columns were read as Latin-1; choose another encoding where they look wrong</source>
@@ -6468,6 +6473,51 @@
         <source>column {name} holds no plain numbers ({cell}) and was left out</source>
         <extracomment>analysis/importing/asides.py</extracomment>
         <translation>Spalte {name} enthält keine einfachen Zahlen ({cell}) und wurde weggelassen</translation>
+    </message>
+    <message>
+        <source>microvolts</source>
+        <extracomment>analysis/importing/bare_units.py</extracomment>
+        <translation>Mikrovolt</translation>
+    </message>
+    <message>
+        <source>millivolts</source>
+        <extracomment>analysis/importing/bare_units.py</extracomment>
+        <translation>Millivolt</translation>
+    </message>
+    <message>
+        <source>column {name} has no unit and is read as {unit}</source>
+        <extracomment>analysis/importing/bare_units.py</extracomment>
+        <translation>Spalte {name} hat keine Einheit und wird als {unit} gelesen</translation>
+    </message>
+    <message>
+        <source>as {unit} {name} would read {volts:.3g} V: perhaps it is counts</source>
+        <extracomment>analysis/importing/bare_units.py</extracomment>
+        <translation>als {unit} läge {name} bei {volts:.3g} V: vielleicht sind es Zählwerte</translation>
+    </message>
+    <message>
+        <source>a factor was said, but not for {name}, which has no unit</source>
+        <extracomment>analysis/importing/bare_units.py</extracomment>
+        <translation>ein Faktor wurde genannt, aber nicht für {name}, das keine Einheit hat</translation>
+    </message>
+    <message>
+        <source>say its unit with --unit {name}=UNIT; of counts, how many volts 1 is with --unit {name}=V --factor {name}=VOLTS</source>
+        <extracomment>analysis/importing/bare_units.py</extracomment>
+        <translation>nennen Sie seine Einheit mit --unit {name}=EINHEIT; bei Zählwerten, wie viel Volt 1 ist, mit --unit {name}=V --factor {name}=VOLT</translation>
+    </message>
+    <message>
+        <source>a line above the samples says {line!r}, and {name} stays at {volts:.3g} V</source>
+        <extracomment>analysis/importing/bare_units.py</extracomment>
+        <translation>eine Zeile über den Messwerten lautet {line!r}, und {name} bleibt bei {volts:.3g} V</translation>
+    </message>
+    <message>
+        <source>say of every wire what its numbers are multiplied by, as with --factor {name}=10 or {name}=1</source>
+        <extracomment>analysis/importing/bare_units.py</extracomment>
+        <translation>nennen Sie für jede Leitung, womit ihre Zahlen malgenommen werden, etwa mit --factor {name}=10 oder {name}=1</translation>
+    </message>
+    <message>
+        <source>column {name} stays at {volts:.2f} V, which its heading does not fit</source>
+        <extracomment>analysis/importing/bare_units.py</extracomment>
+        <translation>Spalte {name} bleibt bei {volts:.2f} V, wozu ihre Überschrift nicht passt</translation>
     </message>
     <message>
         <source>no signal wire was recorded: what it was taken for does not show</source>
@@ -6520,19 +6570,29 @@
         <translation>reine Zahlenfelder speichern</translation>
     </message>
     <message>
-        <source>the folder holds no files</source>
-        <extracomment>analysis/importing/bring_in.py</extracomment>
-        <translation>der Ordner enthält keine Dateien</translation>
+        <source>it is a spreadsheet or another office document</source>
+        <extracomment>analysis/importing/binary.py</extracomment>
+        <translation>es ist eine Arbeitsmappe oder ein anderes Bürodokument</translation>
     </message>
     <message>
-        <source>there are {count:,} files, and at most {most} become one capture</source>
-        <extracomment>analysis/importing/bring_in.py</extracomment>
-        <translation>es sind {count:,} Dateien, und höchstens {most} werden eine Aufzeichnung</translation>
+        <source>save its sheet as CSV, with a row a sample</source>
+        <extracomment>analysis/importing/binary.py</extracomment>
+        <translation>speichern Sie das Blatt als CSV, mit einer Zeile je Messwert</translation>
     </message>
     <message>
-        <source>choose those of one sensor</source>
+        <source>it is an archive of other files</source>
+        <extracomment>analysis/importing/binary.py</extracomment>
+        <translation>es ist ein Archiv mit anderen Dateien</translation>
+    </message>
+    <message>
+        <source>unpack it, and choose the recording</source>
+        <extracomment>analysis/importing/binary.py</extracomment>
+        <translation>entpacken Sie es, und wählen Sie die Aufnahme</translation>
+    </message>
+    <message>
+        <source>{name} was left out: {problem}</source>
         <extracomment>analysis/importing/bring_in.py</extracomment>
-        <translation>die eines Sensors wählen</translation>
+        <translation>{name} wurde weggelassen: {problem}</translation>
     </message>
     <message>
         <source>{mark} cannot stand between cells</source>
@@ -6720,6 +6780,11 @@
         <translation>eine ihrer Zeilen ist länger als {most:,} Zeichen</translation>
     </message>
     <message>
+        <source>the times start again after {full:.10g} and are taken to go on (once)</source>
+        <extracomment>analysis/importing/going_on.py</extracomment>
+        <translation>die Zeiten beginnen nach {full:.10g} von vorn und gelten als fortlaufend (einmal)</translation>
+    </message>
+    <message>
         <source>the times start again after {full:.10g} and are taken to go on ({count:,} times)</source>
         <extracomment>analysis/importing/going_on.py</extracomment>
         <translation>die Zeiten beginnen nach {full:.10g} von vorn und gelten als fortlaufend ({count:,}-mal)</translation>
@@ -6865,16 +6930,6 @@
         <translation>mit --full-scale VOLT angeben</translation>
     </message>
     <message>
-        <source>column {name} has no unit and is read as microvolts</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>Spalte {name} hat keine Einheit und wird als Mikrovolt gelesen</translation>
-    </message>
-    <message>
-        <source>column {name} has no unit and is read as millivolts</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>Spalte {name} hat keine Einheit und wird als Millivolt gelesen</translation>
-    </message>
-    <message>
         <source>it was chosen</source>
         <extracomment>analysis/importing/judging.py, analysis/importing/preview.py</extracomment>
         <translation>sie wurde gewählt</translation>
@@ -6948,6 +7003,16 @@
         <source>it holds no columns of numbers</source>
         <extracomment>analysis/importing/model.py</extracomment>
         <translation>sie enthält keine Spalten mit Zahlen</translation>
+    </message>
+    <message>
+        <source>no row of numbers is left when it is read so</source>
+        <extracomment>analysis/importing/needs.py</extracomment>
+        <translation>so gelesen bleibt keine Zeile mit Zahlen übrig</translation>
+    </message>
+    <message>
+        <source>choose other marks and head lines, or leave them to be found out</source>
+        <extracomment>analysis/importing/needs.py</extracomment>
+        <translation>wählen Sie andere Zeichen und Kopfzeilen, oder lassen Sie sie ermitteln</translation>
     </message>
     <message>
         <source>its rows would lie {interval_s:.3g} s apart</source>
@@ -7193,6 +7258,21 @@
         <source>it shows nothing by itself; in {name} the same column was found to be that</source>
         <extracomment>analysis/importing/siblings.py</extracomment>
         <translation>für sich allein zeigt sie nichts; in {name} wurde dieselbe Spalte so erkannt</translation>
+    </message>
+    <message>
+        <source>the folder holds no files</source>
+        <extracomment>analysis/importing/sources.py</extracomment>
+        <translation>der Ordner enthält keine Dateien</translation>
+    </message>
+    <message>
+        <source>there are {count:,} files, and at most {most} become one capture</source>
+        <extracomment>analysis/importing/sources.py</extracomment>
+        <translation>es sind {count:,} Dateien, und höchstens {most} werden eine Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>choose those of one sensor</source>
+        <extracomment>analysis/importing/sources.py</extracomment>
+        <translation>die eines Sensors wählen</translation>
     </message>
     <message>
         <source>the file says {stated_s:.4g} s between two rows, and its times say {interval_s:.4g} s: the times count</source>
@@ -10879,6 +10959,11 @@
         <source>say what the blocks are</source>
         <extracomment>app/importing/words.py</extracomment>
         <translation>sagen Sie, was die Blöcke sind</translation>
+    </message>
+    <message>
+        <source>say the unit of the column, or what its numbers are multiplied by</source>
+        <extracomment>app/importing/words.py</extracomment>
+        <translation>nennen Sie die Einheit der Spalte, oder womit ihre Zahlen malgenommen werden</translation>
     </message>
 </context>
 <context>

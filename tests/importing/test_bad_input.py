@@ -44,7 +44,7 @@ BAD: dict[str, tuple[Callable[[Path], object], str]] = {
     "times in a wrong unit": (
         lambda p: p.write_text("time [ns],signal\n0,1\n1,2\n2,1\n"), "would lie 1e-09 s apart"
     ),
-    "uneven": (lambda p: p.write_text("time,signal\n0,1\n1,2\n1.3,3\n2.9,2\n4,1\n"), "not evenly spaced"),
+    "uneven": (lambda p: p.write_text("time [s],signal\n0,1\n1,2\n1.3,3\n2.9,2\n4,1\n"), "not evenly spaced"),
     "a million columns": (lambda p: p.write_text((",".join("1" * 1_000_000) + "\n") * 2), "longer than"),
     "many columns": (lambda p: p.write_text((",".join("1" * 3000) + "\n") * 5), "columns"),
     "a line of 10 MB": (lambda p: p.write_bytes(b"1" * 10_000_000), "longer than"),
@@ -137,7 +137,7 @@ def test_a_gap_in_the_time_parts_two_records(tmp_path: Path) -> None:
 
 def test_uneven_times_are_resampled_only_when_asked_and_it_is_said(tmp_path: Path) -> None:
     source = tmp_path / "t.csv"
-    source.write_text("time,signal\n0,1\n1,2\n1.4,2.4\n3,4\n4,5\n")
+    source.write_text("time [s],signal\n0,1\n1,2\n1.4,2.4\n3,4\n4,5\n")
     (understood,) = import_capture([source], tmp_path / "a.h5", Wishes(resample=True))
     with open_capture(tmp_path / "a.h5") as opened:
         record = opened.capture.records[0]
@@ -172,7 +172,7 @@ def test_uneven_stretches_between_gaps_are_resampled_one_by_one_when_asked(tmp_p
     first = [0.0, 1.0, 1.4, 3.0, 4.0]
     times = [*first, *(100.0 + time for time in first)]
     source = tmp_path / "t.csv"
-    source.write_text("time,signal\n" + "".join(f"{t},{(t % 100) / 2 + 0.5}\n" for t in times))
+    source.write_text("time [s],signal\n" + "".join(f"{t},{(t % 100) / 2 + 0.5}\n" for t in times))
     with pytest.raises(ImportingError, match=r"not evenly spaced.*--resample"):
         import_capture([source], tmp_path / "a.h5")
     import_capture([source], tmp_path / "a.h5", Wishes(resample=True))

@@ -130,7 +130,7 @@ def test_gaps_in_counts_are_missing_and_counts_without_gaps_stay_counts(ending: 
     gaps = pa.array([None if n % 7 == 3 else n % 5 for n in range(50)], type=pa.int16())
     whole = pa.array([n % 5 for n in range(50)], type=pa.int16())
     money = pa.array([Decimal("4.999") + Decimal(n % 2) / 1000 for n in range(50)])
-    table = pa.table({"time": np.arange(50) / 10, "signal": gaps, "sig2": whole, "reference": money})
+    table = pa.table({"time [s]": np.arange(50) / 10, "signal": gaps, "sig2": whole, "reference": money})
     path = tmp_path / f"a.{ending}"
     (parquet.write_table if ending == "parquet" else feather.write_feather)(table, path)
     import_capture([path], tmp_path / "a.h5")

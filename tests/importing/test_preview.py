@@ -118,7 +118,7 @@ def test_gaps_are_counted_and_told(tmp_path: Path) -> None:
 
 def test_uneven_times_need_a_word_and_with_it_they_need_none(tmp_path: Path) -> None:
     source = tmp_path / "t.csv"
-    source.write_text("time,signal\n0,1\n1,2\n1.3,3\n2.9,2\n4,1\n")
+    source.write_text("time [s],signal\n0,1\n1,2\n1.3,3\n2.9,2\n4,1\n")
     assert preview(source).needs(Need.RESAMPLE)
     assert preview(source, Wishes(resample=True)).ready
     assert preview(source, Wishes(interval_s=1.0)).ready
