@@ -108,6 +108,8 @@ class ReadingForm(QScrollArea):
         self._scale.setVisible(seen.kind == "wav")
         self.datasets.show_datasets(seen.datasets)
         self._blocks.setVisible(seen.blocks > 1 or wishes.blocks is not None)
+        with QSignalBlocker(self.blocks):
+            self.blocks.setItemText(0, _tr("not known yet") if seen.needs(Need.BLOCKS) else _tr("As found"))
         self.blocks.show_word(str(wishes.blocks or ""))
         self.block_trouble.show_sentence(_sentence(seen, (Need.BLOCKS,)))
         self._show_marks(seen.text, wishes.text)
@@ -218,6 +220,7 @@ def _part() -> tuple[QWidget, QFormLayout]:
     form = QFormLayout(part)
     form.setContentsMargins(0, 0, 0, 0)
     form.setVerticalSpacing(3)
+    form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
     form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
     form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
     return part, form

@@ -3202,9 +3202,9 @@
         <translation>Jede Datei nehmen, die der Rekorder speichert, und von weitem lesbar zeigen, was noch fehlt</translation>
     </message>
     <message>
-        <source>Begin with the next sensor</source>
+        <source>Next sensor</source>
         <extracomment>app/watching/specs.py</extracomment>
-        <translation>Mit dem nächsten Sensor beginnen</translation>
+        <translation>Nächster Sensor</translation>
     </message>
     <message>
         <source>Watch on for another sensor; what was gathered stays in the folder</source>
@@ -11285,6 +11285,16 @@
         <translation>Auf gleiche Abstände umrechnen</translation>
     </message>
     <message>
+        <source>not known yet</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>noch nicht bekannt</translation>
+    </message>
+    <message>
+        <source>As found</source>
+        <extracomment>app/importing/reading_form.py</extracomment>
+        <translation>Wie gefunden</translation>
+    </message>
+    <message>
         <source>Found: {name}</source>
         <extracomment>app/importing/reading_form.py</extracomment>
         <translation>Gefunden: {name}</translation>
@@ -11293,11 +11303,6 @@
         <source>As found: {name}</source>
         <extracomment>app/importing/reading_form.py</extracomment>
         <translation>Wie gefunden: {name}</translation>
-    </message>
-    <message>
-        <source>As found</source>
-        <extracomment>app/importing/reading_form.py</extracomment>
-        <translation>Wie gefunden</translation>
     </message>
     <message>
         <source>Column {name}</source>

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import QCoreApplication, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QComboBox,
     QFrame,
@@ -24,11 +25,14 @@ from app.language import said
 from app.trouble import in_window
 from app.views.caution_strip import CautionStrip
 from app.views.elided_label import ElidedLabel
+from app.views.flow_row import FlowRow
 from app.views.problem_bar import ProblemBar
 from app.watching.far_line import FarLine
 from app.watching.travel_bar import TravelBar
 
 _MOST_TOLD = 3
+_LOW_PX = 640  # 1920 x 1080 at 200 % leaves 540 for the window
+_SENTENCE_PX, _LOW_SENTENCE_PX = 26, 18
 
 
 def _tr(text: str) -> str:
@@ -83,6 +87,7 @@ class WatchPage(QWidget):
         self.offer_profiles({})
         self.buttons = [button(name) for name in ("next_sensor", "review_gathered", "full_screen")]
         self._lay_out()
+        self._make_room()
         self._explain()
         self.choose.clicked.connect(self.folder_wanted)
         self.stop.clicked.connect(self.stop_wanted)
@@ -95,17 +100,16 @@ class WatchPage(QWidget):
     def _lay_out(self) -> None:
         self.title.setObjectName("captureTitle")
         head = QHBoxLayout()
+        self.title.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         head.addWidget(self.title, 1)
-        for item in (self.profile, self.choose, self.stop, *self.buttons):
-            head.addWidget(item)
-        font = self.sentence.font()
-        font.setPixelSize(26)
+        head.addLayout(FlowRow([self.profile, self.choose, self.stop, *self.buttons], 6))
+        self.profile.setMinimumContentsLength(10)
+        self.profile.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         for label in (self.sentence, self.files, self.verdict, self.trouble, self.unconfirmed):
             label.setWordWrap(True)
             label.setTextFormat(Qt.TextFormat.PlainText)
             label.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
         self.sentence.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self.sentence.setFont(font)
         self.trouble.setProperty("trouble", True)
         self._failed = QFrame()
         self._failed.setObjectName("problem")
@@ -132,6 +136,21 @@ class WatchPage(QWidget):
         layout.addWidget(self.verdict)
         layout.addWidget(self.files)
         layout.addWidget(self._failed)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """On a low screen the instruction keeps its size; what is around it gives way."""
+        super().resizeEvent(event)
+        self._make_room()
+
+    def _make_room(self) -> None:
+        low = self.height() < _LOW_PX
+        self.cautions.show_brief(low)
+        font = self.sentence.font()
+        font.setPixelSize(_LOW_SENTENCE_PX if low else _SENTENCE_PX)
+        self.sentence.setFont(font)
+        layout = self.layout()
+        if layout is not None:
+            layout.setSpacing(2 if low else 6)
 
     def _explain(self) -> None:
         for button, tip in (

@@ -13,7 +13,7 @@ WATCH_SPECS = (
     (
         "next_sensor",
         "Capture",
-        "Begin with the next sensor",
+        "Next sensor",
         "Watch on for another sensor; what was gathered stays in the folder",
         "Ctrl+F8",
     ),

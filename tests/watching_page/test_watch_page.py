@@ -3,20 +3,24 @@
 from __future__ import annotations
 
 import threading
+from dataclasses import replace
 from functools import partial
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QFileDialog
+from PySide6.QtWidgets import QApplication, QFileDialog, QLabel
 from pytestqt.qtbot import QtBot
 
+from analysis.captures.model import Step
 from analysis.diagnosis.enough import NOTHING_YET, Evidence, Task
 from analysis.watching.gathered import Standing
 from analysis.watching.watch import Watch
+from app.language import install_language
 from app.main_window import Window
 from app.watching.distance import ARC_MINUTES, LEAST_ARC_MINUTES, font_px
+from app.watching.page import WatchPage
 from tests.importing_page.tables import at_rest, comma_table, swept
 from tests.watching_page.hands import begin, looked, taken, watch_worn, watched
 
@@ -182,3 +186,46 @@ def test_a_sensor_chosen_on_the_page_judges_what_comes_and_what_came(
     assert after.profile != before.profile
     window.actions_by_name["next_sensor"].trigger()
     assert watched(window).profile == "pedal"
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_the_page_fits_a_screen_at_two_hundred_per_cent_in_every_language(
+    qtbot: QtBot, window: Window, tmp_path: Path, language: str
+) -> None:
+    """1920 x 1080 at 200 % is 960 x 540 in logical pixels."""
+    watch_worn(qtbot, window, tmp_path)
+    application = QApplication.instance()
+    assert application is not None
+    install_language(application, language)
+    try:
+        page = WatchPage(window.page.button)
+        qtbot.addWidget(page)
+        page.resize(960, 500)
+        page.show_watch(replace(watched(window), unconfirmed={"rest.csv": Step.WIGGLE}), going=True)
+        page.show()
+        qtbot.waitUntil(lambda: page.height() >= 500)
+        assert page.minimumSizeHint().width() <= 960
+        assert page.minimumSizeHint().height() <= 540
+        for item in (page.profile, page.choose, page.stop, *page.buttons, page.instruction, page.bar):
+            assert item.geometry().right() <= page.width()
+        page.show_watch(watched(window), going=True)
+        qtbot.waitUntil(lambda: page.instruction.font_px >= font_px(LEAST_ARC_MINUTES, 96.0))
+        assert page.height() - page.bar.geometry().bottom() > 0
+    finally:
+        install_language(application, "en")
+
+
+def test_on_a_low_screen_the_cautions_give_way_to_their_title_and_come_back(
+    qtbot: QtBot, window: Window
+) -> None:
+    page = window.watching.page
+    window.pages.setCurrentWidget(page)
+    first = next(
+        label for label in page.cautions.findChildren(QLabel) if label.wordWrap() and len(label.text()) > 60
+    )
+    qtbot.waitUntil(lambda: first.isVisibleTo(page))
+    window.resize(1366, 560)
+    qtbot.waitUntil(lambda: not first.isVisibleTo(page))
+    assert page.cautions.isVisibleTo(window)
+    window.resize(1366, 768)
+    qtbot.waitUntil(lambda: first.isVisibleTo(page))
