@@ -21,10 +21,12 @@ _NUMBER = re.compile(
         |\d(?:[\d.,]*[\d.])?|[.,]\d+)(?:[eEdD][+\-]?\d{1,3})?$""",
     re.VERBOSE,
 )
+_WHOLE = re.compile(r"[+\-]?\d+(?:[.,]\d+)?")
 _SEVERAL = re.compile(r"([.,]).*\1")
 _GROUPS = re.compile(r"[+\-]?\d{1,3}(?:\.\d{3})+(?:,\d*)?|[+\-]?\d{1,3}(?:,\d{3})+(?:\.\d*)?")
 _PREFIXED = re.compile(r"^(?P<number>[+\-]?[\d.,]+)\s?(?P<prefix>[mkuµ\u03bc])$")  # 500m stands for 0.5
 _PREFIXES = {"m": 1e-3, "k": 1e3, "u": 1e-6, "µ": 1e-6, "\u03bc": 1e-6}
+_PLAIN = re.compile(r"-?[\d.,:]*")  # as nearly all cells are
 _AROUND = " \t\r\n\f\v\u00a0\ufeff"
 _TURNED = re.compile(r"^(?:\((?P<inside>\d[\d.,]*)\)|(?P<before>\d[\d.,]*)-)$")  # (0.5) and 0.5- are -0.5
 _STARTS_A_NUMBER = re.compile(r"[+\-]?[\d.]")
@@ -38,6 +40,8 @@ _WITH_UNIT = re.compile(r"^(?P<number>[+\-]?[\d.,∞][\d.,eE+\-']*)\s*(?P<unit>[
 
 def plain(cell: str) -> str:
     """A cell without quotes, spaces around it, and with a plain minus."""
+    if _PLAIN.fullmatch(cell):
+        return cell
     text = cell.strip(_AROUND).removeprefix('="').strip('"').strip().replace("\u2212", "-")
     text = _POWER.sub(r"e\1", _SIGN.sub(r"\1", text))
     text = _HALF_OPEN.sub("", text)
@@ -50,6 +54,8 @@ def plain(cell: str) -> str:
 
 def looks_numeric(cell: str) -> bool:
     """Whether a cell, made `plain`, states a number, a time of day or an over-range reading."""
+    if _WHOLE.fullmatch(cell):
+        return True
     if _over(cell) is not None or seconds_of(cell) is not None:
         return True
     if _NUMBER.match(cell):  # 14.03.2026 and 192.168.0.17 are none
