@@ -45,7 +45,6 @@ class CaptureForm(QScrollArea):
         form = QFormLayout(body)
         form.setContentsMargins(0, 0, 6, 0)
         form.setVerticalSpacing(3)
-        form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
         self.title.entered.connect(self.title_entered)

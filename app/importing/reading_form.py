@@ -220,7 +220,6 @@ def _part() -> tuple[QWidget, QFormLayout]:
     form = QFormLayout(part)
     form.setContentsMargins(0, 0, 0, 0)
     form.setVerticalSpacing(3)
-    form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
     form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
     form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
     return part, form
