@@ -46,6 +46,15 @@ SINKING_S = 0.05
 SLOWS = 1.5
 """An arm that comes to rest within `SINKING_S` went this much further in as long a time before."""
 
+LEAST_STUCK_S = 0.006
+"""An output that stands for so long sticks..."""
+
+LONGEST_STUCK_S = 0.1
+"""...and one that stands for longer may be an arm that rests."""
+
+MOST_EDGES = 2_000
+"""In a record of more edges nobody looks for an output that sticks."""
+
 SEEN_AT_RAIL = 0.001
 """Share of the time that a signal is seen there now and then, and not by a spike."""
 
@@ -123,6 +132,7 @@ def cut_at_edges(
     swift = not sinks_to_a_rail(travel)
     if swift:
         cut &= ~_swift(travel[cells], cut, max(2, round(SWIFT_S / cell_s)))
+    cut |= _stuck(travel[cells], cut, tolerance[cells], cell_s)
     cut |= gap_s > max(BRIDGED_S, 1.5 * cell_s)
     if swift:
         bridged = bridged_over(travel, quiet) if bridged is None else bridged
@@ -165,6 +175,34 @@ def _sinkings(travel: NDArray[np.float32], cell_s: float) -> NDArray[np.bool_]:
     cut = np.zeros(last, dtype=np.bool_)
     cut[at[fast]] = True
     cut[np.minimum(begun[fast], last - 1)] = True
+    return cut
+
+
+def _stuck(
+    travel: NDArray[np.float32], edges: NDArray[np.bool_], tolerance: NDArray[np.float32], cell_s: float
+) -> NDArray[np.bool_]:
+    """Where an output begins to stick before it leaps on the way that it went, or stands after it leapt.
+
+    The motion before and after tells where the arm was; the stand between them does not, and is a piece of
+    its own. Shape (n_cells - 1,), for the moves between cells.
+    """
+    cut = np.zeros_like(edges)
+    at = np.flatnonzero(edges)
+    if not len(at) or len(at) > MOST_EDGES:
+        return cut
+    leapt, last = travel[at + 1] - travel[at], len(travel) - 1
+    for way, stand in ((-1, at), (1, at + 1)):
+        left = np.zeros(len(at), dtype=np.int64)  # how far off the stand was begun, or left; 0 unknown
+        for lag in range(1, round(LONGEST_STUCK_S / cell_s) + 1):
+            there = np.clip(stand + way * lag, 0, last)
+            # Against the way of the leap before it, along it after it.
+            gone = way * (travel[there] - travel[stand]) * np.sign(leapt)
+            left[(left == 0) & (np.abs(gone) > tolerance[stand])] = lag
+        there = np.clip(stand + way * left, 0, last)
+        onward = way * (travel[there] - travel[stand]) * np.sign(leapt) > 0.0
+        long = left * cell_s >= LEAST_STUCK_S
+        begun = there[onward & long]
+        cut[np.clip(begun if way < 0 else begun - 1, 0, last - 1)] = True
     return cut
 
 

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
+from scipy.stats import binom
 
 from analysis.signals.cutting import USUAL_PERCENT_PER_S2
 from analysis.signals.ends import UNSEEN_PERCENT_PER_S2
@@ -73,6 +74,13 @@ REPEATED_CELLS = 8
 
 MOST_CHANCE = 1e-6
 """...if chance would hardly make them, where neighbours read alike as often as they do in this record."""
+
+
+LEAST_AT_A_PLACE = 3
+"""So many leaps at one place of the travel are the sensor's own..."""
+
+MOST_BY_CHANCE = 0.01
+"""...where chance would hardly gather as many."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -210,9 +218,32 @@ def find_leaps(
         if edge is not None and abs(edge.moved) > STANDS_OUT * edge.tolerance
     ]
     made = [(edge, gone_s) for edge, gone_s in leapt if gone_s is not None]
+    made = _anywhere(made, travel)
     if not made or len(leapt) - len(made) > MOST_AGAINST * len(leapt):
         return None
     return _marked(made, len(travel))
+
+
+def _anywhere(made: list[tuple[_Edge, float]], travel: NDArray[np.float32]) -> list[tuple[_Edge, float]]:
+    """The leaps without those that come back at one place: a recorder does not know where the arm is.
+
+    An output that sticks does, and leaps there on every stroke. That so many of the others lie across the
+    middle of one is a binomial chance, if each lies anywhere on the travel.
+    """
+    if len(made) < LEAST_AT_A_PLACE:
+        return made
+    ends = np.sort([(edge.before[0], edge.after[0]) for edge, _ in made], axis=1)
+    ends += np.array([-1.0, 1.0]) * np.array([edge.tolerance for edge, _ in made])[:, None]
+    middle = ends.mean(axis=1)
+    across = (ends[:, 0] <= middle[:, None]) & (middle[:, None] <= ends[:, 1])
+    low, high = np.nanpercentile(thinned(travel), [1.0, 99.0])
+    usual = min(float(np.diff(ends).mean()) / max(float(high - low), 1e-6), 1.0)
+    others = across.sum(axis=1) - 1
+    chance = len(made) * binom.sf(others - 1, len(made) - 1, usual)
+    at = int(np.argmin(chance))
+    if others[at] + 1 < LEAST_AT_A_PLACE or chance[at] > MOST_BY_CHANCE:
+        return made
+    return [item for item, there in zip(made, across[at], strict=True) if not there]
 
 
 def _marked(made: list[tuple[_Edge, float]], count: int) -> Leaps:
