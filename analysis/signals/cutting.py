@@ -50,10 +50,14 @@ LEAST_STUCK_S = 0.006
 """An output that stands for so long sticks..."""
 
 LONGEST_STUCK_S = 0.1
-"""...and one that stands for longer may be an arm that rests."""
+"""...and one that stands for longer may be an arm that rests. A leap that has another within this time is a
+contact's."""
 
-MOST_EDGES = 2_000
-"""In a record of more edges nobody looks for an output that sticks."""
+STUCK_SLOPE_S = 0.010
+"""Span over which the motion before and after is read..."""
+
+MOST_OFF = 2.0
+"""...which brings the arm as far as the leap, give or take this factor."""
 
 SEEN_AT_RAIL = 0.001
 """Share of the time that a signal is seen there now and then, and not by a spike."""
@@ -184,26 +188,44 @@ def _stuck(
     """Where an output begins to stick before it leaps on the way that it went, or stands after it leapt.
 
     The motion before and after tells where the arm was; the stand between them does not, and is a piece of
-    its own. Shape (n_cells - 1,), for the moves between cells.
+    its own. The arm went on meanwhile: the leap is as far as it got. Shape (n_cells - 1,), for the moves
+    between cells.
     """
     cut = np.zeros_like(edges)
     at = np.flatnonzero(edges)
-    if not len(at) or len(at) > MOST_EDGES:
+    apart = np.diff(at, prepend=-len(travel), append=2 * len(travel)) * cell_s
+    at = at[np.minimum(apart[:-1], apart[1:]) > LONGEST_STUCK_S]
+    if not len(at):
         return cut
-    leapt, last = travel[at + 1] - travel[at], len(travel) - 1
-    for way, stand in ((-1, at), (1, at + 1)):
-        left = np.zeros(len(at), dtype=np.int64)  # how far off the stand was begun, or left; 0 unknown
-        for lag in range(1, round(LONGEST_STUCK_S / cell_s) + 1):
-            there = np.clip(stand + way * lag, 0, last)
-            # Against the way of the leap before it, along it after it.
-            gone = way * (travel[there] - travel[stand]) * np.sign(leapt)
-            left[(left == 0) & (np.abs(gone) > tolerance[stand])] = lag
-        there = np.clip(stand + way * left, 0, last)
-        onward = way * (travel[there] - travel[stand]) * np.sign(leapt) > 0.0
-        long = left * cell_s >= LEAST_STUCK_S
-        begun = there[onward & long]
-        cut[np.clip(begun if way < 0 else begun - 1, 0, last - 1)] = True
+    leapt, last, lag = travel[at + 1] - travel[at], len(travel) - 1, max(2, round(STUCK_SLOPE_S / cell_s))
+    for way, stand, other in ((-1, at, at + 1), (1, at + 1, at)):
+        begun = _left(travel, stand, way, tolerance[stand], round(LONGEST_STUCK_S / cell_s))
+        far = np.clip(begun + way * lag, 0, last)
+        beside = np.clip(other - way * lag, 0, last)
+        speed = way * (travel[far] - travel[begun]), -way * (travel[beside] - travel[other])
+        stood = np.abs(begun - stand)
+        usual = 0.5 * (speed[0] + speed[1]) / lag * stood
+        onward = (speed[0] * leapt > 0.0) & (speed[1] * leapt > 0.0) & (stood * cell_s >= LEAST_STUCK_S)
+        got_there = (np.abs(leapt) < MOST_OFF * np.abs(usual)) & (np.abs(usual) < MOST_OFF * np.abs(leapt))
+        found = begun[onward & got_there]
+        cut[np.clip(found if way < 0 else found - 1, 0, last - 1)] = True
     return cut
+
+
+def _left(
+    travel: NDArray[np.float32],
+    stand: NDArray[np.int64],
+    way: int,
+    tolerance: NDArray[np.float32],
+    most: int,
+) -> NDArray[np.int64]:
+    """First cell, from each cell on, that is away from where that cell stands; the cell itself for none."""
+    begun = stand.copy()
+    for lag in range(1, most + 1):
+        there = np.clip(stand + way * lag, 0, len(travel) - 1)
+        away = np.abs(travel[there] - travel[stand]) > tolerance
+        begun = np.where((begun == stand) & away, there, begun)
+    return begun
 
 
 def _slowing(
