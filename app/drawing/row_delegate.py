@@ -171,12 +171,12 @@ class RowDelegate(QStyledItemDelegate):
         reading = metrics.elidedText(row.reading, Qt.TextElideMode.ElideLeft, box.width() - title_px - 8)
         reading_px = metrics.horizontalAdvance(reading) + 8 if reading else 0.0
         first = QRectF(box.left(), box.top(), box.width(), metrics.height() if row.detail else box.height())
-        painter.setPen(QColor(self.palette.faint if row.faded else self.palette.ink))
+        painter.setPen(QColor(self.palette.quiet if row.faded else self.palette.ink))
         middle = Qt.AlignmentFlag.AlignVCenter
         title = metrics.elidedText(row.title, Qt.TextElideMode.ElideRight, box.width() - reading_px)
         painter.drawText(first, middle | Qt.AlignmentFlag.AlignLeft, title)
         painter.drawText(first, middle | Qt.AlignmentFlag.AlignRight, reading)
         if row.detail:
-            painter.setPen(QColor(self.palette.faint if row.faded else self.palette.quiet))
+            painter.setPen(QColor(self.palette.quiet))
             second = QRectF(box.left(), first.bottom(), box.width(), box.bottom() - first.bottom())
             painter.drawText(second, _DETAIL_FLAGS, row.detail)

@@ -9,6 +9,8 @@ from PySide6.QtGui import QColor, QGuiApplication
 
 from analysis.captures.model import Role
 
+_WORD_DARKER = 150  # of Qt's scale: 4.5 to 1 for orange and sky blue (WCAG 2.2, 1.4.3)
+
 
 @dataclass(frozen=True, slots=True)
 class Palette:
@@ -38,6 +40,10 @@ class Palette:
     def role(self, role: Role | None) -> QColor:
         """Colour of a role; neutral grey where a channel has none."""
         return QColor(dict(self.roles).get(role, self.no_role) if role else self.no_role)
+
+    def role_ink(self, role: Role | None) -> QColor:
+        """The same for a word, which needs more contrast on paper than a curve does."""
+        return self.role(role).darker(100 if self.dark else _WORD_DARKER)
 
     def shade(self, name: str, opacity: float) -> QColor:
         """One of the palette's colours, translucent."""

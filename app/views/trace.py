@@ -253,8 +253,7 @@ class TraceView(Pane):
         for curve, channel in lane.curves:
             curve.recolour(palette.role(channel.role))
         for name, channel in lane.names:
-            ink = palette.role(channel.role).darker(100 if palette.dark else 125)
-            name.recolour(ink)
+            name.recolour(palette.role_ink(channel.role))
         self._place_names()
         self.marks.recolour(palette)
 
