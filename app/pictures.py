@@ -46,6 +46,7 @@ def review_picture(
     window = picture_window(capture, findings, size, dark)
     try:
         app.processEvents()
+        window.pointer.settle()  # what stands at the arm is read beside the window
         if not window.grab().save(str(path), "PNG"):
             raise OSError(f"the picture {path} cannot be written")
     finally:
