@@ -97,6 +97,10 @@ def test_a_picture_of_review_can_be_made_without_a_screen(
     assert QColor("#009E73").rgb() in colours
     corner = picture.pixelColor(size[0] // 2, size[1] - 4).lightness()
     assert corner < 60 if dark else corner > 200
+    foot = {
+        picture.pixelColor(x, y).rgb() for x in range(0, 400, 2) for y in range(size[1] - 28, size[1] - 6)
+    }
+    assert len(foot) > 20  # the reading at the arm stands there
 
 
 def test_a_shown_window_has_loaded_nothing_that_only_files_and_reports_need() -> None:
