@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QPoint, QRect, QSize, Qt
-from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
+from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget, QWidgetItem
 
 
 class FlowRow(QLayout):
@@ -25,7 +25,9 @@ class FlowRow(QLayout):
         self._gap_px = gap_px
         self.setContentsMargins(0, 0, 0, 0)
         for control in controls:
-            self.addWidget(control)
+            # `addWidget` makes items that Qt leaves to the layout's destructor, which Python has none of
+            self.addChildWidget(control)
+            self.addItem(QWidgetItem(control))
 
     def addItem(self, item: QLayoutItem) -> None:  # noqa: N802 - Qt's own name, as below
         """Take one more at the end."""
