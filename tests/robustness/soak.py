@@ -40,7 +40,8 @@ _ENOUGH_ROUNDS = 40
 
 RESIDENT_KB, HEAP_KB, BLOCKS = 20.0, 1.0, 25.0
 """Growth a round that is called none. Of the memory that the process holds, over 500 rounds 10 MB: that
-grows too where freed memory lies in pieces. Of what is in use on the heap of C (Qt, numpy, HDF5, Python's
+grows too where freed memory lies in pieces. Pages of files (the libraries' code) are not counted: the system
+takes them away and brings them back as it likes. Of what is in use on the heap of C (Qt, numpy, HDF5, Python's
 objects of over 512 bytes), and of the blocks in use for Python's smaller objects: these grow by a true leak
 alone."""
 
@@ -230,10 +231,10 @@ def _heap_in_use_kb() -> float:
 def _held() -> tuple[float, float, int, int, int]:
     """One row of `COLUMNS`, after everything that can be let go was."""
     gc.collect()
-    pages = int(Path("/proc/self/statm").read_text().split()[1])
+    status = Path("/proc/self/status").read_text()
     handles = len(list(Path("/proc/self/fd").iterdir()))
     threads = len(list(Path("/proc/self/task").iterdir()))
-    resident_kb = pages * os.sysconf("SC_PAGE_SIZE") / 1024
+    resident_kb = float(status.partition("RssAnon:")[2].split()[0])
     return resident_kb, _heap_in_use_kb(), sys.getallocatedblocks(), handles, threads
 
 
