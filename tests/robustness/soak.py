@@ -16,7 +16,7 @@ import threading
 import time
 from collections.abc import Callable
 from dataclasses import dataclass
-from functools import partial
+from functools import cache, partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -41,9 +41,9 @@ _ENOUGH_ROUNDS = 40
 RESIDENT_KB, HEAP_KB, BLOCKS = 20.0, 1.0, 25.0
 """Growth a round that is called none. Of the memory that the process holds, over 500 rounds 10 MB: that
 grows too where freed memory lies in pieces. Pages of files (the libraries' code) are not counted: the system
-takes them away and brings them back as it likes. Of what is in use on the heap of C (Qt, numpy, HDF5, Python's
-objects of over 512 bytes), and of the blocks in use for Python's smaller objects: these grow by a true leak
-alone."""
+takes them away and brings them back as it likes. Of what is in use on the heap of C (Qt, numpy, HDF5,
+Python's objects of over 512 bytes), and of the blocks in use for Python's smaller objects: these grow by a
+true leak alone."""
 
 COLUMNS = ("resident KB", "heap in use KB", "Python blocks", "files", "threads")
 
@@ -218,12 +218,19 @@ class _Heap(ctypes.Structure):
     ]
 
 
+@cache
+def _mallinfo2() -> Callable[[], _Heap] | None:
+    found = getattr(ctypes.CDLL(None), "mallinfo2", None)
+    if found is not None:
+        found.restype = _Heap
+    return found
+
+
 def _heap_in_use_kb() -> float:
     """What C code and large Python objects hold; 0 where the library of C does not count it."""
-    mallinfo2 = getattr(ctypes.CDLL(None), "mallinfo2", None)
+    mallinfo2 = _mallinfo2()
     if mallinfo2 is None:
         return 0.0
-    mallinfo2.restype = _Heap
     heap = mallinfo2()
     return float(heap.uordblks + heap.hblkhd) / 1024
 
