@@ -226,7 +226,7 @@ def _mallinfo2() -> Callable[[], _Heap] | None:
     return found
 
 
-def _heap_in_use_kb() -> float:
+def heap_in_use_kb() -> float:
     """What C code and large Python objects hold; 0 where the library of C does not count it."""
     mallinfo2 = _mallinfo2()
     if mallinfo2 is None:
@@ -242,7 +242,7 @@ def _held() -> tuple[float, float, int, int, int]:
     handles = len(list(Path("/proc/self/fd").iterdir()))
     threads = len(list(Path("/proc/self/task").iterdir()))
     resident_kb = float(status.partition("RssAnon:")[2].split()[0])
-    return resident_kb, _heap_in_use_kb(), sys.getallocatedblocks(), handles, threads
+    return resident_kb, heap_in_use_kb(), sys.getallocatedblocks(), handles, threads
 
 
 _KEPT: list[Any] = []
