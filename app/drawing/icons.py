@@ -31,8 +31,7 @@ def pixmap(name: str, colour: str, size: int = 20, scale: float = 2.0) -> QPixma
     FileNotFoundError
         Where there is no such icon.
     """
-    drawing = (resources.folder("icons") / f"{name}.svg").read_text(encoding="utf-8")
-    renderer = QSvgRenderer(QByteArray(drawing.replace("currentColor", QColor(colour).name()).encode()))
+    renderer = QSvgRenderer(QByteArray(_drawn(name).replace("currentColor", QColor(colour).name()).encode()))
     picture = QPixmap(QSize(round(size * scale), round(size * scale)))
     picture.fill(Qt.GlobalColor.transparent)
     painter = QPainter(picture)
@@ -42,6 +41,11 @@ def pixmap(name: str, colour: str, size: int = 20, scale: float = 2.0) -> QPixma
         painter.end()
     picture.setDevicePixelRatio(scale)
     return picture
+
+
+@lru_cache(maxsize=128)
+def _drawn(name: str) -> str:
+    return (resources.folder("icons") / f"{name}.svg").read_text(encoding="utf-8")
 
 
 def icon(name: str, colour: str, faint: str) -> QIcon:

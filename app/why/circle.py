@@ -27,10 +27,10 @@ from app.drawing.theme import palette_for
 from app.trouble import sentence
 from app.why.choices import Choices, changed_field, entered, first_choices, shown, with_entered
 from app.why.counting import count_in
-from app.why.window import WhyWindow
 
 if TYPE_CHECKING:
     from app.main_window import Window
+    from app.why.window import WhyWindow
 
 REPLAYING, COUNTING = "replay", "count_road_records"
 
@@ -77,6 +77,8 @@ class WhyCircle(QObject):
             return
         self._band = band if band is not None else self._window.focus.band
         if self.why is None:
+            from app.why.window import WhyWindow  # a fiftieth of a second that no start has to wait
+
             self.why = WhyWindow(self._choices, self._window)
             self.why.chosen.connect(lambda choices: self._take(choices))
             self.why.proof.count_wanted.connect(self._ask_for_records)
