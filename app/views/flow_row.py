@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import partial
 
+import shiboken6
 from PySide6.QtCore import QPoint, QRect, QSize, Qt
-from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget, QWidgetItem
+from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
 
 
 class FlowRow(QLayout):
@@ -25,9 +27,9 @@ class FlowRow(QLayout):
         self._gap_px = gap_px
         self.setContentsMargins(0, 0, 0, 0)
         for control in controls:
-            # `addWidget` makes items that Qt leaves to the layout's destructor, which Python has none of
-            self.addChildWidget(control)
-            self.addItem(QWidgetItem(control))
+            self.addWidget(control)
+        # Qt leaves the items to the layout's destructor, which a layout written in Python has not.
+        self.destroyed.connect(partial(_delete, self._items))
 
     def addItem(self, item: QLayoutItem) -> None:  # noqa: N802 - Qt's own name, as below
         """Take one more at the end."""
@@ -91,3 +93,8 @@ class FlowRow(QLayout):
             at.setX(at.x() + size.width() + self._gap_px)
             row_px = max(row_px, size.height())
         return at.y() + row_px - rect.top()
+
+
+def _delete(items: list[QLayoutItem]) -> None:
+    while items:
+        shiboken6.delete(items.pop())
