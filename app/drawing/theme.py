@@ -121,8 +121,9 @@ def style_sheet(palette: Palette) -> str:
         f'QFrame#columnCard[use="{role}"] {{ border-left: 5px solid {colour}; }}' for role, colour in p.roles
     )
     # A menu that opens from a holder of transparent widgets would be transparent too: black, uncomposed.
-    holders = ("pane", "problem", "hint", "caution", "bandCard", "columnCard")
-    menus = ", ".join(f"#{holder} QMenu" for holder in holders)
+    frames = ("pane", "problem", "hint", "caution", "columnCard")
+    holders = (*(f"QFrame#{name}" for name in frames), "QAbstractButton#bandCard")
+    menus = ", ".join(f"{holder} QMenu" for holder in holders)
     # A thick edge beside thin ones leaves barbs where a corner is round.
     barred = (
         "border-top-right-radius: 5px; border-bottom-right-radius: 5px;"
@@ -194,11 +195,11 @@ def style_sheet(palette: Palette) -> str:
                       {barred} }}
     *[row="true"] {{ background: transparent; border: 1px solid transparent; border-radius: 4px; }}
     *[row="true"]:focus {{ border-color: {p.choice}; }}
-    #bandCard {{ background: {p.raised}; border: 1px solid {p.line}; border-left: 5px solid {p.band};
-                 {barred} }}
-    #bandCard[watched="true"] {{ border-left: 5px dotted {p.band}; }}
-    #bandCard[chosen="true"] {{ border-color: {p.band}; }}
-    #bandCard:focus {{ border-top-color: {p.choice}; border-right-color: {p.choice};
+    QAbstractButton#bandCard {{ background: {p.raised}; border: 1px solid {p.line};
+                 border-left: 5px solid {p.band}; {barred} }}
+    QAbstractButton#bandCard[watched="true"] {{ border-left: 5px dotted {p.band}; }}
+    QAbstractButton#bandCard[chosen="true"] {{ border-color: {p.band}; }}
+    QAbstractButton#bandCard:focus {{ border-top-color: {p.choice}; border-right-color: {p.choice};
                        border-bottom-color: {p.choice}; }}
     QFrame#columnCard {{ background: {p.raised}; border: 1px solid {p.line}; {barred}
                          border-left: 5px solid {p.line}; }}
@@ -207,7 +208,7 @@ def style_sheet(palette: Palette) -> str:
     QFrame#columnCard QWidget {{ background: transparent; }}
     QFrame#pane QFrame#columnCard QLineEdit {{ background: {p.paper}; }}
     QFrame#problem QWidget, QFrame#hint QWidget {{ background: transparent; }}
-    QFrame#caution QWidget, #bandCard QWidget {{ background: transparent; }}
+    QFrame#caution QWidget, QAbstractButton#bandCard QWidget {{ background: transparent; }}
     QComboBox {{ background: transparent; border: 1px solid {p.line}; border-radius: 5px; padding: 2px 6px; }}
     QComboBox:focus {{ border-color: {p.choice}; }}
     QComboBox QAbstractItemView, QFrame#pane QComboBox QAbstractItemView,
@@ -231,7 +232,7 @@ def style_sheet(palette: Palette) -> str:
     QDoubleSpinBox::up-button, QDoubleSpinBox::down-button {{ width: 0; border: 0; }}
     QDialog QDoubleSpinBox QLineEdit,
     QFrame#pane QDoubleSpinBox QLineEdit {{ border: 0; padding: 0; background: transparent; }}
-    #bandCard QDoubleSpinBox {{ background: {p.raised}; }}
+    QAbstractButton#bandCard QDoubleSpinBox {{ background: {p.raised}; }}
     QTableView {{ background: transparent; border: 0; outline: 0; selection-background-color: {p.raised};
                   selection-color: {p.ink}; }}
     QTableView:focus {{ border-left: 2px solid {p.choice}; }}
