@@ -69,7 +69,8 @@ def are_channels(labels: Sequence[str]) -> bool:
         return False
     roles = [said_role(label) for label in labels]
     by_role = None not in roles and len(set(roles)) == len(roles)
-    return by_role or all(map(names_channel, plain))
+    headings_of_several = any(mark in label for label in labels for mark in ";,\t|")
+    return by_role or (not headings_of_several and all(map(names_channel, plain)))
 
 
 def are_recordings(labels: Sequence[str]) -> bool:

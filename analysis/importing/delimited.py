@@ -5,7 +5,6 @@ from __future__ import annotations
 import csv
 import re
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -21,10 +20,11 @@ from analysis.importing.dialect import ARROW, Dialect, understood
 from analysis.importing.encoding import MOST_LINE_BYTES, decoded, encoding_of, line_blocks, long_line
 from analysis.importing.guesses import is_time
 from analysis.importing.instants import seconds_of
+from analysis.importing.left_out import LeftOut
 from analysis.importing.model import Block, Column, Table, checked_columns
 from analysis.importing.seams import SeamKeeper, blank_lines
 from analysis.progress import Tick
-from analysis.wording import plural, say
+from analysis.wording import say
 
 if TYPE_CHECKING:
     import pyarrow as pa
@@ -107,36 +107,6 @@ def _numbered(columns: list[Column]) -> list[Column]:
     ]
 
 
-@dataclass(slots=True)
-class _Left:
-    """What had to be left out, counted."""
-
-    rows: int = 0
-    cells: int = 0
-    ragged: int = 0
-    examples: list[str] = field(default_factory=list)
-
-    def notes(self) -> list[str]:
-        said: list[str] = []
-        if self.rows:
-            said.append(
-                plural("{count} line is no row of samples and was left out",
-                       "{count:,} lines are no rows of samples and were left out", count=self.rows)
-            )  # fmt: skip
-        if self.ragged:
-            said.append(
-                plural("{count} row is cut short: what it lacks is missing",
-                       "{count:,} rows are cut short: what they lack is missing", count=self.ragged)
-            )  # fmt: skip
-        if self.cells:
-            said.append(
-                plural("{count} cell is no number and counts as missing ({example})",
-                       "{count:,} cells are no numbers and count as missing (the first is {example})",
-                       count=self.cells, example=self.examples[0])
-            )  # fmt: skip
-        return said
-
-
 class _Reader:
     """Blocks of samples out of a text file whose dialect is known."""
 
@@ -173,7 +143,7 @@ class _Reader:
 
     def blocks(self, tick: Tick, notes: list[str]) -> Iterator[Block]:
         """Samples from the first to the last; see `Table`."""
-        left, self.keeper, self._word = _Left(), SeamKeeper(), ""
+        left, self.keeper, self._word = LeftOut(), SeamKeeper(), ""
         size = max(self._path.stat().st_size, 1)
         skip = self._dialect.first_line
         for lines, done in line_blocks(self._path, self._encoding):
@@ -187,9 +157,10 @@ class _Reader:
             if lines.strip():
                 yield self._block(lines, left, tick, min(done / size, 1.0))
             tick(min(done / size, 1.0))
+        left.check(self.keeper.rows)
         notes.extend(left.notes())
 
-    def _block(self, lines: bytes, left: _Left, tick: Tick, done: float) -> Block:
+    def _block(self, lines: bytes, left: LeftOut, tick: Tick, done: float) -> Block:
         found = None if _is_cut(lines) else self._by_arrow(self._clean(lines))
         if not _is_cut(lines):
             self._above = b"\n".join(lines[-_TAIL_BYTES:].splitlines()[-_TORN_BY:])
@@ -243,7 +214,7 @@ class _Reader:
         label = None if self._dialect.label is None else table.columns[-1].combine_chunks()
         return tuple(found), label
 
-    def _by_cell(self, lines: bytes, left: _Left, tick: Tick, done: float) -> Block:
+    def _by_cell(self, lines: bytes, left: LeftOut, tick: Tick, done: float) -> Block:
         rows: list[list[float]] = []
         cut, keeper = _is_cut(lines), self.keeper
         torn = cut and b"\n" not in lines and _is_torn(lines, self._above)
@@ -255,6 +226,7 @@ class _Reader:
                 cells, left.ragged = [*cells[:-1], ""], left.ragged + 1
             row = self._row(cells, left, cut=cut)
             if row is None:
+                left.see_numbers(cells)
                 keeper.pass_line(self._dialect.delimiter.join(cells).strip(self._dialect.delimiter))
             elif not self._times and not any(map(str.strip, cells)):
                 keeper.pass_empty_row()
@@ -315,7 +287,7 @@ class _Reader:
             found[place] = item.group()
         return found
 
-    def _row(self, cells: list[str], left: _Left, *, cut: bool) -> list[float] | None:
+    def _row(self, cells: list[str], left: LeftOut, *, cut: bool) -> list[float] | None:
         """One row of numbers, or None where the line is no row of samples."""
         dialect = self._dialect
         short = len(cells) < len(dialect.numeric)

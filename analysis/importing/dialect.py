@@ -29,6 +29,7 @@ ARROW = " -> "
 
 _COMMENTS = ("#", "%", "//", "!", "*")
 _GROUPED = re.compile(r"[+\-]?[1-9]\d{0,2},\d{3}")  # a thousand, or a number to three decimals
+_BLANK_GROUPS = re.compile(r"[+\-]?\d{1,3}(?: \d{3})+\.\d+")
 _POINTED = re.compile(r"[+\-]?[1-9]\d{0,2}\.\d{3}")
 _MOST_LINES = 3000
 _TAIL_LINES = 400
@@ -267,10 +268,13 @@ def _one_width(rows: list[list[str]], delimiter: str) -> tuple[list[list[str]], 
 def _is_numeric(cells: list[str], delimiter: str) -> bool:
     said = [cell for cell in cells if cell.lower() not in MISSING]
     if delimiter == ",":
-        said = [
-            cell.replace(" ", "x") if re.search(r"\d \d", cell) and ":" not in cell else cell for cell in said
-        ]
+        said = [cell.replace(" ", "x") if _is_two(cell) else cell for cell in said]
     return bool(said) and sum(map(looks_numeric, said)) >= 0.6 * len(said)
+
+
+def _is_two(cell: str) -> bool:
+    """Whether a blank parts two numbers, and is neither inside a time nor a thousands mark."""
+    return re.search(r"\d \d", cell) is not None and ":" not in cell and not _BLANK_GROUPS.fullmatch(cell)
 
 
 def _is_decimal_comma(lines: list[str]) -> bool:

@@ -41,6 +41,7 @@ _NAMES_STEP = re.compile(
 _SPAN = re.compile(r"(?<![\d:.])(?:\d{1,2}:)?\d{1,2}:\d{2}(?:[.,]\d{1,9})?(?![\d:])")
 _UNIT_ABOVE = re.compile(
     r"^\W*(?:(?:time|zeit|x|horizontal|voltage|spannung|vertical|y)\w*?[\s_\-]*(?:units?|einheit)"
+    r"|all\s+voltages?\s+in|alle\s+spannungen\s+in|units?|einheit(?:en)?"
     r"|(?:units?|einheit)\s+(?:(?:of|for|der|von)\s+)?(?:time|zeit|x|voltage|spannung|y)\w*)"
     r"\s*[:=;,\t ]\s*[\"\[(]?(?P<unit>[^\s\"\])]{1,12})[\"\])]?[\s;,]*$",
     re.IGNORECASE,

@@ -17,15 +17,19 @@ from analysis.importing.block_names import (
 )
 from analysis.importing.first_row import LEAST_BLOCK
 from analysis.importing.guesses import counts_by_name, is_time, rises
+from analysis.importing.headings import headings, stated_interval
 from analysis.importing.judging import place_of
 from analysis.importing.model import Column, checked_columns
 from analysis.importing.needs import Need, Problem
 from analysis.importing.spool import Spool, SpooledColumn
 from analysis.importing.stacked import Stack, stack_of
+from analysis.importing.units import unit_of
 from analysis.importing.wishes import Blocks, Wishes
 from analysis.wording import Wording, plural, say
 
 _MOST_CHANNELS = 8
+_SAVE_APART = say("save each block as a file of its own, and choose them together")
+_MOST_HEADINGS = 200
 _HEAD_ROWS = 3  # of numbers that may stand below a heading
 _AT_ONCE = 512 * 1024
 _LOOK = 100_000  # rows of a block: a wire does not rise evenly for long
@@ -48,7 +52,7 @@ def settle_blocks(spool: Spool, wishes: Wishes) -> None:
     _leave_summary(spool)
     stack = stack_of(spool, _said_time(spool, wishes))
     if stack is None:
-        spool.problem = _in_turn(spool)
+        spool.problem = _in_turn(spool) or _other_heading(spool)
         return
     spool.blocks = len(stack.spans)
     labels = labels_of(stack.heads)
@@ -70,6 +74,8 @@ def settle_blocks(spool: Spool, wishes: Wishes) -> None:
         spool.spans = ()
     elif wish is not Blocks.RECORDS:
         spool.problem = _question(stack, labels, wish)
+    if spool.spans or wish is Blocks.JOINED:
+        spool.problem = _other_heading(spool) or _apart(stack, labels, spool) or spool.problem
 
 
 def _said_time(spool: Spool, wishes: Wishes) -> int | None:
@@ -77,6 +83,42 @@ def _said_time(spool: Spool, wishes: Wishes) -> int | None:
         return None if wishes.time_column is None else place_of(wishes.time_column, spool.table.columns)
     except ImportingError:
         return None  # told where the columns are judged
+
+
+def _other_heading(spool: Spool) -> Problem | None:
+    """What is said where a heading further down names the columns in another order, or other units."""
+    written = spool.table.dialect
+    if written is None:
+        return None
+    used = [place for place, use in enumerate(written.numeric) if use]
+    first = [(written.names[place].casefold(), written.units[place]) for place in used]
+    for seam in spool.table.seams()[:_MOST_HEADINGS]:
+        if not any(is_heading(line, written) for line in seam.lines):
+            continue
+        names, units = headings(list(seam.lines), written.delimiter, len(written.numeric), written.comment)
+        below = [(names[place].casefold(), units[place]) for place in used]
+        called, before = [name for name, _ in below], [name for name, _ in first]
+        reordered = called != before and {*called} == {*before}
+        pairs = zip(first, below, strict=True)
+        if reordered or any(a and b and unit_of(a) != unit_of(b) for (_, a), (_, b) in pairs):
+            row = seam.row + 1
+            problem = say("a heading above row {row:,} names other columns or units than the first", row=row)
+            return Problem(Need.TABLE, problem, _SAVE_APART)
+    return None
+
+
+def _apart(stack: Stack, labels: tuple[str, ...], spool: Spool) -> Problem | None:
+    """What is said of channels, or blocks of other rates, that cannot be set side by side."""
+    stated = {found for head in stack.heads if (found := stated_interval(list(head))) is not None}
+    if len(stated) < 2 and not (are_channels(labels) and not _several_wires(spool)):
+        return None
+    return Problem(
+        Need.TABLE,
+        say(
+            "its {count} blocks one below the other differ in their times or their length", count=len(labels)
+        ),
+        _SAVE_APART,
+    )
 
 
 def _leave_head(spool: Spool) -> None:

@@ -47,6 +47,7 @@ _NO_VOLTS = frozenset(
 
 _BRACKETS = re.compile(r"^\s*[\[({<]\s*(.*?)\s*[\])}>]\s*$")
 _BRACKETED = re.compile(r"^(?P<name>.*?)\s*[\[({<]\s*(?P<unit>[^\[\](){}<>]{1,16}?)\s*[\])}>]\s*$")
+_SHARE = re.compile(r"^(?P<name>.+?)\s*(?:/|_|,|:|\bin\b|\s)\s*(?P<unit>%)$", re.IGNORECASE)
 _IN_NAME = (
     _BRACKETED,
     re.compile(
@@ -126,7 +127,7 @@ def split_heading(heading: str) -> tuple[str, str]:
     alone = unit_of(heading)
     if alone is not None and alone.quantity == TIME and heading.strip().lower() not in (*_WORDS_TOO, "min"):
         return heading.strip(), heading.strip()
-    other = _BRACKETED.match(heading)
+    other = _BRACKETED.match(heading) or _SHARE.match(heading)
     # One letter in round brackets may number a channel: "sensor (A)".
     letter = other is not None and other.group("unit").isalpha() and len(other.group("unit")) == 1
     if other and is_other_unit(other.group("unit")) and ("[" in heading or not letter):

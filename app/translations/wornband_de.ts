@@ -6705,36 +6705,6 @@
         <translation>ausgepackt hat sie {size:,} Byte, mehr als gelesen werden können</translation>
     </message>
     <message>
-        <source>{count} line is no row of samples and was left out</source>
-        <extracomment>analysis/importing/delimited.py</extracomment>
-        <translation>{count} Zeile enthält keine Messwerte und wurde ausgelassen</translation>
-    </message>
-    <message>
-        <source>{count:,} lines are no rows of samples and were left out</source>
-        <extracomment>analysis/importing/delimited.py</extracomment>
-        <translation>{count:,} Zeilen enthalten keine Messwerte und wurden ausgelassen</translation>
-    </message>
-    <message>
-        <source>{count} row is cut short: what it lacks is missing</source>
-        <extracomment>analysis/importing/delimited.py</extracomment>
-        <translation>{count} Zeile ist abgeschnitten: was ihr fehlt, gilt als fehlend</translation>
-    </message>
-    <message>
-        <source>{count:,} rows are cut short: what they lack is missing</source>
-        <extracomment>analysis/importing/delimited.py</extracomment>
-        <translation>{count:,} Zeilen sind abgeschnitten: was ihnen fehlt, gilt als fehlend</translation>
-    </message>
-    <message>
-        <source>{count} cell is no number and counts as missing ({example})</source>
-        <extracomment>analysis/importing/delimited.py</extracomment>
-        <translation>{count} Zelle ist keine Zahl und gilt als fehlend ({example})</translation>
-    </message>
-    <message>
-        <source>{count:,} cells are no numbers and count as missing (the first is {example})</source>
-        <extracomment>analysis/importing/delimited.py</extracomment>
-        <translation>{count:,} Zellen sind keine Zahlen und gelten als fehlend (die erste ist {example})</translation>
-    </message>
-    <message>
         <source>a cell of it is too long for a number</source>
         <extracomment>analysis/importing/delimited.py</extracomment>
         <translation>eine ihrer Zellen ist zu lang für eine Zahl</translation>
@@ -7000,6 +6970,46 @@
         <translation>ihr Komma steht zwischen Zellen und in Zahlen</translation>
     </message>
     <message>
+        <source>{count:,} of its lines hold numbers and cannot be read as the others are; the first is {line!r}</source>
+        <extracomment>analysis/importing/left_out.py</extracomment>
+        <translation>{count:,} ihrer Zeilen enthalten Zahlen und lassen sich nicht wie die anderen lesen; die erste lautet {line!r}</translation>
+    </message>
+    <message>
+        <source>say how it is written with --thousands, --decimal or --delimiter</source>
+        <extracomment>analysis/importing/left_out.py</extracomment>
+        <translation>sagen Sie mit --thousands, --decimal oder --delimiter, wie sie geschrieben ist</translation>
+    </message>
+    <message>
+        <source>{count} line is no row of samples and was left out</source>
+        <extracomment>analysis/importing/left_out.py</extracomment>
+        <translation>{count} Zeile enthält keine Messwerte und wurde ausgelassen</translation>
+    </message>
+    <message>
+        <source>{count:,} lines are no rows of samples and were left out</source>
+        <extracomment>analysis/importing/left_out.py</extracomment>
+        <translation>{count:,} Zeilen enthalten keine Messwerte und wurden ausgelassen</translation>
+    </message>
+    <message>
+        <source>{count} row is cut short: what it lacks is missing</source>
+        <extracomment>analysis/importing/left_out.py</extracomment>
+        <translation>{count} Zeile ist abgeschnitten: was ihr fehlt, gilt als fehlend</translation>
+    </message>
+    <message>
+        <source>{count:,} rows are cut short: what they lack is missing</source>
+        <extracomment>analysis/importing/left_out.py</extracomment>
+        <translation>{count:,} Zeilen sind abgeschnitten: was ihnen fehlt, gilt als fehlend</translation>
+    </message>
+    <message>
+        <source>{count} cell is no number and counts as missing ({example})</source>
+        <extracomment>analysis/importing/left_out.py</extracomment>
+        <translation>{count} Zelle ist keine Zahl und gilt als fehlend ({example})</translation>
+    </message>
+    <message>
+        <source>{count:,} cells are no numbers and count as missing (the first is {example})</source>
+        <extracomment>analysis/importing/left_out.py</extracomment>
+        <translation>{count:,} Zellen sind keine Zahlen und gelten als fehlend (die erste ist {example})</translation>
+    </message>
+    <message>
         <source>it holds no columns of numbers</source>
         <extracomment>analysis/importing/model.py</extracomment>
         <translation>sie enthält keine Spalten mit Zahlen</translation>
@@ -7210,9 +7220,24 @@
         <translation>Spalte {name} hat Messwerte außerhalb des Messbereichs</translation>
     </message>
     <message>
+        <source>save each block as a file of its own, and choose them together</source>
+        <extracomment>analysis/importing/settling.py</extracomment>
+        <translation>speichern Sie jeden Block als eigene Datei, und wählen Sie sie zusammen</translation>
+    </message>
+    <message>
         <source>its {count} blocks one below the other become a record each</source>
         <extracomment>analysis/importing/settling.py</extracomment>
         <translation>ihre {count} untereinander stehenden Blöcke werden je ein Abschnitt</translation>
+    </message>
+    <message>
+        <source>a heading above row {row:,} names other columns or units than the first</source>
+        <extracomment>analysis/importing/settling.py</extracomment>
+        <translation>eine Überschrift über Zeile {row:,} nennt andere Spalten oder Einheiten als die erste</translation>
+    </message>
+    <message>
+        <source>its {count} blocks one below the other differ in their times or their length</source>
+        <extracomment>analysis/importing/settling.py</extracomment>
+        <translation>ihre {count} untereinander stehenden Blöcke haben verschiedene Zeiten oder sind verschieden lang</translation>
     </message>
     <message>
         <source>{count} line of numbers below the samples was left out</source>
@@ -7228,11 +7253,6 @@
         <source>its {count} blocks one below the other are taken as channels: {labels}</source>
         <extracomment>analysis/importing/settling.py</extracomment>
         <translation>ihre {count} untereinander stehenden Blöcke gelten als Kanäle: {labels}</translation>
-    </message>
-    <message>
-        <source>its {count} blocks one below the other differ in their times or their length</source>
-        <extracomment>analysis/importing/settling.py</extracomment>
-        <translation>ihre {count} untereinander stehenden Blöcke haben verschiedene Zeiten oder sind verschieden lang</translation>
     </message>
     <message>
         <source>its times start again at row {row:,}: it holds {count} blocks one below the other</source>

@@ -120,7 +120,7 @@ def test_other_blocks_are_asked_about_with_a_choice_that_works(name: str, tmp_pa
 
 def test_blocks_that_differ_in_length_are_no_channels(tmp_path: Path) -> None:
     text = "Rate: 1000 Hz\nCH1\n" + _one(_S) + "CH2\n" + _one(_R[:9])
-    with pytest.raises(ImportingError, match="--blocks records, joined"):
+    with pytest.raises(ImportingError, match=r"differ in their times or their length; save each block"):
         _import(tmp_path, text)
     with pytest.raises(ImportingError, match="differ in their times or their length"):
         _import(tmp_path, text, Wishes(blocks=Blocks.CHANNELS))
@@ -128,7 +128,7 @@ def test_blocks_that_differ_in_length_are_no_channels(tmp_path: Path) -> None:
 
 def test_channels_whose_times_differ_are_never_set_side_by_side(tmp_path: Path) -> None:
     text = "CH1\ntime [s];V\n" + _one(_S, "{t};{v}") + "CH2\ntime [s];V\n" + _one(_R, "{n};{v}")
-    with pytest.raises(ImportingError, match=r"differ in their times or their length.*--blocks records"):
+    with pytest.raises(ImportingError, match=r"differ in their times or their length; save each block"):
         _import(tmp_path, text)
 
 
@@ -198,3 +198,27 @@ def test_blocks_are_found_across_the_pieces_in_which_a_text_is_read(
         for text in ASKED.values():
             _, apart = _import(tmp_path, text, Wishes(blocks=Blocks.RECORDS))
             assert [item["signal"] for item in apart] == [_S, _S]
+
+
+OTHERWISE = {
+    "another order": "time [s];signal;ref\n" + _one(_S, "{t};{v};5.0") + "time [s];ref;signal\n" + _one(_S, "{t};5.0;{v}"),
+    "other units": "time [s];signal [V];ref [V]\n" + _one(_S, "{t};{v};5.0") + "time [ms];signal [mV];ref [V]\n" + _one(_S, "{n};{v};5.0"),
+    "other units in a course that goes on": "no;signal [V];ref [V]\n" + _one(_S, "{n};{v};5.0") + "no;signal [mV];ref [mV]\n" + "".join(f"{12 + n};{1000 * v};5000\n" for n, v in enumerate(_S)),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("name", OTHERWISE)
+@pytest.mark.parametrize("blocks", [None, Blocks.RECORDS, Blocks.JOINED])
+def test_a_heading_further_down_that_says_something_else_is_never_passed_over(
+    name: str, blocks: Blocks | None, tmp_path: Path
+) -> None:
+    wishes = Wishes(blocks=blocks, interval_s=0.001)
+    with pytest.raises(ImportingError, match=r"a heading above row 13 names other columns or units"):
+        _import(tmp_path, OTHERWISE[name], wishes)
+
+
+@pytest.mark.parametrize("blocks", [None, Blocks.RECORDS, Blocks.JOINED])
+def test_blocks_of_other_rates_are_not_made_records_of_one(blocks: Blocks | None, tmp_path: Path) -> None:
+    text = "dt = 1 ms\nsignal;ref\n" + _PAIRS + "\ndt = 0.2 ms\nsignal;ref\n" + _PAIRS
+    with pytest.raises(ImportingError, match="save each block as a file of its own"):
+        _import(tmp_path, text, Wishes(blocks=blocks))

@@ -52,6 +52,10 @@ RIGHT = {
     "the same without names of wires": "time (s),a,b,c\n" + _rows("{t:.3f},{g:.1f},{r:.1f},{s:.1f}", 1e3),
     "millivolts said of two columns only": "time (s),gnd,ref (mV),sig (mV)\n" + _rows("{t:.3f},{g:.1f},{r:.1f},{s:.1f}", 1e3),
     "microvolts that nobody says": "time (s),gnd,ref,sig\n" + _rows("{t:.3f},{g:.0f},{r:.0f},{s:.0f}", 1e6),
+    "millivolts said above": "All voltages in mV\ntime [ms];ground;A;B\n" + "".join(f"{n};{g*1e3:.1f};{r*1e3:.1f};{s*1e3:.1f}\n" for n, (g, r, s) in enumerate(_WIRES)),
+    "per cent beside volts without brackets": "time [ms];Position/%;ground [V];ref [V];signal [V]\n" + _rows("{n};{n};{g:.4f};{r:.4f};{s:.4f}"),
+    "minutes behind a slash": "Time/min;ground/V;ref/V;signal/V\n" + "".join(f"{0.208333 + n/60000:.9f};{g};{r};{s}\n" for n, (g, r, s) in enumerate(_WIRES)),
+    "a blank as thousands mark between commas": "time [s],ground [mV],ref [mV],signal [mV]\n" + "".join(f"{n/1000:.3f},{g*1e3:.1f},{r*1e3:,.1f}".replace(f"{r*1e3:,.1f}", f"{r*1e3:,.1f}".replace(",", " ")) + "," + f"{s*1e3:,.1f}".replace(",", " ") + "\n" for n, (g, r, s) in enumerate(_WIRES)),
     "a point as thousands mark": "time [ms];ground [mV];reference [mV];signal [mV]\n" + "".join(f"{n:,};{g*1e3:.0f};{r*1e3:,.0f};{s*1e3:,.0f}\n".replace(",", ".") for n, (g, r, s) in enumerate(_WIRES)),
 }  # fmt: skip
 
@@ -86,6 +90,16 @@ def test_what_may_be_something_else_is_asked_about(name: str, tmp_path: Path) ->
         import_capture([tmp_path / "t.csv"], tmp_path / "a.h5")
     assert sentence in str(raised.value)
     assert preview(tmp_path / "t.csv").problems[0].need is need
+
+
+def test_rows_written_otherwise_further_down_are_never_lost_with_a_note_alone(tmp_path: Path) -> None:
+    rows = "".join(f"{n / 8:.3f};{2 + n % 3}\n".replace(".", ",") for n in range(7000))
+    late = "".join(
+        f"1.{n / 8 - 1:07.3f};2\n".replace(".", ",").replace("1,", "1.", 1) for n in range(8, 2000)
+    )
+    (tmp_path / "t.csv").write_text("t [ms];signal [V]\n" + rows + late)
+    with pytest.raises(ImportingError, match=r"1,992 of its lines hold numbers and cannot be read"):
+        import_capture([tmp_path / "t.csv"], tmp_path / "a.h5")
 
 
 def test_counts_are_right_once_the_answer_is_given_for_every_wire(tmp_path: Path) -> None:
