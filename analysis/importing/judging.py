@@ -26,7 +26,7 @@ from analysis.importing.model import Column, Table, clock_places
 from analysis.importing.needs import Need, Problem, doubtful_unit, no_unit
 from analysis.importing.spool import Spool, SpooledColumn, blocks_of
 from analysis.importing.time_column import TimeColumn, time_column
-from analysis.importing.time_units import time_unit
+from analysis.importing.time_units import is_confirmed, time_unit
 from analysis.importing.units import VOLTAGE, is_share, unit_of
 from analysis.importing.wishes import Wishes
 from analysis.wording import say
@@ -115,8 +115,9 @@ def _judged(spool: Spool, wishes: Wishes) -> Judged:
     if time_place is not None:
         unit = time_unit(columns[time_place], looks[time_place], clock=time_place in clocks)
         factors[time_place] = unit.factor
-        notes += [unit.note] if unit.note and not unit.doubtful else []
-        problems += [doubtful_unit(columns[time_place].name, unit.step)] if unit.doubtful else []
+        doubtful = unit.doubtful and not is_confirmed(unit, spool.table.interval_s)
+        notes += [unit.note] if unit.note and not doubtful else []
+        problems += [doubtful_unit(columns[time_place].name, unit.step)] if doubtful else []
     for name, factor in wishes.factors.items():
         factors[place_of(name, columns)] *= factor
     guesses = {

@@ -22,6 +22,7 @@ _DAYS = (20_000.0, 80_000.0)  # of a spreadsheet: 1954 to 2119, counted from 190
 _LEAST_DAY_STEP = 1e-4  # days; as seconds nobody records a wire of a sensor so fast, at such times
 _PART_OF_DAY_STEP = 1e-5  # days: 0.9 s
 _DOUBTFUL_STEP = 0.1  # ours: with so few rows a second nobody records a sweep, and in ms it is a usual rate
+_SAME_STEP = 0.01
 _LIKE_A_NUMBER = 1e-3  # how close an interval lies to one of two digits
 
 
@@ -91,6 +92,19 @@ def time_unit(column: Column, times: NDArray[np.float64], *, clock: bool) -> Tim
         step=step,
     )
     return TimeUnit(1.0, note, step >= _DOUBTFUL_STEP, step)
+
+
+def is_confirmed(unit: TimeUnit, interval_s: float | None) -> bool:
+    """Whether what the file says of the time between two rows is what its times are read as.
+
+    Parameters
+    ----------
+    unit : TimeUnit
+        Of its times.
+    interval_s : float or None
+        As the file states it beside its rows.
+    """
+    return interval_s is not None and abs(unit.step * unit.factor / interval_s - 1.0) < _SAME_STEP
 
 
 def _are_parts_of_a_day(times: NDArray[np.float64]) -> bool:

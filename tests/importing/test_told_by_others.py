@@ -102,6 +102,14 @@ def test_rows_written_otherwise_further_down_are_never_lost_with_a_note_alone(tm
         import_capture([tmp_path / "t.csv"], tmp_path / "a.h5")
 
 
+def test_times_without_a_unit_are_not_asked_about_where_the_file_states_the_interval(tmp_path: Path) -> None:
+    rows = "".join(f"{n / 2:.1f},{r},{s}\n" for n, (_, r, s) in enumerate(_WIRES))
+    (tmp_path / "t.csv").write_text("Sample interval: 0.5 s\ntime,ref [V],sig [V]\n" + rows)
+    import_capture([tmp_path / "t.csv"], tmp_path / "a.h5")
+    with open_capture(tmp_path / "a.h5") as opened:
+        assert opened.capture.records[0].sample_interval_s == 0.5
+
+
 def test_counts_are_right_once_the_answer_is_given_for_every_wire(tmp_path: Path) -> None:
     (tmp_path / "t.csv").write_text(ASKED["counts with their scale above"][0])
     names = ("ground", "reference", "signal")
