@@ -83,7 +83,7 @@ def split_by_wire(record: Record, cells: CellSeries, cell_s: float) -> tuple[Rec
     block = max(1, round(BLOCK_S / cell_s))
     steady_v = STEADY_V + 2.0 * record.channels[0].step_v
     least = max(1, round(LEAST_SPAN_S / (block * cell_s)))
-    filled = np.nan_to_num(cells.mean)
+    filled = _held(cells.mean)
     plateaus = _plateaus(filled, block, least, steady_v)
     # The feed is probed before the arm is moved: what stands before it is a ground or the air.
     above = [item for item in plateaus if item.level_v > FEED_V[0]][:1]
@@ -109,6 +109,13 @@ def split_by_wire(record: Record, cells: CellSeries, cell_s: float) -> tuple[Rec
     held = [cut(*_within(item), role, step) for item, role, step in spans]
     end = _signal_end(cells.mean, block, begin)
     return (*held, cut(begin, end, Role.SIGNAL, record.step or Step.SWEEP))
+
+
+def _held(mean: NDArray[np.float32]) -> NDArray[np.float32]:
+    """The series with the last reading in place of each missing one: a clock gap is no other wire."""
+    known = np.isfinite(mean)
+    last = np.maximum.accumulate(np.where(known, np.arange(len(mean)), 0))
+    return np.nan_to_num(mean[last])
 
 
 def _plateaus(
@@ -161,14 +168,15 @@ def _jumps(mean: NDArray[np.float32], first: int, last: int) -> bool:
 
 
 def _signal_start(mean: NDArray[np.float32], block: int, after: int) -> int:
-    """Block in which the probe, taken from the feed, came to rest on the signal wire."""
+    """Block in which the probe, taken from the feed, has come to rest on the signal wire."""
     tail = np.abs(np.nan_to_num(mean[after * block :]))
     touching = tail > AIR_V
     # The probe is in the air until the signal stays on for a fifth of a second.
     need = round(HELD_S / BLOCK_S) * block
     held = np.convolve(touching, np.ones(need), mode="valid") >= 0.98 * need
     first = int(np.argmax(held)) if held.any() else 0
-    return after + first // block + 1
+    # The block in which it touches is left out, and the next: a probe that is put on shakes.
+    return after + first // block + 2
 
 
 def _signal_end(mean: NDArray[np.float32], block: int, begin: int) -> float:

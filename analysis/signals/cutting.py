@@ -59,6 +59,12 @@ STUCK_SLOPE_S = 0.010
 MOST_OFF = 2.0
 """...which brings the arm as far as the leap, give or take this factor."""
 
+LOOKS = 4
+"""So often it is looked at on its way within each of the two..."""
+
+STRAIGHT = 1.2
+"""...and goes hardly further from look to look than from end to end."""
+
 SEEN_AT_RAIL = 0.001
 """Share of the time that a signal is seen there now and then, and not by a spike."""
 
@@ -236,11 +242,13 @@ def _slowing(
     It was faster before, and comes to rest there without a bend; what sinks through a filter began to sink
     all at once.
     """
-    last = len(travel) - 1
-    step = np.where(arrives, -span, span)
-    near, mid, far = (np.clip(at + part * step, 0, last) for part in (0, 1, 2))
-    close, before = np.abs(travel[mid] - travel[near]), np.abs(travel[far] - travel[mid])
-    return np.asarray(before > SLOWS * close)
+    step = np.where(arrives, -span, span)[:, None]
+    looks = np.clip(at[:, None] + step * np.linspace(0.0, 2.0, 2 * LOOKS + 1), 0, len(travel) - 1)
+    places = travel[looks.astype(np.int64)]
+    close, before = (np.abs(places[:, last] - places[:, last - LOOKS]) for last in (LOOKS, 2 * LOOKS))
+    # A contact that chatters goes to and fro on the way.
+    straight = np.abs(np.diff(places, axis=1)).sum(axis=1) < STRAIGHT * (close + before)
+    return np.asarray((before > SLOWS * close) & straight)
 
 
 def _swift(travel: NDArray[np.float32], fast: NDArray[np.bool_], lag: int) -> NDArray[np.bool_]:

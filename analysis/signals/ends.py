@@ -36,6 +36,18 @@ KNOCKED_S = 0.010
 STOP_PERCENT = 1.5
 """...and a stop gives by this much."""
 
+KNOCK_PERCENT_PER_S = (600.0, 4000.0)
+"""An arm that is thrown against its stop arrives as fast as this; through a filter the signal of an open
+contact slows down on its way to its level, and without one it jumps."""
+
+KNOCK_S = 0.004
+"""It is seen on its way for this long at least."""
+
+CARRIED = 1.5
+"""So much further than at its last speed it may have come in the cells between."""
+
+MOST_CARRIED_S = 0.005
+
 SLOPE_S = 0.012
 """Span near a piece's end over which its speed is read."""
 
@@ -126,7 +138,38 @@ class Ends:
         strain = np.minimum(1.0, (0.5 * beyond) ** 2)
         touching, soft = self._touching(earlier, later, tolerance_percent)
         strain = np.where(touching & known, np.minimum(strain, HARD_KINK), strain)
-        return np.where(touching & soft, 0.0, strain)
+        stopped = self.at_stop(self.begin[later]) & self.knocks(earlier, later, tolerance_percent)
+        stopped |= self.at_stop(self.end[earlier]) & self.rebounds(earlier, later, tolerance_percent)
+        return np.where(stopped | (touching & soft), 0.0, strain)
+
+    def knocks(
+        self, earlier: NDArray[np.int64], later: NDArray[np.int64], tolerance_percent: float
+    ) -> NDArray[np.bool_]:
+        """Pieces `later` at which `earlier` ones arrive, too fast for an arm that stops there by itself."""
+        seen_s = self.end_s[earlier] - self.begin_s[earlier]
+        return self._carried(self.last_speed[earlier], seen_s, earlier, later, tolerance_percent)
+
+    def rebounds(
+        self, earlier: NDArray[np.int64], later: NDArray[np.int64], tolerance_percent: float
+    ) -> NDArray[np.bool_]:
+        """Pieces `later` that come from `earlier` ones as fast as that."""
+        seen_s = self.end_s[later] - self.begin_s[later]
+        return self._carried(self.first_speed[later], seen_s, earlier, later, tolerance_percent)
+
+    def _carried(
+        self,
+        speed: NDArray[np.float64],
+        seen_s: NDArray[np.float64],
+        earlier: NDArray[np.int64],
+        later: NDArray[np.int64],
+        tolerance_percent: float,
+    ) -> NDArray[np.bool_]:
+        gap_s = self.begin_s[later] - self.end_s[earlier]
+        moved = (self.begin[later] - self.end[earlier]) * np.sign(speed)
+        swift = (np.abs(speed) > KNOCK_PERCENT_PER_S[0]) & (np.abs(speed) < KNOCK_PERCENT_PER_S[1])
+        near = moved < CARRIED * np.abs(speed) * gap_s + tolerance_percent
+        near &= (moved > -tolerance_percent) & (gap_s < MOST_CARRIED_S)
+        return np.asarray(swift & near & (seen_s >= KNOCK_S))
 
     def _touching(
         self, earlier: NDArray[np.int64], later: NDArray[np.int64], tolerance_percent: float
@@ -143,10 +186,10 @@ class Ends:
             after * before > 0.0, GATHERED_SO_FAR * np.minimum(np.abs(after), np.abs(before)), 0.0
         )
         knock = np.maximum(HARDEST_KNOCK_PERCENT_PER_S + tolerance_percent / KINK_S, swift)
-        soft = (np.abs(after - before) < knock) | self._at_stop(self.begin[later])
+        soft = (np.abs(after - before) < knock) | self.at_stop(self.begin[later])
         return np.asarray((gap_s < max(0.0015, 1.5 * self.cell_s)) & close), np.asarray(soft)
 
-    def _at_stop(self, place: NDArray[np.float64]) -> NDArray[np.bool_]:
+    def at_stop(self, place: NDArray[np.float64]) -> NDArray[np.bool_]:
         """Places as far to one side as any long piece goes, short of the rails: there an arm is stopped."""
         long = self.end_s - self.begin_s > KNOCKED_S
         ends = np.concatenate([self.begin[long], self.end[long]])

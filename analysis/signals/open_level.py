@@ -95,7 +95,7 @@ def _agreed_level(cuts: Sequence[Cut]) -> float | None:
     """Level of most of the flat pieces that no motion explains, where three agree."""
     levels, times, reach = [], [], 0.0
     for cut in cuts:
-        left_out = cut.flat.copy()
+        left_out = cut.flat & ~_knocked(cut)
         left_out[truthful_chain(cut, open_level=None).chosen] = False
         levels.append(cut.level[left_out])
         times.append((cut.ends.stop_s - cut.ends.start_s)[left_out])
@@ -258,6 +258,17 @@ def _candidates(origin: NDArray[np.float64], level: NDArray[np.float64], reach: 
 
 def _jumps(cut: Cut) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Where the signal was before each jump to a flat piece, and the level of that piece."""
-    to = np.flatnonzero(cut.flat[1:]) + 1
+    to = np.flatnonzero(cut.flat[1:] & ~_knocked(cut)[1:]) + 1
     to = to[np.abs(cut.ends.begin[to] - cut.ends.end[to - 1]) > 2.0 * cut.tolerance_percent]
     return cut.ends.end[to - 1], cut.level[to]
+
+
+def _knocked(cut: Cut) -> NDArray[np.bool_]:
+    """Pieces at which an arm that was thrown against its stop arrived, shape (n_pieces,).
+
+    There the signal stands as flat as at an open level; but it moved there.
+    """
+    every, knocked = np.arange(len(cut.pieces)), np.zeros(len(cut.pieces), dtype=np.bool_)
+    for back in (1, 2):
+        knocked[back:] |= cut.ends.knocks(every[:-back], every[back:], cut.tolerance_percent)
+    return knocked & cut.ends.at_stop(cut.ends.begin)

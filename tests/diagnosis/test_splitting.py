@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
 from analysis.captures.memory import make_capture, make_record
-from analysis.captures.model import Record, Role, Step
+from analysis.captures.model import ArraySource, Record, Role, Step
 from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import VerdictCode
 from analysis.diagnosis.splitting import split_by_wire
@@ -16,6 +18,7 @@ from tests.diagnosis.examples import RATE_HZ, channel, sweep, worn
 from tests.signals.examples import Floats
 
 BAND = Interval(42.0, 48.0)
+FILL = -32_768
 
 
 def _air(seconds: float) -> Floats:
@@ -150,3 +153,23 @@ def test_a_probe_that_slips_off_early_is_told() -> None:
     half = _signal(bad=False)[: round(3.0 * RATE_HZ)]
     record = _record(_held(0.012, 1.5), _air(0.5), _held(5.0, 1.5), _air(0.5), half, _air(6.0))
     assert examine(make_capture([record])).verdict.code is VerdictCode.MEASUREMENT_PROBLEM
+
+
+def test_a_clock_gap_while_a_wire_is_held_does_not_hide_the_wire() -> None:
+    whole = _wire_to_wire()
+    (probe,) = whole.channels
+    assert isinstance(probe.source, ArraySource)
+    counts = np.array(probe.source.samples)
+    counts[round(3.4 * RATE_HZ) :][: round(0.05 * RATE_HZ)] = FILL
+    gappy = replace(probe, source=ArraySource(counts), scaling=replace(probe.scaling, fill_value=float(FILL)))
+    spans = _split(replace(whole, channels=(gappy,)))
+    assert [item.channels[0].role for item in spans] == [Role.GROUND, Role.REFERENCE, Role.SIGNAL]
+
+
+@pytest.mark.parametrize("late_s", [0.000, 0.011, 0.024, 0.037, 0.049])
+def test_putting_the_probe_on_is_no_part_of_the_signal(late_s: float) -> None:
+    before = [_air(0.6), _held(0.012, 1.5), _air(0.5), _held(5.0, 1.5), _air(0.5 + late_s)]
+    bounced = np.resize([0.0, 2.0], round(0.02 * RATE_HZ))
+    touched_s = sum(len(item) for item in before) / RATE_HZ
+    swept = _split(_record(*before, bounced, _held(0.5, 0.5), _signal(bad=False)))[-1]
+    assert touched_s + 0.02 <= swept.first_sample_s <= touched_s + 0.2

@@ -7,7 +7,7 @@ import pytest
 
 from analysis.signals.cells import CellSeries
 from analysis.signals.open_level import find_open_level, rest_place, usual_place
-from analysis.signals.pieces import Cut
+from analysis.signals.pieces import Cut, truthful_chain
 from tests.signals.examples import RATE_HZ, Floats, noise, rest, stroke
 
 CELL_S = 1.0 / RATE_HZ
@@ -90,3 +90,39 @@ def test_a_signal_that_comes_back_to_no_level_tells_no_place() -> None:
     roaming = 50.0 + 40.0 * np.random.default_rng(2).uniform(-1.0, 1.0, 4000)
     assert usual_place(_cells(roaming), 0.0) is None
     assert usual_place(_cells(np.full(10, np.nan)), 0.0) is None
+
+
+def _thrown_against_a_stop(stop: float, speed_percent_per_s: float = 1500.0) -> Floats:
+    """An arm on a road that comes from here and there, hits its stop and stands there for 40 ms."""
+    parts, here = [], 30.0
+    for start in (30.0, 45.0, 55.0, 38.0, 50.0):
+        parts, here = [*parts, stroke(here, start, 0.3)], start
+        # It gathers speed all the way, and has most of it when the stop takes it away.
+        count = round(0.5 * np.pi * (stop - start) / speed_percent_per_s * RATE_HZ)
+        way = start + (stop - start) * (1.0 - np.cos(0.5 * np.pi * np.arange(count) / count))
+        parts += [rest(start, 0.3), way, rest(stop, 0.04), way[::-1]]
+    return np.concatenate([*parts, rest(here, 0.3)])
+
+
+@pytest.mark.parametrize("speed", [900.0, 1500.0, 2500.0])
+def test_a_stop_that_an_arm_is_thrown_against_is_no_open_level(speed: float) -> None:
+    travel = _thrown_against_a_stop(86.4, speed)
+    assert find_open_level([_cut(travel + noise(len(travel), 0.02))]) is None
+
+
+@pytest.mark.parametrize("speed", [900.0, 1500.0, 2500.0])
+def test_the_time_on_such_a_stop_is_the_arms(speed: float) -> None:
+    travel = _thrown_against_a_stop(86.4, speed)
+    cut = _cut(travel + noise(len(travel), 0.02))
+    believed = cut.pieces.cells(truthful_chain(cut, open_level=None).chosen, 0, len(travel))
+    assert believed[travel == 86.4].mean() > 0.95
+
+
+def test_a_level_that_is_jumped_to_from_here_and_there_is_one_though_it_is_the_outermost() -> None:
+    parts = [rest(10.0, 0.3)]
+    for start, stop in ((10.0, 70.0), (70.0, 20.0), (20.0, 60.0), (60.0, 10.0)):
+        way = stroke(start, stop, 0.8)
+        way[len(way) // 2 :][: round(0.06 * RATE_HZ)] = 86.4
+        parts += [way, rest(stop, 0.2)]
+    travel = np.concatenate(parts)
+    assert find_open_level([_cut(travel + noise(len(travel), 0.02))]) == pytest.approx(86.4, abs=0.3)
