@@ -94,7 +94,8 @@ def test_a_signal_that_comes_back_to_no_level_tells_no_place() -> None:
 
 def _thrown_against_a_stop(stop: float, speed_percent_per_s: float = 1500.0) -> Floats:
     """An arm on a road that comes from here and there, hits its stop and stands there for 40 ms."""
-    parts, here = [], 30.0
+    parts: list[Floats] = []
+    here = 30.0
     for start in (30.0, 45.0, 55.0, 38.0, 50.0):
         parts, here = [*parts, stroke(here, start, 0.3)], start
         # It gathers speed all the way, and has most of it when the stop takes it away.
