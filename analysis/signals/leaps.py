@@ -55,6 +55,11 @@ a contact's."""
 MOST_EDGES = 200
 """A record with more edges than this is no record of an arm with a few samples lost."""
 
+BLOCK_CELLS = 1 << 16
+
+HALO_CELLS = 64
+"""Cells beside a block that are looked at with it: a move stands out from those beside it."""
+
 LEAST_CALM = 0.999
 """Share of a record that is calm where nothing but the recorder's leaps disturbs it..."""
 
@@ -202,15 +207,16 @@ def find_leaps(
     """
     if not quiet.any() or np.median(thinned(tolerance)) > MOST_TOLERANCE_PERCENT:
         return None
-    trace, cells = _Trace(travel, quiet, tolerance, cell_s), np.flatnonzero(quiet)
-    at = _edges(travel[cells], tolerance[cells], np.diff(cells).astype(np.float32))
-    if not len(at):
+    trace = _Trace(travel, quiet, tolerance, cell_s)
+    moves = _edges(trace)
+    if not moves:
         return None
-    alike = float(np.mean(np.diff(travel[cells]) == 0.0))
-    edges = [_edge(trace, int(cells[index]), int(cells[index + 1]), alike) for index in at]
-    between_s = np.diff(cells[at], prepend=-len(travel), append=2 * len(travel)) * cell_s
+    alike = float(np.mean(np.diff(thinned(travel)) == 0.0))
+    edges = [_edge(trace, until, since, alike) for until, since in moves]
+    between_s = np.diff([-len(travel), *(until for until, _ in moves), 2 * len(travel)]) * cell_s
     apart_s = np.minimum(between_s[:-1], between_s[1:])
-    calm = len(cells) > LEAST_CALM * len(travel) and len(at) <= MOST_ALONE and None not in edges
+    calm = bool(np.count_nonzero(quiet) > LEAST_CALM * len(quiet)) and len(moves) <= MOST_ALONE
+    calm = calm and None not in edges
     may_turn = calm and bool((between_s[1:-1] > ALONE_S).all())
     leapt = [
         (edge, edge.gone_s(float(travel[edge.until]), may_turn=may_turn) if alone else None)
@@ -259,10 +265,27 @@ def _marked(made: list[tuple[_Edge, float]], count: int) -> Leaps:
     )
 
 
-def _edges(
+def _edges(trace: _Trace) -> list[tuple[int, int]]:
+    """Cells before and after each move that stands out from those beside it; none where there are many.
+
+    A block at a time, so that a long record takes up no more room than a short one.
+    """
+    found: list[tuple[int, int]] = []
+    for start in range(0, len(trace.travel), BLOCK_CELLS):
+        first, stop = max(start - HALO_CELLS, 0), start + BLOCK_CELLS
+        cells = np.flatnonzero(trace.quiet[first : stop + HALO_CELLS]) + first
+        at = _standing_out(trace.travel[cells], trace.tolerance[cells], np.diff(cells).astype(np.float32))
+        at = at[(cells[at] >= start) & (cells[at] < stop)]
+        found += zip(cells[at].tolist(), cells[at + 1].tolist(), strict=True)
+        if len(found) > MOST_EDGES:
+            return []
+    return found
+
+
+def _standing_out(
     places: NDArray[np.float32], tolerance: NDArray[np.float32], steps: NDArray[np.float32]
 ) -> NDArray[np.int64]:
-    """Moves between neighbours, `steps` cells apart, that stand out from those beside them; none for many."""
+    """Which of the moves between neighbours, `steps` cells apart, stand out from those beside them."""
     moves = np.diff(places)
     if len(moves) < 3:
         return np.empty(0, dtype=np.int64)
@@ -270,8 +293,7 @@ def _edges(
     apart = np.abs(moves[1:-1] - np.float32(0.5) * steps[1:-1] * (speeds[:-2] + speeds[2:]))
     at = np.flatnonzero(apart > np.float32(STANDS_OUT) * tolerance[1:-2]) + 1
     # The moves beside a leap stand out as well, by half of it.
-    at = at[np.abs(moves[at]) > np.maximum(np.abs(moves[at - 1]), np.abs(moves[at + 1]))]
-    return at if len(at) <= MOST_EDGES else at[:0]
+    return at[np.abs(moves[at]) > np.maximum(np.abs(moves[at - 1]), np.abs(moves[at + 1]))]
 
 
 def _edge(trace: _Trace, until: int, since: int, alike: float) -> _Edge | None:
