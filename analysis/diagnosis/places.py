@@ -310,7 +310,8 @@ def _place(
     onsets = or_none(getattr(survey, ONSETS[min(stretch.sign, len(ONSETS) - 1)]), survey.breakup_percent)
     free = ~explained
     free[first:last] = False
-    outside_s = max(float(survey.dwell_s[:, free].sum()), 1e-3)
+    # Summed by bins first: to pick the bins out would copy most of the table.
+    outside_s = max(float(survey.dwell_s.sum(axis=0)[free].sum()), 1e-3)
     inside_s = max(float(survey.dwell_s[:, first:last].sum()), 1e-3)
     return Place(
         # The break-up begins somewhere within the outermost bin: half way, for want of better knowledge.
@@ -323,7 +324,7 @@ def _place(
         crossed=crossed,
         noisy=noisy,
         inside_per_s=float(onsets[:, first:last].sum(dtype=np.float64)) / inside_s,
-        elsewhere_per_s=float(onsets[:, free].sum(dtype=np.float64)) / outside_s,
+        elsewhere_per_s=float(onsets.sum(axis=0, dtype=np.float64)[free].sum()) / outside_s,
     )
 
 
@@ -334,7 +335,8 @@ def _with_agreement(survey: TrackSurvey, place: Place, stretch: _Stretch) -> Pla
     """
     if 2 * int(place.noisy.sum()) < int(place.crossed.sum()):
         return place
-    broken = np.nan_to_num(survey.breakup_percent[place.noisy]) > 0.0
+    # Not visited is NaN, and not greater; the marks are copied, which take an eighth of the room.
+    broken = (survey.breakup_percent > 0.0)[place.noisy]
     return replace(place, log_odds=place.log_odds + agreement(broken, stretch.first, stretch.last))
 
 
