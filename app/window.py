@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING
 from analysis.errors import WornbandError
 
 if TYPE_CHECKING:
-    from PySide6.QtWidgets import QApplication, QWidget
+    from PySide6.QtWidgets import QApplication
 
 _QT_PACKAGES = "libegl1 libgl1 libfontconfig1 libdbus-1-3 libglib2.0-0 libxkbcommon0"
 _SCREEN_LIBRARIES = {
@@ -63,15 +63,16 @@ def open_workbench(paths: list[Path]) -> int:
         from app.settings import Settings
         from app.tools import real_tools
         from app.trouble import start_log
+        from app.views.fit_screen import keep_on_screen
         from app.workbench import Workbench
 
     settings = Settings()
     window = Workbench(app, real_tools(), settings).window
     start_log()
-    fit_screen(window)
+    keep_on_screen(window)
     window.show()
     # Once more when the style is known: until then the buttons ask for more room than they need.
-    QTimer.singleShot(0, partial(fit_screen, window))
+    QTimer.singleShot(0, partial(keep_on_screen, window))
     start = where_to_begin(paths, settings.recent)
     window.page.hint_bar.setVisible(start is None)
     start = start or first_sample()
@@ -92,11 +93,6 @@ def without_collecting() -> Iterator[None]:
     finally:
         gc.freeze()
         gc.enable()
-
-
-def fit_screen(window: QWidget) -> None:
-    """Never larger than the screen: at 200 % scaling one of 1920 x 1080 points has room for 960 x 540."""
-    window.resize(window.size().boundedTo(window.screen().availableSize()))
 
 
 def where_to_begin(paths: Sequence[Path], recent: Sequence[Path]) -> Path | None:

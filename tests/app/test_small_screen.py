@@ -16,7 +16,7 @@ from app.language import install_language
 from app.main_window import Window
 from app.session import Tools
 from app.settings import MemoryStore, Settings
-from app.views.fit_screen import fit_screen
+from app.views.fit_screen import fit_screen, keep_on_screen
 from tests.app.conftest import Bench
 from tests.app.real_files import shown
 from tests.app.test_pictures import bench, enter
@@ -124,6 +124,22 @@ def test_a_window_of_its_own_is_never_larger_than_the_screen(qtbot: QtBot) -> No
     assert widget.height() < screen.height()
     fit_screen(widget, 300, 200)
     assert (widget.width(), widget.height()) == (300, 200)
+
+
+def test_a_window_as_large_as_the_screen_leaves_room_for_its_title_bar(qtbot: QtBot) -> None:
+    widget = QWidget()
+    qtbot.addWidget(widget)
+    screen = widget.screen().availableSize()
+    widget.resize(screen)
+    keep_on_screen(widget)
+    assert widget.width() == screen.width()
+    assert (
+        widget.height() <= screen.height() - 30
+    )  # a title bar has some 30 pixels (common practice, no source)
+    widget.showMaximized()
+    before = widget.size()
+    keep_on_screen(widget)
+    assert widget.size() == before
 
 
 def test_why_it_comes_and_goes_fits_too(qtbot: QtBot, small: Window) -> None:
