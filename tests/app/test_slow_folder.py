@@ -181,18 +181,19 @@ def test_what_was_edited_just_before_is_whole_and_the_window_is_not_stared_at_wh
     assert not window.isVisible()
 
 
+def _refused(*_given: object, **_more: object) -> None:
+    raise ReviewError("the disk is full", "make room on it")
+
+
 def test_a_window_stays_open_with_a_review_that_can_be_saved_nowhere(
     window: Window, path: Path, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     _open(window, path, qtbot)
 
-    def refused(*_given: object, **_more: object) -> None:
-        raise ReviewError("the disk is full", "make room on it")
-
     window.page.trace.setFocus()
     record = window.focus.record
     with monkeypatch.context() as full:
-        full.setattr(keeper, "saved", refused)
+        full.setattr(keeper, "saved", _refused)
         window.desk.markers.mark_moment(0.5)
         assert not window.close()
         assert window.isVisible()
@@ -210,11 +211,8 @@ def test_a_review_that_can_be_saved_nowhere_is_given_up_where_closing_is_asked_a
 ) -> None:
     _open(window, path, qtbot)
 
-    def refused(*_given: object, **_more: object) -> None:
-        raise ReviewError("the disk is full", "make room on it")
-
     window.page.trace.setFocus()
-    monkeypatch.setattr(keeper, "saved", refused)
+    monkeypatch.setattr(keeper, "saved", _refused)
     window.desk.markers.mark_moment(0.5)
     assert not window.close()
     window.desk.markers.mark_moment(1.0)
