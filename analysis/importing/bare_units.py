@@ -21,6 +21,7 @@ _SUPPLY_V = (9.0, 32.0)
 _SIGNAL_V = (0.1, 7.0)
 _NO_GROUND_V, _NO_REFERENCE_V = 2.5, 1.0  # what no wire of that name reads unless something is wrong
 _NAMES = {1e-6: say("microvolts"), 1e-3: say("millivolts")}
+_MOST_OF_A_VEHICLE_V = 60.0  # a network of 24 V has less, with all that its alternator may add; ours
 _BY_TEN, _PROBE = (10.0, 100.0), 0.05  # what probes divide by, and how closely
 
 Looks = Sequence[NDArray[np.float64]]
@@ -185,6 +186,39 @@ def behind_a_probe(
             ),
         )
     ]
+
+
+def too_many_volts(
+    columns: Sequence[Column],
+    looks: Looks,
+    factors: Sequence[float],
+    guesses: Mapping[int, Guess],
+    told: Collection[int],
+) -> list[Problem]:
+    """What has to be said of a column that would be a wire with more volts than any of a vehicle has.
+
+    Parameters
+    ----------
+    columns, looks
+        As in `bare_factors`.
+    factors : sequence of float
+        Volts of one unit of each column, with what was said of it.
+    guesses : mapping of int to Guess
+        What the columns are.
+    told : collection of int
+        Columns of which somebody said the role, the unit or the factor.
+    """
+    for place, guess in guesses.items():
+        finite = np.abs(looks[place][np.isfinite(looks[place])])
+        volts = float(np.quantile(finite, 0.98)) * factors[place] if len(finite) else 0.0
+        if guess.role is not None and place not in told and volts > _MOST_OF_A_VEHICLE_V:
+            problem = say(
+                "{name} would read {volts:,.3g} V, which no wire of a sensor does",
+                name=columns[place].name,
+                volts=volts,
+            )
+            return [_unit_problem(problem, place, columns)]
+    return []
 
 
 def _may_be_volts(column: Column) -> bool:

@@ -27,6 +27,7 @@ _GROUPS = re.compile(r"[+\-]?\d{1,3}(?:\.\d{3})+(?:,\d*)?|[+\-]?\d{1,3}(?:,\d{3}
 _PREFIXED = re.compile(r"^(?P<number>[+\-]?[\d.,]+)\s?(?P<prefix>[mkuµ\u03bc])$")  # 500m stands for 0.5
 _PREFIXES = {"m": 1e-3, "k": 1e3, "u": 1e-6, "µ": 1e-6, "\u03bc": 1e-6}
 _PLAIN = re.compile(r"-?[\d.,:]*")  # as nearly all cells are
+_BLANKS = " \u00a0\u202f"
 _AROUND = " \t\r\n\f\v\u00a0\ufeff"
 _TURNED = re.compile(r"^(?:\((?P<inside>\d[\d.,]*)\)|(?P<before>\d[\d.,]*)-)$")  # (0.5) and 0.5- are -0.5
 _STARTS_A_NUMBER = re.compile(r"[+\-]?[\d.]")
@@ -109,6 +110,11 @@ def number_of(cell: str, decimal: str = ".", thousands: str = "") -> float | Non
     return None if value is None else value * unit.factor
 
 
+def thousands_marks(mark: str) -> str:
+    """What parts groups of digits where that was found or chosen: a blank of any width for a blank."""
+    return _BLANKS if mark in _BLANKS else mark
+
+
 def unit_in(cell: str) -> str:
     """The unit that a cell carries beside its number; empty where it carries none."""
     if _SHARE.match(plain(cell)):
@@ -125,8 +131,8 @@ def _over(text: str) -> float | None:
 
 
 def _float(text: str, decimal: str, thousands: str) -> float | None:
-    if thousands:
-        text = text.replace(thousands, "")
+    for mark in thousands_marks(thousands):
+        text = text.replace(mark, "")
     if decimal != ".":
         if "." in text:
             return None

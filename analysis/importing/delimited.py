@@ -13,12 +13,13 @@ from numpy.typing import NDArray
 
 from analysis.errors import ImportingError
 from analysis.importing.asides import foreign_letters
-from analysis.importing.cells import MISSING, number_of, plain
+from analysis.importing.cells import MISSING, number_of, plain, thousands_marks
 from analysis.importing.choices import NOTHING_CHOSEN, SPACED_COMMA, TextChoices, checked_choices
 from analysis.importing.clocks import seconds_of_all
 from analysis.importing.dialect import ARROW, Dialect, understood
 from analysis.importing.encoding import MOST_LINE_BYTES, decoded, encoding_of, line_blocks, long_line
 from analysis.importing.guesses import is_time
+from analysis.importing.headings import lines_of
 from analysis.importing.instants import seconds_of
 from analysis.importing.left_out import LeftOut
 from analysis.importing.model import Block, Column, Table, checked_columns
@@ -30,6 +31,7 @@ if TYPE_CHECKING:
     import pyarrow as pa
 
 _HEAD_BYTES = 512 * 1024
+_END_BYTES = 32 * 1024
 _ROWS_A_TICK = 20_000
 _TORN_BY = 12  # rows that show to how many decimals a column is written
 _TAIL_BYTES = 4096
@@ -54,7 +56,7 @@ def open_text(path: Path, choices: TextChoices = NOTHING_CHOSEN) -> Table:
         Where it is no text or holds no rows of numbers.
     """
     text, encoding = head_of(path, checked_choices(choices).encoding)
-    dialect = understood(text, choices)
+    dialect = understood(text, choices, _end_of(path, encoding))
     every = [Column(name, unit) for name, unit in zip(dialect.names, dialect.units, strict=True)]
     columns = [item for item, use in zip(_numbered(every), dialect.numeric, strict=True) if use]
     reader = _Reader(path, encoding, dialect)
@@ -99,6 +101,17 @@ def head_of(path: Path, encoding: str | None = None) -> tuple[str, str]:
     if max(map(len, text.splitlines()), default=0) > MOST_LINE_BYTES:
         raise long_line()
     return text, encoding
+
+
+def _end_of(path: Path, encoding: str) -> list[str]:
+    """The last whole lines of a text file."""
+    with path.open("rb") as file:
+        start = max(file.seek(0, 2) - _END_BYTES, 0) // 4 * 4  # where a character begins
+        file.seek(0)
+        mark = file.read(2) if encoding == "utf-16" and start else b""  # which of its two orders it is
+        file.seek(start)
+        text = decoded(mark + file.read(_END_BYTES), encoding)
+    return lines_of(text)[1:-1]
 
 
 def _numbered(columns: list[Column]) -> list[Column]:
@@ -340,7 +353,7 @@ def _cleaner(dialect: Dialect) -> Callable[[bytes], bytes]:
     """Bytes as pyarrow reads them: no thousands marks, no plus signs, one tab for any run of spaces."""
     away = [b"+"]  # 1E+3 and 1E3 are the same number, and a leading plus is not understood
     if dialect.thousands:
-        away.append(dialect.thousands.encode())
+        away += [mark.encode() for mark in thousands_marks(dialect.thousands)]
 
     def clean(lines: bytes) -> bytes:
         for mark in away:

@@ -5,8 +5,8 @@ from __future__ import annotations
 import csv
 import re
 from collections import Counter
+from collections.abc import Sequence
 from dataclasses import dataclass
-from itertools import pairwise
 
 from analysis.errors import ImportingError
 from analysis.importing.asides import asides
@@ -17,6 +17,7 @@ from analysis.importing.guesses import names_channel, numbers_channels
 from analysis.importing.headings import headings, lines_of, logical, padded, split_line, stated_interval
 from analysis.importing.instants import seconds_of
 from analysis.importing.layouts import refuse_another_kind, refuse_another_layout, refuse_commas_everywhere
+from analysis.importing.marks import chosen_marks, found_marks, pointed_columns, rows_at_the_end
 from analysis.importing.rewriting import Rewriting, rewriting_of
 from analysis.importing.units import TIME, split_heading, unit_of
 from analysis.wording import say
@@ -28,9 +29,7 @@ ARROW = " -> "
 """What some programs put between the time of day and the line that came then. Common practice, no source."""
 
 _COMMENTS = ("#", "%", "//", "!", "*")
-_GROUPED = re.compile(r"[+\-]?[1-9]\d{0,2},\d{3}")  # a thousand, or a number to three decimals
 _BLANK_GROUPS = re.compile(r"[+\-]?\d{1,3}(?: \d{3})+\.\d+")
-_POINTED = re.compile(r"[+\-]?[1-9]\d{0,2}\.\d{3}")
 _MOST_LINES = 3000
 _TAIL_LINES = 400
 _MOST_LABELS = 8  # channels
@@ -109,7 +108,7 @@ class Dialect:
     rewriting: Rewriting | None = None
 
 
-def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
+def understood(text: str, choices: TextChoices = NOTHING_CHOSEN, end: Sequence[str] = ()) -> Dialect:
     """The dialect of a table, out of its first lines.
 
     Parameters
@@ -118,6 +117,8 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
         Whole lines from the beginning of the file.
     choices : TextChoices
         What is not to be found out.
+    end : sequence of str
+        The last lines of the file: a thousands mark may show there only.
 
     Raises
     ------
@@ -147,7 +148,8 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
         raise _no_rows()
     refuse_another_layout([split_line(lines[place], delimiter) for place in rows], width)
     every = [lines[place] for place in rows]
-    marks = _chosen_marks(_marks(tail, every, delimiter, numeric), choices)
+    late = rows_at_the_end(end if rewriting is None and not arrow else [], delimiter, numeric)
+    marks = chosen_marks(found_marks(tail + late, every, delimiter, numeric), choices)
     first = rows[0] if choices.head_lines is not None else first_row(lines, rows, delimiter, numeric)
     if first is None:
         raise _no_rows()
@@ -175,7 +177,7 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN) -> Dialect:
         delimiter, marks[0], marks[1], comment, physical[first], tuple(names), tuple(units), tuple(numeric),
         tuple(clock), stated_interval(lines[:first]), (*marks[2], *beside),
         _edges(tail, width) if delimiter == " " else None,
-        _pointed(tail, delimiter, width, marks[0], marks[1]), arrow,
+        pointed_columns(tail, delimiter, width, marks[0], marks[1]), arrow,
         tuple(kept[-_MOST_ABOVE:]), label, rewriting,
     )  # fmt: skip
 
@@ -228,6 +230,7 @@ def _own_unit(cell: str) -> str:
 def _delimiter(tail: list[str], one_column: bool, chosen: str | None) -> tuple[str, int, list[bool]]:
     """The delimiter that makes most columns of numbers and fewest of anything else."""
     best: tuple[float, str, int, list[bool]] | None = None
+    whole = False  # whether that leaves no column of anything else
     candidates = DELIMITERS if chosen is None else (chosen,)
     if chosen is None and all(map(_SPACED_COMMAS.fullmatch, tail)):
         candidates = (SPACED_COMMA,)
@@ -241,11 +244,11 @@ def _delimiter(tail: list[str], one_column: bool, chosen: str | None) -> tuple[s
         if delimiter == "," and one_column and chosen is None:
             continue  # one column of decimal commas, not two of whole numbers
         empty = sum(all(not cells[place] for cells in split) for place in range(width))
-        if delimiter == " " and best is not None and best[1] == "\t" and best[2] > 1 and all(best[3]):
+        if delimiter == " " and best is not None and best[1] == "\t" and best[2] > 1 and whole:
             continue  # the blanks between tabs are inside numbers
         score = sum(numeric) - 0.6 * (width - sum(numeric) - empty) + 0.5 * (len(split) / len(tail))
         if best is None or score > best[0] + 1e-9:
-            best = score, delimiter, width, numeric
+            best, whole = (score, delimiter, width, numeric), sum(numeric) + empty == width
     if best is None:
         raise _no_rows()
     return best[1], best[2], best[3]
@@ -284,98 +287,3 @@ def _is_decimal_comma(lines: list[str]) -> bool:
     return len(tails) > 0.5 * len(lines) and len({len(tail) for tail in tails}) == 1 and any(
         tail.startswith("0") for tail in tails
     )  # fmt: skip
-
-
-def _marks(
-    tail: list[str], every: list[str], delimiter: str, numeric: list[bool]
-) -> tuple[str, str, tuple[str, ...]]:
-    """Decimal mark and thousands mark, and what is to be said about them."""
-    cells = [
-        cell
-        for line in tail
-        for cell, use in zip(split_line(line, delimiter), numeric, strict=False)
-        if use and ":" not in cell
-    ]
-    both = [cell for cell in cells if "," in cell and "." in cell]
-    spaced = next(
-        (mark for mark in " '\u2019\u00a0\u202f" if any(re.search(rf"\d{mark}\d{{3}}", c) for c in cells)), ""
-    )
-    if both:
-        decimal = "," if both[0].rfind(",") > both[0].rfind(".") else "."
-        return decimal, "." if decimal == "," else ",", ()
-    if not any("," in cell for cell in cells):
-        rows = [split_line(line, delimiter) for line in every]
-        many = any(cell.count(".") > 1 and looks_numeric(cell) for cell in cells)
-        return (",", ".", ()) if many or _count_past_a_thousand(rows, len(numeric)) else (".", spaced, ())
-    if any(cell.count(",") > 1 for cell in cells):
-        return ".", ",", ()
-    commas = [cell for cell in cells if "," in cell]
-    doubtful = all(_GROUPED.fullmatch(cell) for cell in commas)
-    if doubtful and _are_thousands([split_line(line, delimiter) for line in every], len(numeric)):
-        return ".", ",", (say("the comma in {cell} is read as a thousands mark", cell=commas[0]),)
-    said = (say("the comma in {cell} is read as a decimal comma", cell=commas[0]),) if doubtful else ()
-    return ",", spaced, said
-
-
-def _count_past_a_thousand(rows: list[list[str]], width: int) -> bool:
-    """Whether a column goes from 999 to 1.000, and no point of the table can be a decimal one."""
-    table = [row for row in rows if len(row) == width]
-    pointed = [cell for row in table for cell in row if "." in cell and looks_numeric(cell)]
-    if not pointed or not all(map(_POINTED.fullmatch, pointed)):
-        return False
-    for place in range(width):
-        for above, below in pairwise(row[place] for row in table):
-            if above.isdecimal() and len(above) == 3 and _POINTED.fullmatch(below):
-                step = int(below.replace(".", "")) - int(above)
-                return 0 < step <= 100  # as a decimal number it would fall back to nearly nought
-    return False
-
-
-def _are_thousands(rows: list[list[str]], width: int) -> bool:
-    """Whether whole numbers below a thousand stand in one column with those that have a comma.
-
-    Decimals are written to one length throughout (then 500 would be 0,500) or without noughts at their end.
-    Where a column has a comma in every cell, only noughts behind it show a thousands mark.
-    """
-    table = [row for row in rows if len(row) == width]
-    columns = [[row[place] for row in table if looks_numeric(row[place])] for place in range(width)]
-    found = mixed = False
-    noughts = True
-    for cells in columns:
-        commas = [cell for cell in cells if "," in cell]
-        if not commas:
-            continue
-        found = True
-        whole = any(re.fullmatch(r"[+\-]?\d{1,3}", cell) for cell in cells)
-        mixed |= whole and any(cell.endswith("0") for cell in commas)
-        noughts &= all(cell.endswith(",000") for cell in commas)
-        if any("," in cell and not _GROUPED.fullmatch(cell) for cell in cells):
-            return False
-    return found and (mixed or noughts)
-
-
-def _chosen_marks(
-    found: tuple[str, str, tuple[str, ...]], choices: TextChoices
-) -> tuple[str, str, tuple[str, ...]]:
-    """The marks that were found, where no others were chosen."""
-    decimal, thousands, notes = found
-    if choices.decimal is not None and choices.decimal != decimal:
-        decimal, thousands, notes = choices.decimal, "", ()
-    if choices.thousands is not None:
-        thousands, notes = choices.thousands, ()
-    return decimal, thousands, notes if choices.decimal is None else ()
-
-
-def _pointed(tail: list[str], delimiter: str, width: int, decimal: str, thousands: str) -> tuple[bool, ...]:
-    """Columns whose numbers have a point where the others have a comma, and cannot mean thousands by it."""
-    if decimal != "," or thousands == ".":
-        return ()
-    rows = [cells for line in tail if len(cells := split_line(line, delimiter)) == width]
-    found = tuple(_has_points([cells[place] for cells in rows]) for place in range(width))
-    return found if any(found) else ()
-
-
-def _has_points(cells: list[str]) -> bool:
-    plain_ones = [found for cell in cells if (found := re.fullmatch(r"[+\-]?(\d+)\.(\d+)", cell))]
-    sure = any(len(found[2]) != 3 or found[1] == "0" for found in plain_ones)
-    return sure and not any("," in cell for cell in cells)

@@ -9,7 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.captures.model import Role
-from analysis.importing.units import TIME, VOLTAGE, is_other_unit, unit_of, without_accents
+from analysis.importing.units import TIME, TIME_NAMES, VOLTAGE, is_other_unit, unit_of, without_accents
 from analysis.wording import Wording, say
 
 _WORDS = (  # without accents; German, French, Spanish, Italian, Dutch, Polish and Russian too
@@ -35,7 +35,7 @@ _NO_WIRE = re.compile(  # without accents
     r"|pression|current|strom|courant|mileage|odometer)\b"
 )
 _SAYS_SO = say("its heading says so")
-_TIME_WORDS = re.compile(r"^(?:(?:rel|abs|elapsed|sample)[ ._]?)?(?:time|t|zeit|timestamp|seconds|sec|zeitpunkt|uhrzeit|date ?time|temps|tiempo|tempo|tijd|tid|czas|cas|время|час)\b", re.IGNORECASE)  # fmt: skip  # noqa: E501
+_TIME_WORDS = re.compile(rf"^(?:(?:rel|abs|elapsed|sample)[ ._]?)?{TIME_NAMES}\b", re.IGNORECASE)
 _COUNTER_WORDS = re.compile(
     r"^(?:no|nr|#|n|index|idx|sample|samples|row|point|count|zeile|number)\.?$", re.IGNORECASE
 )
@@ -55,6 +55,11 @@ _SUMMARY_WORDS = re.compile(r"(?<=\w )(?:min|max|minimum|maximum|peak|std)\.?$",
 _LEAST_LEVELS = 8  # samples: a signal that was measured takes more than two values
 _MOST_WORDS = 3  # of the name of a wire
 _MOST_VOLTS = 60.0  # whole numbers above are counts; a battery of a vehicle has less
+_MOST_SIGNAL_V, _LEAST_V = 7.0, 0.3  # of a signal of 5 V: what it reaches, and how far it moves in a sweep
+_BEYOND = 20.0  # per cent
+_POSITION_WORDS = re.compile(
+    r"\b(?:posi\w*|pos|stellung|height|hohe|level|pedal|throttle|travel|weg|angle)\b"
+)
 _COUNT_WORDS = re.compile(r"\b(?:adc|raw|counts?|lsb|digits?)(?:\b|\d|$)", re.IGNORECASE)
 
 
@@ -170,6 +175,27 @@ def is_count(name: str, unit: str, values: NDArray[np.float64]) -> bool:
         return False
     finite = values[np.isfinite(values)]
     return len(finite) > 0 and float(finite.max()) > _MOST_VOLTS and bool((finite == np.round(finite)).all())
+
+
+def is_per_cent(name: str, values: NDArray[np.float64], factor: float) -> bool:
+    """Whether a column of positions without a unit of its own goes from 0 to 100 and not from 0 to 5 V.
+
+    Parameters
+    ----------
+    name : str
+        Of the column.
+    values : ndarray, shape (n_samples,)
+        Some of its samples, as the file has them.
+    factor : float
+        Volts of one of them if they were volts.
+    """
+    finite = values[np.isfinite(values)]
+    if not len(finite) or not _POSITION_WORDS.search(without_accents(name.replace("_", " "))):
+        return False
+    low, high = (float(value) for value in np.quantile(finite, (0.02, 0.98)))
+    wide_v = (high - low) * factor
+    share = low > -_BEYOND and _MOST_SIGNAL_V < high < 100.0 + _BEYOND and high - low > _BEYOND
+    return share and not _LEAST_V < wide_v < _MOST_SIGNAL_V
 
 
 def _supply_of_what(volts: NDArray[np.float64]) -> Guess:

@@ -46,6 +46,7 @@ _UNIT_ABOVE = re.compile(
     r"\s*[:=;,\t ]\s*[\"\[(]?(?P<unit>[^\s\"\])]{1,12})[\"\])]?[\s;,]*$",
     re.IGNORECASE,
 )
+_ACROSS = re.compile(r"\W*(?:x|abscissa|horizontal)\W*$", re.IGNORECASE)  # of a plot: the times
 _BRACKETS = re.compile(r"\[[^\[\]]*\]|\([^()]*\)")
 _RAIL = re.compile(r"\+?(?:0|5|5[.,]0|12|24)\s?V$", re.IGNORECASE)  # the name of a wire, not what it reads
 _RULE = re.compile(r"[-:=+_ ]+")
@@ -144,7 +145,7 @@ def _with_units_above(names: list[str], units: list[str], before: list[str]) -> 
     said = [found for line in before if (found := _UNIT_ABOVE.match(line.strip()))]
     known = {unit.quantity: item["unit"] for item in said if (unit := unit_of(item["unit"])) is not None}
     return [
-        unit or known.get(TIME if is_time(name, "") else VOLTAGE, "")
+        unit or known.get(TIME if is_time(name, "") or _ACROSS.match(name) else VOLTAGE, "")
         for name, unit in zip(names, units, strict=True)
     ]
 

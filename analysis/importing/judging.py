@@ -12,12 +12,20 @@ from numpy.typing import NDArray
 from analysis.captures.model import Role, Scaling
 from analysis.errors import ImportingError
 from analysis.importing.asides import scale_line
-from analysis.importing.bare_units import bare_factors, behind_a_probe, contradictions, doubted, read_as
+from analysis.importing.bare_units import (
+    bare_factors,
+    behind_a_probe,
+    contradictions,
+    doubted,
+    read_as,
+    too_many_volts,
+)
 from analysis.importing.guesses import (
     Guess,
     guess,
     is_count,
     is_counter,
+    is_per_cent,
     is_time,
     names_no_wire,
     said_role,
@@ -96,9 +104,10 @@ def _newest_first(spool: Spool, seen: Judged) -> bool:
 def _judged(spool: Spool, wishes: Wishes) -> Judged:
     columns = _with_units(spool.table.columns, wishes.units)
     looks = [look_at(source, column.scaling) for source, column in zip(spool.columns, columns, strict=True)]
+    said = {place_of(name, columns) for name in wishes.units}
     columns = [
-        replace(item, unit="counts") if is_count(item.words, item.unit, look) else item
-        for item, look in zip(columns, looks, strict=True)
+        item if place in said else _not_of_volts(item, look)
+        for place, (item, look) in enumerate(zip(columns, looks, strict=True))
     ]
     wanted = {place_of(name, columns): role for name, role in wishes.channels.items()}
     scaled = {place_of(name, columns) for name in wishes.factors}
@@ -136,6 +145,7 @@ def _judged(spool: Spool, wishes: Wishes) -> Judged:
     in_share = _not_in_volts(columns, guesses, wanted, scaled)
     problems += in_share
     problems += doubted(columns, looks, bare, guesses, scaled)
+    problems += too_many_volts(columns, looks, factors, guesses, {*wanted, *scaled, *said})
     written = spool.table.dialect
     scales = scale_line(written.above) if written is not None else ""
     problems += behind_a_probe(scales, columns, looks, factors, guesses, scaled)
@@ -145,6 +155,16 @@ def _judged(spool: Spool, wishes: Wishes) -> Judged:
     return Judged(
         tuple(columns), tuple(looks), tuple(factors), guesses, time_place, tuple(problems), tuple(notes)
     )
+
+
+def _not_of_volts(column: Column, look: NDArray[np.float64]) -> Column:
+    """A column whose numbers show that they are counts or per cent, with that unit."""
+    if is_count(column.words, column.unit, look):
+        return replace(column, unit="counts")
+    unit = unit_of(column.unit)
+    volts = not column.unit or (unit is not None and unit.quantity == VOLTAGE)
+    per_cent = volts and is_per_cent(column.words, look, 1.0 if unit is None else unit.factor)
+    return replace(column, unit="%") if per_cent else column
 
 
 def _time(

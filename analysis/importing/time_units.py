@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
 from analysis.importing.model import Column
-from analysis.importing.units import unit_of
+from analysis.importing.units import unit_of, without_accents
 from analysis.wording import say
 
 _SINCE_1970 = (
@@ -21,6 +22,9 @@ _DAY_S = 86_400.0
 _DAYS = (20_000.0, 80_000.0)  # of a spreadsheet: 1954 to 2119, counted from 1900
 _LEAST_DAY_STEP = 1e-4  # days; as seconds nobody records a wire of a sensor so fast, at such times
 _PART_OF_DAY_STEP = 1e-5  # days: 0.9 s
+_OF_DAY = re.compile(
+    r"date|datum|\bday|uhrzeit|clock|of day|tageszeit|heure|\bhora|\bora\b|godz"
+)  # small letters
 _DOUBTFUL_STEP = 0.1  # ours: with so few rows a second nobody records a sweep, and in ms it is a usual rate
 _SAME_STEP = 0.01
 _LIKE_A_NUMBER = 1e-3  # how close an interval lies to one of two digits
@@ -81,7 +85,7 @@ def time_unit(column: Column, times: NDArray[np.float64], *, clock: bool) -> Tim
     if _DAYS[0] < size < _DAYS[1] and 0.0 < step < _LEAST_DAY_STEP:
         note = say("the times in {name} are read as days of a spreadsheet", name=column.name)
         return TimeUnit(_DAY_S, note, step=step)
-    if _are_parts_of_a_day(finite):
+    if _are_parts_of_a_day(finite, said=bool(_OF_DAY.search(without_accents(column.words)))):
         note = say(
             "the times in {name} are read as parts of a day, as a spreadsheet counts", name=column.name
         )
@@ -91,7 +95,7 @@ def time_unit(column: Column, times: NDArray[np.float64], *, clock: bool) -> Tim
         name=column.name,
         step=step,
     )
-    return TimeUnit(1.0, note, step >= _DOUBTFUL_STEP, step)
+    return TimeUnit(1.0, note, step > (1.0 - _SAME_STEP) * _DOUBTFUL_STEP, step)
 
 
 def is_confirmed(unit: TimeUnit, interval_s: float | None) -> bool:
@@ -107,13 +111,16 @@ def is_confirmed(unit: TimeUnit, interval_s: float | None) -> bool:
     return interval_s is not None and abs(unit.step * unit.factor / interval_s - 1.0) < _SAME_STEP
 
 
-def _are_parts_of_a_day(times: NDArray[np.float64]) -> bool:
-    """Whether the rows lie a plain number of seconds apart if a day is 1, and no plain number otherwise."""
+def _are_parts_of_a_day(times: NDArray[np.float64], *, said: bool) -> bool:
+    """Whether the rows lie a plain number of seconds apart if a day is 1, and no plain number otherwise.
+
+    Minutes do so too, of a plain number of rows a second: there the heading has to speak of a time of day.
+    """
     some = times[: max(len(times) // 8, 2)]
     step = float(some[-1] - some[0]) / (len(some) - 1)
     if not 0.0 < step < _PART_OF_DAY_STEP or some[0] < 0.0 or float(times.max()) > 1.0:
         return False
-    return _is_plain(step * _DAY_S) and not _is_plain(step)
+    return _is_plain(step * _DAY_S) and not _is_plain(step) and (said or not _is_plain(1.0 / step))
 
 
 def _is_plain(value: float) -> bool:

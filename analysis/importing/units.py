@@ -47,21 +47,24 @@ _NO_VOLTS = frozenset(
 
 _BRACKETS = re.compile(r"^\s*[\[({<]\s*(.*?)\s*[\])}>]\s*$")
 _BRACKETED = re.compile(r"^(?P<name>.*?)\s*[\[({<]\s*(?P<unit>[^\[\](){}<>]{1,16}?)\s*[\])}>]\s*$")
-_SHARE = re.compile(r"^(?P<name>.+?)\s*(?:/|_|,|:|\bin\b|\s)\s*(?P<unit>%)$", re.IGNORECASE)
+_SHARE = re.compile(r"^(?P<name>.+?)\s*(?:/|_in_|_|,|:|\bin\b|\s)\s*(?P<unit>%)$", re.IGNORECASE)
 _IN_NAME = (
     _BRACKETED,
     re.compile(
         r"^(?P<name>.+?)\s*/\s*(?P<unit>\w[\w\-]{0,11}\.?)$"
     ),  # "U/mV", as ISO 80000-1 writes headings
     re.compile(r"^(?P<name>.+?)\s+in\s+(?P<unit>\w{1,12})$", re.IGNORECASE),
-    re.compile(r"^(?P<name>.+?)[_ ,:.\-]+(?P<unit>[^\W_]{1,6})$"),
+    re.compile(r"^(?P<name>.+?)(?:_in)?[_ ,:.\-]+(?P<unit>[^\W_]{1,6})$", re.IGNORECASE),
 )
 
 
 _WORDS_TOO = ("h", "day", "days")
 """Units that end a name without being meant: "level_h", "time of day"."""
 
-_TIMES = re.compile(r"(?:time|zeit|elapsed|\bt)\W*$", re.IGNORECASE)
+TIME_NAMES = r"(?:time|t|zeit|timestamp|seconds|sec|zeitpunkt|uhrzeit|date ?time|temps|tiempo|tempo|tijd|tid|czas|cas|время|час)"  # fmt: skip  # noqa: E501
+"""How headings name a time, without accents; in the languages of the workshops around."""
+
+_TIMES = re.compile(rf"(?:zeit|time|elapsed|\b{TIME_NAMES})(?:\W*in)?\W*$", re.IGNORECASE)
 
 _MICRO = re.compile("^(?:\u00e2\u00b5|\u00ce\u00bc|\u00ee\u00bc|[\u03bc\ufffd?])")  # in small letters
 
@@ -137,7 +140,9 @@ def split_heading(heading: str) -> tuple[str, str]:
 
 def _is_word(name: str, unit: str) -> bool:
     """Whether the end of a name only looks like a unit: "sig min" is the least of something, no minutes."""
-    return unit.lower() in _WORDS_TOO or (unit.lower() == "min" and not _TIMES.search(name))
+    return unit.lower() in _WORDS_TOO or (
+        unit.lower() == "min" and not _TIMES.search(without_accents(name.replace("_", " ")))
+    )
 
 
 def is_share(text: str) -> bool:

@@ -6515,6 +6515,11 @@
         <translation>nennen Sie für jede Leitung, womit ihre Zahlen malgenommen werden, etwa mit --factor {name}=10 oder {name}=1</translation>
     </message>
     <message>
+        <source>{name} would read {volts:,.3g} V, which no wire of a sensor does</source>
+        <extracomment>analysis/importing/bare_units.py</extracomment>
+        <translation>{name} läge bei {volts:,.3g} V; so viel führt keine Leitung eines Sensors</translation>
+    </message>
+    <message>
         <source>column {name} stays at {volts:.2f} V, which its heading does not fit</source>
         <extracomment>analysis/importing/bare_units.py</extracomment>
         <translation>Spalte {name} bleibt bei {volts:.2f} V, wozu ihre Überschrift nicht passt</translation>
@@ -6723,16 +6728,6 @@
         <source>save it as a table with one row a sample, or say what stands between cells with --delimiter</source>
         <extracomment>analysis/importing/dialect.py</extracomment>
         <translation>als Tabelle mit einer Zeile je Messwert speichern oder mit --delimiter angeben, was zwischen den Zellen steht</translation>
-    </message>
-    <message>
-        <source>the comma in {cell} is read as a thousands mark</source>
-        <extracomment>analysis/importing/dialect.py</extracomment>
-        <translation>das Komma in {cell} wird als Tausenderzeichen gelesen</translation>
-    </message>
-    <message>
-        <source>the comma in {cell} is read as a decimal comma</source>
-        <extracomment>analysis/importing/dialect.py</extracomment>
-        <translation>das Komma in {cell} wird als Dezimalkomma gelesen</translation>
     </message>
     <message>
         <source>it is neither text nor any other kind of file that can be imported</source>
@@ -7008,6 +7003,16 @@
         <source>{count:,} cells are no numbers and count as missing (the first is {example})</source>
         <extracomment>analysis/importing/left_out.py</extracomment>
         <translation>{count:,} Zellen sind keine Zahlen und gelten als fehlend (die erste ist {example})</translation>
+    </message>
+    <message>
+        <source>the comma in {cell} is read as a thousands mark</source>
+        <extracomment>analysis/importing/marks.py</extracomment>
+        <translation>das Komma in {cell} wird als Tausenderzeichen gelesen</translation>
+    </message>
+    <message>
+        <source>the comma in {cell} is read as a decimal comma</source>
+        <extracomment>analysis/importing/marks.py</extracomment>
+        <translation>das Komma in {cell} wird als Dezimalkomma gelesen</translation>
     </message>
     <message>
         <source>it holds no columns of numbers</source>

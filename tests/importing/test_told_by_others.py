@@ -35,6 +35,10 @@ def _rows(form: str, scale: float = 1.0) -> str:
     )
 
 
+def _rows_in_minutes(first: float) -> str:
+    return "".join(f"{first + n / 60_000:.9f};{g};{r};{s}\n" for n, (g, r, s) in enumerate(_WIRES))
+
+
 def _grouped(value: float, mark: str) -> str:
     return f"{value:,.1f}".replace(",", mark).replace(".", ",")
 
@@ -57,6 +61,16 @@ RIGHT = {
     "minutes behind a slash": "Time/min;ground/V;ref/V;signal/V\n" + "".join(f"{0.208333 + n/60000:.9f};{g};{r};{s}\n" for n, (g, r, s) in enumerate(_WIRES)),
     "a blank as thousands mark between commas": "time [s],ground [mV],ref [mV],signal [mV]\n" + "".join(f"{n/1000:.3f},{g*1e3:.1f},{r*1e3:,.1f}".replace(f"{r*1e3:,.1f}", f"{r*1e3:,.1f}".replace(",", " ")) + "," + f"{s*1e3:,.1f}".replace(",", " ") + "\n" for n, (g, r, s) in enumerate(_WIRES)),
     "a point as thousands mark": "time [ms];ground [mV];reference [mV];signal [mV]\n" + "".join(f"{n:,};{g*1e3:.0f};{r*1e3:,.0f};{s*1e3:,.0f}\n".replace(",", ".") for n, (g, r, s) in enumerate(_WIRES)),
+    "minutes behind an underscore, in another language": "Czas_min;ground_V;ref_V;signal_V\n" + _rows_in_minutes(0.208333333),
+    "minutes behind the word in": "Čas in min;ground in V;ref in V;signal in V\n" + _rows_in_minutes(0.0),
+    "minutes behind in and underscores": "Tempo_in_min;ground_in_V;ref_in_V;signal_in_V\n" + _rows_in_minutes(-0.01),
+    "minutes said above of the column X": "Time unit: min\nUnit: V\nX;ref;ground;signal\n" + "".join(f"{n/60000:.9f};{r};{g};{s}\n" for n, (g, r, s) in enumerate(_WIRES)),
+    "per cent behind an underscore": "time_ms;Position_%;ground_V;ref_V;signal_V\n" + _rows("{n};{n};{g:.4f};{r:.4f};{s:.4f}"),
+    "per cent behind the word in": "time in ms;Position in %;ground in V;ref in V;signal in V\n" + _rows("{n};{n};{g:.4f};{r:.4f};{s:.4f}"),
+    "a position of 0 to 100 without a unit": "time [ms];Position;ground [V];ref [V];signal [V]\n" + "".join(f"{n};{25*s-12.5:.1f};{g};{r};{s}\n" for n, (g, r, s) in enumerate(_WIRES)),
+    "a position of 0 to 100 below a unit of all": "Unit: mV\ntime [ms];Position;ground;ref;signal\n" + "".join(f"{n};{25*s-12.5:.1f};{g*1e3:.1f};{r*1e3:.1f};{s*1e3:.1f}\n" for n, (g, r, s) in enumerate(_WIRES)),
+    "whole times with points as thousands marks beside decimal commas": "t in us;signal in V;ground in V;ref in V\n" + "".join(f"+{12_500_000+1000*n:,};+{s:.4f};+{g:.4f};+{r:.4f}\n".replace(".", "!").replace(",", ".").replace("!", ",") for n, (g, r, s) in enumerate(_WIRES)),
+    "a stamp with a blank, thousands with a blank, and a tab at the end": "time\tsignal/V\tref/mV\tground/V\t\n" + "".join(f"2026-03-14 09:12:3{n/1000:.6f}\t{s}\t{r*1e3:,.1f}\t{g}\t\n".replace(",", " ") for n, (g, r, s) in enumerate(_WIRES)),
 }  # fmt: skip
 
 
@@ -78,6 +92,9 @@ ASKED = {
     "counts of 10 bits": ("time [s],ref,sig,gnd\n" + _rows("{t:.3f},{r:.0f},{s:.0f},{g:.0f}", 204.6), Need.UNIT, "as millivolts ref would read 1.02 V"),
     "counts with their scale above": ("Channel;ground;reference;signal\nScale (V/count);0.00122;0.00122;0.00122\nRate (S/s);1000;1000;1000\n\n" + _rows("{n};{g:.0f};{r:.0f};{s:.0f}", 820.0), Need.UNIT, "as millivolts reference would read 4.09 V"),
     "a probe said above, and a tenth of a reference": ("Attenuation;10:1;10:1;10:1\nt (s);A (V);B (V);C (V)\n" + _rows("{t:.3f};{g:.5f};{r:.5f};{s:.5f}", 0.1), Need.UNIT, "says 'Attenuation;10:1;10:1;10:1', and B stays at 0.499 V"),
+    "a position in per cent and no other signal": ("time [ms],ref [V],Position\n" + "".join(f"{n},{r},{25*s-12.5:.1f}\n" for n, (_, r, s) in enumerate(_WIRES)), Need.ROLES, "Position is in %, not in volts"),
+    "more volts than a vehicle has": ("time [ms],ref [V],signal [V]\n" + "".join(f"{n},{r},{s*40:.1f}\n" for n, (_, r, s) in enumerate(_WIRES)), Need.UNIT, "signal would read 180 V, which no wire of a sensor does"),
+    "a tenth of a unit of time between rows": ("time,ref [V],sig [V]\n" + "".join(f"{n / 10:.1f},{r},{s}\n" for n, (_, r, s) in enumerate(_WIRES)), Need.TIME_UNIT, "the times in time go up by 0.1"),
     "half a unit of time between rows": ("time,ref [V],sig [V]\n" + "".join(f"{n / 2:.1f},{r},{s}\n" for n, (_, r, s) in enumerate(_WIRES)), Need.TIME_UNIT, "the times in time go up by 0.5"),
 }  # fmt: skip
 
@@ -92,14 +109,44 @@ def test_what_may_be_something_else_is_asked_about(name: str, tmp_path: Path) ->
     assert preview(tmp_path / "t.csv").problems[0].need is need
 
 
-def test_rows_written_otherwise_further_down_are_never_lost_with_a_note_alone(tmp_path: Path) -> None:
-    rows = "".join(f"{n / 8:.3f};{2 + n % 3}\n".replace(".", ",") for n in range(7000))
-    late = "".join(
-        f"1.{n / 8 - 1:07.3f};2\n".replace(".", ",").replace("1,", "1.", 1) for n in range(8, 2000)
+def _late_thousands(mark: str, decimal: str, rows: int = 9000) -> str:
+    """Times in ms that pass a thousand far below the first rows."""
+    lines = (f"{n / 8:,.3f};{2 + n % 3}".replace(",", "!") for n in range(rows))
+    return "t [ms];signal [V]\n" + "".join(
+        line.replace(".", decimal).replace("!", mark) + "\n" for line in lines
     )
-    (tmp_path / "t.csv").write_text("t [ms];signal [V]\n" + rows + late)
-    with pytest.raises(ImportingError, match=r"1,992 of its lines hold numbers and cannot be read"):
-        import_capture([tmp_path / "t.csv"], tmp_path / "a.h5")
+
+
+@pytest.mark.parametrize("encoding", ["utf-8", "utf-16"])
+@pytest.mark.parametrize(
+    ("mark", "decimal"), [(".", ","), (",", "."), (" ", ","), ("\u202f", ","), ("\u00a0", "."), ("'", ".")]
+)
+def test_a_thousands_mark_is_seen_though_it_comes_late(
+    mark: str, decimal: str, encoding: str, tmp_path: Path
+) -> None:
+    (tmp_path / "t.csv").write_text(_late_thousands(mark, decimal), encoding=encoding)
+    (understood,) = import_capture([tmp_path / "t.csv"], tmp_path / "a.h5")
+    with open_capture(tmp_path / "a.h5") as opened:
+        (record,) = opened.capture.records
+        assert (len(record), record.sample_interval_s) == (9000, 0.000125)
+    assert not any("left out" in note for note in understood.notes)
+
+
+@pytest.mark.parametrize("mark", [" ", "\u00a0", "\u202f"])
+def test_a_blank_chosen_as_thousands_mark_is_one_of_any_width(mark: str, tmp_path: Path) -> None:
+    (tmp_path / "t.csv").write_text(_late_thousands(mark, ","), encoding="utf-8")
+    import_capture([tmp_path / "t.csv"], tmp_path / "a.h5", Wishes(text=TextChoices(thousands=" ")))
+    with open_capture(tmp_path / "a.h5") as opened:
+        assert len(opened.capture.records[0]) == 9000
+
+
+def test_rows_written_otherwise_further_down_are_never_lost_with_a_note_alone(tmp_path: Path) -> None:
+    text = _late_thousands(".", ",", 8999)
+    end = "".join(f"{1125 + n / 8:.3f};2\n".replace(".", ",") for n in range(6000))  # the mark is gone again
+    (tmp_path / "t.csv").write_text(text + end)
+    wishes = Wishes(text=TextChoices(thousands=""))
+    with pytest.raises(ImportingError, match=r"999 of its lines hold numbers and cannot be read"):
+        import_capture([tmp_path / "t.csv"], tmp_path / "a.h5", wishes)
 
 
 def test_times_without_a_unit_are_not_asked_about_where_the_file_states_the_interval(tmp_path: Path) -> None:
