@@ -84,8 +84,15 @@ SPECS = (
     _spec("zoom_out", "View", "Zoom out", "Show more time", "- Ctrl+-", "zoom_out"),
     _spec("earlier", "View", "Move to earlier", "Move the view to earlier time", "Left"),
     _spec("later", "View", "Move to later", "Move the view to later time", "Right"),
-    _spec("back", "View", "View before", "Go back to the view before this one", "Alt+Left Backspace", "back"),
-    _spec("forward", "View", "View after", "Go forward again", "Alt+Right", "forward"),
+    _spec(
+        "back",
+        "View",
+        "View before",
+        "Go back to the view before this one",
+        "Alt+Left Backspace",
+        "view_before",
+    ),
+    _spec("forward", "View", "View after", "Go forward again", "Alt+Right", "view_after"),
     _spec(
         "lanes",
         "View",

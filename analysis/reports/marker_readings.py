@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from analysis.captures.model import Channel, Role
+from analysis.control_unit.drop import drop_at
 from analysis.reports.confidence import place_words
 from analysis.reports.document import Table
 from analysis.reports.pages import Block, Grid, Heading, Paragraph, Style
 from analysis.reports.quantities import NO_VALUE, reading, travel
 from analysis.reports.subject import Subject
-from analysis.review.model import Marker, PointMarker, SpanMarker
-from analysis.review.readings import PointReading, SpanReadings, TravelReadings, readings_of
+from analysis.review.model import Marker, PointMarker, SpanMarker, TravelSpan
+from analysis.review.readings import MarkerReadings, PointReading, SpanReadings, TravelReadings, readings_of
 from analysis.signals.measurement import Reading, SpanReading
 from analysis.wording import Wording, joined, number, say
 
@@ -25,6 +26,9 @@ _ROLES = {
     Role.GROUND: say("ground"),
     Role.SUPPLY: say("supply"),
 }
+
+
+_TRACKS = (Role.SIGNAL, Role.SECOND_SIGNAL)
 
 
 def marker_readings(subject: Subject) -> Iterator[Block]:
@@ -48,6 +52,51 @@ def marker_readings(subject: Subject) -> Iterator[Block]:
         ),
         Style.SMALL,
     )
+
+
+def in_brief(marker: Marker, subject: Subject) -> str:
+    """Where a marker is and what it reads, on one line: of a point the drop too, of a span its signal.
+
+    Raises
+    ------
+    CaptureError
+        Where the capture's samples cannot be read.
+    """
+    read = readings_of(marker, subject.capture, subject.findings)
+    return say("{where}: {readings}", where=_where(marker), readings=_brief(marker, read, subject))
+
+
+def _brief(marker: Marker, read: MarkerReadings | None, subject: Subject) -> str:
+    if read is None:
+        return say("cannot be read")
+    if isinstance(read, TravelReadings):
+        return _of_travel(read)
+    if isinstance(read, SpanReadings) and read.too_long:
+        return say("too long to be read")
+    texts = [
+        joined([_wire(channel), text], " ")
+        for channel, text in _texts(read)
+        if isinstance(read, PointReading) or channel.role in _TRACKS
+    ]
+    drop = _drop(marker, read, subject) if isinstance(read, PointReading) else None
+    return joined([*texts, *((drop,) if drop is not None else ())], "; ")
+
+
+def _drop(marker: Marker, read: PointReading, subject: Subject) -> Wording | None:
+    """How far the signal dropped, where it did."""
+    signal = {channel.role: one for channel, one in read.channels}.get(Role.SIGNAL)
+    record = next((item for item in subject.capture.records if item.name == _record(marker)), None)
+    if signal is None or record is None:
+        return None
+    dropped = drop_at(subject.findings, record, read.time_s, signal.value)
+    if dropped is None:
+        return None
+    # The arm's place is known no better than to hundredths of a volt.
+    return say("drop {drop_v:.2f} V below {belongs_v:.2f} V", drop_v=dropped[0], belongs_v=dropped[1])
+
+
+def _record(marker: Marker) -> str:
+    return "" if isinstance(marker, TravelSpan) else marker.record
 
 
 def _rows(marker: Marker, subject: Subject) -> Iterator[tuple[str, str, str, str]]:

@@ -6,10 +6,11 @@ from collections.abc import Iterator
 
 from analysis.reports.confidence import in_words
 from analysis.reports.customer_page import program_words
+from analysis.reports.marker_readings import in_brief
 from analysis.reports.pages import Block, Heading, Items
 from analysis.reports.quantities import travel
 from analysis.reports.subject import Subject
-from analysis.review.model import Choice, Decision
+from analysis.review.model import Choice, Decision, Marker
 from analysis.wording import say
 
 _CHOICES = {
@@ -28,13 +29,20 @@ def what_was_said(subject: Subject) -> Iterator[Block]:
             items.append(
                 say("Words of page one changed by the technician. The program's were: {text}", text=text)
             )
-    for marker in subject.review.markers:
-        words = ": ".join(part for part in (marker.label, marker.note) if part)
-        if words:
-            items.append(say("Marker of the technician: {words}", words=words))
+    items.extend(_marker(marker, subject) for marker in subject.review.markers)
     if items:
         yield Heading(say("What the technician said"))
         yield Items(tuple(items))
+
+
+def _marker(marker: Marker, subject: Subject) -> str:
+    words, brief = (
+        ": ".join(part for part in (marker.label, marker.note) if part),
+        in_brief(marker, subject),
+    )
+    if not words:
+        return say("Marker of the technician, {readings}", readings=brief)
+    return say("Marker of the technician: {words} ({readings})", words=words, readings=brief)
 
 
 def _decision(decision: Decision) -> str:

@@ -23,6 +23,7 @@ from analysis.wording import say
 from app.drawing.theme import Palette, palette_for
 from app.exporting.pictures import PRINT, Shot, save_picture
 from app.language import said
+from app.save_place import folder_to_save
 from app.trouble import sentence
 from app.words import record_names
 
@@ -228,7 +229,7 @@ class ExportDesk(QObject):
     def _ask(self, title: str, ending: str, kinds: tuple[str, ...]) -> Path | None:
         capture = self._window.session.capture
         path = capture.path if capture is not None else None
-        folder = path.parent if path is not None else Path.home()
+        folder = folder_to_save(path, Path.home())
         start = folder / f"{path.stem if path is not None else 'capture'}{ending}"
         filters = ";;".join(f"{kind.upper()} (*.{kind})" for kind in kinds)
         chosen, kind = QFileDialog.getSaveFileName(

@@ -27,6 +27,7 @@ from app.reporting.making import Wanted, check_target, materials_of, store
 from app.reporting.materials import Materials
 from app.reporting.placed import Sheet
 from app.review.keeper import ReviewKeeper
+from app.save_place import folder_to_save
 from app.trouble import as_sentence, sentence
 from app.views.report_form import Entries
 from app.views.workshop_form import IMAGE_FILES, WorkshopForm
@@ -250,8 +251,9 @@ class ReportDesk(QObject):
     def _ask_and_save(self, suffix: str) -> None:
         self._page.form.commit()
         capture = self._window.session.capture
-        name = capture.path.stem if capture is not None and capture.path is not None else "report"
-        start = str(self._folder() / f"{name}-report{suffix}")
+        path = capture.path if capture is not None else None
+        name = path.stem if path is not None else "report"
+        start = str(folder_to_save(path, Path.cwd()) / f"{name}-report{suffix}")
         kinds = self.tr("Reports (*{suffix})").format(suffix=suffix)
         chosen, _ = QFileDialog.getSaveFileName(self._window, self.tr("Save the report"), start, kinds)
         if chosen:

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject, QPoint
-from PySide6.QtGui import QGuiApplication, QUndoStack
+from PySide6.QtGui import QGuiApplication, QKeySequence, QUndoStack
 from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
 from analysis.captures.replacing import replaced_at_the_end
@@ -190,7 +190,11 @@ class ReviewDesk(QObject):
 
     def _say(self, *texts: tuple[str, str, str]) -> None:
         for name, plain, what in texts:
-            self._window.actions_by_name[name].setText(f"{plain}: {what}" if what else plain)
+            action, text = self._window.actions_by_name[name], f"{plain}: {what}" if what else plain
+            action.setText(text)
+            key = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
+            tip = text if what else str(action.property("plainTip"))
+            action.setToolTip(f"{tip} ({key})")
 
     # -- actions that ask --------------------------------------------------------------------
 

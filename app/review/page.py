@@ -153,7 +153,7 @@ class ReviewPage(QWidget):
         header.addWidget(self.title)
         header.addSpacing(8)
         header.addWidget(self.subtitle, 1)
-        for name in ("back", "forward", "whole", "zoom_out", "zoom_in"):
+        for name in ("undo", "redo", "back", "forward", "whole", "zoom_out", "zoom_in"):
             self._header_tools.append(self.button(name))
         for name in ("compare", "report", "open", "import"):
             self._header_tools.append(self.button(name, text=True))

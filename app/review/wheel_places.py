@@ -4,19 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-import numpy as np
-
 from analysis.captures.model import Capture, Role
-from analysis.control_unit.stand_in import sound_sensor_v
+from analysis.control_unit.drop import drop_at
 from analysis.diagnosis.findings import Findings
 from analysis.intervals import Interval
 from analysis.review.model import Marker, Place, PointMarker, TravelSpan
 from analysis.review.readings import MarkerReadings, PointReading
 from analysis.vehicle.heights import VehicleHeights
 from app.review.readings import travel_at
-
-_LEAST_DROP_V = 0.1
-"""2 % of the usual supply: less may be the width of an increment of travel, and not a drop."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,15 +57,9 @@ class WheelPlaces:
             return None
         record = next((item for item in self.capture.records if item.name == marker.record), None)
         read = {channel.role: one for channel, one in readings.channels}.get(Role.SIGNAL)
-        banded = any(item.track is Role.SIGNAL for item in self.findings.bands)
-        if record is None or read is None or not banded:
+        if record is None or read is None:
             return None
-        sound = sound_sensor_v(self.findings, record, Role.SIGNAL)
-        if sound is None:
-            return None
-        belongs_v = float(np.interp(readings.time_s, *sound))
-        drop_v = belongs_v - read.value
-        return (drop_v, belongs_v) if drop_v >= _LEAST_DROP_V else None
+        return drop_at(self.findings, record, readings.time_s, read.value)
 
     def height_mm(self, marker: Marker, readings: MarkerReadings | None) -> Place | None:
         """The same in mm from the normal height, up positive; None where heights are not known either."""

@@ -551,6 +551,11 @@
         <translation>Eine Messung öffnen, um zu erfahren, welche Zone des Wegs verschlissen ist, wie sicher das ist und warum.</translation>
     </message>
     <message>
+        <source>You dismissed the band at {places}. The verdict is the program's.</source>
+        <extracomment>app/views/evidence.py</extracomment>
+        <translation>Sie haben das Band bei {places} verworfen. Das Urteil ist das des Programms.</translation>
+    </message>
+    <message>
         <source>Verdict</source>
         <extracomment>app/views/evidence.py</extracomment>
         <translation>Befund</translation>
@@ -9040,11 +9045,6 @@
         <translation>± ist die erweiterte Unsicherheit (k = 2), aus den Messwerten und aus dem, was vom Rekorder bekannt ist.</translation>
     </message>
     <message>
-        <source>without a name</source>
-        <extracomment>analysis/reports/marker_readings.py, analysis/reports/subject.py</extracomment>
-        <translation>ohne Namen</translation>
-    </message>
-    <message>
         <source>cannot be read</source>
         <extracomment>analysis/reports/marker_readings.py</extracomment>
         <translation>nicht lesbar</translation>
@@ -9053,6 +9053,16 @@
         <source>too long to be read</source>
         <extracomment>analysis/reports/marker_readings.py</extracomment>
         <translation>zu lang zum Auswerten</translation>
+    </message>
+    <message>
+        <source>drop {drop_v:.2f} V below {belongs_v:.2f} V</source>
+        <extracomment>analysis/reports/marker_readings.py</extracomment>
+        <translation>Einbruch {drop_v:.2f} V unter {belongs_v:.2f} V</translation>
+    </message>
+    <message>
+        <source>without a name</source>
+        <extracomment>analysis/reports/marker_readings.py, analysis/reports/subject.py</extracomment>
+        <translation>ohne Namen</translation>
     </message>
     <message>
         <source>mean {mean}, RMS {rms}, {low} to {high}, peak to peak {swing}, noise {noise}, {count} samples</source>
@@ -9210,14 +9220,19 @@
         <translation>Von der Fachkraft geänderte Worte auf Seite eins. Die des Programms waren: {text}</translation>
     </message>
     <message>
-        <source>Marker of the technician: {words}</source>
-        <extracomment>analysis/reports/technicians_part.py</extracomment>
-        <translation>Marke der Fachkraft: {words}</translation>
-    </message>
-    <message>
         <source>What the technician said</source>
         <extracomment>analysis/reports/technicians_part.py</extracomment>
         <translation>Was die Fachkraft dazu sagt</translation>
+    </message>
+    <message>
+        <source>Marker of the technician, {readings}</source>
+        <extracomment>analysis/reports/technicians_part.py</extracomment>
+        <translation>Marke der Fachkraft, {readings}</translation>
+    </message>
+    <message>
+        <source>Marker of the technician: {words} ({readings})</source>
+        <extracomment>analysis/reports/technicians_part.py</extracomment>
+        <translation>Marke der Fachkraft: {words} ({readings})</translation>
     </message>
     <message>
         <source>Band at {place}, {sure}: {choice}</source>

@@ -8,7 +8,6 @@ from PySide6.QtWidgets import (
     QDoubleSpinBox,
     QHBoxLayout,
     QLabel,
-    QLineEdit,
     QToolButton,
     QVBoxLayout,
     QWidget,
@@ -25,6 +24,7 @@ from app.language import said
 from app.review.decision_words import said_of
 from app.views.flow_row import FlowRow
 from app.views.press_row import PressRow, text_line
+from app.views.reason_line import ReasonLine
 
 _BEYOND_PERCENT = 20.0
 _EDGE_PX = 64
@@ -103,6 +103,8 @@ class BandCard(PressRow):
         for box, value in ((self.start, shown.start), (self.stop, shown.stop)):
             with QSignalBlocker(box):
                 box.setValue(value)
+        if decision is None:
+            self._end_reasoning()
         if not self.reason.hasFocus():
             self.reason.setText(decision.reason if decision is not None else "")
         self._show_parts()
@@ -183,8 +185,8 @@ class BandCard(PressRow):
         row.addStretch(1)
         return self._edge_row
 
-    def _reason(self) -> QLineEdit:
-        self.reason = QLineEdit()
+    def _reason(self) -> ReasonLine:
+        self.reason = ReasonLine()
         self.reason.setPlaceholderText(self.tr("Why? (Enter keeps it)"))
         self.reason.setAccessibleName(self.tr("Reason for what you say of this band"))
         self.reason.editingFinished.connect(lambda: self.reasoned.emit(self.reason.text().strip()))
@@ -200,6 +202,13 @@ class BandCard(PressRow):
     def _edges_typed(self) -> None:
         if self.start.value() < self.stop.value():
             self.adjusted.emit(Interval(self.start.value(), self.stop.value()))
+
+    def _end_reasoning(self) -> None:
+        """Nothing is said any more that a reason could be given for: the next key is the window's."""
+        self._reasoning = False
+        if self.reason.hasFocus():
+            self.reason.clear()
+            self.setFocus()
 
     def _typed_in(self) -> bool:
         return any(field.hasFocus() for field in (self.reason, self.start, self.stop))

@@ -13,9 +13,10 @@ from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Band, Findings, Result, State, Statement, VerdictCode
 from analysis.reports.checks import check_sentence, state_name
 from analysis.reports.confidence import in_words
+from analysis.reports.quantities import travel
 from analysis.reports.to_show import to_show
 from analysis.reports.verdicts import verdict_title
-from analysis.review.model import Decision
+from analysis.review.model import Choice, Decision
 from analysis.vehicle.heights import VehicleHeights
 from analysis.vehicle.words import span_words
 from app.drawing import icons
@@ -146,6 +147,19 @@ class EvidenceView(Pane):
         self._decisions = decisions
         for card, decision in zip(self._cards, decisions, strict=False):
             card.show_decision(decision)
+        if self._findings is not None:
+            self._show_dismissed(self._findings.bands)
+
+    def _show_dismissed(self, bands: tuple[Band, ...]) -> None:
+        """Right under the verdict, which stays the program's own, which of its bands were dismissed."""
+        places = [
+            said(travel(band.travel))
+            for band, decision in zip(bands, self._decisions, strict=False)
+            if decision is not None and decision.choice is Choice.DISMISSED
+        ]
+        words = self.tr("You dismissed the band at {places}. The verdict is the program's.")
+        self.dismissed.setText(words.format(places=", ".join(places)) if places else "")
+        self.dismissed.setVisible(bool(places))
 
     def ask_for_edges(self, band: int) -> None:
         """Let the technician type other edges on a band's card."""
@@ -189,6 +203,8 @@ class EvidenceView(Pane):
         headline = Headline(said(verdict_title(findings)), tone)
         headline.setAccessibleName(self.tr("Verdict"))
         self._layout.addWidget(headline)
+        self.dismissed = text_line("", "font-weight: 600;")
+        self._layout.addWidget(self.dismissed)
         if verdict.code is not VerdictCode.INCONCLUSIVE:
             how_sure = said(in_words(verdict.confidence))
             self._layout.addWidget(text_line(how_sure, "font-size: 12pt; font-weight: 600;"))

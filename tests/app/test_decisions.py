@@ -12,6 +12,7 @@ from analysis.intervals import Interval
 from analysis.review.model import Choice, Decision
 from app.main_window import Window
 from app.views.band_card import BandCard
+from app.views.headline import Headline
 from tests.app import hands
 from tests.app.fakes import BAND
 
@@ -176,3 +177,50 @@ def test_what_was_said_outlives_another_examination_and_other_colours(qtbot: QtB
     review.settings.colours = "dark"
     review.apply_colours()
     assert "accepted" in card(review).said.text()
+
+
+def test_undo_takes_a_dismissal_back_from_the_field_that_asks_why(review: Window) -> None:
+    QTest.keyClick(review, Qt.Key.Key_X)
+    field = card(review).reason
+    assert review.focusWidget() is field
+    assert review.actions_by_name["undo"].toolTip() == "Undo: dismiss a band (Ctrl+Z)"
+    QTest.keyClick(field, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert said(review) is None
+    assert not field.isVisible()
+    shift = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
+    QTest.keyClick(review.focusWidget() or review, Qt.Key.Key_Z, shift)
+    decision = said(review)
+    assert decision is not None
+    assert decision.choice is Choice.DISMISSED
+
+
+def test_undo_in_the_field_that_asks_why_is_first_that_of_what_was_typed(review: Window) -> None:
+    QTest.keyClick(review, Qt.Key.Key_X)
+    field = card(review).reason
+    QTest.keyClicks(field, "scratch")
+    QTest.keyClick(field, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert field.text() == ""
+    assert said(review) is not None
+    QTest.keyClick(field, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert said(review) is None
+
+
+def test_a_dismissal_is_said_right_under_the_verdict_which_stays(review: Window) -> None:
+    line, headline = review.page.evidence.dismissed, review.page.evidence.findChild(Headline)
+    assert headline is not None
+    verdict = headline.text()
+    assert not line.isVisible()
+    QTest.keyClick(review, Qt.Key.Key_X)
+    assert line.isVisible()
+    assert "You dismissed the band at" in line.text()
+    assert headline.text() == verdict
+    QTest.mouseClick(button(review, "undo"), Qt.MouseButton.LeftButton)
+    assert said(review) is None
+    assert not line.isVisible()
+
+
+def button(window: Window, name: str) -> QToolButton:
+    """The button of the header that stands for an action."""
+    action = window.actions_by_name[name]
+    found = window.page.findChildren(QToolButton)
+    return next(item for item in found if item.defaultAction() is action and item.isVisible())

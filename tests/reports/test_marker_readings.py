@@ -2,19 +2,21 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
 
-from analysis.captures.model import Role
+from analysis.captures.model import Record, Role
 from analysis.captures.reading import open_capture
 from analysis.diagnosis.examine import examine
 from analysis.intervals import Interval
 from analysis.reports.evidence_page import evidence_page
 from analysis.reports.marker_readings import marker_readings
-from analysis.reports.pages import Grid
+from analysis.reports.pages import Grid, Items
 from analysis.reports.quantities import reading
 from analysis.reports.subject import Subject
+from analysis.reports.technicians_part import what_was_said
 from analysis.review.job import Job
 from analysis.review.model import PointMarker, Review, SpanMarker, TravelSpan
 from analysis.review.readings import read_point, read_time_span
@@ -69,3 +71,36 @@ def test_nothing_is_printed_where_there_is_none_or_the_technician_does_not_want_
         subject = Subject(opened.capture, examine(opened.capture), review=review)
         assert not list(marker_readings(subject))
         assert "markers read" not in repr(evidence_page(subject).blocks)
+
+
+def test_what_the_technician_said_carries_the_drop_of_a_point_and_the_figures_of_a_span() -> None:
+    with open_capture(SAMPLE) as opened:
+        capture = opened.capture
+        findings = examine(capture)
+        worst = next(item for item in findings.surveys if item.role is Role.SIGNAL).path("007")
+        assert worst is not None
+        record = next(item for item in capture.records if item.name == "007")
+        band = findings.bands[0].travel
+        inside = [time for time, at in zip(worst.time_s, worst.travel_percent, strict=True) if at in band]
+        dropped = [float(time) for time in inside if _signal_v(record, float(time)) < 0.5]
+        markers = (PointMarker("p", "007", dropped[0], "the drop"), *MARKERS[1:])
+        subject = Subject(capture, findings, review=Review(markers=markers))
+        told = next(block.items for block in what_was_said(subject) if isinstance(block, Items))
+        at_v = _signal_v(record, dropped[0])
+    place = f"record 007, {dropped[0]:.4f} s"
+    assert told[0].startswith(f"Marker of the technician: the drop ({place}: signal ")
+    drop_v, belongs_v = map(float, re.findall(r"drop ([\d.]+) V below ([\d.]+) V", told[0])[0])
+    assert drop_v == pytest.approx(belongs_v - at_v, abs=0.011)
+    assert findings.bands[0].volts.start - 0.05 <= belongs_v <= findings.bands[0].volts.stop + 0.05
+    assert "record 006, 1.0000 to 2.0000 s" in told[1]
+    assert "mean " in told[1]
+    assert "breaks up on 18 of 18" in told[2]
+    assert told[3].endswith("cannot be read)")
+
+
+def _signal_v(record: Record, time_s: float) -> float:
+    return next(
+        item.value
+        for channel, item in read_point(record, time_s).channels
+        if channel.role is Role.SIGNAL and item is not None
+    )
