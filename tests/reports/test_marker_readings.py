@@ -81,7 +81,11 @@ def test_what_the_technician_said_carries_the_drop_of_a_point_and_the_figures_of
         assert worst is not None
         record = next(item for item in capture.records if item.name == "007")
         band = findings.bands[0].travel
-        inside = [time for time, at in zip(worst.time_s, worst.travel_percent, strict=True) if at in band]
+        inside = [
+            time
+            for time, at in zip(worst.time_s, worst.travel_percent, strict=True)
+            if band.start <= at < band.stop
+        ]
         dropped = [float(time) for time in inside if _signal_v(record, float(time)) < 0.5]
         markers = (PointMarker("p", "007", dropped[0], "the drop"), *MARKERS[1:])
         subject = Subject(capture, findings, review=Review(markers=markers))
