@@ -92,7 +92,8 @@ def test_what_the_technician_said_carries_the_drop_of_a_point_and_the_figures_of
         told = next(block.items for block in what_was_said(subject) if isinstance(block, Items))
         at_v = _signal_v(record, dropped[0])
     place = f"record 007, {dropped[0]:.4f} s"
-    assert told[0].startswith(f"Marker of the technician: the drop ({place}: signal ")
+    assert told[0].startswith(f"Marker of the technician: the drop ({place}: ")
+    assert "; signal " in told[0]
     drop_v, belongs_v = map(float, re.findall(r"drop ([\d.]+) V below ([\d.]+) V", told[0])[0])
     assert drop_v == pytest.approx(belongs_v - at_v, abs=0.011)
     assert findings.bands[0].volts.start - 0.05 <= belongs_v <= findings.bands[0].volts.stop + 0.05
