@@ -53,6 +53,7 @@ class GestureBox(pg.ViewBox):
         pg.ViewBox.setMouseEnabled(self, False, False)
         self.grip: Callable[[QPointF], object | None] = lambda _scene_point: None
         self._held: object | None = None
+        self._marking = False
         self._base.sigResized.connect(lambda _box: self.resized.emit())
 
     def show_x(self, span: Interval) -> None:
@@ -105,7 +106,7 @@ class GestureBox(pg.ViewBox):
         ev.accept()
 
     def mouseDragEvent(self, ev: Any, axis: int | None = None) -> None:
-        """Left: what can be gripped, or a stretch; with Ctrl mark one. Middle, or left with Shift: move."""
+        """Left: what can be gripped, or a stretch; with Ctrl mark. Middle, or left with Shift: move."""
         left = ev.button() == Qt.MouseButton.LeftButton
         moving = ev.button() == Qt.MouseButton.MiddleButton or (
             left and ev.modifiers() & Qt.KeyboardModifier.ShiftModifier
@@ -117,12 +118,14 @@ class GestureBox(pg.ViewBox):
         elif left:
             ev.accept()
             if ev.isStart():
-                self._held = self.grip(ev.buttonDownScenePos())
+                # Ctrl marks, whatever lies under the hand; letting it go on the way changes nothing.
+                self._marking = bool(ev.modifiers() & Qt.KeyboardModifier.ControlModifier)
+                self._held = None if self._marking else self.grip(ev.buttonDownScenePos())
             start, at = self._x_in(ev.buttonDownPos()), self._x_in(ev.pos())
             span = Interval(min(start, at), max(start, at))
             if self._held is not None:
                 self.gripped.emit(self._held, start, at, ev.isFinish())
-            elif ev.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            elif self._marking:
                 self.marked.emit(span, ev.isFinish())
             else:
                 self.spanned.emit(span, ev.isFinish())

@@ -35,7 +35,7 @@ class Mark:
     chosen : bool
         Drawn filled and firm.
     fixed : bool
-        Not to be gripped: half placed yet.
+        Not to be gripped: half placed yet, or of a band that is not chosen.
     quiet : bool
         Its grips alone are drawn: something else shades it.
     """

@@ -201,9 +201,10 @@ class ArmItem(Drawing):
             painter.restore()
 
     def mouseDragEvent(self, ev: Any) -> None:
-        """Drag along the track."""
+        """Drag along the track; with Ctrl a stretch is marked, which is the business of the plot below."""
         view = self.plot_box()
-        if view is None or ev.button() != Qt.MouseButton.LeftButton:
+        marking = ev.isStart() and ev.modifiers() & Qt.KeyboardModifier.ControlModifier
+        if view is None or marking or ev.button() != Qt.MouseButton.LeftButton:
             ev.ignore()
             return
         ev.accept()

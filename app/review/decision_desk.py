@@ -114,7 +114,8 @@ class DecisionDesk(QObject):
                 continue
             if said is not None and said.adjusted is not None:
                 edges = said.adjusted
-                made.append(Mark(f"{_PREFIX}{index}", edges.start, edges.stop, self.tr("yours"), chosen))
+                said_here = Mark(f"{_PREFIX}{index}", edges.start, edges.stop, self.tr("yours"), chosen)
+                made.append(replace(said_here, fixed=not chosen))
             elif chosen:
                 edges = band.travel
                 made.append(Mark(f"{_PREFIX}{index}", edges.start, edges.stop, chosen=True, quiet=True))

@@ -240,15 +240,35 @@ class ReviewDesk(QObject):
         self._offer(self._window.page.trace, ("mark", "mark_span", "mark_travel", "copy"), where)
 
     def _ask_on_track(self, travel_percent: float, band: int | None, where: QPoint) -> None:
+        """Offer to mark the place that was clicked, and what can be said of the band that is there."""
+        track, markers = self._window.page.track, self.markers
+        begins = self.tr("End the stretch of travel here") if markers.begun_on_track else None
+        here = (
+            (self.tr("Mark this place"), lambda: markers.mark_place(travel_percent)),
+            (
+                begins or self.tr("Begin a stretch of travel here"),
+                lambda: markers.mark_travel_at(travel_percent),
+            ),
+        )
         if band is None:
             self._window.arm.drag_to(travel_percent)
-            self._offer(self._window.page.track, ("mark_travel", "mark", "mark_span"), where)
+            self._offer(track, ("mark", "mark_span"), where, here)
             return
         self._window.focus.choose_band(band)
-        self._offer(self._window.page.track, ("accept", "adjust", "dismiss", "withdraw"), where)
+        self._offer(track, ("accept", "adjust", "dismiss", "withdraw"), where, here)
 
-    def _offer(self, parent: QWidget, names: tuple[str, ...], where: QPoint) -> None:
+    def _offer(
+        self,
+        parent: QWidget,
+        names: tuple[str, ...],
+        where: QPoint,
+        here: tuple[tuple[str, Callable[[], object]], ...] = (),
+    ) -> None:
         menu = QMenu(parent)
         menu.aboutToHide.connect(menu.deleteLater)
         menu.addActions([self._window.actions_by_name[name] for name in names])
+        if here:
+            menu.addSeparator()
+        for text, act in here:
+            menu.addAction(text).triggered.connect(lambda _checked=False, act=act: act())
         menu.popup(where)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
@@ -26,6 +25,7 @@ from analysis.review.readings import TravelReadings
 from analysis.vehicle.heights import VehicleHeights
 from app.drawing.mark_item import Mark
 from app.review.decision_desk import DecisionDesk
+from app.review.drawn_marks import Begun, mark_of
 from app.review.keeper import ReviewKeeper
 from app.review.marker_edits import (
     FIRST_TRAVEL_PERCENT,
@@ -48,14 +48,7 @@ if TYPE_CHECKING:
 _ICONS = {PointMarker: "mark_point", SpanMarker: "mark_span", TravelSpan: "mark_travel"}
 _POINT_VIEW = 0.02  # of the record: what is shown round a point that was zoomed to
 _LEAST_MARGIN_PERCENT = 3.0
-
-
-@dataclass(frozen=True, slots=True)
-class _Begun:
-    """A span that has a beginning and no end yet: of a record's time, or of a track's travel."""
-
-    of: str | Role
-    at: float
+_SAY_MS = 8000
 
 
 class MarkerDesk(QObject):
@@ -81,7 +74,7 @@ class MarkerDesk(QObject):
         self._window, self._keeper, self._decisions = window, keeper, decisions
         self.reader = MarkerReader(window.jobs, self)
         self._chosen: str | None = None
-        self._begun: _Begun | None = None
+        self._begun: Begun | None = None
         self._heights: VehicleHeights | None = None
         self._follow_views()
 
@@ -94,6 +87,11 @@ class MarkerDesk(QObject):
     def begun(self) -> bool:
         """Whether a span has begun that has no end yet."""
         return self._begun is not None
+
+    @property
+    def begun_on_track(self) -> bool:
+        """Whether a stretch of the shown track has begun that has no end yet."""
+        return self._begun is not None and self._begun.of is self._track()
 
     @property
     def places(self) -> WheelPlaces:
@@ -124,11 +122,12 @@ class MarkerDesk(QObject):
         record = self._window.focus.record
         if record is None or not len(record):
             return
-        begun, self._begun = self._begun, None
+        begun, here = self._begun, self._moment()
         if begun is not None and begun.of == record.name:
-            self.mark_time(between(begun.at, self._moment()))
+            self._begin(None)
+            self.mark_time(between(begun.at, here))
         else:
-            self._begun = _Begun(record.name, self._moment())
+            self._begin(Begun(record.name, here))
             self.show()
 
     def mark_time(self, time: Interval) -> None:
@@ -138,15 +137,21 @@ class MarkerDesk(QObject):
             self._place(span_over(self._review, record, time), self.tr("place a span"))
 
     def mark_travel(self) -> None:
-        """Begin a stretch of travel where the arm is, or end it there."""
-        track, at = self._track(), self._window.page.track.arm_position()
-        if track is None or at is None:
+        """Begin a stretch of travel where the pointer is on the track, or else the arm; or end it there."""
+        at = self._window.page.track.place_meant()
+        if at is not None:
+            self.mark_travel_at(at)
+
+    def mark_travel_at(self, travel_percent: float) -> None:
+        """Begin a stretch of travel at a place, or end it there."""
+        track, begun = self._track(), self._begun
+        if track is None:
             return
-        begun, self._begun = self._begun, None
         if begun is not None and begun.of is track:
-            self.mark_stretch(between(begun.at, at))
+            self._begin(None)
+            self.mark_stretch(between(begun.at, travel_percent))
         else:
-            self._begun = _Begun(track, at)
+            self._begin(Begun(track, travel_percent))
             self.show()
 
     def mark_stretch(self, travel: Interval) -> None:
@@ -224,7 +229,7 @@ class MarkerDesk(QObject):
 
     def drop(self) -> None:
         """Choose nothing, and forget a span that has no end yet."""
-        self._begun = None
+        self._begin(None)
         self.choose(None)
 
     def step(self, by: int) -> None:
@@ -268,14 +273,14 @@ class MarkerDesk(QObject):
     def show_marks(self) -> None:
         """Draw the markers of the shown record and of the shown track."""
         page, record, track = self._window.page, self._window.focus.record, self._track()
-        in_time = [_mark(item, self._chosen) for item in self._review.markers if _is_of(item, record)]
-        on_travel = [_mark(item, self._chosen) for item in self._review.markers if _is_on(item, track)]
+        in_time = [mark_of(item, self._chosen) for item in self._review.markers if _is_of(item, record)]
+        on_travel = [mark_of(item, self._chosen) for item in self._review.markers if _is_on(item, track)]
         in_time += self._crossings(record)
         if self._begun is not None and record is not None and self._begun.of == record.name:
-            in_time.append(_half_placed(self._begun.at, self._moment()))
-        arm = page.track.arm_position()
-        if self._begun is not None and self._begun.of is track and arm is not None:
-            on_travel.append(_half_placed(self._begun.at, arm))
+            in_time.append(self._begun.mark(self._moment()))
+        here = page.track.place_meant()
+        if self._begun is not None and self._begun.of is track and here is not None:
+            on_travel.append(self._begun.mark(here))
         page.trace.marks.show_marks(tuple(in_time))
         page.track.marks.show_marks((*on_travel, *self._decisions.marks()))
 
@@ -298,6 +303,7 @@ class MarkerDesk(QObject):
         page.track.marks.moved.connect(self.move)
         page.track.marks.spanned.connect(self.mark_stretch)
         page.track.place_pressed.connect(self.mark_place)
+        page.track.pointed.connect(self._follow_moment)
         page.markers.chosen.connect(self.jump)
         page.markers.opened.connect(lambda marker_id: self.jump(marker_id, zoom=True))
         page.markers.renamed.connect(self.rename)
@@ -329,6 +335,15 @@ class MarkerDesk(QObject):
         kind, place = kind_name(marker), where(marker, names, self.places.height_mm(marker, read))
         icon = _ICONS[type(marker)]
         return MarkerRow(marker.marker_id, icon, kind, marker.label, place, reads, marker.note)
+
+    def _begin(self, begun: Begun | None) -> None:
+        """Remember where something begins, and tell; or forget it."""
+        bar = self._window.statusBar()
+        if begun is not None:
+            bar.showMessage(begun.words(), _SAY_MS)
+        elif self._begun is not None:
+            bar.clearMessage()
+        self._begun = begun
 
     def _place(self, marker: Marker, text: str) -> None:
         self._keeper.change(text, with_marker(self._review, marker))
@@ -370,16 +385,6 @@ class MarkerDesk(QObject):
     @property
     def _review(self) -> Review:
         return self._keeper.review
-
-
-def _mark(marker: Marker, chosen: str | None) -> Mark:
-    place = place_of(marker)
-    start, stop = (place.start, place.stop) if isinstance(place, Interval) else (place, None)
-    return Mark(marker.marker_id, start, stop, marker.label, marker.marker_id == chosen)
-
-
-def _half_placed(begun: float, here: float) -> Mark:
-    return Mark("", min(begun, here), max(begun, here), "…", fixed=True)
 
 
 def _is_of(marker: Marker, record: Record | None) -> bool:

@@ -16,7 +16,7 @@ MARKER_SPECS = (
         "mark_travel",
         "Markers",
         "Begin or end a stretch of travel",
-        "Begin a stretch of travel where the arm is, or end it there",
+        "Begin a stretch of travel at the pointer or the arm, or end it there",
         "T",
         "mark_travel",
     ),

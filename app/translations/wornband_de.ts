@@ -1624,6 +1624,21 @@
         <extracomment>app/review/desk.py</extracomment>
         <translation>Auswertung woanders speichern</translation>
     </message>
+    <message>
+        <source>End the stretch of travel here</source>
+        <extracomment>app/review/desk.py</extracomment>
+        <translation>Das Wegstück hier beenden</translation>
+    </message>
+    <message>
+        <source>Mark this place</source>
+        <extracomment>app/review/desk.py</extracomment>
+        <translation>Diese Stelle markieren</translation>
+    </message>
+    <message>
+        <source>Begin a stretch of travel here</source>
+        <extracomment>app/review/desk.py</extracomment>
+        <translation>Ein Wegstück hier beginnen</translation>
+    </message>
 </context>
 <context>
     <name>ReviewFile</name>
@@ -2937,9 +2952,9 @@
         <translation>Wegstück beginnen oder beenden</translation>
     </message>
     <message>
-        <source>Begin a stretch of travel where the arm is, or end it there</source>
+        <source>Begin a stretch of travel at the pointer or the arm, or end it there</source>
         <extracomment>app/review/specs.py</extracomment>
-        <translation>Ein Wegstück am Hebel beginnen oder dort beenden</translation>
+        <translation>Ein Wegstück am Mauszeiger oder am Hebel beginnen oder dort beenden</translation>
     </message>
     <message>
         <source>Next marker</source>
@@ -11008,6 +11023,21 @@
 </context>
 <context>
     <name>markers</name>
+    <message>
+        <source>from {place}</source>
+        <extracomment>app/review/drawn_marks.py</extracomment>
+        <translation>ab {place}</translation>
+    </message>
+    <message>
+        <source>A stretch of travel begins at {place}: T ends it where you point, Esc cancels it.</source>
+        <extracomment>app/review/drawn_marks.py</extracomment>
+        <translation>Ein Wegstück beginnt bei {place}: T beendet es am Mauszeiger, Esc bricht es ab.</translation>
+    </message>
+    <message>
+        <source>A span begins at {place}: S ends it where you point, Esc cancels it.</source>
+        <extracomment>app/review/drawn_marks.py</extracomment>
+        <translation>Eine Zeitspanne beginnt bei {place}: S beendet sie am Mauszeiger, Esc bricht sie ab.</translation>
+    </message>
     <message>
         <source>Mean / V</source>
         <extracomment>app/review/marker_sheet.py</extracomment>

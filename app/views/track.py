@@ -73,6 +73,7 @@ class TrackView(Pane):
         self._bands: tuple[Band, ...] = ()
         self._decisions: tuple[Decision | None, ...] = ()
         self._chosen_band: int | None = None
+        self._pointer: QPointF | None = None
         self._span = Interval(0.0, 100.0)
         self._top_percent = _LEAST_TOP_PERCENT
         self._build()
@@ -221,6 +222,10 @@ class TrackView(Pane):
         """Where the dot is, in % of travel, or None where it is not shown."""
         return float(self._arm.pos().x()) if self._arm.isVisible() else None
 
+    def place_meant(self) -> float | None:
+        """Travel under the pointer where it is on the track, or else that of the arm; None without either."""
+        return self._box.x_at(self._pointer) if self._pointer is not None else self.arm_position()
+
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
         self._palette = palette
@@ -366,8 +371,8 @@ class TrackView(Pane):
 
     def _hover(self, position: QPointF | None) -> None:
         self.marks.hover(position)
-        inside = position is not None and self._box.covers(position)
-        self.pointed.emit(self._box.x_at(position) if inside and position is not None else None)
+        self._pointer = position if position is not None and self._box.covers(position) else None
+        self.pointed.emit(self._box.x_at(self._pointer) if self._pointer is not None else None)
 
 
 def _tidy(span: Interval) -> Interval:
