@@ -153,7 +153,7 @@ def test_where_another_program_wrote_it_is_told_once_and_nothing_is_lost(
     keeper.save()
     keeper.save()
     assert len(told) == 1
-    assert "nother program" in told[0]
+    assert "nother window or program" in told[0]
     keeper.close()
     assert read_sidecar(path).review.markers[0].marker_id == "b"
     assert '"a"' in (path.parent / "worn.review.kept-1.json").read_text("utf-8")

@@ -287,7 +287,7 @@ def test_a_reader_that_goes_away_ends_the_output_without_a_word(sample: Path) ->
 @pytest.mark.parametrize("jobs", ["1", "2"])
 def test_an_interrupt_from_the_keyboard_stops_every_process_without_a_word(jobs: str, sample: Path) -> None:
     process = subprocess.Popen(
-        [sys.executable, "-m", "app", "analyse", "--json", "--jobs", jobs, *[str(sample)] * 40],
+        [sys.executable, "-m", "app", "analyse", "--json", "--jobs", jobs, *[str(sample)] * 400],
         stdout=subprocess.PIPE,
         stderr=subprocess.PIPE,
     )
@@ -298,4 +298,4 @@ def test_an_interrupt_from_the_keyboard_stops_every_process_without_a_word(jobs:
     rest, said = process.communicate(timeout=60)  # ends only when no child holds the pipes any more
     assert process.returncode == 130
     assert said == b""
-    assert rest.count(b"\n") < 39
+    assert rest.count(b"\n") < 399
