@@ -16,6 +16,7 @@ from PySide6.QtCore import QCoreApplication, QEvent, QObject, Qt, Signal, Slot
 
 from analysis.errors import Cancelled
 from analysis.progress import Tick
+from app.collecting import CollectsHere
 
 _REPORT_EVERY_S = 0.04
 
@@ -52,6 +53,7 @@ class Jobs(QObject):
         super().__init__(parent)
         self._latest: dict[str, _Job] = {}
         self._alive: list[_Job] = []
+        self._garbage = CollectsHere(self)
         self._came_back.connect(self._deliver, Qt.ConnectionType.QueuedConnection)
 
     def run(
@@ -83,6 +85,7 @@ class Jobs(QObject):
         job = _Job(topic, title, work, done, failed, discarded)
         self._latest[topic] = job
         self._alive.append(job)
+        self._garbage.hold(True)
         job.thread = threading.Thread(target=self._work, args=(job,), name=f"wornband-{topic}", daemon=True)
         self.progressed.emit(topic, title, 0.0)
         job.thread.start()
@@ -128,6 +131,7 @@ class Jobs(QObject):
         # Whatever came back in the meantime is delivered now, so that files are closed and none is left.
         QCoreApplication.sendPostedEvents(self, QEvent.Type.MetaCall.value)
         self._alive = [job for job in self._alive if job.thread is not None and job.thread.is_alive()]
+        self._garbage.hold(self.busy())
         return not self._alive
 
     def _work(self, job: _Job) -> None:
@@ -151,6 +155,9 @@ class Jobs(QObject):
     def _deliver(self, job: _Job, result: Any, error: Exception | None) -> None:
         if job in self._alive:
             self._alive.remove(job)
+        if job.thread is not None:
+            job.thread.join()  # it has no more to do than to end
+        self._garbage.hold(self.busy())
         if self._latest.get(job.topic) is not job:
             if error is None and job.discarded is not None:
                 job.discarded(result)

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import atexit
+import gc
+import itertools
 import os
 import shutil
 import tempfile
@@ -25,6 +27,20 @@ atexit.register(shutil.rmtree, _configuration, ignore_errors=True)
 # Derandomised, so that a failure can be repeated; no deadline, since a shared machine may be slow.
 settings.register_profile("house", derandomize=True, deadline=None)
 settings.load_profile("house")
+
+
+_FULL_EVERY = 20
+"""Tests between two looks through all there is for garbage: one takes a fifth of a second."""
+
+_tests = itertools.count(1)
+
+
+@pytest.fixture(autouse=True)
+def garbage_is_found_on_the_main_thread() -> Iterator[None]:
+    """Python looks on any thread, that of xdist's own messages too, where no widget may be destroyed."""
+    gc.disable()
+    yield
+    gc.collect(2 if next(_tests) % _FULL_EVERY == 0 else 1)
 
 
 _SAMPLES = Path(__file__).resolve().parents[1] / "sample_captures"
