@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
@@ -25,6 +26,46 @@ _MOST_OF_A_VEHICLE_V = 60.0  # a network of 24 V has less, with all that its alt
 _BY_TEN, _PROBE = (10.0, 100.0), 0.05  # what probes divide by, and how closely
 
 Looks = Sequence[NDArray[np.float64]]
+
+
+@dataclass(frozen=True, slots=True)
+class AsRead:
+    """The columns of a table as they would be taken.
+
+    Parameters
+    ----------
+    columns : sequence of Column
+        Of the table.
+    looks : sequence of ndarray, shape (n_look,)
+        Samples from all over each column, in its own unit.
+    factors : sequence of float
+        Volts of one unit of each column, with what was said of it.
+    guesses : mapping of int to Guess
+        What the columns are, but for the time.
+    """
+
+    columns: Sequence[Column]
+    looks: Looks
+    factors: Sequence[float]
+    guesses: Mapping[int, Guess]
+
+    @property
+    def roles(self) -> list[int]:
+        """Columns that become a channel."""
+        return [place for place, guess in self.guesses.items() if guess.role is not None]
+
+    def name(self, place: int) -> str:
+        """What a column is called."""
+        return self.columns[place].name
+
+    def middle_v(self, place: int) -> float:
+        """Volts that a column stays at."""
+        return _middle(self.looks[place]) * self.factors[place]
+
+    def highest_v(self, place: int) -> float:
+        """Volts, up or down, that hardly any sample of a column goes beyond."""
+        finite = np.abs(self.looks[place][np.isfinite(self.looks[place])])
+        return float(np.quantile(finite, 0.98)) * self.factors[place] if len(finite) else 0.0
 
 
 def bare_factors(columns: Sequence[Column], looks: Looks, places: Collection[int]) -> dict[int, float]:
@@ -85,139 +126,93 @@ def read_as(columns: Sequence[Column], factors: Mapping[int, float], roles: Coll
     ]
 
 
-def doubted(
-    columns: Sequence[Column],
-    looks: Looks,
-    factors: Mapping[int, float],
-    guesses: Mapping[int, Guess],
-    told: Collection[int],
-) -> list[Problem]:
+def doubted(read: AsRead, bare: Mapping[int, float], told: Collection[int]) -> list[Problem]:
     """What has to be said of numbers whose unit was guessed: they may be counts.
 
     Parameters
     ----------
-    columns, looks
-        As in `bare_factors`.
-    factors : mapping of int to float
-        As it gave them.
-    guesses : mapping of int to Guess
-        What the columns are.
+    read : AsRead
+    bare : mapping of int to float
+        As `bare_factors` gave them.
     told : collection of int
         Columns whose factor somebody said; their unit is then no guess.
     """
-    open_ones = {place for place, factor in factors.items() if factor < 1.0 and place not in told}
-    roles = {place: guess.role for place, guess in guesses.items() if guess.role is not None}
-    for place in sorted(open_ones):
-        volts = _middle(looks[place]) * factors[place]
-        if said_role(columns[place].words) is Role.REFERENCE and not _within(volts, _REFERENCE_V):
+    open_ones = sorted(place for place, factor in bare.items() if factor < 1.0 and place not in told)
+    for place in open_ones:
+        volts = _middle(read.looks[place]) * bare[place]
+        if said_role(read.columns[place].words) is Role.REFERENCE and not _within(volts, _REFERENCE_V):
             problem = say(
                 "as {unit} {name} would read {volts:.3g} V: perhaps it is counts",
-                unit=_NAMES[factors[place]],
-                name=columns[place].name,
+                unit=_NAMES[bare[place]],
+                name=read.name(place),
                 volts=volts,
             )
-            return [_unit_problem(problem, place, columns)]
-    if told and (rest := [place for place in sorted(open_ones) if place in roles]):
-        problem = say("a factor was said, but not for {name}, which has no unit", name=columns[rest[0]].name)
-        return [_unit_problem(problem, rest[0], columns)]
+            return [_unit_problem(problem, read.name(place))]
+    if told and (rest := [place for place in open_ones if place in read.roles]):
+        name = read.name(rest[0])
+        problem = say("a factor was said, but not for {name}, which has no unit", name=name)
+        return [_unit_problem(problem, name)]
     return []
 
 
-def _unit_problem(problem: Wording, place: int, columns: Sequence[Column]) -> Problem:
+def _unit_problem(problem: Wording, name: str) -> Problem:
     action = say(
         "say its unit with --unit {name}=UNIT; of counts, how many volts 1 is with --unit {name}=V --factor"
         " {name}=VOLTS",
-        name=columns[place].name,
+        name=name,
     )
     return Problem(Need.UNIT, problem, action)
 
 
-def behind_a_probe(
-    line: str,
-    columns: Sequence[Column],
-    looks: Looks,
-    factors: Sequence[float],
-    guesses: Mapping[int, Guess],
-    told: Collection[int],
-) -> list[Problem]:
+def behind_a_probe(line: str, read: AsRead, told: Collection[int]) -> list[Problem]:
     """What has to be said where a line tells of a probe and a wire reads a tenth of a reference.
 
     Parameters
     ----------
     line : str
         Above the samples; empty where none tells of a probe.
-    columns, looks
-        As in `bare_factors`.
-    factors : sequence of float
-        Volts of one unit of each column, with what was said of it.
-    guesses : mapping of int to Guess
-        What the columns are.
+    read : AsRead
     told : collection of int
         Columns whose factor somebody said.
     """
-    if not line:
-        return []
-    roles = [place for place, guess in guesses.items() if guess.role is not None]
     if told:
-        open_ones = [place for place in roles if place not in told]
+        open_ones = [place for place in read.roles if place not in told]
     else:
         open_ones = [
             place
-            for place in guesses
-            if _may_be_volts(columns[place])
-            and any(abs(_middle(looks[place]) * factors[place] * by / 5.0 - 1.0) < _PROBE for by in _BY_TEN)
+            for place in read.guesses
+            if _may_be_volts(read.columns[place])
+            and any(abs(read.middle_v(place) * by / 5.0 - 1.0) < _PROBE for by in _BY_TEN)
         ]
-    if not open_ones:
+    if not line or not open_ones:
         return []
-    name, volts = columns[open_ones[0]].name, _middle(looks[open_ones[0]]) * factors[open_ones[0]]
-    return [
-        Problem(
-            Need.UNIT,
-            say(
-                "a line above the samples says {line!r}, and {name} stays at {volts:.3g} V",
-                line=line,
-                name=name,
-                volts=volts,
-            ),
-            say(
-                "say of every wire what its numbers are multiplied by, as with --factor {name}=10 or"
-                " {name}=1",
-                name=name,
-            ),
-        )
-    ]
+    name = read.name(open_ones[0])
+    problem = say(
+        "a line above the samples says {line!r}, and {name} stays at {volts:.3g} V",
+        line=line,
+        name=name,
+        volts=read.middle_v(open_ones[0]),
+    )
+    action = say(
+        "say of every wire what its numbers are multiplied by, as with --factor {name}=10 or {name}=1",
+        name=name,
+    )
+    return [Problem(Need.UNIT, problem, action)]
 
 
-def too_many_volts(
-    columns: Sequence[Column],
-    looks: Looks,
-    factors: Sequence[float],
-    guesses: Mapping[int, Guess],
-    told: Collection[int],
-) -> list[Problem]:
+def too_many_volts(read: AsRead, told: Collection[int]) -> list[Problem]:
     """What has to be said of a column that would be a wire with more volts than any of a vehicle has.
 
-    Parameters
-    ----------
-    columns, looks
-        As in `bare_factors`.
-    factors : sequence of float
-        Volts of one unit of each column, with what was said of it.
-    guesses : mapping of int to Guess
-        What the columns are.
-    told : collection of int
-        Columns of which somebody said the role, the unit or the factor.
+    `told` are columns of which somebody said the role, the unit or the factor.
     """
-    for place, guess in guesses.items():
-        finite = np.abs(looks[place][np.isfinite(looks[place])])
-        volts = float(np.quantile(finite, 0.98)) * factors[place] if len(finite) else 0.0
-        if guess.role is not None and place not in told and volts > _MOST_OF_A_VEHICLE_V:
+    for place in read.roles:
+        if place not in told and read.highest_v(place) > _MOST_OF_A_VEHICLE_V:
             problem = say(
                 "{name} would read {volts:,.3g} V, which no wire of a sensor does",
-                name=columns[place].name,
-                volts=volts,
+                name=read.name(place),
+                volts=read.highest_v(place),
             )
-            return [_unit_problem(problem, place, columns)]
+            return [_unit_problem(problem, read.name(place))]
     return []
 
 
@@ -228,20 +223,18 @@ def _may_be_volts(column: Column) -> bool:
     )
 
 
-def contradictions(
-    columns: Sequence[Column], looks: Looks, factors: Sequence[float], guesses: Mapping[int, Guess]
-) -> list[Wording]:
+def contradictions(read: AsRead) -> list[Wording]:
     """What is said of a wire that reads what no wire of its name does: headings may have changed places."""
     found = []
-    for place, guess in guesses.items():
-        volts = _middle(looks[place]) * factors[place]
+    for place, guess in read.guesses.items():
+        volts = read.middle_v(place)
         ground = guess.role is Role.GROUND and abs(volts) > _NO_GROUND_V
         reference = guess.role is Role.REFERENCE and abs(volts) < _NO_REFERENCE_V
         if guess.sure and (ground or reference):
             found.append(
                 say(
                     "column {name} stays at {volts:.2f} V, which its heading does not fit",
-                    name=columns[place].name,
+                    name=read.name(place),
                     volts=volts,
                 )
             )

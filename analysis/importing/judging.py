@@ -13,6 +13,7 @@ from analysis.captures.model import Role, Scaling
 from analysis.errors import ImportingError
 from analysis.importing.asides import scale_line
 from analysis.importing.bare_units import (
+    AsRead,
     bare_factors,
     behind_a_probe,
     contradictions,
@@ -140,15 +141,17 @@ def _judged(spool: Spool, wishes: Wishes) -> Judged:
         guesses = {p: g if p in wanted else Guess(None, say("it was not chosen")) for p, g in guesses.items()}
     guesses = _one_each(guesses, wanted)
     problems[:0] = [*([] if spool.problem is None else [spool.problem]), *_of_time(found, columns, clocks)]
-    roles = {place for place, item in guesses.items() if item.role is not None}
-    notes += [*read_as(columns, bare, roles), *contradictions(columns, looks, factors, guesses)]
+    read = AsRead(columns, looks, factors, guesses)
+    notes += [*read_as(columns, bare, read.roles), *contradictions(read)]
     in_share = _not_in_volts(columns, guesses, wanted, scaled)
-    problems += in_share
-    problems += doubted(columns, looks, bare, guesses, scaled)
-    problems += too_many_volts(columns, looks, factors, guesses, {*wanted, *scaled, *said})
     written = spool.table.dialect
     scales = scale_line(written.above) if written is not None else ""
-    problems += behind_a_probe(scales, columns, looks, factors, guesses, scaled)
+    problems += [
+        *in_share,
+        *doubted(read, bare, scaled),
+        *too_many_volts(read, {*wanted, *scaled, *said}),
+        *behind_a_probe(scales, read, scaled),
+    ]
     if not in_share and not any(item.role for item in guesses.values()):
         problems.append(_no_role([columns[place].name for place in guesses]))
     problems += [_EVERY_ROW_TWICE] if _stand_twice(looks) else []
