@@ -95,21 +95,13 @@ def check_sentence(check: Check) -> Wording:
             result=result_name(check.result),
         )
     said, sure = _said(check), conformance_words(check)
-    if not sure:
-        return say(
-            "{title} {reading}, allowed {limit}: {said}.",
-            title=title,
-            reading=shown,
-            limit=limit_text(check),
-            said=said,
-        )
+    outcome = say("{said} ({sure})", said=said, sure=sure) if sure else said
     return say(
-        "{title} {reading}, allowed {limit}: {said} ({sure}).",
+        "{title} {reading}, allowed {limit}: {outcome}.",
         title=title,
         reading=shown,
         limit=limit_text(check),
-        said=said,
-        sure=sure,
+        outcome=outcome,
     )
 
 

@@ -2,13 +2,10 @@
 
 from __future__ import annotations
 
-import multiprocessing
-import signal
 from collections.abc import Iterator, Sequence
-from concurrent.futures import Future, ProcessPoolExecutor
-from concurrent.futures.process import BrokenProcessPool
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from dataclasses import dataclass
+from functools import partial
 from typing import TextIO
 
 from analysis.captures.model import Capture
@@ -26,6 +23,7 @@ from analysis.reports.document import Report, Section
 from analysis.reports.findings_report import findings_report
 from analysis.review.explained import explain_reviewed
 from analysis.review.records import divided, edited
+from app.errands.apart import done_apart
 from app.errands.beside import ALONE, Beside, words_beside
 from app.errands.interrupts import Interrupts
 from app.errands.progress_line import ProgressLine
@@ -33,6 +31,7 @@ from app.errands.text_report import report_text, section_lines
 from app.printable import error_line
 
 _GAP = "\n" + "=" * 40 + "\n\n"
+_ENDED = "the process that analysed it was ended from outside; try again with --jobs 1"
 _CAUTIONS = Section("Before you connect or sweep", items=cautions())
 
 
@@ -254,35 +253,11 @@ def _answers(paths: Sequence[str], request: Request, jobs: int, progress: Progre
 def _answers_of_processes(
     paths: Sequence[str], request: Request, jobs: int, progress: ProgressLine
 ) -> Iterator[Answer]:
-    """The same from several processes.
-
-    They are spawned, not forked: HDF5 and the numerical libraries hold threads and locks that a fork
-    would copy half-way.
-    """
-    context = multiprocessing.get_context("spawn")
-    pool = ProcessPoolExecutor(jobs, mp_context=context, initializer=_die_quietly)
-    try:
-        waiting = [pool.submit(answer, path, request) for path in paths]
-        progress.begin(f"{len(paths)} files")
-        for number, (path, future) in enumerate(zip(paths, waiting, strict=True)):
-            progress.tick(number / len(paths))
-            yield _collected(path, future, request)
-    except BaseException:
-        pool.shutdown(wait=False, cancel_futures=True)
-        for child in multiprocessing.active_children():
-            child.terminate()
-        raise
-    pool.shutdown()
-
-
-def _collected(path: str, future: Future[Answer], request: Request) -> Answer:
-    try:
-        return future.result()
-    except BrokenProcessPool:
-        sentence = "the process that analysed it was ended from outside; try again with --jobs 1"
-        return _failed(path, sentence, request)
-
-
-def _die_quietly() -> None:
-    """Let an interrupt from the keyboard end this process without a word; the first one speaks."""
-    signal.signal(signal.SIGINT, signal.SIG_DFL)
+    progress.begin(f"{len(paths)} files")
+    with Interrupts() as interrupts:
+        done = done_apart(partial(answer, request=request), paths, jobs, check=interrupts.check)
+        with closing(done):
+            for number, (path, one) in enumerate(zip(paths, done, strict=True)):
+                progress.tick(number / len(paths))
+                yield one if one is not None else _failed(path, _ENDED, request)
+        interrupts.check()

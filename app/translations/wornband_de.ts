@@ -7590,14 +7590,9 @@
         <translation>{title} {reading}, keine Grenze angegeben: {result}.</translation>
     </message>
     <message>
-        <source>{title} {reading}, allowed {limit}: {said}.</source>
+        <source>{title} {reading}, allowed {limit}: {outcome}.</source>
         <extracomment>analysis/reports/checks.py</extracomment>
-        <translation>{title} {reading}, zulässig {limit}: {said}.</translation>
-    </message>
-    <message>
-        <source>{title} {reading}, allowed {limit}: {said} ({sure}).</source>
-        <extracomment>analysis/reports/checks.py</extracomment>
-        <translation>{title} {reading}, zulässig {limit}: {said} ({sure}).</translation>
+        <translation>{title} {reading}, zulässig {limit}: {outcome}.</translation>
     </message>
     <message>
         <source>cannot tell, the uncertainty reaches across the limit</source>
