@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import os
-import zlib
 from collections.abc import Mapping
 from datetime import datetime
 from pathlib import Path
@@ -11,12 +10,12 @@ from typing import Any
 
 import h5py
 import numpy as np
-from numpy.typing import NDArray
 
 from analysis.captures import layout
 from analysis.captures.fingerprint import ContentDigest
 from analysis.captures.model import Capture, Channel, Record
 from analysis.captures.overview import OverviewBuilder, stretches, write_levels
+from analysis.captures.packing import TRIAL_SAMPLES, packed_dataset, packing_of, write_chunk
 from analysis.captures.replacing import replaced_at_the_end
 from analysis.captures.steady_file import SteadyFile
 from analysis.captures.strict import Value
@@ -25,8 +24,6 @@ from analysis.progress import Tick, ignore, part
 from analysis.wording import say
 
 _MAX_TEXT_BYTES = 60_000  # HDF5 keeps an object's attributes in messages of at most 64 KiB
-_TRIAL_SAMPLES = 32 * 1024
-_WORTH_PACKING = 0.6  # share of the size above which packing costs more time than it saves space
 _DIMENSION_TEXT = "This is a netCDF dimension but not a netCDF variable.{:10d}"  # netCDF-4 file format
 
 
@@ -143,10 +140,10 @@ def _write_time(group: h5py.Group, record: Record) -> h5py.Dataset:
     """The ramp by which other programs know the time; 1 % of the size after compression."""
     size = len(record)
     kind = np.int32 if size <= np.iinfo(np.int32).max else np.int64
-    dataset = _packed(group, layout.TIME_NAME, size, np.dtype(kind))
+    dataset = packed_dataset(group, layout.TIME_NAME, size, np.dtype(kind))
     for start in range(0, size, layout.CHUNK_SAMPLES):
         stop = min(start + layout.CHUNK_SAMPLES, size)
-        dataset[start:stop] = np.arange(start, stop, dtype=kind)
+        write_chunk(dataset, start, np.arange(start, stop, dtype=kind))
     words: dict[str, Value] = {
         layout.SCALE_KEY: record.sample_interval_s,
         layout.OFFSET_KEY: record.first_sample_s,
@@ -160,8 +157,8 @@ def _write_time(group: h5py.Group, record: Record) -> h5py.Dataset:
 def _write_channel(group: h5py.Group, channel: Channel, digest: ContentDigest, tick: Tick) -> h5py.Dataset:
     """Samples, attributes and overview of a channel, in one pass over the samples."""
     dtype = channel.source.dtype.newbyteorder("=")
-    packing = _packing(channel.source.read(0, _TRIAL_SAMPLES))
-    dataset = _packed(group, channel.name, len(channel), dtype, packing)
+    packing = packing_of(channel.source.read(0, TRIAL_SAMPLES))
+    dataset = packed_dataset(group, channel.name, len(channel), dtype, packing)
     words = channel_attributes(channel)
     covered = channel.role is not None
     if covered:
@@ -170,50 +167,13 @@ def _write_channel(group: h5py.Group, channel: Channel, digest: ContentDigest, t
     builder = OverviewBuilder(channel.scaling)
     start = 0
     for raw in stretches(channel.source, tick):
-        dataset[start : start + len(raw)] = raw
+        write_chunk(dataset, start, raw)
         if covered:
             digest.add(raw)
         builder.add(raw)
         start += len(raw)
     if len(channel) >= layout.OVERVIEW_MIN_SAMPLES:
         write_levels(group.require_group(layout.OVERVIEW_GROUP).create_group(channel.name), builder.levels())
-    return dataset
-
-
-_GZIP: dict[str, Any] = {"compression": "gzip", "compression_opts": layout.GZIP_LEVEL}
-
-
-def _packing(raw: NDArray[Any]) -> dict[str, Any]:
-    """How samples are packed: counts with shuffle, floats whichever way their first ones pack best.
-
-    Floats that were written with few decimals repeat as wholes and pack three times as well, and as fast,
-    without shuffle; floats full of noise hardly pack at all, and are stored as they are.
-    """
-    if raw.dtype.kind != "f" or not raw.size:
-        return {**_GZIP, "shuffle": True}
-    as_bytes = np.ascontiguousarray(raw).view(np.uint8)
-    shuffled = np.ascontiguousarray(as_bytes.reshape(-1, raw.itemsize).T)
-    sizes = [len(zlib.compress(item.tobytes(), layout.GZIP_LEVEL)) for item in (as_bytes, shuffled)]
-    if min(sizes) > _WORTH_PACKING * raw.nbytes:
-        return {}
-    return {**_GZIP, "shuffle": sizes[1] < sizes[0]}
-
-
-def _packed(
-    group: h5py.Group, name: str, size: int, dtype: np.dtype[Any], packing: dict[str, Any] | None = None
-) -> h5py.Dataset:
-    if dtype.kind not in "iuf" or dtype.itemsize > 8:
-        raise CaptureError(
-            say("{name} holds {dtype}, which a capture cannot store", name=name, dtype=str(dtype)),
-            say("use integers or floats"),
-        )
-    dataset: h5py.Dataset = group.create_dataset(
-        name,
-        shape=(size,),
-        dtype=dtype,
-        chunks=(min(max(size, 1), layout.CHUNK_SAMPLES),),
-        **({**_GZIP, "shuffle": True} if packing is None else packing),
-    )
     return dataset
 
 
