@@ -175,6 +175,15 @@ class Settings:
         self._keep(geometry=value.toBase64().toStdString())
 
     @property
+    def told_of_marks(self) -> bool:
+        """Whether what can be done with a marker was said once."""
+        return str(self._store.value("told_of_marks", "false")).lower() == "true"
+
+    @told_of_marks.setter
+    def told_of_marks(self, value: bool) -> None:
+        self._keep(told_of_marks="true" if value else "false")
+
+    @property
     def lanes(self) -> bool:
         """Whether Trace has a lane for each channel."""
         return str(self._store.value("lanes", "true")).lower() == "true"

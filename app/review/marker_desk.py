@@ -26,6 +26,7 @@ from analysis.vehicle.heights import VehicleHeights
 from app.drawing.mark_item import Mark
 from app.review.decision_desk import DecisionDesk
 from app.review.drawn_marks import Begun, mark_of
+from app.review.first_mark import FirstMark
 from app.review.keeper import ReviewKeeper
 from app.review.marker_edits import (
     FIRST_TRAVEL_PERCENT,
@@ -37,17 +38,15 @@ from app.review.marker_edits import (
     with_place,
 )
 from app.review.marker_reader import MarkerReader
-from app.review.marker_words import NOTHING, Grid, brief, grid, kind_name, where
+from app.review.marker_rows import marker_grid, marker_row
+from app.review.marker_sight import show_place, show_travel
+from app.review.marker_words import NOTHING
 from app.review.wheel_places import WheelPlaces
-from app.views.marker_tables import MarkerRow
 from app.words import record_names
 
 if TYPE_CHECKING:
     from app.main_window import Window
 
-_ICONS = {PointMarker: "mark_point", SpanMarker: "mark_span", TravelSpan: "mark_travel"}
-_POINT_VIEW = 0.02  # of the record: what is shown round a point that was zoomed to
-_LEAST_MARGIN_PERCENT = 3.0
 _SAY_MS = 8000
 
 
@@ -73,6 +72,7 @@ class MarkerDesk(QObject):
         super().__init__(window)
         self._window, self._keeper, self._decisions = window, keeper, decisions
         self.reader = MarkerReader(window.jobs, self)
+        self._first = FirstMark(window, keeper, self)
         self._chosen: str | None = None
         self._begun: Begun | None = None
         self._heights: VehicleHeights | None = None
@@ -220,6 +220,7 @@ class MarkerDesk(QObject):
 
     def choose(self, marker_id: str | None) -> None:
         """Choose a marker, or none."""
+        self._first.end()
         band = self._decisions.of_mark(marker_id) if marker_id is not None else None
         if band is not None:
             self._window.focus.choose_band(band)
@@ -244,9 +245,10 @@ class MarkerDesk(QObject):
         self.choose(marker_id)
         marker = self.chosen
         if isinstance(marker, TravelSpan):
-            self._show_travel(marker, zoom)
+            self._window.circle.show_track_of(marker.track)
+            show_travel(self._window.focus, self._window.page.track, marker.travel, zoom)
         elif marker is not None and (record := self._record_of(marker)) is not None:
-            self._show_time(marker, record, zoom)
+            show_place(self._window.focus, place_of(marker), record, zoom)
 
     def zoom(self) -> None:
         """Zoom to the chosen marker."""
@@ -260,10 +262,10 @@ class MarkerDesk(QObject):
         markers, capture = self._review.markers, self._window.session.capture
         if self.chosen is None:
             self._chosen = None
-        names = record_names(capture) if capture is not None else {}
-        rows = tuple(self._row(item, names) for item in markers)
+        names, places = record_names(capture) if capture is not None else {}, self.places
+        rows = tuple(marker_row(item, self.reader.reading(item), names, places) for item in markers)
         chosen = self.chosen
-        readings = self._grid(chosen) if chosen is not None else NOTHING
+        readings = marker_grid(chosen, self.reader.reading(chosen), places) if chosen is not None else NOTHING
         self._window.page.markers.show_markers(rows, self._chosen, readings)
         self._window.page.fit_markers()
         self.show_marks()
@@ -324,18 +326,6 @@ class MarkerDesk(QObject):
         else:
             self.show_marks()
 
-    def _grid(self, marker: Marker) -> Grid:
-        read, places = self.reader.reading(marker), self.places
-        travel, height = places.travel_percent(marker, read), places.height_mm(marker, read)
-        return grid(read, travel, height, places.drop_v(marker, read))
-
-    def _row(self, marker: Marker, names: dict[str, str]) -> MarkerRow:
-        read = self.reader.reading(marker)
-        reads = brief(marker, read)
-        kind, place = kind_name(marker), where(marker, names, self.places.height_mm(marker, read))
-        icon = _ICONS[type(marker)]
-        return MarkerRow(marker.marker_id, icon, kind, marker.label, place, reads, marker.note)
-
     def _begin(self, begun: Begun | None) -> None:
         """Remember where something begins, and tell; or forget it."""
         bar = self._window.statusBar()
@@ -348,25 +338,8 @@ class MarkerDesk(QObject):
     def _place(self, marker: Marker, text: str) -> None:
         self._keeper.change(text, with_marker(self._review, marker))
         self.choose(marker.marker_id)
-
-    def _show_travel(self, marker: TravelSpan, zoom: bool) -> None:
-        track, travel = self._window.page.track, marker.travel
-        self._window.circle.show_track_of(marker.track)
-        if zoom or track.span.overlap(travel) < travel.length:
-            margin = max(1.5 * travel.length, _LEAST_MARGIN_PERCENT)
-            self._window.focus.show_travel(travel.widened(margin))
-
-    def _show_time(self, marker: Marker, record: Record, zoom: bool) -> None:
-        focus, place = self._window.focus, place_of(marker)
-        if focus.record is None or focus.record.name != record.name:
-            focus.show_record(record.name)
-        span = place if isinstance(place, Interval) else Interval(place, place)
-        if zoom:
-            focus.show_window(span.widened(max(0.5 * span.length, 0.5 * _POINT_VIEW * record.duration_s)))
-        elif not (focus.window.start <= span.start and span.stop <= focus.window.stop):
-            half_s = max(0.5 * focus.window.length, span.length)
-            focus.show_window(Interval(span.centre - half_s, span.centre + half_s))
-        focus.point(span.start)
+        if self.chosen is not None:
+            self._first.begin()
 
     def _record_of(self, marker: Marker) -> Record | None:
         capture = self._window.session.capture

@@ -12,7 +12,7 @@ from PySide6.QtCore import QCoreApplication
 from analysis.captures.model import Channel
 from analysis.diagnosis.findings import Band
 from analysis.reports.confidence import place_words
-from analysis.reports.quantities import NO_VALUE, number, volts
+from analysis.reports.quantities import number, volts
 from analysis.review.model import Marker, Place, PointMarker, SpanMarker
 from analysis.review.readings import (
     MOST_SAMPLES,
@@ -24,7 +24,6 @@ from analysis.review.readings import (
 from analysis.signals.measurement import Reading, SpanReading
 from analysis.wording import plural
 from app.drawing.numbers import duration, millimetres, percent, seconds
-from app.drawing.numbers import volts as level
 from app.language import said
 from app.review.readings import in_role_order
 from app.words import channel_name, role_name
@@ -90,21 +89,9 @@ def _where(marker: Marker, records: Mapping[str, str]) -> str:
         return f"{records.get(marker.record, marker.record)} · {seconds(marker.time_s, 1e-3)}"
     if isinstance(marker, SpanMarker):
         digits = min(max(2 - math.floor(math.log10(max(marker.time.length, 1e-6))), 2), 6)
-        span = f"{_figure(marker.time.start, digits)}–{_figure(marker.time.stop, digits)} s"
+        span = f"{figure(marker.time.start, digits)}–{figure(marker.time.stop, digits)} s"
         return f"{records.get(marker.record, marker.record)} · {span}"
-    return f"{_figure(marker.travel.start, 1)}–{percent(marker.travel.stop, 1)}"
-
-
-def brief(marker: Marker, readings: MarkerReadings | None) -> str:
-    """The one figure that says most; a dash where nothing is read yet, or nothing can be."""
-    if isinstance(readings, TravelReadings):
-        return said(place_words(readings.band.confidence, with_odds=False))
-    if isinstance(readings, SpanReadings):
-        return duration(readings.time.length)
-    if isinstance(readings, PointReading):
-        first = next((item for _, item in _in_order(readings.channels) if item is not None), None)
-        return level(first.value) if first is not None else NO_VALUE
-    return NO_VALUE
+    return f"{figure(marker.travel.start, 1)}–{percent(marker.travel.stop, 1)}"
 
 
 def grid(
@@ -127,7 +114,7 @@ def _drop_rows(drop_v: tuple[float, float] | None) -> list[tuple[str, str]]:
     if drop_v is None:
         return []
     text = _tr("{drop} below {belongs}")
-    drop, belongs = (f"{_figure(value, 2)} V" for value in drop_v)  # the arm's place is known no better
+    drop, belongs = (f"{figure(value, 2)} V" for value in drop_v)  # the arm's place is known no better
     return [(_tr("Drop"), text.format(drop=drop, belongs=belongs))]
 
 
@@ -156,13 +143,11 @@ def with_uncertainty(reading: Reading, millivolts: bool | None = None, unit: boo
     scale, name = (1e3, "mV") if small else (1.0, "V")
     value, spread = reading.value * scale, reading.expanded_uncertainty * scale
     digits = _digits(spread) if spread > 0.0 else (1 if small else 3)
-    figures = (
-        f"{_figure(value, digits)} ± {_figure(spread, digits)}" if spread > 0.0 else _figure(value, digits)
-    )
+    figures = f"{figure(value, digits)} ± {figure(spread, digits)}" if spread > 0.0 else figure(value, digits)
     return f"{figures} {name}" if unit else figures
 
 
-def _figure(value: float, digits: int) -> str:
+def figure(value: float, digits: int) -> str:
     """Fixed digits, in the window's way of writing numbers."""
     return said(number(value, digits))
 
@@ -173,8 +158,8 @@ def _digits(spread: float) -> int:
     return min(max((1 if spread < 2.0 * 10.0**first else 0) - first, 0), 5)
 
 
-def _in_order(channels: tuple[tuple[Channel, _T], ...]) -> list[tuple[Channel, _T]]:
-    """As channels are always shown: tracks first, whatever the file's order."""
+def in_order(channels: tuple[tuple[Channel, _T], ...]) -> list[tuple[Channel, _T]]:
+    """Channels with what was read, as they are always shown: tracks first, whatever the file's order."""
     read = {channel.name: item for channel, item in channels}
     return [(channel, read[channel.name]) for channel in in_role_order(tuple(item for item, _ in channels))]
 
@@ -182,7 +167,7 @@ def _in_order(channels: tuple[tuple[Channel, _T], ...]) -> list[tuple[Channel, _
 def _point_grid(readings: PointReading) -> Grid:
     rows = tuple(
         (channel_name(channel), (with_uncertainty(item) if item is not None else _tr("missing"),))
-        for channel, item in _in_order(readings.channels)
+        for channel, item in in_order(readings.channels)
     )
     return Grid((_tr("Reads"),), rows, *_remark([item for _, item in readings.channels]))
 
@@ -191,7 +176,7 @@ def _span_grid(readings: SpanReadings) -> Grid:
     if readings.too_long:
         text = _tr("Longer than {count} million samples: shorten the span to have it read.")
         return Grid((), (), text.format(count=MOST_SAMPLES // 1_000_000))
-    read = [(channel, item) for channel, item in _in_order(readings.channels) if item is not None]
+    read = [(channel, item) for channel, item in in_order(readings.channels) if item is not None]
     small = {id(item): item.maximum_v.value < _MILLIVOLTS_BELOW_V for _, item in read}
     names = (
         (_tr("Mean"), "mean_v"),
@@ -205,8 +190,9 @@ def _span_grid(readings: SpanReadings) -> Grid:
         (head, tuple(_cell(item, field, small[id(item)]) for _, item in read)) for head, field in names
     )
     counts = (_tr("Samples"), tuple(str(item.count) for _, item in read))
+    lasts = (_tr("Duration"), (duration(readings.time.length), *("" for _ in read[1:])))
     columns = tuple(f"{channel_name(channel)}, {'mV' if small[id(item)] else 'V'}" for channel, item in read)
-    return Grid(columns, (*rows, counts), *_remark([item.mean_v for _, item in read]))
+    return Grid(columns, (*rows, counts, lasts), *_remark([item.mean_v for _, item in read]))
 
 
 def _cell(item: SpanReading, field: str, millivolts: bool) -> str:
@@ -220,14 +206,14 @@ def _cell(item: SpanReading, field: str, millivolts: bool) -> str:
 def _at_most(limit: float) -> str:
     """A positive limit in two figures, rounded up: what lies below the one lies below the other."""
     digits = max(1 - math.floor(math.log10(limit)), 0) if limit > 0.0 else 1
-    return _figure(math.ceil(limit * 10.0**digits) / 10.0**digits, digits)
+    return figure(math.ceil(limit * 10.0**digits) / 10.0**digits, digits)
 
 
 def _travel_grid(readings: TravelReadings) -> Grid:
     band = readings.band
     rows = [(_tr("A band here"), said(place_words(band.confidence))), *_band_rows(band)]
     if band.passes:
-        share = f"{_figure(100 * readings.share.start, 0)}–{percent(100 * readings.share.stop, 0)}"
+        share = f"{figure(100 * readings.share.start, 0)}–{percent(100 * readings.share.stop, 0)}"
         rows.append((_tr("Expect it on"), _tr("{share} of crossings").format(share=share)))
     remark = "" if band.passes else _tr("No crossing visited it: it is not rated.")
     tip = _tr("Of many more crossings that many would break up: 95 % interval of the share (Wilson)")

@@ -683,6 +683,14 @@
     </message>
 </context>
 <context>
+    <name>FirstMark</name>
+    <message>
+        <source>Drag moves it, {rename} names it, {delete} deletes it</source>
+        <extracomment>app/review/first_mark.py</extracomment>
+        <translation>Ziehen verschiebt, {rename} benennt, {delete} löscht</translation>
+    </message>
+</context>
+<context>
     <name>HeightsForm</name>
     <message>
         <source> %</source>
@@ -3410,6 +3418,16 @@
         <translation>Probefahrt</translation>
     </message>
     <message>
+        <source>{name} holds {dtype}, which a capture cannot store</source>
+        <extracomment>analysis/captures/packing.py</extracomment>
+        <translation>{name} enthält {dtype}, was eine Messung nicht speichern kann</translation>
+    </message>
+    <message>
+        <source>use integers or floats</source>
+        <extracomment>analysis/captures/packing.py</extracomment>
+        <translation>ganze Zahlen oder Gleitkommazahlen verwenden</translation>
+    </message>
+    <message>
         <source>no record has a channel whose role is signal</source>
         <extracomment>analysis/captures/reading.py</extracomment>
         <translation>keine Aufzeichnung hat einen Kanal mit der Rolle Signal</translation>
@@ -3918,16 +3936,6 @@
         <source>rename them</source>
         <extracomment>analysis/captures/writing.py</extracomment>
         <translation>sie umbenennen</translation>
-    </message>
-    <message>
-        <source>{name} holds {dtype}, which a capture cannot store</source>
-        <extracomment>analysis/captures/writing.py</extracomment>
-        <translation>{name} enthält {dtype}, was eine Messung nicht speichern kann</translation>
-    </message>
-    <message>
-        <source>use integers or floats</source>
-        <extracomment>analysis/captures/writing.py</extracomment>
-        <translation>ganze Zahlen oder Gleitkommazahlen verwenden</translation>
     </message>
     <message>
         <source>the text of {key} is {size:,} bytes long</source>
@@ -11034,6 +11042,16 @@
         <translation>Eine Zeitspanne beginnt bei {place}: S beendet sie am Mauszeiger, Esc bricht sie ab.</translation>
     </message>
     <message>
+        <source>drop {drop}</source>
+        <extracomment>app/review/marker_rows.py</extracomment>
+        <translation>Einbruch {drop}</translation>
+    </message>
+    <message>
+        <source>{height} p–p</source>
+        <extracomment>app/review/marker_rows.py</extracomment>
+        <translation>{height} Sp.–Sp.</translation>
+    </message>
+    <message>
         <source>Mean / V</source>
         <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Mittelwert / V</translation>
@@ -11232,6 +11250,11 @@
         <source>Noise, mV</source>
         <extracomment>app/review/marker_words.py</extracomment>
         <translation>Rausch., mV</translation>
+    </message>
+    <message>
+        <source>Duration</source>
+        <extracomment>app/review/marker_words.py</extracomment>
+        <translation>Dauer</translation>
     </message>
     <message>
         <source>A band here</source>

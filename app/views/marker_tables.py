@@ -15,6 +15,7 @@ from app.review.marker_words import NOTHING, Grid
 _Index = QModelIndex | QPersistentModelIndex
 _TOP = QModelIndex()
 _HEAD = QSize(66, 19)
+_NO_HEAD = QSize(0, 19)
 _RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
 
@@ -87,10 +88,10 @@ class MarkersModel(QAbstractTableModel):
     def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
     ) -> Any:
-        """Heads of the columns."""
+        """Heads of the columns; they are hidden, and take no room from the figures below them."""
         if orientation is Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
             return (self.tr("Marker"), self.tr("Where"), self.tr("Reads"))[section]
-        return None
+        return _NO_HEAD if role == Qt.ItemDataRole.SizeHintRole else None
 
     def flags(self, index: _Index) -> Qt.ItemFlag:
         """The name can be edited."""

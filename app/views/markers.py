@@ -51,6 +51,7 @@ class MarkersView(Pane):
         self._empty.setContentsMargins(0, 0, 0, 0)
         self._empty.setAlignment(Qt.AlignmentFlag.AlignLeft)
         self._chosen: str | None = None
+        self._hint = ""
         self._filling = self._scrolls = False
         self._model, self._readings = MarkersModel(self), ReadingsModel(self)
         self._model.renamed.connect(self.renamed)
@@ -103,7 +104,7 @@ class MarkersView(Pane):
         for told in (self._remark, self.grid):
             told.setToolTip(plain_tip(readings.tip))
         self._remark.setVisible(bool(readings.remark))
-        self.set_note(str(len(rows)) if rows else "")
+        self._head()
         if rows:
             self.show_content()
         else:
@@ -113,6 +114,16 @@ class MarkersView(Pane):
                     " travel; or drag with Ctrl held."
                 )
             )
+
+    def show_hint(self, text: str) -> None:
+        """Say something at the head of the list, in place of how many there are; empty for nothing."""
+        if text != self._hint:
+            self._hint = text
+            self._head()
+
+    def _head(self) -> None:
+        count = len(self._model.rows)
+        self.set_note(self._hint or (str(count) if count else ""))
 
     def wanted_height(self) -> int:
         """Height that shows what there is, in pixels; a table of many markers scrolls."""

@@ -15,14 +15,14 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
-from analysis.captures.model import Role
 from analysis.intervals import Interval
 from analysis.review.model import Marker, PointMarker, SpanMarker, TravelSpan, place_of
 from analysis.review.readings import TravelReadings
 from analysis.signals.proportions import wilson_interval
 from app.drawing.mark_item import plate_of
 from app.main_window import Window
-from app.review.marker_words import _at_most, brief, grid
+from app.review.marker_rows import brief
+from app.review.marker_words import _at_most, grid
 from tests.app import hands
 from tests.app.fakes import BAND, worn_findings
 
@@ -337,14 +337,13 @@ def test_plus_minus_is_said_in_workshop_words_and_in_those_of_metrology_on_askin
 def test_a_sound_stretch_of_travel_is_called_very_unlikely_and_a_worn_one_very_likely() -> None:
     worn = worn_findings().bands[0]
     sound = replace(worn, confidence=0.026, noisy_passes=0)
-    marker = TravelSpan("t", Role.SIGNAL, BAND)
     for band, words, share in (
         (worn, "very likely", "76–100 % of crossings"),
         (sound, "very unlikely", "0–24 % of crossings"),
     ):
         read = TravelReadings(band, wilson_interval(band.noisy_passes, band.passes))
         rows = dict(grid(read).rows)
-        assert brief(marker, read) == words
+        assert brief(read) == words
         assert rows["A band here"][0].startswith(f"{words} (")
         assert rows["Expect it on"] == (share,)  # Wilson 1927, as statsmodels has it for 12 of 12
         assert "95 % interval" in grid(read).tip
