@@ -122,7 +122,7 @@ class Evidence:
         if self.missing:
             return self.missing[0]
         told = say(
-            "The evidence is complete: every stretch was crossed at least {count} times.",
+            "The evidence is complete: every stretch was tested at least {count} times.",
             count=advice.ENOUGH_CROSSINGS,
         )
         return Missing(Task.ENOUGH, say("ENOUGH"), told)

@@ -170,7 +170,7 @@ def _quiet_line(studies: Studies, item: Study) -> Wording:
     survey = studies.tracks.get(Role.SIGNAL)
     if item.swept and survey is not None:
         count = sum(crossing.record == item.record.name for crossing in survey.crossings)
-        return plural("{count} crossing, clean", "{count} crossings, clean", count=count)
+        return plural("{count} stroke, clean", "{count} strokes, clean", count=count)
     for role in (Role.GROUND, Role.REFERENCE, Role.SIGNAL):
         if role.value == (item.record.step or "") and role in item.cells.volts:
             middle = float(np.nanmedian(item.cells.volts[role].mean))

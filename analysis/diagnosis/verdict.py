@@ -236,8 +236,8 @@ def _tested(seen: Seen) -> Wording:
     if survey is None or not survey.crossings:
         return say("what was recorded")
     return plural(
-        "{low:.0f}–{high:.0f} % of travel, {count} crossing",
-        "{low:.0f}–{high:.0f} % of travel, {count} crossings",
+        "{low:.0f}–{high:.0f} % of travel, {count} stroke",
+        "{low:.0f}–{high:.0f} % of travel, {count} strokes",
         low=min(item.travel.start for item in survey.crossings),
         high=max(item.travel.stop for item in survey.crossings),
         count=len(survey.crossings),

@@ -64,7 +64,8 @@ class RoadRecord:
         """The record in one sentence."""
         return say(
             "Recorded, not modelled: in record {record} ({label}, {duration_s:.0f} s) the arm was in the band"
-            " {share} of the time, on {visits:d} visits, with {events:d} disturbances there.",
+            " {share} of the time and came into it {visits:d} times, every return counted, with {events:d}"
+            " disturbances there.",
             record=self.record,
             label=self.label,
             duration_s=self.duration_s,

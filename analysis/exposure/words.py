@@ -158,7 +158,7 @@ def rest_details(exposure: Exposure, item: RestExposure) -> str:
             ]
         )
     if not comes(item):
-        return say("At {height} the band is not visited.", height=_height(item))
+        return say("At {height} the arm does not come into the band.", height=_height(item))
     return joined([_visit(item), _chance(exposure, item)])
 
 
@@ -237,7 +237,8 @@ def _chance(exposure: Exposure, item: RestExposure) -> Wording:
 
 def _visit(item: RestExposure) -> Wording:
     told = say(
-        "At {height}: in the band {share}; {per_km} visits a kilometre, {stay} each on average",
+        "At {height}: in the band {share}; the arm comes into it {per_km} times a kilometre, for {stay} on"
+        " average",
         height=_height(item),
         share=_over_class(
             say("{share} of the time", share=share_words(item.visits.share)),

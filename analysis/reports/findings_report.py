@@ -20,9 +20,19 @@ from analysis.reports.checks import (
 )
 from analysis.reports.confidence import in_words
 from analysis.reports.document import Report, Section, Table
-from analysis.reports.quantities import NO_VALUE, crossings, names, number, quantity, stretch, travel, volts
+from analysis.reports.quantities import (
+    A_CROSSING,
+    NO_VALUE,
+    crossings,
+    names,
+    number,
+    quantity,
+    stretch,
+    travel,
+    volts,
+)
 from analysis.reports.verdicts import headline, is_watched, not_claimed
-from analysis.wording import Wording, joined, say
+from analysis.wording import Wording, joined, plural, say
 
 _SUBJECT = (
     (say("Vehicle"), "vehicle"),
@@ -156,9 +166,8 @@ def _bands(findings: Findings) -> Section:
         say("Worst"),
         say("Record"),
     )
-    return Section(
-        say("Bands"), table=Table(heads, tuple(_band_row(band, findings) for band in findings.bands))
-    )
+    rows = tuple(_band_row(band, findings) for band in findings.bands)
+    return Section(say("Bands"), (A_CROSSING,) if rows else (), table=Table(heads, rows))
 
 
 def _band_row(band: Band, findings: Findings) -> tuple[str, ...]:
@@ -230,17 +239,17 @@ def _tested(findings: Findings) -> Section:
 
 
 def coverage_sentence(whole: CoverageSpan, seldom: Sequence[CoverageSpan] = ()) -> Wording:
-    """A stretch without a gap: its least count of crossings, and where it was crossed too seldom."""
-    least = crossings(whole.passes)
+    """A stretch without a gap: how often the arm went over all of it, and where it did so too seldom."""
+    least = plural("tested once", "tested {count} times", count=whole.passes)
     if not seldom:
-        return say("{travel}: {crossings} or more everywhere", travel=travel(whole.travel), crossings=least)
+        return say("{travel}: {tested} or more everywhere", travel=travel(whole.travel), tested=least)
     places = (
         say("{stretch} % ({passes})", stretch=stretch(span.travel, 1), passes=span.passes) for span in seldom
     )
     return say(
-        "{travel}: {crossings} or more; fewer than {enough} at {places}",
+        "{travel}: {tested} or more; less than {enough} times at {places}",
         travel=travel(whole.travel),
-        crossings=least,
+        tested=least,
         enough=ENOUGH_CROSSINGS,
         places=joined(places, ", "),
     )

@@ -75,6 +75,13 @@ def volts(span: Interval) -> Wording:
     return say("{stretch} V", stretch=stretch(span, 2))
 
 
+A_CROSSING = say(
+    "A crossing is one passage of the arm through the band; where it turns there, the way there and back is"
+    " one."
+)
+"""What is counted where a band breaks up: not strokes of the arm, nor how often each place was tested."""
+
+
 def crossings(count: int) -> Wording:
     """``"1 crossing"``, ``"11 crossings"``."""
     return plural("{count} crossing", "{count} crossings", count=count)

@@ -215,7 +215,7 @@ def _travel_grid(readings: TravelReadings) -> Grid:
     if band.passes:
         share = f"{figure(100 * readings.share.start, 0)}–{percent(100 * readings.share.stop, 0)}"
         rows.append((_tr("Expect it on"), _tr("{share} of crossings").format(share=share)))
-    remark = "" if band.passes else _tr("No crossing visited it: it is not rated.")
+    remark = "" if band.passes else _tr("The arm never went over it: it is not rated.")
     tip = _tr("Of many more crossings that many would break up: 95 % interval of the share (Wilson)")
     cells = tuple((head, (cell,)) for head, cell in rows)
     return Grid((role_name(band.track),), cells, remark, tip if band.passes else "")

@@ -662,9 +662,9 @@
         <translation>steht außerhalb</translation>
     </message>
     <message>
-        <source>not visited</source>
+        <source>not in it</source>
         <extracomment>app/why/picture.py</extracomment>
-        <translation>nicht erreicht</translation>
+        <translation>nicht darin</translation>
     </message>
     <message>
         <source>stands in it</source>
@@ -1343,9 +1343,9 @@
         <translation>Messwerte am Zeiger</translation>
     </message>
     <message>
-        <source>not visited</source>
+        <source>not tested</source>
         <extracomment>app/views/readout.py</extracomment>
-        <translation>nicht befahren</translation>
+        <translation>nicht geprüft</translation>
     </message>
     <message>
         <source>worst break-up {worst}</source>
@@ -1928,11 +1928,11 @@
         <translation>Aussetzer in %</translation>
     </message>
     <message>
-        <source>crossed
-{count}×</source>
+        <source>tested
+≤ {count}×</source>
         <extracomment>app/views/track.py</extracomment>
-        <translation>Anzahl
-{count}×</translation>
+        <translation>geprüft
+≤ {count}×</translation>
     </message>
     <message>
         <source> mm</source>
@@ -3255,9 +3255,9 @@
         <translation>Warum es kommt und geht…</translation>
     </message>
     <message>
-        <source>Show at which heights and on which roads the band is visited, and whether a code would set</source>
+        <source>Show at which heights and on which roads the arm comes into the band, and whether a code would set</source>
         <extracomment>app/why/specs.py</extracomment>
-        <translation>Zeigen, bei welchen Höhen und auf welchen Straßen die Zone besucht wird und ob ein Code gesetzt würde</translation>
+        <translation>Zeigen, bei welchen Höhen und auf welchen Straßen der Hebel in die Zone kommt und ob ein Code gesetzt würde</translation>
     </message>
     <message>
         <source>Control unit under Trace</source>
@@ -4643,9 +4643,9 @@
         <translation>Nullpunkt bei {offset_mv:.1f} mV</translation>
     </message>
     <message>
-        <source>The evidence is complete: every stretch was crossed at least {count} times.</source>
+        <source>The evidence is complete: every stretch was tested at least {count} times.</source>
         <extracomment>analysis/diagnosis/enough.py</extracomment>
-        <translation>Die Belege sind vollständig: Jeder Abschnitt wurde mindestens {count}-mal überfahren.</translation>
+        <translation>Die Belege sind vollständig: Jeder Abschnitt wurde mindestens {count}-mal geprüft.</translation>
     </message>
     <message>
         <source>ENOUGH</source>
@@ -5663,14 +5663,14 @@
         <translation>die Bahnen weichen um {reading} ab</translation>
     </message>
     <message>
-        <source>{count} crossing, clean</source>
+        <source>{count} stroke, clean</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
-        <translation>{count} Überfahrt, sauber</translation>
+        <translation>{count} Hub, sauber</translation>
     </message>
     <message>
-        <source>{count} crossings, clean</source>
+        <source>{count} strokes, clean</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
-        <translation>{count} Überfahrten, sauber</translation>
+        <translation>{count} Hübe, sauber</translation>
     </message>
     <message>
         <source>{reading}, steady</source>
@@ -5878,14 +5878,14 @@
         <translation>dem, was aufgezeichnet wurde</translation>
     </message>
     <message>
-        <source>{low:.0f}–{high:.0f} % of travel, {count} crossing</source>
+        <source>{low:.0f}–{high:.0f} % of travel, {count} stroke</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation>{low:.0f}–{high:.0f} % des Wegs, {count} Überfahrt</translation>
+        <translation>{low:.0f}–{high:.0f} % des Wegs, {count} Hub</translation>
     </message>
     <message>
-        <source>{low:.0f}–{high:.0f} % of travel, {count} crossings</source>
+        <source>{low:.0f}–{high:.0f} % of travel, {count} strokes</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
-        <translation>{low:.0f}–{high:.0f} % des Wegs, {count} Überfahrten</translation>
+        <translation>{low:.0f}–{high:.0f} % des Wegs, {count} Hübe</translation>
     </message>
     <message>
         <source>findings cannot be written as {ending}</source>
@@ -5983,9 +5983,9 @@
         <translation>mindestens eine wählen</translation>
     </message>
     <message>
-        <source>Recorded, not modelled: in record {record} ({label}, {duration_s:.0f} s) the arm was in the band {share} of the time, on {visits:d} visits, with {events:d} disturbances there.</source>
+        <source>Recorded, not modelled: in record {record} ({label}, {duration_s:.0f} s) the arm was in the band {share} of the time and came into it {visits:d} times, every return counted, with {events:d} disturbances there.</source>
         <extracomment>analysis/exposure/from_record.py</extracomment>
-        <translation>Aufgezeichnet, nicht berechnet: In Aufzeichnung {record} ({label}, {duration_s:.0f} s) war der Hebel {share} der Zeit in der Zone, bei {visits:d} Besuchen, mit {events:d} Störungen dort.</translation>
+        <translation>Aufgezeichnet, nicht berechnet: In Aufzeichnung {record} ({label}, {duration_s:.0f} s) war der Hebel {share} der Zeit in der Zone und kam {visits:d}-mal hinein, jede Rückkehr mitgezählt, mit {events:d} Störungen dort.</translation>
     </message>
     <message>
         <source>Left out: roll and pitch, braking, a load that shifts, levelling while driving, potholes and kerbs, and the stops of the suspension.</source>
@@ -6303,9 +6303,9 @@
         <translation>Bei {height} steht das Fahrzeug {where}.</translation>
     </message>
     <message>
-        <source>At {height} the band is not visited.</source>
+        <source>At {height} the arm does not come into the band.</source>
         <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>Bei {height} wird die Zone nicht besucht.</translation>
+        <translation>Bei {height} kommt der Hebel nicht in die Zone.</translation>
     </message>
     <message>
         <source>In the band the reading never left the limits.</source>
@@ -6368,9 +6368,9 @@
         <translation>Aussicht auf einen Code innerhalb von {minutes:.0f} min: {chance}.</translation>
     </message>
     <message>
-        <source>At {height}: in the band {share}; {per_km} visits a kilometre, {stay} each on average</source>
+        <source>At {height}: in the band {share}; the arm comes into it {per_km} times a kilometre, for {stay} on average</source>
         <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>Bei {height}: in der Zone {share}; {per_km} Besuche je Kilometer, im Mittel {stay} lang</translation>
+        <translation>Bei {height}: in der Zone {share}; der Hebel kommt {per_km}-mal je Kilometer hinein, im Mittel für {stay}</translation>
     </message>
     <message>
         <source>{share} of the time</source>
@@ -6380,7 +6380,7 @@
     <message>
         <source>{told}, one in ten over {long_stay}.</source>
         <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>{told}, jeder zehnte über {long_stay}.</translation>
+        <translation>{told}, jedes zehnte Mal über {long_stay}.</translation>
     </message>
     <message>
         <source>{value} ({over} over the roads of this class)</source>
@@ -8883,14 +8883,24 @@
         <translation>Geprüfter Weg</translation>
     </message>
     <message>
-        <source>{travel}: {crossings} or more everywhere</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation>{travel}: überall {crossings} oder mehr</translation>
+        <source>tested once</source>
+        <extracomment>analysis/reports/findings_report.py, app/views/readout.py</extracomment>
+        <translation>einmal geprüft</translation>
     </message>
     <message>
-        <source>{travel}: {crossings} or more; fewer than {enough} at {places}</source>
+        <source>tested {count} times</source>
+        <extracomment>analysis/reports/findings_report.py, app/views/readout.py</extracomment>
+        <translation>{count}-mal geprüft</translation>
+    </message>
+    <message>
+        <source>{travel}: {tested} or more everywhere</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation>{travel}: {crossings} oder mehr; weniger als {enough} bei {places}</translation>
+        <translation>{travel}: überall {tested} oder öfter</translation>
+    </message>
+    <message>
+        <source>{travel}: {tested} or more; less than {enough} times at {places}</source>
+        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <translation>{travel}: {tested} oder öfter; weniger als {enough}-mal bei {places}</translation>
     </message>
     <message>
         <source>Serial number</source>
@@ -9126,6 +9136,11 @@
         <source>{stretch} V</source>
         <extracomment>analysis/reports/quantities.py</extracomment>
         <translation>{stretch} V</translation>
+    </message>
+    <message>
+        <source>A crossing is one passage of the arm through the band; where it turns there, the way there and back is one.</source>
+        <extracomment>analysis/reports/quantities.py</extracomment>
+        <translation>Eine Überfahrt ist einmal der Weg des Hebels durch die Zone; kehrt er darin um, zählen Hin- und Rückweg als eine.</translation>
     </message>
     <message>
         <source>{count} crossing</source>
@@ -10248,16 +10263,6 @@
         <translation>Aussetzer bei {noisy} von {count} Überfahrten, bis zu {worst:.0f} %</translation>
     </message>
     <message>
-        <source>crossed once</source>
-        <extracomment>app/views/readout.py</extracomment>
-        <translation>einmal überfahren</translation>
-    </message>
-    <message>
-        <source>crossed {count} times</source>
-        <extracomment>app/views/readout.py</extracomment>
-        <translation>{count}-mal überfahren</translation>
-    </message>
-    <message>
         <source>{start_s:.2f}–{stop_s:.2f} s</source>
         <extracomment>app/views/record_form.py, app/views/records.py, app/views/split_strip.py</extracomment>
         <translation>{start_s:.2f}–{stop_s:.2f} s</translation>
@@ -11272,9 +11277,9 @@
         <translation>{share} der Überfahrten</translation>
     </message>
     <message>
-        <source>No crossing visited it: it is not rated.</source>
+        <source>The arm never went over it: it is not rated.</source>
         <extracomment>app/review/marker_words.py</extracomment>
-        <translation>Keine Überfahrt kam dorthin: nicht bewertet.</translation>
+        <translation>Der Hebel kam nie dorthin: nicht bewertet.</translation>
     </message>
     <message>
         <source>Of many more crossings that many would break up: 95 % interval of the share (Wilson)</source>

@@ -9,9 +9,12 @@ from PySide6.QtGui import QStandardItem
 from PySide6.QtWidgets import QWidget
 
 from analysis.captures.model import Capture
+from analysis.reports.quantities import A_CROSSING
 from app.drawing.numbers import depth, percent, seconds
+from app.drawing.plain import plain_tip
 from app.drawing.row_delegate import ROW_ROLE, Row, RowList
 from app.drawing.theme import Palette
+from app.language import said
 from app.review.passages import Passage
 from app.views.pane import Pane
 from app.words import record_names, shape_name
@@ -50,6 +53,7 @@ class EventsView(Pane):
             self._title.setText(self.tr("Events, crossings"))
         else:
             self._title.setText(self.tr("Events") if kinds == {False} else self.tr("Crossings"))
+        self._title.setToolTip(plain_tip(said(A_CROSSING)) if kinds != {False} else "")
         names = record_names(capture) if capture is not None else {}
         before, most = "", _worst(passages)
         for index, passage in enumerate(passages):

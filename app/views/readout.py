@@ -46,15 +46,15 @@ class Readout(QLabel):
         self._reading = None
         self.clear()
 
-    def show_place(self, travel_percent: float, breakup_percent: float | None, crossings: int) -> None:
-        """Show what is known of a place on the track."""
+    def show_place(self, travel_percent: float, breakup_percent: float | None, tested: int) -> None:
+        """Show what is known of a place on the track, and how often the arm went over it."""
         self._reading = None
         parts = self._place(travel_percent)
         if breakup_percent is None:
-            parts.append(self.tr("not visited"))
+            parts.append(self.tr("not tested"))
         else:
             parts.append(self.tr("worst break-up {worst}").format(worst=f"<b>{percent(breakup_percent)}</b>"))
-            parts.append(said(plural("crossed once", "crossed {count} times", count=crossings)))
+            parts.append(said(plural("tested once", "tested {count} times", count=tested)))
         self.setText("&nbsp;&nbsp;&nbsp;".join(parts))
 
     def show_heights(self, heights: VehicleHeights | None) -> None:

@@ -10,7 +10,6 @@ from PySide6.QtWidgets import QComboBox, QWidget
 from analysis.diagnosis.findings import Band, Findings, TrackSurvey
 from analysis.intervals import Interval
 from analysis.reports.confidence import in_words
-from analysis.reports.quantities import crossings as crossings_words
 from analysis.reports.quantities import travel
 from analysis.review.model import Choice, Decision
 from analysis.vehicle.heights import VehicleHeights
@@ -124,8 +123,7 @@ class TrackView(Pane):
             )
             return
         unit = self.tr("break-up in % of the applied voltage")
-        # The count before the unit: where the note has no room, its end is what can be spared.
-        self.set_note(f"{role_name(survey.role)} · {said(crossings_words(len(survey.crossings)))} · {unit}")
+        self.set_note(f"{role_name(survey.role)} · {unit}")
         self._lines.show_survey(survey)
         counts = np.isfinite(survey.breakup_percent).sum(axis=0)
         self._counts.show_counts(survey.edges_percent, counts)
@@ -136,7 +134,7 @@ class TrackView(Pane):
         self._show_y()
         most = int(counts.max(initial=1))
         self._count_box.show_y(0.0, 1.15 * most)
-        self._count_name.setText(self.tr("crossed\n{count}×").format(count=most))
+        self._count_name.setText(self.tr("tested\n≤ {count}×").format(count=most))
         self._arm.setVisible(False)
         self.show_span(Interval(0.0, 100.0))
         self._show_bands()

@@ -281,7 +281,7 @@ class ExposurePicture(QWidget):
         if item.rest.standing and item.visits.share == 0.0:
             return self.tr("stands outside")
         if not comes(item):
-            return self.tr("not visited")
+            return self.tr("not in it")
         where = self.tr("stands in it") if item.rest.standing else said(share_words(item.visits.share))
         if item.chance <= 0.0:
             return f"{where}\n" + self.tr("no code")

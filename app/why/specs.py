@@ -7,7 +7,7 @@ WHY_SPECS = (
         "why",
         "View",
         "Why it comes and goes…",
-        "Show at which heights and on which roads the band is visited, and whether a code would set",
+        "Show at which heights and on which roads the arm comes into the band, and whether a code would set",
         "H",
         "why",
     ),

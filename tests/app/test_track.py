@@ -8,10 +8,11 @@ import numpy as np
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QComboBox, QLabel
+from PySide6.QtWidgets import QComboBox, QGraphicsView, QLabel
 from pytestqt.qtbot import QtBot
 
 from analysis.captures.model import Role
+from app.drawing.lane_name import LaneName
 from app.drawing.track_items import stairs, worst
 from app.main_window import Window
 from app.review.passages import passages
@@ -41,14 +42,14 @@ def test_dragging_over_a_stretch_of_travel_shows_that_stretch(review: Window) ->
     assert review.page.track.span.stop == pytest.approx(60.0, abs=0.5)
 
 
-def test_pointing_at_a_place_says_how_bad_it_is_and_how_often_it_was_crossed(
+def test_pointing_at_a_place_says_how_bad_it_is_and_how_often_it_was_tested(
     qtbot: QtBot, review: Window
 ) -> None:
     hands.point(review.page.track.canvas, at_travel(review, 45.0))
-    qtbot.waitUntil(lambda: "crossed 12 times" in review.readout.plain_text())
+    qtbot.waitUntil(lambda: "tested 12 times" in review.readout.plain_text())
     assert "45.0 % of travel" in review.readout.plain_text()
     hands.point(review.page.track.canvas, at_travel(review, 97.0))
-    qtbot.waitUntil(lambda: "not visited" in review.readout.plain_text())
+    qtbot.waitUntil(lambda: "not tested" in review.readout.plain_text())
 
 
 def test_opening_a_band_shows_it_large_on_the_track_too(review: Window) -> None:
@@ -132,11 +133,10 @@ def test_one_crossing_is_said_to_be_one(qtbot: QtBot, bench: Bench, window: Wind
     bench.findings = lambda _capture, _tick: replace(found, surveys=(lone,), bands=(once,))
     with qtbot.waitSignal(window.session.findings_changed):
         window.open_file(Path("worn.h5"))
-    assert window.page.track.accessibleDescription().split(" · ")[1] == "1 crossing"
     card = " ".join(label.text() for label in window.page.evidence.findChildren(QLabel))
     assert "1 of 1 crossing breaks up" in card
     window.readout.show_place(45.0, 12.0, 1)
-    assert window.readout.plain_text().endswith("crossed once")
+    assert window.readout.plain_text().endswith("tested once")
 
 
 def test_thousands_of_crossings_are_drawn_and_listed_without_holding_the_window_up(
@@ -158,3 +158,22 @@ def test_thousands_of_crossings_are_drawn_and_listed_without_holding_the_window_
     window.page.track.grab()
     # Limit of the manners, in processor time of this process, three times over for whoever else is at work.
     assert time.process_time() - begun_s < 3 * 0.2
+
+
+def test_the_track_counts_how_often_places_were_tested_and_evidence_the_crossings_of_the_band(
+    review: Window,
+) -> None:
+    track = review.page.track
+    sheet = track.findChild(QGraphicsView)
+    assert sheet is not None
+    names = [item.text() for item in sheet.scene().items() if isinstance(item, LaneName)]
+    assert names == ["tested\n≤ 12×"]
+    # How many strokes the arm made is neither of the two, and stands nowhere on the track.
+    assert not [label.text() for label in track.findChildren(QLabel) if "crossing" in label.text()]
+    card = " ".join(label.text() for label in review.page.evidence.findChildren(QLabel))
+    assert "12 of 12 crossings" in card
+
+
+def test_the_list_of_crossings_says_what_a_crossing_is(review: Window) -> None:
+    (title,) = [item for item in review.page.events.findChildren(QLabel) if item.text() == "Crossings"]
+    assert "one passage of the arm through the band" in title.toolTip()

@@ -225,7 +225,7 @@ def test_no_fault_is_never_found_against_a_refuted_statement(code: str) -> None:
 
 def test_no_fault_found_says_what_was_tested() -> None:
     summary = give_verdict(_seen(), SURE, ()).summary
-    assert summary == "No fault was seen in 10–90 % of travel, 4 crossings."
+    assert summary == "No fault was seen in 10–90 % of travel, 4 strokes."
 
 
 def test_a_worn_track_needs_a_band_to_point_at() -> None:

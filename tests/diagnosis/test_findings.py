@@ -117,7 +117,7 @@ def test_each_record_has_one_line_in_the_order_of_the_capture() -> None:
     assert results == [Result.PASS, Result.PASS, Result.PASS, Result.FAIL]
     assert found.record_outcomes[3].text == "breaks up in the band on 8 crossings"
     clean = examine(visit(travel=sweep(4))).record_outcomes
-    assert clean[3].text == "4 crossings, clean"
+    assert clean[3].text == "4 strokes, clean"
 
 
 # -- probabilities --------------------------------------------------------------------------------

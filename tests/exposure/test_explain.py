@@ -72,6 +72,9 @@ def test_the_road_record_tells_what_it_saw(worn: Explanation) -> None:
     assert 0.05 < record.share < 0.3
     assert record.visits >= 8
     assert record.events > 0
+    # It is no second count of the crossings, which Records and Evidence give by that name (8 here).
+    assert f"came into it {record.visits} times, every return counted" in record.words
+    assert "crossing" not in record.words
 
 
 def test_the_new_sensor_has_no_band_to_explain_and_nothing_comes_of_its_visits() -> None:

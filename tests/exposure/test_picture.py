@@ -158,8 +158,8 @@ def test_the_words_carry_the_numbers() -> None:
     assert "off-road height (40 mm up)" in said
     details = [rest_details(made, item) for item in made.rests]
     assert "stands in the band" in details[0]
-    assert "visits a kilometre" in details[2]
-    assert "the band is not visited" in details[3]
+    assert "times a kilometre" in details[2]
+    assert "does not come into the band" in details[3]
     assert LEFT_OUT in caveats([made])
     assert "12 crossings" in caveats([made])
 

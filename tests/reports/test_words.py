@@ -244,13 +244,15 @@ def _coverage(*spans: tuple[float, float, int]) -> tuple[str, ...]:
 
 
 def test_stretches_that_touch_are_told_as_one_with_their_least_count() -> None:
-    assert _coverage((40, 95.5, 4), (4, 40, 9)) == ("4.0–95.5 % of travel: 4 crossings or more everywhere",)
+    assert _coverage((40, 95.5, 4), (4, 40, 9)) == (
+        "4.0–95.5 % of travel: tested 4 times or more everywhere",
+    )
 
 
 def test_gaps_part_the_travel_and_what_was_crossed_seldom_is_named() -> None:
     assert _coverage((-4, 20, 1), (20, 30, 2), (30, 50, 8), (60, 70, 3)) == (
-        "−4.0 to 50.0 % of travel: 1 crossing or more; fewer than 3 at −4.0 to 30.0 % (1)",
-        "60.0–70.0 % of travel: 3 crossings or more everywhere",
+        "−4.0 to 50.0 % of travel: tested once or more; less than 3 times at −4.0 to 30.0 % (1)",
+        "60.0–70.0 % of travel: tested 3 times or more everywhere",
     )
 
 
