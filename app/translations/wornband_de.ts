@@ -11054,7 +11054,7 @@
     <message>
         <source>{height} p–p</source>
         <extracomment>app/review/marker_rows.py</extracomment>
-        <translation>{height} Sp.–Sp.</translation>
+        <translation>{height} Sp–Sp</translation>
     </message>
     <message>
         <source>Mean / V</source>
