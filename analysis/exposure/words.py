@@ -91,10 +91,7 @@ def tested_place(coverage: Sequence[CoverageSpan], heights: VehicleHeights) -> s
 
 def customer_words(exposures: Sequence[Exposure]) -> str:
     """In two or three sentences for the customer: where the place lies, when it is visited, when hardly."""
-    driven = [(item, one) for one in exposures for item in one.rests if not item.rest.standing]
-    most, most_on = max(driven, key=lambda each: each[0].visits.share)
-    others = [each for each in driven if each[0].rest.kind is RestKind.NORMAL and each[0] is not most]
-    least, least_on = min(others or driven, key=lambda each: each[0].visits.share)
+    (most, most_on), (least, least_on) = _most_and_least(exposures)
     where = say("The bad place lies {where}.", where=heights_span(exposures[0].band_mm))
     model = say(
         "This is calculated for a middling car, not measured on this one; the evidence page says what it"
@@ -115,9 +112,45 @@ def customer_words(exposures: Sequence[Exposure]) -> str:
         if least_on is most_on
         else say("on a {road}", road=least_on.road.words),
     )
-    apart = least.visits.share < 0.5 * most.visits.share
-    so = say("So the complaint can come and go with load and road.") if apart else ""
-    return joined([where, there, so, model])
+    return joined([where, there, _so(most, least), model])
+
+
+def in_short(exposure: Exposure) -> str:
+    """One road in one sentence: the height that is in the band most, and how it is at the normal one."""
+    (most, _), (least, _) = _most_and_least([exposure])
+    if not comes(most):
+        return say("At none of the heights that it drives at does the sensor reach the band on this road.")
+    high, share = _height(most), share_words(most.visits.share)
+    if least is most:
+        return say("At {high} the sensor is in the band {most} of the time.", high=high, most=share)
+    low = say("{name} height", name=least.rest.name)
+    if not comes(least):
+        return say(
+            "At {high} the sensor is in the band {most} of the time, at {low} hardly ever.",
+            high=high,
+            most=share,
+            low=low,
+        )
+    return say(
+        "At {high} the sensor is in the band {most} of the time, at {low} {least} of it.",
+        high=high,
+        most=share,
+        low=low,
+        least=share_words(least.visits.share),
+    )
+
+
+def what_follows(exposure: Exposure) -> str:
+    """What follows from that for the complaint and for a code."""
+    (most, _), (least, _) = _most_and_least([exposure])
+    return joined([_so(most, least) if comes(most) else "", _codes(exposure)])
+
+
+def of_whom(exposure: Exposure) -> str:
+    """Whose movement that is, and on which road."""
+    return say(
+        "Calculated for a middling car on a {road}, not measured on this one.", road=exposure.road.words
+    )
 
 
 def road_summary(exposure: Exposure) -> str:
@@ -192,6 +225,22 @@ def what_would(exposures: Sequence[Exposure]) -> str:
 def rules_words(unit: ControlUnit) -> str:
     """The rules of a control unit."""
     return joined([_rule_words(rule) for _, rule in unit.rules]) or say("The control unit has no rule.")
+
+
+_Seen = tuple[RestExposure, Exposure]
+
+
+def _most_and_least(exposures: Sequence[Exposure]) -> tuple[_Seen, _Seen]:
+    """The driven height that is in the band most, and the normal one; the least where that is the most."""
+    driven = [(item, one) for one in exposures for item in one.rests if not item.rest.standing]
+    most = max(driven, key=lambda each: each[0].visits.share)
+    normal = [each for each in driven if each[0].rest.kind is RestKind.NORMAL and each[0] is not most[0]]
+    return most, min(normal or driven, key=lambda each: each[0].visits.share)
+
+
+def _so(most: RestExposure, least: RestExposure) -> str:
+    apart = least.visits.share < 0.5 * most.visits.share
+    return say("So the complaint can come and go with load and road.") if apart else ""
 
 
 def _split(exposure: Exposure) -> tuple[list[RestExposure], list[RestExposure]]:

@@ -147,6 +147,9 @@ def style_sheet(palette: Palette) -> str:
     QToolButton:focus {{ border-color: {p.choice}; }}
     QToolButton:disabled {{ color: {p.faint}; }}
     QToolButton[heading="true"] {{ padding: 2px 5px; }}
+    QToolButton[fold="true"] {{ font-weight: 600; }}
+    QToolButton[fold="true"]:checked {{ background: transparent; border-color: transparent; }}
+    QToolButton[fold="true"]:focus {{ border-color: {p.choice}; }}
     QToolButton[glyph="true"] {{ padding: 2px 1px; }}
     QToolButton[outlined="true"] {{ border-color: {p.line}; background: {p.paper}; }}
     QToolButton[outlined="true"]:hover, QToolButton[outlined="true"]:focus {{ border-color: {p.choice}; }}

@@ -423,6 +423,49 @@
     </message>
 </context>
 <context>
+    <name>Details</name>
+    <message>
+        <source>&amp;In detail</source>
+        <extracomment>app/why/telling.py</extracomment>
+        <translation>&amp;Im Einzelnen</translation>
+    </message>
+    <message>
+        <source>The numbers, the rules, and what they rest on</source>
+        <extracomment>app/why/telling.py</extracomment>
+        <translation>Die Zahlen, die Regeln und worauf sie beruhen</translation>
+    </message>
+    <message>
+        <source>Why it comes and goes, in detail</source>
+        <extracomment>app/why/telling.py</extracomment>
+        <translation>Warum es kommt und geht, im Einzelnen</translation>
+    </message>
+    <message>
+        <source>The band, and this height</source>
+        <extracomment>app/why/telling.py</extracomment>
+        <translation>Die Zone und diese Höhe</translation>
+    </message>
+    <message>
+        <source>This road</source>
+        <extracomment>app/why/telling.py</extracomment>
+        <translation>Diese Straße</translation>
+    </message>
+    <message>
+        <source>The control unit</source>
+        <extracomment>app/why/telling.py</extracomment>
+        <translation>Das Steuergerät</translation>
+    </message>
+    <message>
+        <source>From a road record</source>
+        <extracomment>app/why/telling.py</extracomment>
+        <translation>Aus einer Fahrtaufzeichnung</translation>
+    </message>
+    <message>
+        <source>What it rests on</source>
+        <extracomment>app/why/telling.py</extracomment>
+        <translation>Worauf es beruht</translation>
+    </message>
+</context>
+<context>
     <name>DriveForm</name>
     <message>
         <source>Road</source>
@@ -462,7 +505,7 @@
     <message>
         <source>&amp;Speed</source>
         <extracomment>app/why/drive_form.py</extracomment>
-        <translation>&amp;Tempo</translation>
+        <translation>Te&amp;mpo</translation>
     </message>
     <message>
         <source>&amp;Drive</source>
@@ -2150,11 +2193,6 @@
         <source>Why it comes and goes</source>
         <extracomment>app/why/window.py</extracomment>
         <translation>Warum es kommt und geht</translation>
-    </message>
-    <message>
-        <source>Why it comes and goes, in words</source>
-        <extracomment>app/why/window.py</extracomment>
-        <translation>Warum es kommt und geht, in Worten</translation>
     </message>
     <message>
         <source>Drive</source>
@@ -6258,9 +6296,34 @@
         <translation>auf der Strecke „{road}“</translation>
     </message>
     <message>
-        <source>So the complaint can come and go with load and road.</source>
+        <source>At none of the heights that it drives at does the sensor reach the band on this road.</source>
         <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>Darum kann die Beanstandung mit Ladung und Straße kommen und gehen.</translation>
+        <translation>In keiner Höhe, in der das Auto fährt, erreicht der Sensor auf dieser Straße die Zone.</translation>
+    </message>
+    <message>
+        <source>At {high} the sensor is in the band {most} of the time.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Bei {high} ist der Sensor {most} der Zeit in der Zone.</translation>
+    </message>
+    <message>
+        <source>{name} height</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Höhe „{name}“</translation>
+    </message>
+    <message>
+        <source>At {high} the sensor is in the band {most} of the time, at {low} hardly ever.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Bei {high} ist der Sensor {most} der Zeit in der Zone, bei {low} kaum je.</translation>
+    </message>
+    <message>
+        <source>At {high} the sensor is in the band {most} of the time, at {low} {least} of it.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Bei {high} ist der Sensor {most} der Zeit in der Zone, bei {low} {least}.</translation>
+    </message>
+    <message>
+        <source>Calculated for a middling car on a {road}, not measured on this one.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Berechnet für ein mittleres Auto auf der Strecke „{road}“, nicht an diesem gemessen.</translation>
     </message>
     <message>
         <source>{share} of the time at {height}</source>
@@ -6346,6 +6409,11 @@
         <source>The control unit has no rule.</source>
         <extracomment>analysis/exposure/words.py</extracomment>
         <translation>Das Steuergerät hat keine Regel.</translation>
+    </message>
+    <message>
+        <source>So the complaint can come and go with load and road.</source>
+        <extracomment>analysis/exposure/words.py</extracomment>
+        <translation>Darum kann die Beanstandung mit Ladung und Straße kommen und gehen.</translation>
     </message>
     <message>
         <source>The chance of a code within {minutes:.0f} min is below 1 % at every height.</source>

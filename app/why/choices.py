@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field, fields, is_dataclass, replace
+from enum import Enum
 
 from analysis.captures.model import Capture
 from analysis.control_unit.debounce import ContinuousTimer, Debounce, UpDownCounter
@@ -27,6 +28,16 @@ from analysis.review.vehicle import RoadTest, Vehicle
 from analysis.vehicle.heights import RestKind, VehicleHeights
 from analysis.vehicle.road import ROADS, Road
 from analysis.wording import joined, say
+
+
+class Part(Enum):
+    """What the words in detail are about, in the order in which they are read."""
+
+    HEIGHT = "height"
+    ROAD = "road"
+    UNIT = "unit"
+    RECORDED = "recorded"
+    BASIS = "basis"
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,20 +96,17 @@ class Shown:
         return by_kind.get(self.choices.rest, by_kind[RestKind.NORMAL])
 
     @property
-    def paragraphs(self) -> tuple[str, ...]:
-        """The words: the band, the height looked at, the road, the rules, the record, what it rests on."""
+    def parts(self) -> dict[Part, tuple[str, ...]]:
+        """The words in detail, paragraph by paragraph; a part that says nothing is left out."""
         exposure = self.exposure
-        return tuple(
-            text
-            for text in (
-                joined([band_place(exposure), self.tested, rest_details(exposure, self.rest)]),
-                road_summary(exposure),
-                joined([rules_words(exposure.unit), what_would([exposure])]),
-                *(item.words for item in self.records),
-                caveats([exposure], left_out=False),  # that stands beside the picture
-            )
-            if text
-        )
+        told = {
+            Part.HEIGHT: (joined([band_place(exposure), self.tested]), rest_details(exposure, self.rest)),
+            Part.ROAD: (road_summary(exposure),),
+            Part.UNIT: (joined([rules_words(exposure.unit), what_would([exposure])]),),
+            Part.RECORDED: tuple(item.words for item in self.records),
+            Part.BASIS: (caveats([exposure], left_out=False),),  # that stands beside the picture
+        }
+        return {part: texts for part, texts in told.items() if any(texts)}
 
 
 def first_choices(profile: SensorProfile) -> Choices:

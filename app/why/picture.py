@@ -197,9 +197,15 @@ class ExposurePicture(QWidget):
             self._paint_row(painter, row)
         painter.setClipping(False)
         if self.hasFocus():
-            painter.setPen(QPen(QColor(self._palette.choice), 1, Qt.PenStyle.DotLine))
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-            painter.drawRect(QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5))
+            self._paint_focus(painter)
+
+    def _paint_focus(self, painter: QPainter) -> None:
+        """Round the row that the arrow keys move from."""
+        chosen = [row.box for row in self._rows if row.item.rest.kind is self._chosen]
+        painter.setPen(QPen(QColor(self._palette.choice), 1))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        for box in chosen or [QRectF(self.rect())]:
+            painter.drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), 4, 4)
 
     def _paint_band(self, painter: QPainter, band_mm: Interval) -> None:
         plot = self._plot()
@@ -267,25 +273,30 @@ class ExposurePicture(QWidget):
         painter.setFont(font)
         painter.setPen(QColor(self._palette.ink))
         name = QRectF(10, row.box.top(), _NAME_PX - 18, row.box.height() - 6)
-        low = Qt.AlignmentFlag.AlignBottom
         height = f"{item.rest.height_mm:+.0f} mm".replace("-", "\N{MINUS SIGN}").replace("+0 mm", "0 mm")
-        painter.drawText(
-            name, Qt.AlignmentFlag.AlignLeft | low, f"{said(REST_TITLES[item.rest.kind])}\n{height}"
-        )
+        self._write_pair(painter, name, said(REST_TITLES[item.rest.kind]), height)
         numbers = QRectF(self._plot().right() + 10, row.box.top(), _NUMBER_PX - 14, row.box.height() - 6)
-        painter.drawText(numbers, Qt.AlignmentFlag.AlignLeft | low, self._numbers(item))
+        self._write_pair(painter, numbers, *self._numbers(item))
         font.setBold(False)
         painter.setFont(font)
 
-    def _numbers(self, item: RestExposure) -> str:
+    def _write_pair(self, painter: QPainter, room: QRectF, first: str, second: str) -> None:
+        """Two lines at the foot of a row, the second quieter; the first alone where that is empty."""
+        at = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignBottom
+        painter.setPen(QColor(self._palette.ink))
+        painter.drawText(room, at, f"{first}\n " if second else first)
+        painter.setPen(QColor(self._palette.quiet))
+        painter.drawText(room, at, second)
+
+    def _numbers(self, item: RestExposure) -> tuple[str, str]:
         if item.rest.standing and item.visits.share == 0.0:
-            return self.tr("stands outside")
+            return self.tr("stands outside"), ""
         if not comes(item):
-            return self.tr("not in it")
+            return self.tr("not in it"), ""
         where = self.tr("stands in it") if item.rest.standing else said(share_words(item.visits.share))
         if item.chance <= 0.0:
-            return f"{where}\n" + self.tr("no code")
-        return f"{where}\n" + self.tr("code: {chance}").format(chance=said(share_words(item.chance)))
+            return where, self.tr("no code")
+        return where, self.tr("code: {chance}").format(chance=said(share_words(item.chance)))
 
 
 def _reach_mm(exposure: Exposure) -> Interval:

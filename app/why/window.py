@@ -1,4 +1,4 @@
-"""The window "Why it comes and goes": picture and words at the left, what can be chosen at the right."""
+"""The window "Why it comes and goes": a sentence and a picture at the left, what to choose at the right."""
 
 from __future__ import annotations
 
@@ -23,11 +23,12 @@ from app.drawing.theme import Palette
 from app.language import said
 from app.views.fit_screen import fit_screen
 from app.views.problem_bar import ProblemBar
-from app.why.choices import Choices, Shown
+from app.why.choices import Choices, Part, Shown
 from app.why.drive_form import DriveForm
 from app.why.heights_form import HeightsForm
 from app.why.picture import ExposurePicture
 from app.why.proof_form import ProofForm
+from app.why.telling import Details, InShort
 from app.why.unit_form import UnitForm
 
 
@@ -51,14 +52,7 @@ class WhyWindow(QDialog):
         self.picture, self.problem_bar = ExposurePicture(), ProblemBar()
         self.drive, self.unit = DriveForm(choices), UnitForm(choices)
         self.heights, self.proof = HeightsForm(choices), ProofForm(choices)
-        self.words = QLabel()
-        self.words.setWordWrap(True)
-        self.words.setTextFormat(Qt.TextFormat.PlainText)
-        self.words.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
-        self.words.setTextInteractionFlags(
-            Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
-        )
-        self.words.setAccessibleName(self.tr("Why it comes and goes, in words"))
+        self.short, self.details = InShort(), Details()
         self._empty = QLabel()
         self._empty.setWordWrap(True)
         self._empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
@@ -83,14 +77,16 @@ class WhyWindow(QDialog):
         self.picture.setVisible(result is not None)
         self._empty.setVisible(result is None)
         self._empty.setText(instead)
+        self.short.show_result(result)
+        self.details.show_result(result)
         if result is None:
-            self.words.setText("")
             self.picture.show_exposure(None, RestKind.NORMAL)
             return
         self.problem_bar.hide()
         self.picture.show_exposure(result.exposure, result.rest.rest.kind)
-        self.words.setText("\n\n".join(said(text) for text in result.paragraphs))
-        self.picture.setAccessibleDescription(said(result.paragraphs[0]))
+        self.picture.setAccessibleDescription(
+            " ".join(said(text) for text in result.parts[Part.HEIGHT] if text)
+        )
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
@@ -98,18 +94,12 @@ class WhyWindow(QDialog):
         self.problem_bar.apply_palette(palette)
 
     def _lay_out(self) -> None:
-        words = QScrollArea()
-        words.setWidgetResizable(True)
-        words.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        words.setWidget(self.words)
-        words.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        told = _frame(words)
-        drawn = _frame(self.picture, self._empty)
+        drawn = _frame(self.short, self.picture, self._empty)
         left = QSplitter(Qt.Orientation.Vertical)
-        for place, (pane, share) in enumerate(((drawn, 5), (told, 4))):
+        for place, (pane, share) in enumerate(((drawn, 5), (self.details, 4))):
             left.addWidget(pane)
             left.setStretchFactor(place, share)
-        left.setSizes([370, 280])
+        self.details.unfolded.connect(lambda: left.setSizes([400, 250]))
         pages = (
             (self.drive, self.tr("Drive")),
             (self.unit, self.tr("Control unit")),
@@ -176,5 +166,5 @@ def _frame(*content: QWidget) -> QFrame:
     column = QVBoxLayout(frame)
     column.setContentsMargins(8, 6, 6, 6)
     for item in content:
-        column.addWidget(item)
+        column.addWidget(item, 0 if isinstance(item, InShort) else 1)
     return frame

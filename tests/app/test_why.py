@@ -44,7 +44,7 @@ def _opened(review: Window, qtbot: QtBot) -> WhyWindow:
 
 
 def _read(why: WhyWindow) -> str:
-    return why.words.text()
+    return why.details.text()
 
 
 def test_it_opens_by_its_key_with_picture_and_words(review: Window, qtbot: QtBot) -> None:
@@ -218,7 +218,7 @@ def test_another_capture_begins_with_its_own_profile(qtbot: QtBot, review: Windo
     assert choices is not None
     assert choices.heights is None
     assert choices.road.speed_km_h == 110.0
-    assert why.words.text() == ""
+    assert _read(why) == ""
 
 
 def test_what_was_chosen_can_be_undone_and_done_again(review: Window, qtbot: QtBot) -> None:

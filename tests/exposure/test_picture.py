@@ -11,9 +11,18 @@ import pytest
 from analysis.control_unit.debounce import ContinuousTimer, UpDownCounter
 from analysis.control_unit.rules import ControlUnit, RangeRule, RuleKind
 from analysis.errors import VehicleError
+from analysis.exposure.amounts import share_words
 from analysis.exposure.contact import BandContact, Contact
 from analysis.exposure.picture import LEFT_OUT, Exposure, hold_that_sets, picture
-from analysis.exposure.words import caveats, rest_details, road_summary, what_would
+from analysis.exposure.words import (
+    caveats,
+    in_short,
+    of_whom,
+    rest_details,
+    road_summary,
+    what_follows,
+    what_would,
+)
 from analysis.intervals import Interval
 from analysis.vehicle.geometry import TwoPoints, Up
 from analysis.vehicle.heights import Rest, RestKind, VehicleHeights
@@ -162,6 +171,31 @@ def test_the_words_carry_the_numbers() -> None:
     assert "does not come into the band" in details[3]
     assert LEFT_OUT in caveats([made])
     assert "12 crossings" in caveats([made])
+
+
+def test_one_sentence_says_where_it_comes_most_and_how_it_is_at_the_normal_height() -> None:
+    made = picture(HEIGHTS, BAND, CONTACT, UNIT, SMOOTH)
+    driven = [item for item in made.rests if not item.rest.standing]
+    most = max(driven, key=lambda item: item.visits.share)
+    assert most.rest.kind is RestKind.LOADED
+    share = share_words(most.visits.share)
+    assert in_short(made).startswith(
+        f"At loaded height (14 mm down) the sensor is in the band {share} of the time, at normal height"
+    )
+    assert "come and go" in what_follows(made)
+    assert "The chance of a code within 30 min is" in what_follows(made)
+    assert "smooth motorway at 110 km/h, not measured" in of_whom(made)
+
+
+def test_the_sentence_promises_no_coming_and_going_where_there_is_none() -> None:
+    far = picture(HEIGHTS, Interval(90.0, 95.0), CONTACT, UNIT, SMOOTH)  # 80 mm up: no height is near
+    assert in_short(far).startswith("At none of the heights")
+    assert "come and go" not in what_follows(far)
+    everywhere = picture(HEIGHTS, Interval(5.0, 95.0), CONTACT, UNIT, SMOOTH)
+    assert "come and go" not in what_follows(everywhere)
+    alone = picture(VehicleHeights(HEIGHTS.geometry, 43.0, ()), BAND, CONTACT, UNIT, SMOOTH)
+    assert "at normal height" not in in_short(alone).partition("the sensor")[2]
+    assert "come and go" not in what_follows(alone)
 
 
 def test_where_no_code_sets_the_words_say_which_rule_would() -> None:

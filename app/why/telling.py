@@ -1,0 +1,143 @@
+"""Why it comes and goes in words: one sentence over the picture, the details folded under it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QSizePolicy, QToolButton, QVBoxLayout
+
+from analysis.exposure.words import in_short, of_whom, what_follows
+from app.language import said
+from app.views.tall_enough import TallEnough
+from app.why.choices import Part, Shown
+
+_NONE_PX = 16_777_215  # Qt's own "no limit"
+
+
+class InShort(TallEnough):
+    """What a customer is told first: one sentence, what follows from it, and whose movement that is."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.sentence, self.follows, self.basis = _text(), _text(), _text()
+        self.sentence.setStyleSheet("font-size: 13pt; font-weight: 600;")
+        self.basis.setProperty("quiet", True)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(4, 0, 4, 2)
+        column.setSpacing(3)
+        for label in (self.sentence, self.follows, self.basis):
+            column.addWidget(label)
+        self.show_result(None)
+
+    def show_result(self, result: Shown | None) -> None:
+        """Show what follows from the choices; nothing for None."""
+        self.setVisible(result is not None)
+        made = result.exposure if result is not None else None
+        for label, words in ((self.sentence, in_short), (self.follows, what_follows), (self.basis, of_whom)):
+            label.setText(said(words(made)) if made is not None else "")
+
+
+class Details(QFrame):
+    """Everything else, part by part, folded until it is asked for.
+
+    Signals
+    -------
+    unfolded(bool)
+        The details were unfolded, or folded again.
+    """
+
+    unfolded = Signal(bool)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setObjectName("pane")
+        self.heading = QToolButton()
+        self.heading.setText(self.tr("&In detail"))
+        self.heading.setToolTip(self.tr("The numbers, the rules, and what they rest on"))
+        self.heading.setAccessibleName(self.tr("Why it comes and goes, in detail"))
+        self.heading.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        self.heading.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.heading.setCheckable(True)
+        self.heading.setProperty("fold", True)
+        self._titles = {
+            Part.HEIGHT: self.tr("The band, and this height"),
+            Part.ROAD: self.tr("This road"),
+            Part.UNIT: self.tr("The control unit"),
+            Part.RECORDED: self.tr("From a road record"),
+            Part.BASIS: self.tr("What it rests on"),
+        }
+        self._told = {part: (_title(title), _text()) for part, title in self._titles.items()}
+        self._scroll = self._scrolled()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(4, 3, 4, 3)
+        column.setSpacing(2)
+        column.addWidget(self.heading, 0, Qt.AlignmentFlag.AlignLeft)
+        column.addWidget(self._scroll, 1)
+        self.heading.toggled.connect(self._fold)
+        self._fold(False)
+
+    def show_result(self, result: Shown | None) -> None:
+        """Show what follows from the choices; nothing for None."""
+        parts = result.parts if result is not None else {}
+        self.setVisible(bool(parts))
+        for part, labels in self._told.items():
+            text = "\n".join(said(words) for words in parts.get(part, ()) if words)
+            labels[1].setText(text)
+            for label in labels:
+                label.setVisible(bool(text))
+
+    def text(self) -> str:
+        """All of it, as it stands there."""
+        return "\n\n".join(text for _, label in self._told.values() if (text := label.text()))
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Other letters make another heading."""
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._bound()
+
+    def _scrolled(self) -> QScrollArea:
+        content = TallEnough()
+        column = QVBoxLayout(content)
+        column.setContentsMargins(8, 0, 8, 4)
+        column.setSpacing(2)
+        for place, (title, text) in enumerate(self._told.values()):
+            title.setContentsMargins(0, 8 if place else 0, 0, 0)
+            text.setAccessibleName(title.text())
+            column.addWidget(title)
+            column.addWidget(text)
+        column.addStretch(1)
+        scroll = QScrollArea()
+        scroll.setWidgetResizable(True)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        scroll.setAccessibleName(self.heading.accessibleName())
+        scroll.setWidget(content)
+        return scroll
+
+    def _fold(self, open_: bool) -> None:
+        self._scroll.setVisible(open_)
+        self.heading.setArrowType(Qt.ArrowType.DownArrow if open_ else Qt.ArrowType.RightArrow)
+        self._bound()
+        self.unfolded.emit(open_)
+
+    def _bound(self) -> None:
+        """Folded it is as high as its heading, whatever a splitter would give it."""
+        open_ = self.heading.isChecked()
+        self.setMaximumHeight(_NONE_PX if open_ else self.sizeHint().height())
+        self.setMinimumHeight(0)
+
+
+def _text() -> QLabel:
+    label = QLabel()
+    label.setWordWrap(True)
+    label.setTextFormat(Qt.TextFormat.PlainText)
+    label.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
+    label.setTextInteractionFlags(
+        Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
+    )
+    return label
+
+
+def _title(words: str) -> QLabel:
+    label = QLabel(words)
+    label.setObjectName("paneTitle")
+    return label

@@ -1,0 +1,70 @@
+"""The sentence over the picture of why it comes and goes, and the details folded under it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QLabel
+from pytestqt.qtbot import QtBot
+
+from app.main_window import Window
+from app.why.window import WhyWindow
+from tests.app.conftest import Bench
+from tests.app.fakes import worn_capture
+
+
+@pytest.fixture
+def bench() -> Bench:
+    """The worn capture, of a car whose heights are known."""
+    capture = worn_capture()
+    known = {**capture.attributes, "profile": "halvorsen-tern-rear-left"}
+    return Bench(capture=replace(capture, attributes=known))
+
+
+def opened(review: Window, qtbot: QtBot) -> WhyWindow:
+    """The window of why it comes and goes."""
+    review.actions_by_name["why"].trigger()
+    why = review.why.why
+    assert why is not None
+    qtbot.waitUntil(why.isVisible)
+    return why
+
+
+def test_one_sentence_and_the_picture_come_first_and_all_else_is_a_click_or_a_key_away(
+    review: Window, qtbot: QtBot
+) -> None:
+    why = opened(review, qtbot)
+    why.activateWindow()
+    qtbot.waitUntil(lambda: QApplication.activeWindow() is why)  # Space is the workbench's own key
+    assert why.short.sentence.text().startswith("At loaded height (13 mm down) the sensor is in the band")
+    details = why.details
+    shown = [label for label in details.findChildren(QLabel) if label.isVisible()]
+    assert shown == []
+    assert why.picture.height() > why.height() / 2
+    QTest.mouseClick(details.heading, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: any(label.isVisible() for label in details.findChildren(QLabel)))
+    assert "out of limits" in why.details.text()
+    details.heading.setFocus()
+    QTest.keyClick(details.heading, Qt.Key.Key_Space)
+    assert not any(label.isVisible() for label in details.findChildren(QLabel))
+
+
+@pytest.mark.parametrize("width", [834, 1120, 1500])
+def test_no_word_is_cut_folded_or_not(review: Window, qtbot: QtBot, width: int) -> None:
+    why = opened(review, qtbot)
+    why.resize(width, 690)
+    why.details.heading.click()
+    labels = [*why.short.findChildren(QLabel), *why.details.findChildren(QLabel)]
+    assert len([label for label in labels if label.isVisible()]) >= 3 + 2 * 3
+
+    def whole() -> bool:
+        return all(
+            label.height() >= label.heightForWidth(label.width()) for label in labels if label.isVisible()
+        )
+
+    qtbot.waitUntil(whole)
+    least = why.picture.minimumSizeHint()
+    assert why.picture.height() >= least.height()
