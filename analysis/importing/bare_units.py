@@ -17,12 +17,12 @@ from analysis.wording import Wording, say
 
 _MICROVOLTS = (1e5, 1.5e7)  # above are dates without marks
 _MILLIVOLTS_FROM = 100.0  # a column without a unit that reads this much holds no volts of a vehicle
-_REFERENCE_V = (4.5, 5.5)
+REFERENCE_V = (4.5, 5.5)
 _SUPPLY_V = (9.0, 32.0)
 _SIGNAL_V = (0.1, 7.0)
 _NO_GROUND_V, _NO_REFERENCE_V = 2.5, 1.0  # what no wire of that name reads unless something is wrong
 _NAMES = {1e-6: say("microvolts"), 1e-3: say("millivolts")}
-_MOST_OF_A_VEHICLE_V = 60.0  # a network of 24 V has less, with all that its alternator may add; ours
+MOST_OF_A_VEHICLE_V = 60.0  # a network of 24 V has less, with all that its alternator may add; ours
 _BY_TEN, _PROBE = (10.0, 100.0), 0.05  # what probes divide by, and how closely
 
 Looks = Sequence[NDArray[np.float64]]
@@ -38,8 +38,8 @@ class AsRead:
         Of the table.
     looks : sequence of ndarray, shape (n_look,)
         Samples from all over each column, in its own unit.
-    factors : sequence of float
-        Volts of one unit of each column, with what was said of it.
+    factors, offsets : sequence of float
+        Volts of one unit of each column, with what was said of it, and volts that are added to that.
     guesses : mapping of int to Guess
         What the columns are, but for the time.
     """
@@ -48,6 +48,7 @@ class AsRead:
     looks: Looks
     factors: Sequence[float]
     guesses: Mapping[int, Guess]
+    offsets: Sequence[float]
 
     @property
     def roles(self) -> list[int]:
@@ -60,12 +61,13 @@ class AsRead:
 
     def middle_v(self, place: int) -> float:
         """Volts that a column stays at."""
-        return _middle(self.looks[place]) * self.factors[place]
+        return _middle(self.looks[place]) * self.factors[place] + self.offsets[place]
 
     def highest_v(self, place: int) -> float:
         """Volts, up or down, that hardly any sample of a column goes beyond."""
-        finite = np.abs(self.looks[place][np.isfinite(self.looks[place])])
-        return float(np.quantile(finite, 0.98)) * self.factors[place] if len(finite) else 0.0
+        finite = self.looks[place][np.isfinite(self.looks[place])]
+        volts = np.abs(finite * self.factors[place] + self.offsets[place])
+        return float(np.quantile(volts, 0.98)) if len(finite) else 0.0
 
 
 def bare_factors(columns: Sequence[Column], looks: Looks, places: Collection[int]) -> dict[int, float]:
@@ -89,7 +91,7 @@ def bare_factors(columns: Sequence[Column], looks: Looks, places: Collection[int
     beside = min(stated) if len(stated) == 1 else 1.0
     found = {}
     middles = {place: _middle(looks[place]) for place in places}
-    has_reference = any(_within(middle * shared, _REFERENCE_V) for middle in middles.values())
+    has_reference = any(_within(middle * shared, REFERENCE_V) for middle in middles.values())
     for place, middle in middles.items():
         role = said_role(columns[place].words)
         if shared == 1.0:
@@ -114,7 +116,7 @@ def _only_as_volts(middle: float, role: Role | None, has_reference: bool) -> boo
         return _within(middle, _SUPPLY_V)
     if role in (Role.SIGNAL, Role.SECOND_SIGNAL):
         return _within(middle, _SIGNAL_V)
-    return role is not Role.GROUND and _within(middle, _REFERENCE_V) and not has_reference
+    return role is not Role.GROUND and _within(middle, REFERENCE_V) and not has_reference
 
 
 def read_as(columns: Sequence[Column], factors: Mapping[int, float], roles: Collection[int]) -> list[Wording]:
@@ -140,7 +142,7 @@ def doubted(read: AsRead, bare: Mapping[int, float], told: Collection[int]) -> l
     open_ones = sorted(place for place, factor in bare.items() if factor < 1.0 and place not in told)
     for place in open_ones:
         volts = _middle(read.looks[place]) * bare[place]
-        if said_role(read.columns[place].words) is Role.REFERENCE and not _within(volts, _REFERENCE_V):
+        if said_role(read.columns[place].words) is Role.REFERENCE and not _within(volts, REFERENCE_V):
             problem = say(
                 "as {unit} {name} would read {volts:.3g} V: perhaps it is counts",
                 unit=_NAMES[bare[place]],
@@ -206,7 +208,7 @@ def too_many_volts(read: AsRead, told: Collection[int]) -> list[Problem]:
     `told` are columns of which somebody said the role, the unit or the factor.
     """
     for place in read.roles:
-        if place not in told and read.highest_v(place) > _MOST_OF_A_VEHICLE_V:
+        if place not in told and read.highest_v(place) > MOST_OF_A_VEHICLE_V:
             problem = say(
                 "{name} would read {volts:,.3g} V, which no wire of a sensor does",
                 name=read.name(place),

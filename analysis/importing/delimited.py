@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 from numpy.typing import NDArray
 
+from analysis.captures.model import Scaling
 from analysis.errors import ImportingError
 from analysis.importing.asides import foreign_letters
 from analysis.importing.cells import MISSING, number_of, plain, thousands_marks
@@ -57,8 +58,7 @@ def open_text(path: Path, choices: TextChoices = NOTHING_CHOSEN) -> Table:
     """
     text, encoding = head_of(path, checked_choices(choices).encoding)
     dialect = understood(text, choices, _end_of(path, encoding))
-    every = [Column(name, unit) for name, unit in zip(dialect.names, dialect.units, strict=True)]
-    columns = [item for item, use in zip(_numbered(every), dialect.numeric, strict=True) if use]
+    columns = [item for item, use in zip(_every_column(dialect), dialect.numeric, strict=True) if use]
     reader = _Reader(path, encoding, dialect)
     return Table(
         path,
@@ -114,10 +114,13 @@ def _end_of(path: Path, encoding: str) -> list[str]:
     return lines_of(text)[1:-1]
 
 
-def _numbered(columns: list[Column]) -> list[Column]:
-    return [
-        item if item.name else Column(f"column {place + 1}", item.unit) for place, item in enumerate(columns)
-    ]
+def _every_column(dialect: Dialect) -> Iterator[Column]:
+    """A column for each cell of a row, with what rows above the samples say of its numbers."""
+    for place, (name, unit) in enumerate(zip(dialect.names, dialect.units, strict=True)):
+        scales = None if dialect.clock[place] else dialect.scales
+        scaling = scales.scalings[place] if scales is not None else Scaling()
+        unit = unit if scales is None else scales.unit(place, unit, time=is_time(name, unit))
+        yield Column(name or f"column {place + 1}", unit, scaling=scaling)
 
 
 class _Reader:

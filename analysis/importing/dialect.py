@@ -19,6 +19,7 @@ from analysis.importing.instants import seconds_of
 from analysis.importing.layouts import refuse_another_kind, refuse_another_layout, refuse_commas_everywhere
 from analysis.importing.marks import chosen_marks, found_marks, pointed_columns, rows_at_the_end
 from analysis.importing.rewriting import Rewriting, rewriting_of
+from analysis.importing.scale_rows import ScaleRows, is_scale_row, scale_rows
 from analysis.importing.units import TIME, split_heading, unit_of
 from analysis.wording import say
 
@@ -87,6 +88,8 @@ class Dialect:
         The column whose words say which channel a row belongs to.
     rewriting : Rewriting or None
         How its lines become plain rows, where they are wrapped.
+    scales : ScaleRows or None
+        What rows above the samples say of factors and offsets; they are not among `above`.
     """
 
     delimiter: str
@@ -106,6 +109,7 @@ class Dialect:
     above: tuple[str, ...] = ()
     label: int | None = None
     rewriting: Rewriting | None = None
+    scales: ScaleRows | None = None
 
 
 def understood(text: str, choices: TextChoices = NOTHING_CHOSEN, end: Sequence[str] = ()) -> Dialect:
@@ -147,6 +151,7 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN, end: Sequence[s
     if not any(numeric):
         raise _no_rows()
     refuse_another_layout([split_line(lines[place], delimiter) for place in rows], width)
+    rows = [place for place in rows if not is_scale_row(lines[place], delimiter, width)]
     every = [lines[place] for place in rows]
     late = rows_at_the_end(end if rewriting is None and not arrow else [], delimiter, numeric)
     marks = chosen_marks(found_marks(tail + late, every, delimiter, numeric), choices)
@@ -166,19 +171,21 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN, end: Sequence[s
         names, units = (list(item) for item in zip(*map(split_heading, rewriting.names), strict=True))
     units = [unit or _own_unit(cell) for unit, cell in zip(units, cells, strict=True)]
     clock = [use and seconds_of(cell) is not None for use, cell in zip(numeric, cells, strict=True)]
+    scales = scale_rows(lines[:first], delimiter, width)
+    understood_so = () if scales is None else scales.lines
+    said = [line.strip() for line in lines[:first] if line.strip() and line.strip() not in understood_so]
     beside = asides(
-        lines[:first], [split_line(line, delimiter) for line in lines[:first]],
+        said, [split_line(line, delimiter) for line in said],
         [split_line(line, delimiter) for line in tail], names, numeric,
     )  # fmt: skip
     label = _label(tail, delimiter, names, numeric)
-    kept = [line.strip() for line in lines[:first] if line.strip()]
-    kept += [] if label is None else [cells[label]]
+    kept = said if label is None else [*said, cells[label]]
     return Dialect(
         delimiter, marks[0], marks[1], comment, physical[first], tuple(names), tuple(units), tuple(numeric),
         tuple(clock), stated_interval(lines[:first]), (*marks[2], *beside),
         _edges(tail, width) if delimiter == " " else None,
         pointed_columns(tail, delimiter, width, marks[0], marks[1]), arrow,
-        tuple(kept[-_MOST_ABOVE:]), label, rewriting,
+        tuple(kept[-_MOST_ABOVE:]), label, rewriting, scales,
     )  # fmt: skip
 
 

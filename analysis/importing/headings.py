@@ -129,6 +129,7 @@ def headings(before: list[str], delimiter: str, width: int, comment: str) -> tup
     place = next((place for place, cells in enumerate(rows) if _are_units(cells)), None)
     units = [""] * width if place is None else [cell.strip("[](){}<> ") for cell in rows[place]]
     others = [cells for at, cells in enumerate(rows) if at != place]
+    others = [cells for cells in others if sum(map(bool, cells)) > 1 or width < 3] or others  # "Data;;;"
     above = [] if place is None else rows[place + 1 : place + 2]
     names = listed or next(iter(above or others), [""] * width)
     split = [

@@ -31,9 +31,10 @@ from analysis.importing.guesses import (
     names_no_wire,
     said_role,
 )
-from analysis.importing.model import Column, Table, clock_places
+from analysis.importing.model import Column, Table, clock_places, place_of
 from analysis.importing.needs import Need, Problem, doubtful_unit, no_unit
 from analysis.importing.spool import Spool, SpooledColumn, blocks_of
+from analysis.importing.stated_scales import own_scales, stated_scales
 from analysis.importing.time_column import TimeColumn, time_column
 from analysis.importing.time_units import is_confirmed, time_unit
 from analysis.importing.units import VOLTAGE, is_share, unit_of
@@ -56,8 +57,8 @@ class Judged:
         With the units that were wished for.
     looks : tuple of ndarray, shape (n_look,)
         Samples from all over each column, in its own unit.
-    factors : tuple of float
-        Volts of one unit of each column, or seconds.
+    factors, offsets : tuple of float
+        Volts of one unit of each column, or seconds; and volts that are added to that.
     guesses : mapping of int to Guess
         By place; the column of times is not among them.
     time_place : int or None
@@ -75,6 +76,20 @@ class Judged:
     time_place: int | None
     problems: tuple[Problem, ...] = ()
     notes: tuple[str, ...] = ()
+    offsets: tuple[float, ...] = ()
+
+    def in_volts(self, place: int) -> Scaling:
+        """How raw samples of a column become volts, or seconds."""
+        factor, scaling = self.factors[place], self.columns[place].scaling
+        return replace(
+            scaling,
+            scale_factor=scaling.scale_factor * factor,
+            add_offset=scaling.add_offset * factor + self.offsets[place],
+        )
+
+    def volts(self, place: int) -> NDArray[np.float64]:
+        """Samples from all over a column in volts, or seconds; shape (n_look,)."""
+        return np.asarray(self.looks[place] * self.factors[place] + self.offsets[place])
 
 
 def judged(spool: Spool, wishes: Wishes) -> Judged:
@@ -103,7 +118,7 @@ def _newest_first(spool: Spool, seen: Judged) -> bool:
 
 
 def _judged(spool: Spool, wishes: Wishes) -> Judged:
-    columns = _with_units(spool.table.columns, wishes.units)
+    columns = own_scales(_with_units(spool.table.columns, wishes.units), spool.table, wishes)
     looks = [look_at(source, column.scaling) for source, column in zip(spool.columns, columns, strict=True)]
     said = {place_of(name, columns) for name in wishes.units}
     columns = [
@@ -112,6 +127,9 @@ def _judged(spool: Spool, wishes: Wishes) -> Judged:
     ]
     wanted = {place_of(name, columns): role for name, role in wishes.channels.items()}
     scaled = {place_of(name, columns) for name in wishes.factors}
+    offsets = [0.0] * len(columns)
+    for name, offset in wishes.offsets.items():
+        offsets[place_of(name, columns)] = offset
     problems: list[Problem] = []
     notes: list[str] = []
     found = _time(columns, looks, wishes, frozenset(wanted), spool.table)
@@ -133,7 +151,7 @@ def _judged(spool: Spool, wishes: Wishes) -> Judged:
     guesses = {
         place: Guess(None, _HOLDS_TIMES)
         if place in clocks and place not in wanted
-        else _guess(column, looks[place], factors[place], wanted.get(place))
+        else _guess(column, looks[place], looks[place] * factors[place] + offsets[place], wanted.get(place))
         for place, column in enumerate(columns)
         if place != time_place
     }
@@ -141,12 +159,14 @@ def _judged(spool: Spool, wishes: Wishes) -> Judged:
         guesses = {p: g if p in wanted else Guess(None, say("it was not chosen")) for p, g in guesses.items()}
     guesses = _one_each(guesses, wanted)
     problems[:0] = [*([] if spool.problem is None else [spool.problem]), *_of_time(found, columns, clocks)]
-    read = AsRead(columns, looks, factors, guesses)
-    notes += [*read_as(columns, bare, read.roles), *contradictions(read)]
+    read = AsRead(columns, looks, factors, guesses, offsets)
+    stated = stated_scales(read, spool.table, scaled)
+    notes += [*stated.notes, *read_as(columns, bare, read.roles), *contradictions(read)]
     in_share = _not_in_volts(columns, guesses, wanted, scaled)
     written = spool.table.dialect
     scales = scale_line(written.above) if written is not None else ""
     problems += [
+        *stated.problems,
         *in_share,
         *doubted(read, bare, scaled),
         *too_many_volts(read, {*wanted, *scaled, *said}),
@@ -156,8 +176,9 @@ def _judged(spool: Spool, wishes: Wishes) -> Judged:
         problems.append(_no_role([columns[place].name for place in guesses]))
     problems += [_EVERY_ROW_TWICE] if _stand_twice(looks) else []
     return Judged(
-        tuple(columns), tuple(looks), tuple(factors), guesses, time_place, tuple(problems), tuple(notes)
-    )
+        tuple(columns), tuple(looks), tuple(factors), guesses, time_place, tuple(problems), tuple(notes),
+        tuple(offsets),
+    )  # fmt: skip
 
 
 def _not_of_volts(column: Column, look: NDArray[np.float64]) -> Column:
@@ -249,26 +270,6 @@ def _with_units(columns: tuple[Column, ...], units: Mapping[str, str]) -> list[C
     return changed
 
 
-def place_of(name: str, columns: Sequence[Column]) -> int:
-    """The column of that name, in any case, or of that number from 1.
-
-    Raises
-    ------
-    ImportingError
-        Where there is none.
-    """
-    for spelled in (str, str.casefold):
-        for place, column in enumerate(columns):
-            if spelled(column.name) == spelled(name.strip()):
-                return place
-    if name.strip().isdecimal() and 1 <= int(name) <= len(columns):
-        return int(name) - 1
-    there = ", ".join(column.name for column in columns[:20])
-    raise ImportingError(
-        say("it has no column {name}; there are: {there}", name=name, there=there), say("name one of these")
-    )
-
-
 def look_at(source: SpooledColumn, scaling: Scaling) -> NDArray[np.float64]:
     """Samples from eight places between beginning and end, scaled; shape (n_look,), at most 20,000."""
     third = max(_LOOK_SAMPLES // 8, 1)
@@ -309,14 +310,16 @@ def _bare(columns: Sequence[Column], kind: str, quiet: set[int], time_place: int
     }
 
 
-def _guess(column: Column, look: NDArray[np.float64], factor: float, wanted: Role | None) -> Guess:
+def _guess(
+    column: Column, look: NDArray[np.float64], volts: NDArray[np.float64], wanted: Role | None
+) -> Guess:
     if wanted is not None:
         return Guess(wanted, say("it was chosen"))
     if is_time(column.words, column.unit):
         return Guess(None, _HOLDS_TIMES)
     if is_counter(column.words, look[:99]):
         return Guess(None, say("it counts the rows"))
-    return guess(column.words, column.unit, look * factor)
+    return guess(column.words, column.unit, volts)
 
 
 def _one_each(guesses: dict[int, Guess], wanted: Mapping[int, Role]) -> dict[int, Guess]:

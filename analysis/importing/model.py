@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -135,6 +135,26 @@ def clock_places(table: Table) -> frozenset[int]:
         return frozenset()
     clocks = [clock for clock, use in zip(written.clock, written.numeric, strict=True) if use]
     return frozenset(place for place, clock in enumerate(clocks) if clock)
+
+
+def place_of(name: str, columns: Sequence[Column]) -> int:
+    """The column of that name, in any case, or of that number from 1.
+
+    Raises
+    ------
+    ImportingError
+        Where there is none.
+    """
+    for spelled in (str, str.casefold):
+        for place, column in enumerate(columns):
+            if spelled(column.name) == spelled(name.strip()):
+                return place
+    if name.strip().isdecimal() and 1 <= int(name) <= len(columns):
+        return int(name) - 1
+    there = ", ".join(column.name for column in columns[:20])
+    raise ImportingError(
+        say("it has no column {name}; there are: {there}", name=name, there=there), say("name one of these")
+    )
 
 
 def checked_columns(columns: list[Column]) -> tuple[Column, ...]:

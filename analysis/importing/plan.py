@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from analysis.captures.model import Role, Scaling
 from analysis.importing.judging import Judged
@@ -59,9 +59,7 @@ def plan_of(seen: Judged, spool: Spool, wishes: Wishes) -> Plan:
     if seen.problems:
         raise seen.problems[0].error()
     channels = tuple(
-        PlannedChannel(
-            place, found.role, _scaled(seen.columns[place].scaling, seen.factors[place]), found.reason
-        )
+        PlannedChannel(place, found.role, seen.in_volts(place), found.reason)
         for place, found in seen.guesses.items()
         if found.role is not None
     )
@@ -78,10 +76,4 @@ def plan_of(seen: Judged, spool: Spool, wishes: Wishes) -> Plan:
         None if seen.time_place is not None else stated,
         left,
         seen.notes,
-    )
-
-
-def _scaled(scaling: Scaling, factor: float) -> Scaling:
-    return replace(
-        scaling, scale_factor=scaling.scale_factor * factor, add_offset=scaling.add_offset * factor
     )

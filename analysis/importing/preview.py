@@ -21,8 +21,8 @@ from analysis.importing.choices import ENCODINGS, NOTHING_CHOSEN, TextChoices
 from analysis.importing.delimited import head_of
 from analysis.importing.dialect import ARROW, DELIMITERS
 from analysis.importing.headings import lines_of, split_line
-from analysis.importing.judging import Judged, judged, place_of
-from analysis.importing.model import Column, Table
+from analysis.importing.judging import Judged, judged
+from analysis.importing.model import Column, Table, place_of
 from analysis.importing.needs import Need, Problem, no_rows_so
 from analysis.importing.opening import is_text
 from analysis.importing.recipes import open_by_recipe
@@ -97,7 +97,7 @@ def preview(
         seen = judged(spool, decided)
         time, of_time = time_seen(spool, seen, decided)
         columns = _columns(spool, seen, part(tick, 0.7, 1.0))
-        numbers = _first_numbers(spool)
+        numbers = _first_numbers(spool, seen)
         lines, head_lines = _lines(table, numbers)
         problems = (*seen.problems, *of_time)
         if rows < 2:
@@ -201,6 +201,7 @@ def _that_fit(wishes: Wishes, columns: Sequence[Column]) -> tuple[Wishes, tuple[
         channels=kept(wishes.channels),
         units={name: unit for name, unit in kept(wishes.units).items() if unit_of(unit) is not None},
         factors=kept(wishes.factors),
+        offsets=kept(wishes.offsets),
         time_column=wishes.time_column if wishes.time_column and there(wishes.time_column) else None,
     )
     names = ", ".join(sorted(gone))
@@ -218,11 +219,7 @@ def _columns(spool: Spool, seen: Judged, tick: Tick) -> tuple[ColumnSeen, ...]:
     for place, column in enumerate(seen.columns):
         is_time = place == seen.time_place
         guess = seen.guesses.get(place)
-        scaling, source = column.scaling, spool.columns[place]
-        factor = seen.factors[place]
-        scaled = replace(
-            scaling, scale_factor=scaling.scale_factor * factor, add_offset=scaling.add_offset * factor
-        )
+        scaled, source = seen.in_volts(place), spool.columns[place]
         low, high, missing, over = _extremes(source, scaled)
         picture = envelope(Channel(column.name, None, source, scaled), 0, len(source), _PICTURE)
         found.append(
@@ -233,7 +230,8 @@ def _columns(spool: Spool, seen: Judged, tick: Tick) -> tuple[ColumnSeen, ...]:
                 is_time=is_time,
                 role=guess.role if guess is not None else None,
                 reason=guess.reason if guess is not None else say("it holds the times"),
-                factor=factor,
+                factor=seen.factors[place],
+                offset=seen.offsets[place],
                 low=low,
                 high=high,
                 missing=missing,
@@ -259,10 +257,10 @@ def _extremes(source: SpooledColumn, scaling: Scaling) -> tuple[float, float, in
     return (low, high, missing, over) if low <= high else (np.nan, np.nan, missing, over)
 
 
-def _first_numbers(spool: Spool) -> NDArray[np.float64]:
+def _first_numbers(spool: Spool, seen: Judged) -> NDArray[np.float64]:
     """The first rows as the file has them, whether or not they are turned round."""
     sources = [source.turned() if spool.turned else source for source in spool.columns]
-    pairs = zip(spool.table.columns, sources, strict=True)
+    pairs = zip(seen.columns, sources, strict=True)
     return np.column_stack([column.scaling.volts(source.read(0, FIRST_ROWS)) for column, source in pairs])
 
 
@@ -285,4 +283,4 @@ def _step(seen: Judged, wishes: Wishes) -> StepGuess:
     if wishes.step is not None:
         return StepGuess(wishes.step, say("it was chosen"), sure=True)
     pairs = [(item.role, place) for place, item in seen.guesses.items() if item.role is not None]
-    return guess_step({role: seen.looks[place] * seen.factors[place] for role, place in pairs})
+    return guess_step({role: seen.volts(place) for role, place in pairs})

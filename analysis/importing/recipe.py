@@ -89,6 +89,7 @@ def recipe_of(understood: Understood, wishes: Wishes) -> dict[str, Any]:
         "channels": {names[item.place]: str(item.role) for item in plan.channels},
         "units": dict(wishes.units),
         "factors": dict(wishes.factors),
+        "offsets": dict(wishes.offsets),
         "full_scale_v": wishes.full_scale_v,
         "datasets": list(wishes.datasets),
         "step": None if wishes.step is None else str(wishes.step),
@@ -211,6 +212,10 @@ def _wishes(held: Mapping[str, Any]) -> Wishes:
         attributes=_table(held, "attributes", _LONGEST_NOTE),
         text=_choices(text),
         factors={_word(name): _number(value) for name, value in _mapping(held, "factors").items()},
+        offsets={
+            _word(name): 0.0 if value == 0 else _number(value)
+            for name, value in _mapping(held, "offsets").items()
+        },
         probe_points=_table(held, "probe_points"),
         return_points=_table(held, "return_points"),
         conditions=conditions,

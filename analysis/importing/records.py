@@ -12,8 +12,8 @@ from analysis.captures.model import ArraySource, Channel, Record, Role, SampleSo
 from analysis.errors import ImportingError
 from analysis.importing.behaviour import StepGuess, guess_step
 from analysis.importing.going_on import GoingOn, going_on
-from analysis.importing.judging import look_at, place_of
-from analysis.importing.model import clock_places
+from analysis.importing.judging import look_at
+from analysis.importing.model import clock_places, place_of
 from analysis.importing.moments import moment_of
 from analysis.importing.needs import unbelievable
 from analysis.importing.plan import Plan, PlannedChannel
@@ -133,7 +133,8 @@ def _between_gaps(
     spool: Spool, plan: Plan, first: int, last: int, notes: list[str], tick: Tick
 ) -> list[_Piece]:
     """The pieces of rows ``[first, last)``."""
-    column = spool.columns[plan.time_place or 0].part(first, last)
+    place = plan.time_place or 0
+    column = spool.columns[place].part(first, last).scaled(spool.table.columns[place].scaling)
     times, restarts = going_on(column, plan.time_factor)
     notes += [restarts] if restarts else []
     base = time_base(times, plan.time_factor, tick, stated_s=spool.table.interval_s)

@@ -86,6 +86,8 @@ class ColumnSeen:
         Why.
     factor : float
         Volts of one unit, or seconds.
+    offset : float
+        Volts that are added to that.
     low, high : float
         Least and greatest finite sample in volts, or seconds; NaN where there is none.
     missing, over_range : int
@@ -107,6 +109,7 @@ class ColumnSeen:
     over_range: int
     minimum: NDArray[np.float64]
     maximum: NDArray[np.float64]
+    offset: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -18,8 +18,7 @@ from analysis.importing.block_names import (
 from analysis.importing.first_row import LEAST_BLOCK
 from analysis.importing.guesses import counts_by_name, is_time, rises
 from analysis.importing.headings import headings, stated_interval
-from analysis.importing.judging import place_of
-from analysis.importing.model import Column, checked_columns
+from analysis.importing.model import Column, checked_columns, place_of
 from analysis.importing.needs import Need, Problem
 from analysis.importing.spool import Spool, SpooledColumn
 from analysis.importing.stacked import Stack, stack_of

@@ -18,7 +18,7 @@ from typing import IO, Any, Self
 import numpy as np
 from numpy.typing import NDArray
 
-from analysis.captures.model import SampleSource
+from analysis.captures.model import SampleSource, Scaling
 from analysis.errors import ImportingError
 from analysis.importing.model import Column, Table
 from analysis.importing.needs import Problem
@@ -26,6 +26,7 @@ from analysis.progress import Tick, ignore
 from analysis.wording import say
 
 _AT_ONCE = 512 * 1024
+_AS_IT_IS = Scaling()
 
 
 @dataclass(slots=True)
@@ -38,11 +39,12 @@ class SpooledColumn:
     lock: threading.Lock
     first: int = 0
     backwards: bool = False
+    scaling: Scaling = _AS_IT_IS  # of times that are read as numbers in their unit
 
     @property
     def dtype(self) -> np.dtype[Any]:
-        """Type of the raw samples."""
-        return self.kind
+        """Type of the samples as they are read."""
+        return self.kind if self.scaling == _AS_IT_IS else np.dtype(np.float64)
 
     def __len__(self) -> int:
         """Number of samples."""
@@ -56,7 +58,8 @@ class SpooledColumn:
         with self.lock:
             self.file.seek((self.first + from_here) * self.kind.itemsize)
             found = np.fromfile(self.file, dtype=self.kind, count=count)
-        return found[::-1] if self.backwards else found
+        found = found[::-1] if self.backwards else found
+        return found if self.scaling == _AS_IT_IS else self.scaling.volts(found)
 
     def part(self, start: int, stop: int) -> SpooledColumn:
         """A stretch of the same samples."""
@@ -66,6 +69,10 @@ class SpooledColumn:
     def turned(self) -> SpooledColumn:
         """The same samples from the last to the first."""
         return replace(self, backwards=not self.backwards)
+
+    def scaled(self, scaling: Scaling) -> SpooledColumn:
+        """The same samples as numbers in the unit of their column."""
+        return replace(self, scaling=scaling)
 
 
 def blocks_of(source: SampleSource, *, overlap: int = 0) -> Iterator[NDArray[np.float64]]:

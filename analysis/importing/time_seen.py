@@ -92,7 +92,7 @@ def time_seen(spool: Spool, seen: Judged, wishes: Wishes) -> tuple[TimeSeen, tup
 
 def _of_the_first(spool: Spool, place: int) -> SpooledColumn:
     """The times; of several blocks those of the first."""
-    times = spool.columns[place]
+    times = spool.columns[place].scaled(spool.table.columns[place].scaling)
     return times.part(*spool.spans[0]) if spool.spans else times
 
 

@@ -53,7 +53,9 @@ class Wishes:
         How a text table is written, as far as it is not to be found out.
     factors : mapping of str to float
         By column, what its samples are multiplied by beside their unit: a probe's attenuation that the
-        recorder did not know of.
+        recorder did not know of. It counts in the place of what the file states above its samples.
+    offsets : mapping of str to float
+        By column, the volts that are added to its samples after the factor.
     probe_points, return_points : mapping of str to str
         By column, or by role, or for `EVERY_CHANNEL`: where the probe sat, and what it measured against.
     conditions : mapping of str to str
@@ -76,6 +78,7 @@ class Wishes:
     attributes: Mapping[str, str] = field(default_factory=dict)
     text: TextChoices = NOTHING_CHOSEN
     factors: Mapping[str, float] = field(default_factory=dict)
+    offsets: Mapping[str, float] = field(default_factory=dict)
     probe_points: Mapping[str, str] = field(default_factory=dict)
     return_points: Mapping[str, str] = field(default_factory=dict)
     conditions: Mapping[str, str] = field(default_factory=dict)
@@ -112,6 +115,7 @@ def over(stated: Wishes, base: Wishes) -> Wishes:
         attributes={**base.attributes, **stated.attributes},
         text=stated.text.over(base.text),
         factors={**base.factors, **stated.factors},
+        offsets={**base.offsets, **stated.offsets},
         probe_points={**base.probe_points, **stated.probe_points},
         return_points={**base.return_points, **stated.return_points},
         conditions={**base.conditions, **stated.conditions},

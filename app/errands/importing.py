@@ -88,6 +88,7 @@ def wishes_of(call: argparse.Namespace) -> Wishes:
         attributes=dict(call.set),
         text=TextChoices(call.delimiter, call.decimal, call.thousands, call.head_lines, call.encoding),
         factors=dict(call.factor),
+        offsets=dict(call.offset),
         probe_points=dict(call.probe),
         return_points=dict(call.return_point),
         conditions=dict(call.condition),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import math
 from collections.abc import Callable
 from pathlib import Path
 from typing import TextIO
@@ -58,6 +59,8 @@ def _add_import(errands: Errands) -> None:
                        help="an array of an HDF5, netCDF, MAT or NPZ file; all unless given")  # fmt: skip
     bring.add_argument("--factor", action="append", default=[], type=_factor, metavar="COLUMN=FACTOR",
                        help="what a column is multiplied by: 10 for a probe that divides by ten")  # fmt: skip
+    bring.add_argument("--offset", action="append", default=[], type=_offset, metavar="COLUMN=VOLTS",
+                       help="what is added to a column after its factor")  # fmt: skip
     bring.add_argument("--step", choices=[*(str(step) for step in Step), "none"],
                        help="what it was taken for; none to leave it open")  # fmt: skip
     bring.add_argument("--blocks", choices=[str(item) for item in Blocks],
@@ -144,6 +147,17 @@ def _condition(text: str) -> tuple[str, str]:
 def _factor(text: str) -> tuple[str, float]:
     name, value = _pair(text)
     return name, _positive(value)
+
+
+def _offset(text: str) -> tuple[str, float]:
+    name, value = _pair(text)
+    try:
+        volts = float(value)
+    except ValueError:
+        volts = math.nan
+    if not abs(volts) < 1e6:
+        raise argparse.ArgumentTypeError(f"{value} is no number of volts")
+    return name, volts
 
 
 def _mark(text: str) -> str:
