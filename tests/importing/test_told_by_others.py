@@ -90,7 +90,7 @@ def test_a_table_that_says_enough_is_right_at_once(name: str, tmp_path: Path) ->
 
 ASKED = {
     "counts of 10 bits": ("time [s],ref,sig,gnd\n" + _rows("{t:.3f},{r:.0f},{s:.0f},{g:.0f}", 204.6), Need.UNIT, "as millivolts ref would read 1.02 V"),
-    "counts with their scale above": ("Channel;ground;reference;signal\nScale (V/count);0.00122;0.00122;0.00122\nRate (S/s);1000;1000;1000\n\n" + _rows("{n};{g:.0f};{r:.0f};{s:.0f}", 820.0), Need.UNIT, "as millivolts reference would read 4.09 V"),
+    "counts of so many bits": ("Channel;ground;reference;signal\nBits;12;12;12\nRate (S/s);1000;1000;1000\n\n" + _rows("{n};{g:.0f};{r:.0f};{s:.0f}", 820.0), Need.UNIT, "as millivolts reference would read 4.09 V"),
     "a probe said above, and a tenth of a reference": ("Attenuation;10:1;10:1;10:1\nt (s);A (V);B (V);C (V)\n" + _rows("{t:.3f};{g:.5f};{r:.5f};{s:.5f}", 0.1), Need.UNIT, "says 'Attenuation;10:1;10:1;10:1', and B stays at 0.499 V"),
     "a position in per cent and no other signal": ("time [ms],ref [V],Position\n" + "".join(f"{n},{r},{25*s-12.5:.1f}\n" for n, (_, r, s) in enumerate(_WIRES)), Need.ROLES, "Position is in %, not in volts"),
     "more volts than a vehicle has": ("time [ms],ref [V],signal [V]\n" + "".join(f"{n},{r},{s*40:.1f}\n" for n, (_, r, s) in enumerate(_WIRES)), Need.UNIT, "signal would read 180 V, which no wire of a sensor does"),
@@ -158,7 +158,7 @@ def test_times_without_a_unit_are_not_asked_about_where_the_file_states_the_inte
 
 
 def test_counts_are_right_once_the_answer_is_given_for_every_wire(tmp_path: Path) -> None:
-    (tmp_path / "t.csv").write_text(ASKED["counts with their scale above"][0])
+    (tmp_path / "t.csv").write_text(ASKED["counts of so many bits"][0])
     names = ("ground", "reference", "signal")
     one = Wishes(units={"reference": "V"}, factors={"reference": 0.00122})
     with pytest.raises(ImportingError, match="a factor was said, but not for ground"):
