@@ -6971,16 +6971,6 @@
         <translation>V, mV, s, ms oder us angeben</translation>
     </message>
     <message>
-        <source>it has no column {name}; there are: {there}</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>sie hat keine Spalte {name}; es gibt: {there}</translation>
-    </message>
-    <message>
-        <source>name one of these</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>eine davon nennen</translation>
-    </message>
-    <message>
         <source>a WAV file does not say how many volts full scale is</source>
         <extracomment>analysis/importing/judging.py</extracomment>
         <translation>eine WAV-Datei sagt nicht, wie viel Volt Vollausschlag ist</translation>
@@ -7109,6 +7099,16 @@
         <source>the comma in {cell} is read as a decimal comma</source>
         <extracomment>analysis/importing/marks.py</extracomment>
         <translation>das Komma in {cell} wird als Dezimalkomma gelesen</translation>
+    </message>
+    <message>
+        <source>it has no column {name}; there are: {there}</source>
+        <extracomment>analysis/importing/model.py</extracomment>
+        <translation>sie hat keine Spalte {name}; es gibt: {there}</translation>
+    </message>
+    <message>
+        <source>name one of these</source>
+        <extracomment>analysis/importing/model.py</extracomment>
+        <translation>eine davon nennen</translation>
     </message>
     <message>
         <source>it holds no columns of numbers</source>
@@ -7394,6 +7394,46 @@
         <source>choose those of one sensor</source>
         <extracomment>analysis/importing/sources.py</extracomment>
         <translation>die eines Sensors wählen</translation>
+    </message>
+    <message>
+        <source>a line above the samples says {line!r}, and how volts come of it is not known here</source>
+        <extracomment>analysis/importing/stated_scales.py</extracomment>
+        <translation>eine Zeile über den Messwerten sagt {line!r}, und wie daraus Volt werden, ist hier nicht bekannt</translation>
+    </message>
+    <message>
+        <source>the row {line!r} may be in the numbers already: {name} reads {raw_v:.4g} V without it and {volts:.4g} V with it</source>
+        <extracomment>analysis/importing/stated_scales.py</extracomment>
+        <translation>die Zeile {line!r} ist vielleicht schon in den Zahlen: {name} liest ohne sie {raw_v:.4g} V und mit ihr {volts:.4g} V</translation>
+    </message>
+    <message>
+        <source>say of every wire what its numbers are multiplied by, and the volts to be added, as with --factor {name}=1 --offset {name}=0</source>
+        <extracomment>analysis/importing/stated_scales.py</extracomment>
+        <translation>für jede Leitung angeben, womit ihre Zahlen malgenommen werden und wie viel Volt dazukommen, etwa mit --factor {name}=1 --offset {name}=0</translation>
+    </message>
+    <message>
+        <source>say of every wire what its numbers are multiplied by, as with --factor {name}=1</source>
+        <extracomment>analysis/importing/stated_scales.py</extracomment>
+        <translation>für jede Leitung angeben, womit ihre Zahlen malgenommen werden, etwa mit --factor {name}=1</translation>
+    </message>
+    <message>
+        <source>the times in {name} are the numbers with what the row {line!r} says</source>
+        <extracomment>analysis/importing/stated_scales.py</extracomment>
+        <translation>die Zeiten in {name} sind die Zahlen, gerechnet wie die Zeile {line!r} es sagt</translation>
+    </message>
+    <message>
+        <source>volts are the numbers times the factors of the row {factors!r}, plus the offsets of the row {offsets!r}</source>
+        <extracomment>analysis/importing/stated_scales.py</extracomment>
+        <translation>Volt sind die Zahlen mal den Faktoren der Zeile {factors!r}, plus den Werten der Zeile {offsets!r}</translation>
+    </message>
+    <message>
+        <source>volts are the numbers times the factors of the row {factors!r}</source>
+        <extracomment>analysis/importing/stated_scales.py</extracomment>
+        <translation>Volt sind die Zahlen mal den Faktoren der Zeile {factors!r}</translation>
+    </message>
+    <message>
+        <source>volts are the numbers plus the offsets of the row {offsets!r}</source>
+        <extracomment>analysis/importing/stated_scales.py</extracomment>
+        <translation>Volt sind die Zahlen plus den Werten der Zeile {offsets!r}</translation>
     </message>
     <message>
         <source>the file says {stated_s:.4g} s between two rows, and its times say {interval_s:.4g} s: the times count</source>
