@@ -86,6 +86,7 @@ def _compared(side: Side) -> Compared:
         mirrored=side.mirrored,
         verdict=findings.verdict,
         content=side.capture.content,
+        evidence=findings.evidence,
     )
 
 

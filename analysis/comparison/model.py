@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 
 from analysis.captures.model import Match, Role
-from analysis.diagnosis.findings import Band, Check, Verdict
+from analysis.diagnosis.findings import Band, Check, Statement, Verdict
 from analysis.intervals import Interval
 from analysis.wording import Wording
 
@@ -148,7 +148,7 @@ class CheckComparison:
 
 @dataclass(frozen=True, slots=True)
 class Compared:
-    """Which capture one side was."""
+    """Which capture one side was, what was found in it, and what that stands on."""
 
     path: str
     capture_id: str
@@ -158,6 +158,7 @@ class Compared:
     mirrored: bool
     verdict: Verdict
     content: Match | None = None
+    evidence: tuple[Statement, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from analysis.comparison.model import BandComparison, Change, CheckComparison, Compared, Relation
-from analysis.diagnosis.findings import Band
+from analysis.diagnosis.findings import Band, VerdictCode
+from analysis.diagnosis.verdict import only_when_handled
 from analysis.intervals import Interval
 from analysis.wording import Template, Wording, joined, say
 
@@ -142,7 +143,7 @@ def summary_words(
     relation : Relation
     """
     parts: list[Wording] = [band_words(item, relation) for item in bands]
-    verdicts_differ = sides[0].verdict.code is not sides[1].verdict.code
+    verdicts_differ = _fault(sides[0]) != _fault(sides[1])
     if not bands:
         parts.append(_no_band_words(tested_by_both))
     if not bands and verdicts_differ:
@@ -152,6 +153,12 @@ def summary_words(
     if not bands and not levels and not verdicts_differ:
         parts.append(say("No reading differs by more than its uncertainty."))
     return joined(parts)
+
+
+def _fault(side: Compared) -> tuple[VerdictCode, bool]:
+    """What tells one verdict from another: a contact that opens only when handled is no broken wire."""
+    code = side.verdict.code
+    return code, code is VerdictCode.SIGNAL_WIRING and only_when_handled(side.evidence)
 
 
 def _no_band_words(tested_by_both: Sequence[Interval]) -> Wording:

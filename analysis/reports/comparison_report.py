@@ -19,7 +19,7 @@ from analysis.reports.checks import check_reading, result_name
 from analysis.reports.confidence import in_words
 from analysis.reports.document import Report, Section, Table
 from analysis.reports.quantities import NO_VALUE, reading, travel
-from analysis.reports.verdicts import verdict_name
+from analysis.reports.verdicts import verdict_title
 from analysis.wording import Template, Wording, joined, say
 
 _SIDE_BY_SIDE = {
@@ -216,7 +216,7 @@ def _side_line(name: str, side: Compared) -> Wording:
         say("travel counted from the other end") if side.mirrored else say(""),
         say(
             "{verdict}, {words}",
-            verdict=verdict_name(side.verdict.code),
+            verdict=verdict_title(side),
             words=in_words(side.verdict.confidence),
         ),
         say("SHA-256 {sha256}", sha256=side.sha256) if side.sha256 else say(""),

@@ -5,7 +5,9 @@ The wording is about behaviour ("the output breaks up"), since nobody opened the
 
 from __future__ import annotations
 
-from analysis.diagnosis.findings import Band, Findings, VerdictCode
+from typing import Protocol
+
+from analysis.diagnosis.findings import Band, Findings, Statement, Verdict, VerdictCode
 from analysis.diagnosis.verdict import only_when_handled
 from analysis.reports.confidence import in_words
 from analysis.wording import Wording, say
@@ -64,15 +66,26 @@ def verdict_name(code: VerdictCode) -> Wording:
     return _NAMES[code]
 
 
-def only_at_the_sensor(findings: Findings) -> bool:
+class Judged(Protocol):
+    """What has a verdict and what it stands on: findings, or one side of a comparison."""
+
+    @property
+    def verdict(self) -> Verdict:
+        """What it comes down to."""
+
+    @property
+    def evidence(self) -> tuple[Statement, ...]:
+        """What the verdict stands on."""
+
+
+def only_at_the_sensor(judged: Judged) -> bool:
     """Whether it broke up only under what was done to the sensor, so that its wire is not the first guess."""
-    wiring = findings.verdict.code is VerdictCode.SIGNAL_WIRING
-    return wiring and only_when_handled(findings.evidence)
+    return judged.verdict.code is VerdictCode.SIGNAL_WIRING and only_when_handled(judged.evidence)
 
 
-def verdict_title(findings: Findings) -> Wording:
-    """The verdict in few words, as these findings have it."""
-    return _AT_THE_SENSOR if only_at_the_sensor(findings) else verdict_name(findings.verdict.code)
+def verdict_title(judged: Judged) -> Wording:
+    """The verdict in few words, the same wherever it is shown."""
+    return _AT_THE_SENSOR if only_at_the_sensor(judged) else verdict_name(judged.verdict.code)
 
 
 _AT_THE_SENSOR = say("Bad contact at the sensor")
