@@ -29,9 +29,17 @@ class Headline(QLabel):
         self._points = 0.0
         self._take(_POINTS[0])
 
+    def setText(self, text: str) -> None:  # noqa: N802 - Qt's own name
+        """Say something else, in the largest letters that it has room for."""
+        super().setText(text)
+        self._fit()
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Take the largest letters that this width has room for."""
         super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
         fitting = (points for points in _POINTS if self._width_px(points) <= self.width())
         self._take(next(fitting, _POINTS[-1]))
 
@@ -45,3 +53,5 @@ class Headline(QLabel):
         if points != self._points:
             self._points = points
             self.setStyleSheet(f"font-size: {points:g}pt; font-weight: 700; color: {self._colour};")
+            # Other letters need another height; the layout that is at work just now would keep the old one.
+            self.updateGeometry()
