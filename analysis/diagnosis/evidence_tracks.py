@@ -48,7 +48,7 @@ def straight_output(seen: Seen) -> Statement | None:
     found = position_reference(seen.studies)
     records = found.records if found is not None else (check.record,)
     state = {Result.PASS: State.PROVED, Result.FAIL: State.REFUTED}.get(check.result, State.NOT_SHOWN)
-    return Statement("output_straight", state, records, _straightness(check, by_track=_by_track(seen)))
+    return Statement("output_straight", state, records, _straightness(check, seen))
 
 
 def _by_track(seen: Seen) -> bool:
@@ -56,17 +56,21 @@ def _by_track(seen: Seen) -> bool:
     return found is not None and found.kind == "second track"
 
 
-def _straightness(check: Check, *, by_track: bool) -> Wording:
-    if by_track:
+def _straightness(check: Check, seen: Seen) -> Wording:
+    profile = seen.studies.profile
+    share = _OF_FEED if profile.ratiometric else _OF_VOLTS(supply_v=profile.supply_v)
+    if _by_track(seen):
         return say(
-            "Held against the second track, the output departs from a straight line by {away:.1f} % of the "
-            "feed at most; what both tracks do together, and play in the linkage, does not show.",
+            "Held against the second track, the output departs from a straight line by {away:.1f} {share} at "
+            "most; what both tracks do together, and play in the linkage, does not show.",
             away=check.value,
+            share=share,
         )
     return say(
         "Held against the positions that were stated, the output departs from a straight line by "
-        "{away:.1f} % of the feed at most.",
+        "{away:.1f} {share} at most.",
         away=check.value,
+        share=share,
     )
 
 
@@ -102,6 +106,7 @@ def recorder_floor(seen: Seen) -> Statement | None:
     return Statement("recorder_floor", state, names_of(seen.studies.swept), text)
 
 
+_OF_FEED = say("% of the feed")
 _OF_REFERENCE = say("% of the reference")
 _OF_VOLTS = Template("% of {supply_v:.1f} V")
 _FLOORS = {

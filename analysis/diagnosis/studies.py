@@ -145,7 +145,7 @@ def study(capture: Capture, profile: SensorProfile, *, tick: Tick = ignore) -> S
     for role in TRACKS:
         studies = _all_surveyed(studies, motions[role], role, feed)
     tick(1.0)
-    return Studies(capture, profile, feed, studies, _tracks(studies), measured)
+    return Studies(capture, profile, feed, studies, _tracks(studies, feed), measured)
 
 
 def _reduced(
@@ -389,10 +389,12 @@ def _others_percent(item: Study, feed: Feed) -> NDArray[np.float32] | None:
     return np.asarray(beside * np.float32(100.0 / span_v))
 
 
-def _tracks(studies: Sequence[Study]) -> dict[Role, TrackSurvey]:
+def _tracks(studies: Sequence[Study], feed: Feed) -> dict[Role, TrackSurvey]:
     return {
         role: survey_track(
-            [item.surveys[role] for item in studies if item.swept and role in item.surveys], role
+            [item.surveys[role] for item in studies if item.swept and role in item.surveys],
+            role,
+            fixed_v=feed.fixed_v,
         )
         for role in TRACKS
         if any(role in item.surveys for item in studies)

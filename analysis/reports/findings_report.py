@@ -27,6 +27,7 @@ from analysis.reports.quantities import (
     names,
     number,
     quantity,
+    share_of,
     stretch,
     travel,
     volts,
@@ -228,8 +229,9 @@ def _tested(findings: Findings) -> Section:
     items = tuple(coverage_sentence(whole, seldom) for whole, seldom in _joined(findings.coverage))
     floors = tuple(
         say(
-            "Break-up below {floor} of the applied voltage cannot be seen on the {track} in this capture.",
+            "Break-up below {floor} {of} cannot be seen on the {track} in this capture.",
             floor=quantity(survey.floor_percent, "%"),
+            of=share_of(survey),
             track=_TRACKS[survey.role],
         )
         for survey in findings.surveys

@@ -6,6 +6,7 @@ import math
 from collections.abc import Sequence
 
 from analysis.intervals import Interval
+from analysis.signals.facts import TrackSurvey
 from analysis.wording import Wording, plural, say
 from analysis.wording import number as shown_number
 
@@ -73,6 +74,29 @@ def travel(span: Interval) -> Wording:
 def volts(span: Interval) -> Wording:
     """A stretch of volts, lower end first: ``"2.09–2.37 V"``."""
     return say("{stretch} V", stretch=stretch(span, 2))
+
+
+def share_of(*surveys: TrackSurvey | None) -> Wording:
+    """What break-up is a share of: ``"of the applied voltage"``.
+
+    Where a sensor's output does not go with what is applied to it, these are the volts that its whole travel
+    stands for: ``"of 5.00 V"``.
+
+    Parameters
+    ----------
+    surveys : sequence of TrackSurvey or None
+        All that are shown on one scale; None for none.
+    """
+    wholes = {item.fixed_v for item in surveys if item is not None}
+    if len(wholes) > 1:
+        return say("of the output over the whole travel")
+    whole_v = next(iter(wholes), None)
+    return say("of the applied voltage") if whole_v is None else say("of {whole_v:.2f} V", whole_v=whole_v)
+
+
+def breakup_unit(*surveys: TrackSurvey | None) -> Wording:
+    """Name and unit of an axis of break-up, as in `share_of`."""
+    return say("break-up in % {of}", of=share_of(*surveys))
 
 
 A_CROSSING = say(

@@ -9,6 +9,7 @@ from analysis.diagnosis.findings import VerdictCode
 from analysis.reports import track_picture
 from analysis.reports.drawing import WIDTH
 from analysis.reports.pages import Picture
+from analysis.reports.quantities import share_of
 from analysis.reports.subject import Beside, Subject
 from analysis.reports.trace_picture import IN_TIME, WIRES, clearest_moment, limits_of, trace_drawing
 from analysis.reports.verdicts import is_watched
@@ -94,6 +95,7 @@ def _track(subject: Subject, beside: Beside | None, alone: bool) -> Picture | No
         below = track_picture.Beside(say("A good sensor, as modelled (not measured)"))
     else:
         below = track_picture.Beside(beside.title(subject), beside.findings)
+    other = below.findings if below is not None else None
     drawing = track_picture.track_drawing(
         subject.findings,
         title=say("This sensor"),
@@ -104,9 +106,10 @@ def _track(subject: Subject, beside: Beside | None, alone: bool) -> Picture | No
     if drawing is None:
         return None
     parts = say(
-        "How far the signal breaks up, in % of the supply, along the sensor's travel: flat is good. Each"
+        "How far the signal breaks up, in % {of}, along the sensor's travel: flat is good. Each"
         " faint line is one pass of the arm, the bold line the worst of them; a hatched stretch is a place"
-        " where it breaks up again and again, and along a grey foot nothing was tested."
+        " where it breaks up again and again, and along a grey foot nothing was tested.",
+        of=share_of(*subject.findings.surveys, *(other.surveys if other is not None else ())),
     )
     if not any(not is_watched(band) for band in subject.findings.bands):
         parts = say("{first} A line that stands out on one pass alone is not held to be wear.", first=parts)

@@ -81,8 +81,9 @@ class TrackSurvey:
     crossings : tuple of Crossing
         One a row of `breakup_percent`.
     breakup_percent : ndarray, shape (n_crossings, n_bins)
-        Worst departure from the path, in % of the applied voltage, of each crossing in each bin, with the
-        recorder's noise accounted for; NaN where the crossing did not visit the bin.
+        Worst departure from the path, in % of the applied voltage (of `fixed_v` where that is stated), of
+        each crossing in each bin, with the recorder's noise accounted for; NaN where the crossing did not
+        visit the bin.
     floor_percent : float
         Break-up below this cannot be seen with this recorder and this capture.
     paths : tuple of ArmPath
@@ -94,6 +95,9 @@ class TrackSurvey:
         beyond the floor.
     restless_s : ndarray, shape (n_crossings, n_bins)
         Seconds spent there above a lower threshold than that of a disturbance.
+    fixed_v : float or None
+        Signal volts that the whole travel stands for, of a sensor whose output does not go with what is
+        applied to it; None for a ratiometric one.
     """
 
     role: Role
@@ -107,6 +111,7 @@ class TrackSurvey:
     lasting: NDArray[np.floating[Any]] = field(default_factory=lambda: np.empty((0, 0), np.float32))
     deep: NDArray[np.floating[Any]] = field(default_factory=lambda: np.empty((0, 0), np.float32))
     restless_s: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
+    fixed_v: float | None = None
 
     def path(self, record: str) -> ArmPath | None:
         """Path through a record, or None where it was not swept; of its spans where it was divided."""

@@ -122,7 +122,7 @@ def _most_by_steps(departures: NDArray[np.float32], step_percent: float) -> floa
     return 0.6 * step_percent + FAR_OUT * noise + LEAST_BREAKUP_PERCENT
 
 
-def survey_track(records: Sequence[RecordSurvey], role: Role) -> TrackSurvey:
+def survey_track(records: Sequence[RecordSurvey], role: Role, *, fixed_v: float | None = None) -> TrackSurvey:
     """Lay all crossings of all records over one axis of travel.
 
     Parameters
@@ -131,6 +131,8 @@ def survey_track(records: Sequence[RecordSurvey], role: Role) -> TrackSurvey:
         Those in which the arm moved; may be empty.
     role : Role
         Which track.
+    fixed_v : float or None
+        Signal volts that the whole travel stands for; None where it is a share of the feed.
 
     Returns
     -------
@@ -157,6 +159,7 @@ def survey_track(records: Sequence[RecordSurvey], role: Role) -> TrackSurvey:
         lasting=_stacked([grid.onsets(least_s=LASTING_S) for grid in grids], edges),
         deep=_stacked([grid.onsets(least_floors=DEEP_FLOORS) for grid in grids], edges),
         restless_s=_stacked([grid.restless_s() for grid in grids], edges),
+        fixed_v=fixed_v,
     )
 
 

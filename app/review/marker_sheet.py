@@ -6,11 +6,14 @@ from collections.abc import Mapping, Sequence
 
 from PySide6.QtCore import QCoreApplication
 
+from analysis.diagnosis.findings import Findings
 from analysis.intervals import Interval
+from analysis.reports.quantities import share_of
 from analysis.reports.sheet import Cell
 from analysis.review.model import Marker, Place, TravelSpan, place_of
 from analysis.review.readings import MarkerReadings, PointReading, SpanReadings, TravelReadings
 from analysis.signals.measurement import Reading, SpanReading
+from app.language import said
 from app.review.marker_words import kind_name
 from app.review.wheel_places import NOWHERE, WheelPlaces
 from app.words import channel_name, role_name
@@ -22,8 +25,8 @@ def _tr(text: str) -> str:
     return QCoreApplication.translate("markers", text)
 
 
-def heads() -> tuple[str, ...]:
-    """What stands in each column."""
+def heads(findings: Findings | None = None) -> tuple[str, ...]:
+    """What stands in each column; what break-up is a share of as in these findings."""
     figures = (
         _tr("Mean / V"),
         _tr("RMS / V"),
@@ -45,7 +48,7 @@ def heads() -> tuple[str, ...]:
         *(head for figure in figures for head in (figure, spread)),
         _tr("Crossings"),
         _tr("Broke up on"),
-        _tr("Worst / % of the applied voltage"),
+        _tr("Worst / % {of}").format(of=said(share_of(*(findings.surveys if findings is not None else ())))),
         _tr("Confidence"),
         _tr("Note"),
         _tr("Travel / %"),
@@ -72,7 +75,7 @@ def rows(
     places : WheelPlaces
         Where the arm and the wheel were.
     """
-    every: list[tuple[Cell, ...]] = [heads()]
+    every: list[tuple[Cell, ...]] = [heads(places.findings)]
     for marker in markers:
         read = readings.get(marker.marker_id)
         ends = _ends(places.travel_percent(marker, read), places.height_mm(marker, read))

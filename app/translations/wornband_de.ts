@@ -1918,11 +1918,6 @@
         <translation>Auf keiner Seite gibt es einen Durchlauf zu zeigen.</translation>
     </message>
     <message>
-        <source>break-up in % of the applied voltage</source>
-        <extracomment>app/views/track_pair.py</extracomment>
-        <translation>Aussetzer in % der anliegenden Spannung</translation>
-    </message>
-    <message>
         <source>Break-up over travel of both sides</source>
         <extracomment>app/views/track_pair.py</extracomment>
         <translation>Aussetzer über dem Weg beider Seiten</translation>
@@ -1964,11 +1959,6 @@
         <source>No sweep to show. Capture a slow sweep over the whole travel, a few times up and down.</source>
         <extracomment>app/views/track.py</extracomment>
         <translation>Kein Durchlauf zu zeigen. Einen langsamen Durchlauf über den ganzen Weg messen, einige Male auf und ab.</translation>
-    </message>
-    <message>
-        <source>break-up in % of the applied voltage</source>
-        <extracomment>app/views/track.py</extracomment>
-        <translation>Aussetzer in %</translation>
     </message>
     <message>
         <source>tested
@@ -5211,14 +5201,14 @@
         <translation>Wo die zweite Bahn ausfiel, insgesamt {seconds:.2f} s, sagte die erste, wo der Hebel war: Die Stelle des Fehlers ist an einer Bahn abgelesen, die ihn nicht hat.</translation>
     </message>
     <message>
-        <source>Held against the second track, the output departs from a straight line by {away:.1f} % of the feed at most; what both tracks do together, and play in the linkage, does not show.</source>
+        <source>Held against the second track, the output departs from a straight line by {away:.1f} {share} at most; what both tracks do together, and play in the linkage, does not show.</source>
         <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
-        <translation>Gegen die zweite Bahn gehalten, weicht das Signal höchstens um {away:.1f} % der Versorgung von einer Geraden ab; was beide Bahnen gemeinsam tun und Spiel im Gestänge zeigt sich so nicht.</translation>
+        <translation>Gegen die zweite Bahn gehalten, weicht das Signal höchstens um {away:.1f} {share} von einer Geraden ab; was beide Bahnen gemeinsam tun und Spiel im Gestänge zeigt sich so nicht.</translation>
     </message>
     <message>
-        <source>Held against the positions that were stated, the output departs from a straight line by {away:.1f} % of the feed at most.</source>
+        <source>Held against the positions that were stated, the output departs from a straight line by {away:.1f} {share} at most.</source>
         <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
-        <translation>Gegen die angegebenen Stellungen gehalten, weicht das Signal höchstens um {away:.1f} % der Versorgung von einer Geraden ab.</translation>
+        <translation>Gegen die angegebenen Stellungen gehalten, weicht das Signal höchstens um {away:.1f} {share} von einer Geraden ab.</translation>
     </message>
     <message>
         <source>Linearity, and play between the directions: not shown, since nothing but the signal itself told where the arm was.</source>
@@ -5229,6 +5219,11 @@
         <source>Linearity: not shown, since {reason}.</source>
         <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
         <translation>Linearität: nicht nachgewiesen, denn {reason}.</translation>
+    </message>
+    <message>
+        <source>% of the feed</source>
+        <extracomment>analysis/diagnosis/evidence_tracks.py</extracomment>
+        <translation>% der Versorgung</translation>
     </message>
     <message>
         <source>% of the reference</source>
@@ -8976,9 +8971,9 @@
         <translation>Prüfungen</translation>
     </message>
     <message>
-        <source>Break-up below {floor} of the applied voltage cannot be seen on the {track} in this capture.</source>
+        <source>Break-up below {floor} {of} cannot be seen on the {track} in this capture.</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation>In dieser Messung sind Aussetzer unter {floor} der angelegten Spannung nicht zu sehen (Leitung: {track}).</translation>
+        <translation>In dieser Messung sind Aussetzer unter {floor} {of} nicht zu sehen (Leitung: {track}).</translation>
     </message>
     <message>
         <source>No travel was tested.</source>
@@ -9246,6 +9241,26 @@
         <translation>{stretch} V</translation>
     </message>
     <message>
+        <source>of the output over the whole travel</source>
+        <extracomment>analysis/reports/quantities.py</extracomment>
+        <translation>des Ausgangs über den ganzen Weg</translation>
+    </message>
+    <message>
+        <source>of the applied voltage</source>
+        <extracomment>analysis/reports/quantities.py</extracomment>
+        <translation>der angelegten Spannung</translation>
+    </message>
+    <message>
+        <source>of {whole_v:.2f} V</source>
+        <extracomment>analysis/reports/quantities.py</extracomment>
+        <translation>von {whole_v:.2f} V</translation>
+    </message>
+    <message>
+        <source>break-up in % {of}</source>
+        <extracomment>analysis/reports/quantities.py</extracomment>
+        <translation>Aussetzer in % {of}</translation>
+    </message>
+    <message>
         <source>A crossing is one passage of the arm through the band; where it turns there, the way there and back is one.</source>
         <extracomment>analysis/reports/quantities.py</extracomment>
         <translation>Eine Überfahrt ist einmal der Weg des Hebels durch die Zone; kehrt er darin um, zählen Hin- und Rückweg als eine.</translation>
@@ -9271,9 +9286,9 @@
         <translation>Dieser Sensor</translation>
     </message>
     <message>
-        <source>How far the signal breaks up, in % of the supply, along the sensor's travel: flat is good. Each faint line is one pass of the arm, the bold line the worst of them; a hatched stretch is a place where it breaks up again and again, and along a grey foot nothing was tested.</source>
+        <source>How far the signal breaks up, in % {of}, along the sensor's travel: flat is good. Each faint line is one pass of the arm, the bold line the worst of them; a hatched stretch is a place where it breaks up again and again, and along a grey foot nothing was tested.</source>
         <extracomment>analysis/reports/report_pictures.py</extracomment>
-        <translation>Wie weit das Signal aussetzt, in % der Versorgung, über dem Weg des Sensors: Flach ist gut. Jede dünne Linie ist eine Überfahrt des Schleifers, die dicke die schlechteste davon; eine schraffierte Strecke ist eine Stelle, an der es immer wieder aussetzt, und über einem grauen Fuß wurde nicht geprüft.</translation>
+        <translation>Wie weit das Signal aussetzt, in % {of}, über dem Weg des Sensors: Flach ist gut. Jede dünne Linie ist eine Überfahrt des Schleifers, die dicke die schlechteste davon; eine schraffierte Strecke ist eine Stelle, an der es immer wieder aussetzt, und über einem grauen Fuß wurde nicht geprüft.</translation>
     </message>
     <message>
         <source>{first} A line that stands out on one pass alone is not held to be wear.</source>
@@ -11250,9 +11265,9 @@
         <translation>Aussetzer bei</translation>
     </message>
     <message>
-        <source>Worst / % of the applied voltage</source>
+        <source>Worst / % {of}</source>
         <extracomment>app/review/marker_sheet.py</extracomment>
-        <translation>Größte / % der Spannung</translation>
+        <translation>Größte / % {of}</translation>
     </message>
     <message>
         <source>Confidence</source>

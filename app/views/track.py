@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QComboBox, QWidget
 from analysis.diagnosis.findings import Band, Findings, TrackSurvey
 from analysis.intervals import Interval
 from analysis.reports.confidence import in_words
-from analysis.reports.quantities import travel
+from analysis.reports.quantities import breakup_unit, travel
 from analysis.review.model import Choice, Decision
 from analysis.vehicle.heights import VehicleHeights
 from app.drawing.axes import QuietAxis
@@ -122,8 +122,7 @@ class TrackView(Pane):
                 else self.tr("Where the sensor breaks up along its travel is drawn here.")
             )
             return
-        unit = self.tr("break-up in % of the applied voltage")
-        self.set_note(f"{role_name(survey.role)} · {unit}")
+        self.set_note(f"{role_name(survey.role)} · {said(breakup_unit(survey))}")
         self._lines.show_survey(survey)
         counts = np.isfinite(survey.breakup_percent).sum(axis=0)
         self._counts.show_counts(survey.edges_percent, counts)

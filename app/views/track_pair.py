@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QWidget
 from analysis.diagnosis.findings import Band, TrackSurvey
 from analysis.intervals import Interval
 from analysis.reports.confidence import in_words
-from analysis.reports.quantities import travel
+from analysis.reports.quantities import breakup_unit, travel
 from app.drawing.axes import QuietAxis
 from app.drawing.band_item import BandItem, Stretch
 from app.drawing.canvas import Canvas
@@ -110,7 +110,7 @@ class TrackPairView(Pane):
             self.set_note("")
             self.show_empty(self.tr("No sweep to show on either side."))
             return
-        self.set_note(self.tr("break-up in % of the applied voltage"))
+        self.set_note(said(breakup_unit(*surveys)))
         for line, survey in zip(self._lines, surveys, strict=True):
             line.show_survey(survey)
         for place, own in enumerate(bands):

@@ -9,10 +9,16 @@ import pytest
 
 from analysis.captures.memory import make_capture, make_record
 from analysis.captures.model import Capture, Role, Step
+from analysis.comparison.mirrored import mirrored_survey
 from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import Findings, VerdictCode
 from analysis.diagnosis.profiles import Contact, load_profile
 from analysis.intervals import Interval
+from analysis.reports.findings_report import findings_report
+from analysis.reports.quantities import breakup_unit
+from analysis.reports.report_pictures import TRACK, picture
+from analysis.reports.subject import Subject
+from app.errands.text_report import report_text
 from tests.diagnosis.examples import RATE_HZ, channel, standing, sweep, worn
 from tests.signals.examples import Floats
 
@@ -109,3 +115,36 @@ def test_its_ends_are_held_against_its_own_volts_however_high_the_feed() -> None
         assert absolute["high_end"].value == pytest.approx(4.0, abs=0.01)
         assert absolute["high_end"].upper_limit == base.limits["high_end"].upper
         assert scaled["high_end"].upper_limit != base.limits["high_end"].upper
+
+
+def _told(found: Findings, capture: Capture) -> str:
+    """The evidence as text, and what stands below the customer's picture."""
+    shown = picture(Subject(capture, found), TRACK, None)
+    assert shown is not None
+    return f"{report_text(findings_report(found, capture), 'x.h5')} {shown.caption}"
+
+
+@pytest.mark.parametrize("reference_v", [4.85, 5.15])
+def test_break_up_is_said_to_be_a_share_of_the_stated_volts_and_never_of_what_is_applied(
+    reference_v: float,
+) -> None:
+    path = sweep(8)
+    capture = _absolute(path, reference_v, opened=worn(path, BAND, seed=3))
+    told = {name: _told(examine(capture, profile=name), capture) for name in (ABSOLUTE, SHARE)}
+    assert "% of 5.00 V cannot be seen" in told[ABSOLUTE]
+    assert "in % of 5.00 V, along the sensor's travel" in told[ABSOLUTE]
+    for share in ("applied voltage", "of the supply", "of the reference", "of the feed"):
+        assert share not in told[ABSOLUTE]
+    assert "% of the applied voltage cannot be seen" in told[SHARE]
+    assert "in % of the applied voltage, along the sensor's travel" in told[SHARE]
+    assert "of 5.00 V" not in told[SHARE]
+
+
+def test_two_sensors_on_one_scale_are_called_by_what_both_are_a_share_of() -> None:
+    path = sweep(8)
+    capture = _absolute(path, 5.0)
+    absolute, share = (examine(capture, profile=name).surveys[0] for name in (ABSOLUTE, SHARE))
+    assert breakup_unit(absolute, None) == breakup_unit(absolute) == "break-up in % of 5.00 V"
+    assert breakup_unit(share, share) == breakup_unit() == "break-up in % of the applied voltage"
+    assert breakup_unit(absolute, share) == "break-up in % of the output over the whole travel"
+    assert breakup_unit(mirrored_survey(absolute)) == breakup_unit(absolute)
