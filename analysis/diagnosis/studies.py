@@ -390,12 +390,9 @@ def _others_percent(item: Study, feed: Feed) -> NDArray[np.float32] | None:
 
 
 def _tracks(studies: Sequence[Study], feed: Feed) -> dict[Role, TrackSurvey]:
+    traced = {role: [item for item in studies if role in item.surveys] for role in TRACKS}
     return {
-        role: survey_track(
-            [item.surveys[role] for item in studies if item.swept and role in item.surveys],
-            role,
-            fixed_v=feed.fixed_v,
-        )
-        for role in TRACKS
-        if any(role in item.surveys for item in studies)
+        role: survey_track([item.surveys[role] for item in own if item.swept], role, fixed_v=feed.fixed_v)
+        for role, own in traced.items()
+        if own
     }
