@@ -146,7 +146,14 @@ class ReviewCircle(QObject):
         page.fit_records()
         focus.learn(findings)
         page.events.show_passages(focus.passages, session.capture, True)
-        self.refresh()
+        self._show_again()
+
+    def _show_again(self) -> None:
+        """Show what is looked at in lists that were filled anew; the record's curves stand as they were."""
+        if self._window.focus.record is not None:
+            self._window.page.records.show_record(self._window.focus.record.name)
+        self._show_targets()
+        self._show_moment()
 
     def _take_survey(self) -> None:
         """The track to show: the one that is shown, else that with the likeliest band, or else the first."""

@@ -89,9 +89,9 @@ class BandCard(PressRow):
         self._show_parts()
 
     def show_height(self, text: str) -> None:
-        """Say where the band is in millimetres of wheel travel."""
+        """Say where the band is in millimetres of wheel travel; nothing for an empty text."""
         self.height_line.setText(text)
-        self.height_line.show()
+        self.height_line.setVisible(bool(text))
 
     def show_decision(self, decision: Decision | None) -> None:
         """Show what the technician said."""

@@ -131,10 +131,9 @@ class EvidenceView(Pane):
 
     def show_heights(self, heights: VehicleHeights | None) -> None:
         """Say bands in millimetres of wheel travel too, where heights are known."""
-        if heights != self._heights:
-            self._heights = heights
-            if self._findings is not None:
-                self._fill(self._findings)
+        self._heights = heights
+        for card, band in zip(self._cards, self._findings.bands if self._findings else (), strict=True):
+            card.show_height(self._in_mm(band))
 
     def choose_band(self, band: int | None) -> None:
         """Mark the card of a band."""
@@ -217,8 +216,7 @@ class EvidenceView(Pane):
 
     def _band(self, index: int, band: Band) -> BandCard:
         card = BandCard(band, self._make_tools())
-        if self._heights is not None:
-            card.show_height(said(span_words(self._heights.span_mm(band.travel))))
+        card.show_height(self._in_mm(band))
         card.why_wanted.connect(lambda: self.why_wanted.emit(index))
         card.clicked.connect(lambda: self.band_chosen.emit(index))
         card.opened.connect(lambda: self.band_opened.emit(index))
@@ -226,6 +224,9 @@ class EvidenceView(Pane):
         card.reasoned.connect(lambda reason: self.reason_given.emit(index, reason))
         self._layout.addWidget(card)
         return card
+
+    def _in_mm(self, band: Band) -> str:
+        return said(span_words(self._heights.span_mm(band.travel))) if self._heights is not None else ""
 
     def _chain(self, findings: Findings) -> None:
         if findings.evidence:
