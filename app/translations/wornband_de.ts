@@ -4728,7 +4728,7 @@
     <message>
         <source>{low:.0f}–{high:.0f} %: {count} more times</source>
         <extracomment>analysis/diagnosis/enough.py</extracomment>
-        <translation>{low:.0f}–{high:.0f} %: noch {count}-mal</translation>
+        <translation>{low:.0f}–{high:.0f} %: noch {count} Mal</translation>
     </message>
     <message>
         <source>Measure again</source>
@@ -12057,9 +12057,9 @@
         <translation>Sensorprofil</translation>
     </message>
     <message>
-        <source>Sensor as the files name it</source>
+        <source>Sensor by the files</source>
         <extracomment>app/watching/page.py</extracomment>
-        <translation>Sensor, wie ihn die Dateien nennen</translation>
+        <translation>Sensor laut Dateien</translation>
     </message>
     <message>
         <source>Go on watching</source>

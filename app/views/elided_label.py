@@ -12,10 +12,21 @@ _LEAST_LETTERS = 8
 
 
 class ElidedLabel(QLabel):
-    """One line of plain text that gives way."""
+    """One line of plain text that gives way.
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    Parameters
+    ----------
+    parent : QWidget or None
+        What it lies in.
+    mode : Qt.TextElideMode
+        Where it is shortened; in the middle for a path, whose end tells most.
+    """
+
+    def __init__(
+        self, parent: QWidget | None = None, *, mode: Qt.TextElideMode = Qt.TextElideMode.ElideRight
+    ) -> None:
         super().__init__(parent)
+        self._mode = mode
         self.setTextFormat(Qt.TextFormat.PlainText)
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
 
@@ -34,7 +45,7 @@ class ElidedLabel(QLabel):
         painter = QPainter(self)
         try:
             box = self.contentsRect()
-            text = self.fontMetrics().elidedText(self.text(), Qt.TextElideMode.ElideRight, box.width())
+            text = self.fontMetrics().elidedText(self.text(), self._mode, box.width())
             if len(text) < min(_LEAST_LETTERS, len(self.text())):
                 return  # a stump of a word says nothing; the tip has all of it
             painter.setPen(self.palette().color(self.foregroundRole()))

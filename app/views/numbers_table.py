@@ -26,7 +26,7 @@ from app.drawing.theme import LIGHT, Palette
 from app.language import said
 from app.views.pane import Pane
 
-_ROW_PX = 22
+_ROW_PX, _AIR_PX = 22, 6
 _LEAST_COLUMN_PX, _LEAST_NAME_PX = 60, 110
 _TONES = {
     Change.GONE: "good",
@@ -67,8 +67,8 @@ class NumbersView(Pane):
         self.table.setTabKeyNavigation(False)
         # In the middle: what tells a name from the next stands at its end.
         self.table.setTextElideMode(Qt.TextElideMode.ElideMiddle)
-        self.table.setWordWrap(False)
         self.table.verticalHeader().hide()
+        self.table.verticalHeader().setMinimumSectionSize(_ROW_PX)
         self.table.verticalHeader().setDefaultSectionSize(_ROW_PX)
         self.table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
         self.table.horizontalHeader().setHighlightSections(False)
@@ -111,6 +111,14 @@ class NumbersView(Pane):
         else:
             header.setSectionResizeMode(0, QHeaderView.ResizeMode.Fixed)
             header.resizeSection(0, _LEAST_NAME_PX)
+        self._fit_rows()
+
+    def _fit_rows(self) -> None:
+        """A name that is too long for its column takes another line, with some air about it."""
+        self.table.resizeRowsToContents()
+        for row in range(self.model.rowCount()):
+            if self.table.rowHeight(row) > _ROW_PX:
+                self.table.setRowHeight(row, self.table.rowHeight(row) + _AIR_PX)
 
     def texts(self) -> list[list[str]]:
         """What the table says, row by row."""
@@ -181,7 +189,8 @@ class NumbersView(Pane):
 
 
 def _percent(span: Interval) -> str:
-    return said(say("{start:.1f}–{stop:.1f} %", start=span.start, stop=span.stop))
+    text = said(say("{start:.1f}–{stop:.1f} %", start=span.start, stop=span.stop))
+    return text.replace(" %", "\N{NO-BREAK SPACE}%")
 
 
 def _row(texts: tuple[str, ...], tip: str) -> list[QStandardItem]:

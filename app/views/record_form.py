@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping
 
-from PySide6.QtCore import QCoreApplication, QSignalBlocker, Qt, Signal
+from PySide6.QtCore import QCoreApplication, QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import (
     QComboBox,
@@ -31,6 +32,9 @@ from app.words import role_name, step_name
 Field = tuple[Interval | None, str, str]
 """A span or the whole record, a channel's name or the record itself, and the word's key."""
 
+_LEAST_LETTERS, _MOST_LETTERS = 7, 17
+"""How many capitals X a word asks room for; a longer one than that shows its beginning."""
+
 _PROPOSED: Mapping[str, tuple[str, ...]] = {
     "ignition": ("on", "off"),
     "engine": ("off", "idling", "running"),
@@ -43,6 +47,17 @@ _PROPOSED: Mapping[str, tuple[str, ...]] = {
 class WordBox(QComboBox):
     """One word: chosen from those that are known, or typed where anybody's own will do.
 
+    Parameters
+    ----------
+    words : mapping
+        The known words, each with what to call it.
+    name : str
+        What the word is about.
+    free : bool
+        Whether other words may be typed.
+    roomy : bool
+        Whether it asks for the room that its word takes.
+
     Signals
     -------
     told(word)
@@ -51,15 +66,17 @@ class WordBox(QComboBox):
 
     told = Signal(str)
 
-    def __init__(self, words: Mapping[str, str], name: str, free: bool = False) -> None:
+    def __init__(
+        self, words: Mapping[str, str], name: str, free: bool = False, *, roomy: bool = False
+    ) -> None:
         super().__init__()
-        self._word = ""
+        self._word, self._roomy = "", roomy
         for word, text in words.items():
             self.addItem(text, word)
         self.setEditable(free)
         self.setAccessibleName(name)
         self.setToolTip(name)
-        self.setMinimumContentsLength(7)
+        self.setMinimumContentsLength(_LEAST_LETTERS)
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         line = self.lineEdit()
@@ -79,6 +96,19 @@ class WordBox(QComboBox):
             line = self.lineEdit()
             if line is not None:
                 line.setCursorPosition(0)  # a long word shows its beginning
+        self._make_room()
+
+    def _make_room(self) -> None:
+        """Ask for as much as the word takes, counted in capitals X as Qt does: the form gives it a line."""
+        if not self._roomy:
+            return
+        metrics = self.fontMetrics()
+        letters = math.ceil(metrics.horizontalAdvance(self.currentText()) / metrics.horizontalAdvance("X"))
+        self.setMinimumContentsLength(min(max(letters, _LEAST_LETTERS), _MOST_LETTERS))
+
+    def minimumSizeHint(self) -> QSize:
+        """The room that was asked for; Qt keeps the first answer for good."""
+        return self.sizeHint() if self._roomy else super().minimumSizeHint()
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         """Scroll what it stands in: a wheel that passes by changes no word."""
@@ -87,6 +117,7 @@ class WordBox(QComboBox):
     def _tell(self) -> None:
         place = self.findText(self.currentText().strip())
         word = self.currentText().strip() if place < 0 else str(self.itemData(place))
+        self._make_room()
         if word != self._word:
             self._word = word
             self.told.emit(word)
@@ -167,7 +198,8 @@ class RecordForm(QScrollArea):
         time, channel, key = field
         name = key_name(key)
         spoken = " · ".join(part for part in (name, channel, _span_text(time) if time else "") if part)
-        box = WordBox(proposed_words(key), spoken, free=key not in ("step", "role", "plugged"))
+        free = key not in ("step", "role", "plugged")
+        box = WordBox(proposed_words(key), spoken, free, roomy=True)
         box.told.connect(lambda word: self.told.emit(time, channel, key, word))
         self.boxes[field] = box
         label = QLabel(channel if time is not None and channel else name)

@@ -75,7 +75,8 @@ class WatchPage(QWidget):
         self._palette = LIGHT
         self._watch: Watch | None = None
         self._going = False
-        self.title, self.problem_bar, self.cautions = ElidedLabel(), ProblemBar(), CautionStrip()
+        self.title = ElidedLabel(mode=Qt.TextElideMode.ElideMiddle)
+        self.problem_bar, self.cautions = ProblemBar(), CautionStrip()
         self.cautions.show_brief(False)
         self.instruction, self.bar = FarLine(), TravelBar()
         self.sentence, self.files, self.verdict = QLabel(), QLabel(), QLabel()
@@ -103,7 +104,7 @@ class WatchPage(QWidget):
         self.title.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         head.addWidget(self.title, 1)
         head.addLayout(FlowRow([self.profile, self.choose, self.stop, *self.buttons], 6))
-        self.profile.setMinimumContentsLength(10)
+        self.profile.setMinimumContentsLength(13)
         self.profile.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         for label in (self.sentence, self.files, self.verdict, self.trouble, self.unconfirmed):
             label.setWordWrap(True)
@@ -174,7 +175,7 @@ class WatchPage(QWidget):
         """Offer sensor profiles, by id; what was chosen stays so."""
         chosen = self.profile.currentData() or ""
         self.profile.clear()
-        self.profile.addItem(_tr("Sensor as the files name it"), "")
+        self.profile.addItem(_tr("Sensor by the files"), "")
         for profile_id, title in titles.items():
             self.profile.addItem(title, profile_id)
         self.profile.setCurrentIndex(max(self.profile.findData(chosen), 0))
