@@ -35,6 +35,10 @@ class ElidedLabel(QLabel):
         super().setText(text)
         self.setToolTip(plain_tip(text))
 
+    def shown_text(self) -> str:
+        """What of the text there is room for."""
+        return self.fontMetrics().elidedText(self.text(), self._mode, self.contentsRect().width())
+
     def minimumSizeHint(self) -> QSize:
         """A few letters, and no more than the text needs."""
         needed = super().minimumSizeHint()
@@ -45,7 +49,7 @@ class ElidedLabel(QLabel):
         painter = QPainter(self)
         try:
             box = self.contentsRect()
-            text = self.fontMetrics().elidedText(self.text(), self._mode, box.width())
+            text = self.shown_text()
             if len(text) < min(_LEAST_LETTERS, len(self.text())):
                 return  # a stump of a word says nothing; the tip has all of it
             painter.setPen(self.palette().color(self.foregroundRole()))
