@@ -38,6 +38,17 @@ _TONES = {
 }
 
 
+class _Table(QTableView):
+    """A table that tells when it has another width; what it lies in hears of that too early."""
+
+    resized = Signal()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Tell it when all is in place."""
+        super().resizeEvent(event)
+        self.resized.emit()
+
+
 class NumbersView(Pane):
     """A table; what is more than chance stands out, and each row says in its tip how it came about.
 
@@ -56,7 +67,7 @@ class NumbersView(Pane):
         self._palette = LIGHT
         self._comparison: Comparison | None = None
         self.model = QStandardItemModel(self)
-        self.table = QTableView()
+        self.table = _Table()
         self.table.setModel(self.model)
         self.table.setAccessibleName(self.tr("Numbers of both, with their difference"))
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
@@ -73,6 +84,7 @@ class NumbersView(Pane):
         self.table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
         self.table.horizontalHeader().setHighlightSections(False)
         self.table.selectionModel().currentRowChanged.connect(self._picked)
+        self.table.resized.connect(self._fit_columns)
         self.set_content(self.table)
         self.show_empty(self.tr("Open a second capture to see what differs."))
 
@@ -93,11 +105,6 @@ class NumbersView(Pane):
         self.table.horizontalHeader().setMinimumSectionSize(_LEAST_COLUMN_PX)
         self._fit_columns()
         self.show_content()
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Share the width out anew."""
-        super().resizeEvent(event)
-        self._fit_columns()
 
     def _fit_columns(self) -> None:
         """Names take what the figures leave; where that is too little to read, the table scrolls sideways."""
