@@ -83,7 +83,7 @@ def test_a_capture_dropped_on_compare_is_set_against_that_of_review(compare: Win
 
 def test_the_numbers_stand_below_each_other_with_their_outcome(compare: Window) -> None:
     texts = compare.compare.page.numbers.texts()
-    assert texts[0] == ["Band 41.9–47.7 %", "12 of 12", "0 of 12", "gone", "p < 0.001"]
+    assert texts[0] == ["Band 41.9–47.7\N{NO-BREAK SPACE}%", "12 of 12", "0 of 12", "gone", "p < 0.001"]
 
 
 def test_swapped_the_band_has_appeared_and_each_keeps_its_view(qtbot: QtBot, compare: Window) -> None:
