@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
 from analysis.importing.cells import MISSING, looks_numeric
-from analysis.wording import plural, say
+from analysis.wording import Wording, plural, say
 
 _SCALES = re.compile(
     r"\b(?:probe|tastkopf|tastteiler|attenuation|gain|scale|scaling|skalierung|multiplier|factor|faktor"
@@ -18,52 +18,53 @@ _WESTERN = frozenset("äöüÄÖÜßéèêëàáâçñíóôúîïæøåÅØÆÉ
 
 
 def asides(
-    above: Sequence[str],
     before: Sequence[Sequence[str]],
     rows: Sequence[Sequence[str]],
     names: Sequence[str],
     numeric: Sequence[bool],
+    used: Collection[int] = (),
 ) -> tuple[str, ...]:
-    """Sentences about what was left out of a table, and about lines that may say how its numbers are meant.
+    """Sentences about what was left out of a table.
 
     Parameters
     ----------
-    above : sequence of str
-        The lines before the samples.
     before : sequence of sequence of str
-        Their cells.
+        Cells of the lines before the samples.
     rows : sequence of sequence of str
         Cells of some rows of samples.
     names : sequence of str
         Of the columns.
     numeric : sequence of bool
         Which columns hold numbers.
+    used : collection of int
+        Columns of something else that is read all the same.
 
     Returns
     -------
     tuple of str
         Empty where nothing has to be said.
     """
-    scales = scale_line(above)
-    said = [
-        say(
-            "a line above the samples says {line!r}: the numbers are taken as they stand; give a factor where"
-            " that is not in them",
-            line=scales,
-        )
-    ]
     passed = sum(_is_row(cells, numeric) for cells in before)
     numbers = plural(
         "{count} line of numbers above the samples was left out",
         "{count:,} lines of numbers above the samples were left out",
         count=passed,
     )
-    return (*(said if scales else ()), *((numbers,) if passed else ()), *_unread(rows, names, numeric))
+    return (*((numbers,) if passed else ()), *_unread(rows, names, numeric, used))
 
 
 def scale_line(above: Sequence[str]) -> str:
     """The first line that may say how the numbers are meant; empty where there is none."""
     return next((line.strip() for line in above if _SCALES.search(line)), "")[:_MOST_SAID]
+
+
+def taken_as_they_stand(line: str) -> Wording:
+    """What is said of a line that may say how the numbers are meant, where it was not followed."""
+    return say(
+        "a line above the samples says {line!r}: the numbers are taken as they stand; give a factor where"
+        " that is not in them",
+        line=line,
+    )
 
 
 def foreign_letters(names: Sequence[str], encoding: str) -> tuple[str, ...]:
@@ -81,6 +82,19 @@ def foreign_letters(names: Sequence[str], encoding: str) -> tuple[str, ...]:
         return (
             say(
                 "the names of the columns were read as Cyrillic; choose another encoding where they look"
+                " wrong"
+            ),
+        )
+    if encoding == "cp1254" and letters:
+        return (
+            say(
+                "the names of the columns were read as Turkish; choose another encoding where they look wrong"
+            ),
+        )
+    if encoding == "cp932" and letters:
+        return (
+            say(
+                "the names of the columns were read as Japanese; choose another encoding where they look"
                 " wrong"
             ),
         )
@@ -105,13 +119,15 @@ def _is_row(cells: Sequence[str], numeric: Sequence[bool]) -> bool:
     return 2 * sum(looks_numeric(cell) for cell in told) > len(told) > 1
 
 
-def _unread(rows: Sequence[Sequence[str]], names: Sequence[str], numeric: Sequence[bool]) -> tuple[str, ...]:
+def _unread(
+    rows: Sequence[Sequence[str]], names: Sequence[str], numeric: Sequence[bool], used: Collection[int]
+) -> tuple[str, ...]:
     """Columns with digits in their cells that are no numbers all the same."""
     said = []
     for place, use in enumerate(numeric):
         cells = [row[place] for row in rows if place < len(row) and row[place].lower() not in MISSING]
         digits = sum(any(map(str.isdigit, cell)) for cell in cells)
-        if use or not cells or 2 * digits < len(cells):
+        if use or place in used or not cells or 2 * digits < len(cells):
             continue
         said.append(
             say(

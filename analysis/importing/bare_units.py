@@ -9,10 +9,11 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.captures.model import Role
-from analysis.importing.guesses import Guess, names_no_wire, said_role
+from analysis.importing.guesses import Guess
 from analysis.importing.model import Column
-from analysis.importing.needs import Need, Problem
+from analysis.importing.needs import Need, Problem, options
 from analysis.importing.units import VOLTAGE, unit_of
+from analysis.importing.wire_words import names_no_wire, said_role
 from analysis.wording import Wording, say
 
 _MICROVOLTS = (1e5, 1.5e7)  # above are dates without marks
@@ -58,6 +59,10 @@ class AsRead:
     def name(self, place: int) -> str:
         """What a column is called."""
         return self.columns[place].name
+
+    def volts(self, place: int) -> NDArray[np.float64]:
+        """Samples of a column as they would be taken; shape (n_look,)."""
+        return self.looks[place] * self.factors[place] + self.offsets[place]
 
     def middle_v(self, place: int) -> float:
         """Volts that a column stays at."""
@@ -149,19 +154,21 @@ def doubted(read: AsRead, bare: Mapping[int, float], told: Collection[int]) -> l
                 name=read.name(place),
                 volts=volts,
             )
-            return [_unit_problem(problem, read.name(place))]
+            every = [other for other in bare if other not in told and (other == place or other in read.roles)]
+            return [_unit_problem(problem, read, every)]
     if told and (rest := [place for place in open_ones if place in read.roles]):
         name = read.name(rest[0])
         problem = say("a factor was said, but not for {name}, which has no unit", name=name)
-        return [_unit_problem(problem, name)]
+        return [_unit_problem(problem, read, rest)]
     return []
 
 
-def _unit_problem(problem: Wording, name: str) -> Problem:
+def _unit_problem(problem: Wording, read: AsRead, places: Collection[int]) -> Problem:
+    names = {place: read.name(place) for place in sorted(places)}
     action = say(
-        "say its unit with --unit {name}=UNIT; of counts, how many volts 1 is with --unit {name}=V --factor"
-        " {name}=VOLTS",
-        name=name,
+        "say the unit with {units}; of counts, how many volts 1 is with {factors}",
+        units=options(names, "--unit {}=UNIT"),
+        factors=options(names, "--unit {}=V", "--factor {}=VOLTS"),
     )
     return Problem(Need.UNIT, problem, action)
 
@@ -214,7 +221,7 @@ def too_many_volts(read: AsRead, told: Collection[int]) -> list[Problem]:
                 name=read.name(place),
                 volts=read.highest_v(place),
             )
-            return [_unit_problem(problem, read.name(place))]
+            return [_unit_problem(problem, read, [other for other in read.roles if other not in told])]
     return []
 
 

@@ -6,9 +6,10 @@ import re
 from collections.abc import Sequence
 
 from analysis.importing.dialect import Dialect
-from analysis.importing.guesses import names_channel, said_role
+from analysis.importing.guesses import names_channel
 from analysis.importing.headings import headings, split_line
 from analysis.importing.units import split_heading, unit_of, without_accents
+from analysis.importing.wire_words import said_role
 
 _RECORDING = re.compile(
     r"\b(?:meas(?:urement|uring)?|mess(?:ung|reihe)|record(?:ing)?|aufz\w*|aufnahme|run|lauf|sweep|shot|take"

@@ -8,8 +8,8 @@ from analysis.errors import ImportingError
 from analysis.wording import say
 
 ENCODINGS = (
-    "utf-8", "utf-16-le", "utf-16-be", "cp1252", "cp1250", "cp1251", "cp1253", "cp437", "cp850",
-    "mac-roman", "shift_jis", "gb18030",
+    "utf-8", "utf-16-le", "utf-16-be", "cp1252", "cp1250", "cp1251", "cp1253", "cp1254", "cp437", "cp850",
+    "mac-roman", "shift_jis", "cp932", "gb18030",
 )  # fmt: skip
 """Encodings that can be chosen; a byte-order mark in the file still has its say about the first two kinds."""
 

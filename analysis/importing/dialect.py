@@ -12,6 +12,7 @@ from analysis.errors import ImportingError
 from analysis.importing.asides import asides
 from analysis.importing.cells import MISSING, looks_numeric, unit_in
 from analysis.importing.choices import NOTHING_CHOSEN, SPACED_COMMA, TextChoices
+from analysis.importing.days import Days, days_beside
 from analysis.importing.first_row import behind_numbers, counts_rows, filled, first_row, is_short
 from analysis.importing.guesses import names_channel, numbers_channels
 from analysis.importing.headings import headings, lines_of, logical, padded, split_line, stated_interval
@@ -35,6 +36,7 @@ _MOST_LINES = 3000
 _TAIL_LINES = 400
 _MOST_LABELS = 8  # channels
 _MOST_ABOVE = 14  # lines that are kept
+_MOST_HEAD = 100
 _SPACED_COMMAS = re.compile(r"\s*[+\-]?\d+,\d+(?:, [+\-]?\d+,\d+)+\s*")
 
 
@@ -84,6 +86,10 @@ class Dialect:
         What `ARROW` behind the first cell of a line is read as; empty where there is none.
     above : tuple of str
         The last lines before the first sample that hold anything.
+    head : tuple of str
+        All of them, as far as anybody reads.
+    days : Days or None
+        Of its rows, where a column of dates stands beside one of times of day.
     label : int or None
         The column whose words say which channel a row belongs to.
     rewriting : Rewriting or None
@@ -107,6 +113,8 @@ class Dialect:
     pointed: tuple[bool, ...] = ()
     arrow: str = ""
     above: tuple[str, ...] = ()
+    head: tuple[str, ...] = ()
+    days: Days | None = None
     label: int | None = None
     rewriting: Rewriting | None = None
     scales: ScaleRows | None = None
@@ -174,9 +182,11 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN, end: Sequence[s
     scales = scale_rows(lines[:first], delimiter, width)
     understood_so = () if scales is None else scales.lines
     said = [line.strip() for line in lines[:first] if line.strip() and line.strip() not in understood_so]
+    some, ends = ([split_line(line, delimiter) for line in part] for part in (tail, end))
+    days = days_beside([cells, *some], ends, numeric, clock)
     beside = asides(
-        said, [split_line(line, delimiter) for line in said],
-        [split_line(line, delimiter) for line in tail], names, numeric,
+        [split_line(line, delimiter) for line in said], some, names, numeric,
+        set() if days is None else {days.place},
     )  # fmt: skip
     label = _label(tail, delimiter, names, numeric)
     kept = said if label is None else [*said, cells[label]]
@@ -185,7 +195,7 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN, end: Sequence[s
         tuple(clock), stated_interval(lines[:first]), (*marks[2], *beside),
         _edges(tail, width) if delimiter == " " else None,
         pointed_columns(tail, delimiter, width, marks[0], marks[1]), arrow,
-        tuple(kept[-_MOST_ABOVE:]), label, rewriting, scales,
+        tuple(kept[-_MOST_ABOVE:]), tuple(said[-_MOST_HEAD:]), days, label, rewriting, scales,
     )  # fmt: skip
 
 

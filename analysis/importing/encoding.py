@@ -18,11 +18,18 @@ _MARKS = (
 )
 _CODE_PAGES = {  # by what tables of voltages say, with letters that no other code page has there
     "cp1251": re.compile(r"время|сигнал|частота|период|напряжен|земля|опорн|масса"),
+    "cp1254": re.compile(
+        r"şas[ei]|değer|ölçüm.{0,12}[ığş]|örnekleme hızı|aralığı|sıklığı|kayıt|çıkış|giriş"
+        r"|algılayıcı|başlangıç|sıfır|başlık"
+    ),
     "cp1250": re.compile(
         r"sygnał|napię|źród|częstotl|położ|czujnik[^a-z]*ś|č(?:as|idlo)|napět|měř|vzork.{0,12}ě|idő|fesz[üu]lts.g.{0,9}ő"
         r"|kmitoč|měřen|útlum.{0,9}ě"
     ),
 }
+_JAPANESE = re.compile(r"時間|時刻|日時|測定|電圧|信号|アース|接地|電源|基準|センサ|記録|周期|出力")
+
+_IN_A_ROW = re.compile(r"[\u3041-\u30fe\u4e00-\u9fff]{4}")  # letters of two bytes: elsewhere hardly two meet
 _BLOCK_BYTES = 8 * 1024 * 1024
 MOST_LINE_BYTES = 1024 * 1024
 """A line of 256 columns has a few KiB; one of a million characters is no row of samples."""
@@ -57,11 +64,22 @@ def encoding_of(head: bytes, chosen: str | None = None) -> str:
     try:
         codecs.getincrementaldecoder("utf-8")().decode(head)  # a character may be cut at the end
     except UnicodeDecodeError:
+        if _is_japanese(head):
+            return "cp932"
         for name, words in _CODE_PAGES.items():
             if words.search(head.decode(name, "replace").lower()):
                 return name
         return "cp1252"
     return "utf-8"
+
+
+def _is_japanese(head: bytes) -> bool:
+    """Whether all bytes fit Shift-JIS, with what Windows adds to it, and come to Japanese words."""
+    try:
+        text = codecs.getincrementaldecoder("cp932")().decode(head)
+    except UnicodeDecodeError:
+        return False
+    return bool(_JAPANESE.search(text) or _IN_A_ROW.search(text))
 
 
 def _check_text(head: bytes) -> None:

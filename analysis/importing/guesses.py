@@ -10,30 +10,9 @@ from numpy.typing import NDArray
 
 from analysis.captures.model import Role
 from analysis.importing.units import TIME, TIME_NAMES, VOLTAGE, is_other_unit, unit_of, without_accents
+from analysis.importing.wire_words import names_another_of_a_sensor, names_no_wire, said_role
 from analysis.wording import Wording, say
 
-_WORDS = (  # without accents; German, French, Spanish, Italian, Dutch, Polish and Russian too
-    (Role.SECOND_SIGNAL, r"second.?signal|signal.?(?:2|b)\b|sig.?2|sensor.?2|pos.?2|track.?2"),
-    (
-        Role.REFERENCE,
-        r"\bv?ref(?:eren[ct]\w*|erenz)?|\bu?ref\b|5 ?v\b|v5|excitation|\bfeed\b|riferimento|odniesieni|опорн"
-        r"|versorgung.?sensor|sensor.?(?:versorgung|supply|feed|plus)",
-    ),
-    (Role.GROUND, r"\bgnd|ground|earth|\bmass[ea]\b|\bmasa\b|tierra|земля|масса|sensor.?minus|0 ?v\b|return"),
-    (
-        Role.SUPPLY,
-        r"batt|\bbat(?:eria)?\b|supply|12 ?v\b|24 ?v\b|u.?bat|bordnetz|versorgung|aliment|zasilani|питани",
-    ),
-    (
-        Role.SIGNAL,
-        r"sig(?:nal)?|segnal|senal|sinal|sygnal|сигнал|sensor|wiper|position|\bpos\b|height|level|pedal|throttle"
-        r"|schleifer|hohe|curs(?:eur|or)|output",
-    ),
-)
-_NO_WIRE = re.compile(  # without accents
-    r"\b(?:temp(?:erat\w*)?|rpm|drehzahl|speed|tempo|geschwindigkeit|vitesse|humidity|feuchte|pressure|druck"
-    r"|pression|current|strom|courant|mileage|odometer)\b"
-)
 _SAYS_SO = say("its heading says so")
 _TIME_WORDS = re.compile(rf"^(?:(?:rel|abs|elapsed|sample)[ ._]?)?{TIME_NAMES}\b", re.IGNORECASE)
 _COUNTER_WORDS = re.compile(
@@ -94,15 +73,12 @@ def is_time(name: str, unit: str) -> bool:
 
 def is_counter(name: str, values: NDArray[np.float64]) -> bool:
     """Whether a column counts its rows."""
+    if not np.isfinite(values).all():
+        return False
     steps = np.diff(values)
     return bool(len(steps)) and bool((steps == 1.0).all()) and (
         bool(_COUNTER_WORDS.match(name.strip())) or bool(values[0] in (0.0, 1.0))
     )  # fmt: skip
-
-
-def names_no_wire(name: str) -> bool:
-    """Whether a heading names something else than a voltage."""
-    return bool(_NO_WIRE.search(without_accents(name.replace("_", " "))))
 
 
 def counts_by_name(name: str) -> bool:
@@ -123,6 +99,8 @@ def numbers_channels(name: str) -> bool:
 
 def rises(values: NDArray[np.float64]) -> bool:
     """Whether a column rises from row to row by nearly the same amount, as a time does."""
+    if not np.isfinite(values).all():
+        return False
     steps = np.diff(values)
     return (
         len(steps) > 2 and bool((steps > 0).all()) and float(np.ptp(steps)) <= 0.5 * float(np.median(steps))
@@ -148,7 +126,7 @@ def guess(name: str, unit: str, volts: NDArray[np.float64]) -> Guess:
         return Guess(None, say("its unit {unit} is no voltage", unit=unit))
     if _SUMMARY_WORDS.search(name.replace("_", " ")):
         return Guess(None, say("it holds the least or the greatest of several samples"))
-    role = said_role(name)
+    role = None if names_another_of_a_sensor(name) else said_role(name)
     if role is not None:
         return _supply_of_what(volts) if role is Role.SUPPLY else Guess(role, _SAYS_SO, sure=True)
     if names_no_wire(name):
@@ -156,22 +134,17 @@ def guess(name: str, unit: str, volts: NDArray[np.float64]) -> Guess:
     finite = volts[np.isfinite(volts)]
     if 2 * len(finite) < len(volts):
         return Guess(None, say("most of its cells are empty"))
-    return _by_behaviour(finite)
+    return by_behaviour(finite)
 
 
-def said_role(name: str) -> Role | None:
-    """The role that the words of a heading name, or None."""
-    # Of "second/signal" the last word counts before the group that it stands in.
-    for said in dict.fromkeys((name.rpartition("/")[2], name)):
-        for role, words in _WORDS:
-            if re.search(words, without_accents(said.replace("_", " ").replace("ł", "l"))):
-                return role
-    return None
+def counts_by_word(name: str) -> bool:
+    """Whether a heading speaks of raw counts of a converter."""
+    return bool(_COUNT_WORDS.search(name.replace("_", " ")))
 
 
 def is_count(name: str, unit: str, values: NDArray[np.float64]) -> bool:
     """Whether heading and numbers say that a column holds counts of a converter, not volts."""
-    if unit or not _COUNT_WORDS.search(name.replace("_", " ")):
+    if unit or not counts_by_word(name):
         return False
     finite = values[np.isfinite(values)]
     return len(finite) > 0 and float(finite.max()) > _MOST_VOLTS and bool((finite == np.round(finite)).all())
@@ -208,7 +181,14 @@ def _supply_of_what(volts: NDArray[np.float64]) -> Guess:
     return Guess(Role.SUPPLY, _SAYS_SO, sure=True)
 
 
-def _by_behaviour(volts: NDArray[np.float64]) -> Guess:
+def by_behaviour(volts: NDArray[np.float64]) -> Guess:
+    """The role of a column by its level and movement alone.
+
+    Parameters
+    ----------
+    volts : ndarray, shape (n_samples,)
+        Finite ones.
+    """
     if not len(volts):
         return Guess(None, say("it holds no finite sample"))
     low, middle, high = (float(value) for value in np.quantile(volts, (0.02, 0.5, 0.98)))

@@ -94,12 +94,25 @@ def _of_date(text: str) -> float | None:
         return None
     clock = dated["clock"]
     since = seconds_of(clock if ":" in clock else f"{clock[:2]}:{clock[2:4]}:{clock[4:]}")
-    day = _day(dated["a"], dated["mark"] if "mark" in dated.groupdict() else "-", dated["b"], dated["c"])
+    day = day_of(dated["a"], dated["mark"] if "mark" in dated.groupdict() else "-", dated["b"], dated["c"])
     return None if day is None or since is None else (day - _EPOCH).total_seconds() + since
 
 
-def _day(a: str, mark: str, b: str, c: str) -> datetime | None:
-    """A date: the year first, or the day; with strokes the month first where that can be."""
+def day_of(a: str, mark: str, b: str, c: str) -> datetime | None:
+    """A date: the year first, or the day; with strokes the month first where that can be.
+
+    Parameters
+    ----------
+    a, b, c : str
+        Its three parts, in digits; `b` may be the name of a month.
+    mark : str
+        Between them.
+
+    Returns
+    -------
+    datetime or None
+        Midnight; None where there is no such day.
+    """
     if b.isalpha():
         word = b.lower()[:3]
         if word not in _MONTHS:

@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 
 from analysis.captures.model import Role, Scaling
 from analysis.errors import ImportingError
-from analysis.importing.asides import scale_line
+from analysis.importing.asides import scale_line, taken_as_they_stand
 from analysis.importing.bare_units import (
     AsRead,
     bare_factors,
@@ -24,20 +24,20 @@ from analysis.importing.bare_units import (
 from analysis.importing.guesses import (
     Guess,
     guess,
-    is_count,
     is_counter,
-    is_per_cent,
     is_time,
-    names_no_wire,
-    said_role,
 )
+from analysis.importing.in_volts import in_volts, not_in_volts, not_of_volts
+from analysis.importing.legend import legend, with_legend
 from analysis.importing.model import Column, Table, clock_places, place_of
 from analysis.importing.needs import Need, Problem, doubtful_unit, no_unit
+from analysis.importing.second_look import SecondLook, second_look
 from analysis.importing.spool import Spool, SpooledColumn, blocks_of
 from analysis.importing.stated_scales import own_scales, stated_scales
 from analysis.importing.time_column import TimeColumn, time_column
 from analysis.importing.time_units import is_confirmed, time_unit
 from analysis.importing.units import VOLTAGE, is_share, unit_of
+from analysis.importing.wire_words import names_no_wire
 from analysis.importing.wishes import Wishes
 from analysis.wording import say
 
@@ -117,29 +117,59 @@ def _newest_first(spool: Spool, seen: Judged) -> bool:
     return all(bool((np.diff(block) <= 0.0).all()) for block in blocks_of(spool.columns[place], overlap=1))
 
 
-def _judged(spool: Spool, wishes: Wishes) -> Judged:
-    columns = own_scales(_with_units(spool.table.columns, wishes.units), spool.table, wishes)
+@dataclass(frozen=True, slots=True)
+class _Said:
+    """What the file and the technician say of the columns, before anybody guesses.
+
+    `named` are those that the head names, by place; `units`, `scaled`, `moved` and `wanted` those of which
+    somebody said the unit, the factor, the offset in volts or the role.
+    """
+
+    columns: list[Column]
+    looks: list[NDArray[np.float64]]
+    head: tuple[str, ...]
+    named: Mapping[int, tuple[str, str]]
+    units: set[int]
+    scaled: set[int]
+    moved: Mapping[int, float]
+    wanted: Mapping[int, Role]
+
+
+def _said(spool: Spool, wishes: Wishes) -> _Said:
+    written = spool.table.dialect
+    head = () if written is None else written.head
+    named = legend(
+        head, spool.table.columns, *(() if written is None else (written.delimiter, written.numeric))
+    )
+    columns = _with_units(with_legend(spool.table.columns, named), wishes.units)
+    columns = own_scales(columns, spool.table, wishes)
     looks = [look_at(source, column.scaling) for source, column in zip(spool.columns, columns, strict=True)]
-    said = {place_of(name, columns) for name in wishes.units}
+    units = {place_of(name, columns) for name in wishes.units}
+    scaled = {place_of(name, columns) for name in wishes.factors}
     columns = [
-        item if place in said else _not_of_volts(item, look)
+        item if place in units else _of_what(item, look, told=place in scaled)
         for place, (item, look) in enumerate(zip(columns, looks, strict=True))
     ]
     wanted = {place_of(name, columns): role for name, role in wishes.channels.items()}
-    scaled = {place_of(name, columns) for name in wishes.factors}
-    offsets = [0.0] * len(columns)
-    for name, offset in wishes.offsets.items():
-        offsets[place_of(name, columns)] = offset
+    moved = {place_of(name, columns): offset for name, offset in wishes.offsets.items()}
+    return _Said(columns, looks, head, named, units, scaled, moved, wanted)
+
+
+def _judged(spool: Spool, wishes: Wishes) -> Judged:
+    said = _said(spool, wishes)
+    wanted, scaled = said.wanted, said.scaled
     problems: list[Problem] = []
-    notes: list[str] = []
-    found = _time(columns, looks, wishes, frozenset(wanted), spool.table)
+    found = _time(said.columns, said.looks, wishes, frozenset(wanted), spool.table)
     time_place, clocks = found.place, clock_places(spool.table)
-    notes += [found.note] if found.note is not None else []
-    counters = {place for place, item in enumerate(columns) if is_counter(item.words, looks[place][:99])}
+    counters = {p for p, item in enumerate(said.columns) if is_counter(item.words, said.looks[p][:99])}
     quiet = counters | clocks - set(wanted)  # nobody asks how many volts a counter is
+    bare = _bare(said.columns, spool.table.kind, quiet, time_place)
+    volts = in_volts(said.columns, said.looks, said.head, bare, said.units | scaled, set(said.moved))
+    columns, looks = volts.columns, volts.looks
+    notes: list[str] = [*(() if found.note is None else (found.note,)), *volts.notes]
     factors = [_factor(column, wishes, spool.table.kind, problems) for column in columns]
-    bare = bare_factors(columns, looks, _bare(columns, spool.table.kind, quiet, time_place))
-    factors = [bare.get(place, factor) for place, factor in enumerate(factors)]
+    guessed = bare_factors(columns, looks, [place for place in bare if not columns[place].unit])
+    factors = [guessed.get(place, factor) for place, factor in enumerate(factors)]
     if time_place is not None:
         unit = time_unit(columns[time_place], looks[time_place], clock=time_place in clocks)
         factors[time_place] = unit.factor
@@ -148,28 +178,21 @@ def _judged(spool: Spool, wishes: Wishes) -> Judged:
         problems += [doubtful_unit(columns[time_place].name, unit.step)] if doubtful else []
     for name, factor in wishes.factors.items():
         factors[place_of(name, columns)] *= factor
-    guesses = {
-        place: Guess(None, _HOLDS_TIMES)
-        if place in clocks and place not in wanted
-        else _guess(column, looks[place], looks[place] * factors[place] + offsets[place], wanted.get(place))
-        for place, column in enumerate(columns)
-        if place != time_place
-    }
-    if wanted:
-        guesses = {p: g if p in wanted else Guess(None, say("it was not chosen")) for p, g in guesses.items()}
-    guesses = _one_each(guesses, wanted)
+    offsets = [said.moved.get(place, 0.0) for place in range(len(columns))]
+    again = _guesses(AsRead(columns, looks, factors, {}, offsets), said, clocks, time_place)
+    guesses = again.guesses
     problems[:0] = [*([] if spool.problem is None else [spool.problem]), *_of_time(found, columns, clocks)]
     read = AsRead(columns, looks, factors, guesses, offsets)
     stated = stated_scales(read, spool.table, scaled)
-    notes += [*stated.notes, *read_as(columns, bare, read.roles), *contradictions(read)]
-    in_share = _not_in_volts(columns, guesses, wanted, scaled)
-    written = spool.table.dialect
-    scales = scale_line(written.above) if written is not None else ""
+    notes += [*stated.notes, *read_as(columns, guessed, read.roles), *contradictions(read), *again.notes]
+    in_share = not_in_volts(columns, guesses, wanted, scaled)
+    scales = "" if volts.scaled else scale_line(said.head)
+    notes += [taken_as_they_stand(scales)] if scales and not scaled.issuperset(read.roles) else []
     problems += [
         *stated.problems,
         *in_share,
-        *doubted(read, bare, scaled),
-        *too_many_volts(read, {*wanted, *scaled, *said}),
+        *doubted(read, guessed, scaled | volts.scaled),
+        *too_many_volts(read, {*wanted, *scaled, *said.units}),
         *behind_a_probe(scales, read, scaled),
     ]
     if not in_share and not any(item.role for item in guesses.values()):
@@ -181,14 +204,26 @@ def _judged(spool: Spool, wishes: Wishes) -> Judged:
     )  # fmt: skip
 
 
-def _not_of_volts(column: Column, look: NDArray[np.float64]) -> Column:
-    """A column whose numbers show that they are counts or per cent, with that unit."""
-    if is_count(column.words, column.unit, look):
-        return replace(column, unit="counts")
-    unit = unit_of(column.unit)
-    volts = not column.unit or (unit is not None and unit.quantity == VOLTAGE)
-    per_cent = volts and is_per_cent(column.words, look, 1.0 if unit is None else unit.factor)
-    return replace(column, unit="%") if per_cent else column
+def _guesses(read: AsRead, said: _Said, clocks: frozenset[int], time_place: int | None) -> SecondLook:
+    """What every column but the time is: chosen, said or by behaviour, and a role for one column each."""
+    wanted = said.wanted
+    guesses = {
+        place: Guess(None, _HOLDS_TIMES)
+        if place in clocks and place not in wanted
+        else _guess(column, read.looks[place], read.volts(place), wanted.get(place), said.named.get(place))
+        for place, column in enumerate(read.columns)
+        if place != time_place
+    }
+    if wanted:
+        guesses = {p: g if p in wanted else Guess(None, say("it was not chosen")) for p, g in guesses.items()}
+    again = second_look(replace(read, guesses=guesses), wanted)
+    return SecondLook(_one_each(again.guesses, wanted), again.notes)
+
+
+def _of_what(column: Column, look: NDArray[np.float64], *, told: bool) -> Column:
+    """A column with the unit that its numbers show; counts and per cent are volts once a factor is said."""
+    item = not_of_volts(column, look)
+    return replace(item, unit="V") if told and is_share(item.unit) else item
 
 
 def _time(
@@ -224,30 +259,8 @@ def _stand_twice(looks: Sequence[NDArray[np.float64]]) -> bool:
     """Whether each row is like the one before it, pair by pair, and the pairs differ."""
     pairs = [look[: len(look) // 2 * 2].reshape(-1, 2) for look in looks]
     alike = all(np.array_equal(pair[:, 0], pair[:, 1], equal_nan=True) for pair in pairs)
-    changing = any(len(pair) > 2 and float(np.mean(np.diff(pair[:, 0]) != 0)) > 0.5 for pair in pairs)
+    changing = any(len(pair) > 2 and float(np.mean(pair[1:, 0] != pair[:-1, 0])) > 0.5 for pair in pairs)
     return alike and changing
-
-
-def _not_in_volts(
-    columns: Sequence[Column], guesses: Mapping[int, Guess], wanted: Mapping[int, Role], scaled: set[int]
-) -> list[Problem]:
-    """A chosen wire, or the only signal, in per cent or counts: nobody but the technician knows the volts."""
-    signal = any(item.role is Role.SIGNAL for item in guesses.values())
-    for place in guesses:
-        name, unit = columns[place].name, columns[place].unit
-        asked = place in wanted or (not signal and said_role(columns[place].words) is Role.SIGNAL)
-        if asked and place not in scaled and is_share(unit):
-            return [
-                Problem(
-                    Need.ROLES,
-                    say("{name} is in {unit}, not in volts", name=name, unit=unit),
-                    say(
-                        "say how many volts 1 is with --channel {name}=signal --factor {name}=VOLTS",
-                        name=name,
-                    ),
-                )
-            ]
-    return []
 
 
 def _no_role(names: list[str]) -> Problem:
@@ -258,7 +271,7 @@ def _no_role(names: list[str]) -> Problem:
     )
 
 
-def _with_units(columns: tuple[Column, ...], units: Mapping[str, str]) -> list[Column]:
+def _with_units(columns: Sequence[Column], units: Mapping[str, str]) -> list[Column]:
     changed = list(columns)
     for name, unit in units.items():
         if unit_of(unit) is None:
@@ -311,7 +324,11 @@ def _bare(columns: Sequence[Column], kind: str, quiet: set[int], time_place: int
 
 
 def _guess(
-    column: Column, look: NDArray[np.float64], volts: NDArray[np.float64], wanted: Role | None
+    column: Column,
+    look: NDArray[np.float64],
+    volts: NDArray[np.float64],
+    wanted: Role | None,
+    named: tuple[str, str] | None,
 ) -> Guess:
     if wanted is not None:
         return Guess(wanted, say("it was chosen"))
@@ -319,7 +336,10 @@ def _guess(
         return Guess(None, _HOLDS_TIMES)
     if is_counter(column.words, look[:99]):
         return Guess(None, say("it counts the rows"))
-    return guess(column.words, column.unit, volts)
+    made = guess(column.words, column.unit, volts)
+    if named is None or not made.sure:
+        return made
+    return replace(made, reason=say("the head says so: {line}", line=named[1]))
 
 
 def _one_each(guesses: dict[int, Guess], wanted: Mapping[int, Role]) -> dict[int, Guess]:

@@ -11,7 +11,7 @@ _SINCE_1970_S = (1e9, 5e9)  # 2001 to 2128
 _SPREADSHEET_DAYS = (20_000.0, 80_000.0)  # 1954 to 2119
 
 
-def moment_of(time_s: float, *, clock: bool, factor: float) -> str:
+def moment_of(time_s: float, *, clock: bool, factor: float, day: datetime | None = None) -> str:
     """A moment as ISO 8601 writes it, or an empty text where the time counts from anywhere.
 
     Parameters
@@ -22,6 +22,8 @@ def moment_of(time_s: float, *, clock: bool, factor: float) -> str:
         Whether it was written as a time of day or a date.
     factor : float
         Seconds of one unit of its column.
+    day : datetime or None
+        On which day the clock counts from midnight, where a column beside it says so.
 
     Returns
     -------
@@ -32,8 +34,9 @@ def moment_of(time_s: float, *, clock: bool, factor: float) -> str:
     if clock and time_s <= 0.0:
         return ""  # it counts from its first row: a span, no time of day
     if clock:
-        moment = _CLOCKS_FROM + timedelta(seconds=time_s)
-        return (moment.time() if time_s < 7.0 * DAY_S else moment).isoformat(timespec="milliseconds")
+        dated = time_s >= 7.0 * DAY_S
+        moment = (_CLOCKS_FROM if dated or day is None else day) + timedelta(seconds=time_s)
+        return (moment if dated or day is not None else moment.time()).isoformat(timespec="milliseconds")
     if factor == DAY_S and _SPREADSHEET_DAYS[0] < time_s / DAY_S < _SPREADSHEET_DAYS[1]:
         return (_SPREADSHEETS_FROM + timedelta(seconds=time_s)).isoformat(timespec="milliseconds")
     if _SINCE_1970_S[0] < time_s < _SINCE_1970_S[1]:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -42,6 +44,34 @@ class Problem:
     def error(self) -> ImportingError:
         """The same, to be raised."""
         return ImportingError(self.problem, self.action)
+
+
+_PLAIN_NAME = re.compile(r"[\w.:+/\-\u00b0]+")
+_NO_QUOTES = re.compile(r"[\"$`\\!%^=]")  # what a shell reads inside quotes too
+
+
+def options(names: Mapping[int, str], *forms: str) -> str:
+    """Options of the command line for several columns, as they can be typed.
+
+    Parameters
+    ----------
+    names : mapping of int to str
+        Of the columns, by place.
+    *forms : str
+        Each with ``{}`` for the column, as ``"--factor {}=VOLTS"``.
+
+    Returns
+    -------
+    str
+        A name with blanks stands in quotes, and for one that no shell takes its number.
+    """
+    return " ".join(form.format(_typed(place, name)) for place, name in names.items() for form in forms)
+
+
+def _typed(place: int, name: str) -> str:
+    if _PLAIN_NAME.fullmatch(name):
+        return name
+    return str(place + 1) if _NO_QUOTES.search(name) else f'"{name}"'
 
 
 def no_rows_so() -> ImportingError:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
+from datetime import datetime
 from itertools import pairwise
 
 import numpy as np
@@ -109,8 +110,19 @@ def _moment(spool: Spool, plan: Plan, piece: _Piece) -> dict[str, str]:
     if plan.time_place is None:
         return {}
     clock = plan.time_place in clock_places(spool.table)
-    moment = moment_of(piece.base.first_s, clock=clock, factor=plan.time_factor)
+    moment = moment_of(
+        piece.base.first_s, clock=clock, factor=plan.time_factor, day=_day_of(spool, piece.start)
+    )
     return {"started": moment} if moment else {}
+
+
+def _day_of(spool: Spool, row: int) -> datetime | None:
+    """On which day the clock of a row counts from midnight, where a column of dates beside it says so."""
+    days = None if spool.table.dialect is None else spool.table.dialect.days
+    if days is None:
+        return None
+    later = len(spool.spans) > 1 and row >= spool.spans[0][1]  # blocks below may be of other days
+    return None if later and days.first != days.last else days.last if spool.turned else days.first
 
 
 def _pieces(spool: Spool, plan: Plan, size: int, notes: list[str], tick: Tick) -> list[_Piece]:

@@ -9,10 +9,10 @@ import numpy as np
 
 from analysis.captures.model import Role, Scaling
 from analysis.importing.bare_units import MOST_OF_A_VEHICLE_V, REFERENCE_V, AsRead
-from analysis.importing.guesses import said_role
 from analysis.importing.model import Column, Table, place_of
 from analysis.importing.needs import Need, Problem
 from analysis.importing.scale_rows import ScaleRows
+from analysis.importing.wire_words import said_role
 from analysis.importing.wishes import Wishes
 from analysis.wording import Wording, say
 

@@ -41,7 +41,7 @@ _NO_VOLTS = frozenset(
     ["a", "ma", "ua", "µa", "°c", "degc", "°f", "degf", "k", "°", "deg", "grad", "rad", "%", "km/h",
      "kmh", "mph", "m/s", "m/s2", "m/s²", "g", "rpm", "1/min", "u/min", "bar", "mbar", "kpa", "hpa",
      "pa", "psi", "mm", "cm", "m", "ohm", "kohm", "ω", "kω", "w", "kw", "nm", "l/h", "lx", "ppm",
-     "db", "vac", "ah", "kg", "count", "counts", "bit", "digit", "lsb"]
+     "db", "vac", "ah", "kg", "count", "counts", "bit", "bits", "digit", "digits", "lsb"]
 )  # fmt: skip
 """Units, in small letters, that say of a column that it is neither a voltage nor a time."""
 
@@ -61,10 +61,12 @@ _IN_NAME = (
 _WORDS_TOO = ("h", "day", "days")
 """Units that end a name without being meant: "level_h", "time of day"."""
 
-TIME_NAMES = r"(?:time|t|zeit|timestamp|seconds|sec|zeitpunkt|uhrzeit|date ?time|temps|tiempo|tempo|tijd|tid|czas|cas|время|час)"  # fmt: skip  # noqa: E501
+TIME_NAMES = r"(?:time|t|zeit|timestamp|seconds|sec|zeitpunkt|uhrzeit|date ?time|temps|tiempo|tempo|tijd|tid|czas|cas|время|час|zaman|sure|aika|(?:経過)?時間|時刻|时间)"  # fmt: skip  # noqa: E501
 """How headings name a time, without accents; in the languages of the workshops around."""
 
 _TIMES = re.compile(rf"(?:zeit|time|elapsed|\b{TIME_NAMES})(?:\W*in)?\W*$", re.IGNORECASE)
+
+_WIDE = str.maketrans("（）［］／", "()[]/")  # as East Asian headings have them
 
 _MICRO = re.compile("^(?:\u00e2\u00b5|\u00ce\u00bc|\u00ee\u00bc|[\u03bc\ufffd?])")  # in small letters
 
@@ -88,8 +90,11 @@ _KNOWN = _table() | {
     "с": Unit(TIME, 1.0), "сек": Unit(TIME, 1.0), "мс": Unit(TIME, 1e-3), "мсек": Unit(TIME, 1e-3),
     "мкс": Unit(TIME, 1e-6), "нс": Unit(TIME, 1e-9), "мин": Unit(TIME, 60.0), "час": Unit(TIME, 3600.0),
     "гц": Unit(RATE, 1.0), "кгц": Unit(RATE, 1e3),
+    "秒": Unit(TIME, 1.0), "ミリ秒": Unit(TIME, 1e-3), "マイクロ秒": Unit(TIME, 1e-6),
+    "毫秒": Unit(TIME, 1e-3), "分": Unit(TIME, 60.0),
+    "ボルト": Unit(VOLTAGE, 1.0), "ミリボルト": Unit(VOLTAGE, 1e-3),
 }  # fmt: skip
-"""Cyrillic ones beside the Latin, as ISO 80000 is written in Russian (values from memory)."""
+"""Cyrillic and Japanese ones beside the Latin, as ISO 80000 is written there (values from memory)."""
 
 
 def without_accents(text: str) -> str:
@@ -109,6 +114,7 @@ def unit_of(text: str) -> Unit | None:
     """
     inside = _BRACKETS.match(text)
     plain = (inside.group(1) if inside else text.strip()).strip(".").lower()
+    plain = plain if plain.isascii() or "\u00b5" in plain else unicodedata.normalize("NFKC", plain).lower()
     spelled = " ".join(_MICRO.sub("µ", plain).split())
     return _KNOWN.get(spelled) or _KNOWN.get(spelled.replace("-", ""))
 
@@ -122,6 +128,7 @@ def split_heading(heading: str) -> tuple[str, str]:
         The unit is empty where the heading names none that is known. In brackets, a unit of something else
         than voltage and time counts as known.
     """
+    heading = heading.translate(_WIDE)
     for form in _IN_NAME:
         found = form.match(heading)
         bare = form is not _BRACKETED and found is not None and _is_word(*found.group("name", "unit"))
@@ -149,7 +156,7 @@ def is_share(text: str) -> bool:
     """Whether a text spells a share or a count: of something, but not of how many volts."""
     word = text.strip().strip(".").lower()
     # "% of 5 V" and "% of range" are per cent too, whatever stands behind.
-    return word.startswith("%") or word in ("count", "counts", "bit", "digit", "lsb")
+    return word.startswith("%") or word in ("count", "counts", "bit", "bits", "digit", "digits", "lsb")
 
 
 def is_other_unit(text: str) -> bool:

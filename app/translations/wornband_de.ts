@@ -6531,11 +6531,6 @@
         <translation>nur die Kanäle des Sensors speichern</translation>
     </message>
     <message>
-        <source>a line above the samples says {line!r}: the numbers are taken as they stand; give a factor where that is not in them</source>
-        <extracomment>analysis/importing/asides.py</extracomment>
-        <translation>eine Zeile über den Werten sagt {line!r}: Die Zahlen gelten, wie sie dastehen; geben Sie einen Faktor an, wenn das nicht darin steckt</translation>
-    </message>
-    <message>
         <source>{count} line of numbers above the samples was left out</source>
         <extracomment>analysis/importing/asides.py, analysis/importing/settling.py</extracomment>
         <translation>{count} Zeile mit Zahlen über den Werten wurde weggelassen</translation>
@@ -6546,9 +6541,24 @@
         <translation>{count:,} Zeilen mit Zahlen über den Werten wurden weggelassen</translation>
     </message>
     <message>
+        <source>a line above the samples says {line!r}: the numbers are taken as they stand; give a factor where that is not in them</source>
+        <extracomment>analysis/importing/asides.py</extracomment>
+        <translation>eine Zeile über den Werten sagt {line!r}: Die Zahlen gelten, wie sie dastehen; geben Sie einen Faktor an, wenn das nicht darin steckt</translation>
+    </message>
+    <message>
         <source>the names of the columns were read as Cyrillic; choose another encoding where they look wrong</source>
         <extracomment>analysis/importing/asides.py</extracomment>
         <translation>die Namen der Spalten wurden als kyrillisch gelesen; wählen Sie eine andere Kodierung, wenn sie falsch aussehen</translation>
+    </message>
+    <message>
+        <source>the names of the columns were read as Turkish; choose another encoding where they look wrong</source>
+        <extracomment>analysis/importing/asides.py</extracomment>
+        <translation>die Namen der Spalten wurden als Türkisch gelesen; wählen Sie eine andere Kodierung, wo sie falsch aussehen</translation>
+    </message>
+    <message>
+        <source>the names of the columns were read as Japanese; choose another encoding where they look wrong</source>
+        <extracomment>analysis/importing/asides.py</extracomment>
+        <translation>die Namen der Spalten wurden als Japanisch gelesen; wählen Sie eine andere Kodierung, wo sie falsch aussehen</translation>
     </message>
     <message>
         <source>the names of the columns were read as Central European; choose another encoding where they look wrong</source>
@@ -6591,9 +6601,9 @@
         <translation>ein Faktor wurde genannt, aber nicht für {name}, das keine Einheit hat</translation>
     </message>
     <message>
-        <source>say its unit with --unit {name}=UNIT; of counts, how many volts 1 is with --unit {name}=V --factor {name}=VOLTS</source>
+        <source>say the unit with {units}; of counts, how many volts 1 is with {factors}</source>
         <extracomment>analysis/importing/bare_units.py</extracomment>
-        <translation>nennen Sie seine Einheit mit --unit {name}=EINHEIT; bei Zählwerten, wie viel Volt 1 ist, mit --unit {name}=V --factor {name}=VOLT</translation>
+        <translation>nennen Sie die Einheit mit {units}; bei Zählwerten, wie viel Volt 1 ist, mit {factors}</translation>
     </message>
     <message>
         <source>a line above the samples says {line!r}, and {name} stays at {volts:.3g} V</source>
@@ -6892,12 +6902,12 @@
     </message>
     <message>
         <source>it stays near zero, at {middle_v:.3f} V</source>
-        <extracomment>analysis/importing/guesses.py</extracomment>
+        <extracomment>analysis/importing/guesses.py, analysis/importing/second_look.py</extracomment>
         <translation>sie bleibt nahe null, bei {middle_v:.3f} V</translation>
     </message>
     <message>
         <source>it stays near 5 V, at {middle_v:.3f} V</source>
-        <extracomment>analysis/importing/guesses.py</extracomment>
+        <extracomment>analysis/importing/guesses.py, analysis/importing/second_look.py</extracomment>
         <translation>sie bleibt nahe 5 V, bei {middle_v:.3f} V</translation>
     </message>
     <message>
@@ -6909,6 +6919,31 @@
         <source>it stays at {middle_v:.2f} V, which fits no wire of a sensor</source>
         <extracomment>analysis/importing/guesses.py</extracomment>
         <translation>sie bleibt bei {middle_v:.2f} V, was zu keiner Leitung eines Sensors passt</translation>
+    </message>
+    <message>
+        <source>a line above the samples says {line!r}: a count of {names} is read as {volts:.7g} V</source>
+        <extracomment>analysis/importing/in_volts.py</extracomment>
+        <translation>eine Zeile über den Messwerten sagt {line!r}: ein Zählwert von {names} wird als {volts:.7g} V gelesen</translation>
+    </message>
+    <message>
+        <source>a line above the samples says {line!r}: a count of {names} is read as {volts:.7g} V, and 0 as {zero_v:.5g} V</source>
+        <extracomment>analysis/importing/in_volts.py</extracomment>
+        <translation>eine Zeile über den Messwerten sagt {line!r}: ein Zählwert von {names} wird als {volts:.7g} V gelesen, und 0 als {zero_v:.5g} V</translation>
+    </message>
+    <message>
+        <source>{line!r} is said of {name}: 1 % is read as {volts:.6g} V</source>
+        <extracomment>analysis/importing/in_volts.py</extracomment>
+        <translation>von {name} heißt es {line!r}: 1 % wird als {volts:.6g} V gelesen</translation>
+    </message>
+    <message>
+        <source>{name} is in {unit}, not in volts</source>
+        <extracomment>analysis/importing/in_volts.py</extracomment>
+        <translation>{name} ist in {unit} angegeben, nicht in Volt</translation>
+    </message>
+    <message>
+        <source>say how many volts 1 is with {options}</source>
+        <extracomment>analysis/importing/in_volts.py</extracomment>
+        <translation>sagen Sie, wie viel Volt 1 ist, mit {options}</translation>
     </message>
     <message>
         <source>it holds times</source>
@@ -6934,16 +6969,6 @@
         <source>save the recording again, with each sample once</source>
         <extracomment>analysis/importing/judging.py</extracomment>
         <translation>speichern Sie die Aufnahme neu, jeden Wert einmal</translation>
-    </message>
-    <message>
-        <source>{name} is in {unit}, not in volts</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>{name} ist in {unit} angegeben, nicht in Volt</translation>
-    </message>
-    <message>
-        <source>say how many volts 1 is with --channel {name}=signal --factor {name}=VOLTS</source>
-        <extracomment>analysis/importing/judging.py</extracomment>
-        <translation>sagen Sie mit --channel {name}=signal --factor {name}=VOLT, wie viel Volt 1 davon ist</translation>
     </message>
     <message>
         <source>no column looks like a wire of the sensor; there are: {names}</source>
@@ -6984,6 +7009,11 @@
         <source>it counts the rows</source>
         <extracomment>analysis/importing/judging.py</extracomment>
         <translation>sie zählt die Zeilen</translation>
+    </message>
+    <message>
+        <source>the head says so: {line}</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>der Kopf der Datei sagt es: {line}</translation>
     </message>
     <message>
         <source>another column is that already</source>
@@ -7314,6 +7344,26 @@
         <source>column {name} has samples beyond the range of the recorder</source>
         <extracomment>analysis/importing/records.py</extracomment>
         <translation>Spalte {name} hat Messwerte außerhalb des Messbereichs</translation>
+    </message>
+    <message>
+        <source>its heading says so, but it behaves otherwise</source>
+        <extracomment>analysis/importing/second_look.py</extracomment>
+        <translation>die Überschrift sagt es, aber sie verhält sich anders</translation>
+    </message>
+    <message>
+        <source>the columns {names} behave otherwise than their headings say: check which is which</source>
+        <extracomment>analysis/importing/second_look.py</extracomment>
+        <translation>die Spalten {names} verhalten sich anders, als ihre Überschriften sagen: Prüfen Sie, welche welche ist</translation>
+    </message>
+    <message>
+        <source>{name} names a sensor and a word that is not known here: at {middle_v:.3f} V it is taken for the ground; check it</source>
+        <extracomment>analysis/importing/second_look.py</extracomment>
+        <translation>{name} nennt einen Sensor und ein Wort, das hier nicht bekannt ist: Mit {middle_v:.3f} V gilt sie als Masse; prüfen Sie das</translation>
+    </message>
+    <message>
+        <source>{name} names a sensor and a word that is not known here: at {middle_v:.3f} V it is taken for the reference; check it</source>
+        <extracomment>analysis/importing/second_look.py</extracomment>
+        <translation>{name} nennt einen Sensor und ein Wort, das hier nicht bekannt ist: Mit {middle_v:.3f} V gilt sie als Referenz; prüfen Sie das</translation>
     </message>
     <message>
         <source>save each block as a file of its own, and choose them together</source>

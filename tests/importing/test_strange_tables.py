@@ -42,7 +42,7 @@ def test_a_strange_table_is_right_or_says_what_to_choose(strange: Strange, tmp_p
 STARTED = {
     "time of day beside a word": "09:14:07.500",
     "over midnight": "23:59:59.995",
-    "date and time in two columns": "09:14:07.500",
+    "date and time in two columns": "2026-03-04T09:14:07.500",
     "a dotted date with the time": "2026-03-04T09:14:07.500",
     "month first and afternoon": "2026-03-04T14:14:07.500",
     "a year of two digits": "2026-03-04T09:14:07.500",

@@ -257,7 +257,7 @@ def test_a_gap_between_two_stretches_makes_two_records(tmp_path: Path) -> None:
         assert [record.first_sample_s for record in opened.capture.records] == [0.0, 2.0]
 
 
-@pytest.mark.parametrize("heading", ["Position (% of 5 V)", "Signal (% of range)", "Signal [%]"])
+@pytest.mark.parametrize("heading", ["Position (% of the supply)", "Signal (% of range)", "Signal [%]"])
 def test_a_column_in_per_cent_of_anything_is_never_taken_for_volts(tmp_path: Path, heading: str) -> None:
     rows = "".join(f"{t:.3f},{20 * s:.2f}\n" for _, t, s, _ in ROWS)
     with pytest.raises(ImportingError, match="say"):

@@ -68,7 +68,7 @@ UNSEEN = (
     Strange("fraction of day", ("Uhrzeit;Signal;Ref\n" + _rows(lambda n,t,s,r: comma(f"{.384826+n/86400000:.12f};{s};{r}\n"))).encode()),
     Strange("trailing minus", ("time;signal;ref\n" + _rows(lambda n,t,s,r: f"{abs(t-.005):.3f}{'-' if n<5 else ''};{s};{r}\n")).encode()),
     Strange("parentheses", ("time;signal;ref\n" + _rows(lambda n,t,s,r: (f"({.005-t:.3f})" if n<5 else f"{t-.005:.3f}") + f";{s};{r}\n")).encode()),
-    Strange("adc counts", ("ms;adc0;adc1\n" + _rows(lambda n,t,s,r: f"{n};{int(s/5*1023)};{int(r/5.01*1023)}\n")).encode(), says="--channel COLUMN=ROLE"),
+    Strange("adc counts", ("ms;adc0;adc1\n" + _rows(lambda n,t,s,r: f"{n};{int(s/5*1023)};{int(r/5.01*1023)}\n")).encode(), says="--factor adc0=VOLTS --factor adc1=VOLTS"),
     Strange("min avg max", ("time;sig min;sig avg;sig max;ref avg\n" + _rows(lambda n,t,s,r: f"{t:.3f};{s-.01:.3f};{s};{s+.01:.3f};{r}\n")).encode()),
     Strange("group heading", ("Input;;Input\ntime;signal;ref\ns;V;V\n" + _TABLE).encode()),
     Strange("markdown", ("| time | signal | ref |\n|------|--------|-----|\n" + rows_as("| {t:.3f} | {s} | {r} |")).encode()),
