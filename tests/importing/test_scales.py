@@ -17,6 +17,7 @@ from analysis.importing.bring_in import import_capture
 from analysis.importing.needs import Need
 from analysis.importing.preview import preview
 from analysis.importing.scales import scale_of_counts, scale_of_per_cent
+from analysis.importing.wishes import Wishes
 from app.command_line import main
 
 _EVERY = range(300)
@@ -131,6 +132,20 @@ def test_a_scale_of_counts_leaves_volts_and_millivolts_as_they_are(tmp_path: Pat
         (tmp_path / "t.csv").write_text(_table(head, form, reference=[4990 + n % 4 for n in _EVERY]))
         import_capture([tmp_path / "t.csv"], tmp_path / "a.h5", replace_target=True)
         assert _volts(tmp_path / "a.h5")[Role.REFERENCE][0] == pytest.approx(4.99)
+
+
+def test_a_row_of_factors_and_a_line_of_volts_per_count_are_not_both_followed(tmp_path: Path) -> None:
+    head = "# 0.00125 V/count\nname,time,ground,reference,signal\nunit,s,V,V,V\nfactor,1,0.00125,0.00125,0.00125\n"
+    (tmp_path / "t.csv").write_text(_table(head, ",{t:.3f},{g},{r},{s}"))
+    import_capture([tmp_path / "t.csv"], tmp_path / "a.h5")
+    _assert_scaled(_volts(tmp_path / "a.h5"), 0.00125)
+
+
+def test_an_offset_that_was_said_counts_in_the_place_of_the_zero_of_the_file(tmp_path: Path) -> None:
+    (tmp_path / "t.csv").write_text(_table("# 0.00125 V/count, zero at count 8\n" + _RATE + _RAW))
+    wishes = Wishes(offsets=dict.fromkeys(("gnd_raw", "ref_raw", "sig_raw"), 0.02))
+    import_capture([tmp_path / "t.csv"], tmp_path / "a.h5", wishes)
+    _assert_scaled(_volts(tmp_path / "a.h5"), 0.00125, 0.02)
 
 
 def test_whole_millivolts_without_a_unit_are_not_scaled_by_a_remark_about_counts(tmp_path: Path) -> None:
