@@ -202,9 +202,10 @@ def behind_a_probe(line: str, read: AsRead, told: Collection[int]) -> list[Probl
         name=name,
         volts=read.middle_v(open_ones[0]),
     )
+    wires = open_ones if told else [place for place in read.guesses if _may_be_volts(read.columns[place])]
     action = say(
-        "say of every wire what its numbers are multiplied by, as with --factor {name}=10 or {name}=1",
-        name=name,
+        "say of every wire what its numbers are multiplied by, 1 where they are its volts, with {options}",
+        options=options({place: read.name(place) for place in wires}, "--factor {}=FACTOR"),
     )
     return [Problem(Need.UNIT, problem, action)]
 

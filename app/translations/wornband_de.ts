@@ -6611,9 +6611,9 @@
         <translation>eine Zeile über den Messwerten lautet {line!r}, und {name} bleibt bei {volts:.3g} V</translation>
     </message>
     <message>
-        <source>say of every wire what its numbers are multiplied by, as with --factor {name}=10 or {name}=1</source>
+        <source>say of every wire what its numbers are multiplied by, 1 where they are its volts, with {options}</source>
         <extracomment>analysis/importing/bare_units.py</extracomment>
-        <translation>nennen Sie für jede Leitung, womit ihre Zahlen malgenommen werden, etwa mit --factor {name}=10 oder {name}=1</translation>
+        <translation>sagen Sie von jeder Leitung, womit ihre Zahlen zu multiplizieren sind (1, wo sie schon Volt sind), mit {options}</translation>
     </message>
     <message>
         <source>{name} would read {volts:,.3g} V, which no wire of a sensor does</source>

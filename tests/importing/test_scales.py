@@ -220,6 +220,19 @@ def test_one_command_answers_for_every_column_of_counts(
     assert preview(tmp_path / "t.csv").problems[0].need in (Need.ROLES, Need.UNIT)
 
 
+def test_one_command_answers_for_every_wire_behind_a_probe(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    rows = "".join(f"{n / 500:.3f},{0.002},{0.5},{0.25 + 0.2 * math.sin(n / 40):.4f}\n" for n in _EVERY)
+    (tmp_path / "t.csv").write_text("Probe 10:1\ntime [s],left wire [V],red one [V],right wire [V]\n" + rows)
+    assert main(["import", str(tmp_path / "t.csv"), "-o", str(tmp_path / "a.h5")]) == 1
+    said = capsys.readouterr().err
+    _follow(tmp_path, said.replace("FACTOR", "10"), capsys)
+    found = _volts(tmp_path / "a.h5")
+    assert set(found) == set(_ROLES)
+    np.testing.assert_allclose(found[Role.REFERENCE], 5.0)
+
+
 def test_a_factor_that_was_said_is_followed_before_the_file_and_the_line_is_not_quoted(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
