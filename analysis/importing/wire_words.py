@@ -40,7 +40,7 @@ _WORDS = (  # German, French, Spanish, Italian, Dutch, Nordic, Polish, Czech, Tu
     (
         Role.REFERENCE,
         r"\bv?ref(?:eren[ct]\w*|erenz)?|\bu?ref\b|5 ?v\b|v5|excitation|\bfeed\b|riferimento|odniesieni|опорн"
-        r"|bezugsspannung|\bbezug\b|\bviite|基準|参考电压|기준"
+        r"|bezugsspannung|\bviite|基準|参考电压|기준"
         rf"|{_OF_A_SENSOR}|センサー?(?:電源|供給)"
         r"|(?:aliment\w*|zasilani\w*|napajeni|voeding|versorgung|speis(?:ung|espannung)|matning|supply)\W+"
         rf"(?:\w{{1,3}}\W+)?{_OWNERS}",
@@ -48,7 +48,8 @@ _WORDS = (  # German, French, Spanish, Italian, Dutch, Nordic, Polish, Czech, Tu
     (
         Role.GROUND,
         r"\bgnd|ground|earth|\bmass[ea]\b(?!\W{0,2}d?\W?(?:air|aria))|\bmasa\b|tierra|\bterra\b|земля|масса"
-        rf"|{_OWNERS}\W?minus|0 ?v\b|return|\berd(?:e|ung)\b|\baarde\b|\bjord(?:ning)?\b|\bstel\b"
+        rf"|{_OWNERS}\W?minus|0 ?v\b|return"
+        r"|bezugspoten|\bmasse(?:poten[tz]ial|leitung|anschluss|punkt)\b|\berd(?:e|ung)\b|\baarde\b|\bjord(?:ning)?\b|\bstel\b"
         r"|\bmaa(?:doitus)?\b|\bzem(?:e|nici)?\b|\bkostra\b|\bfold(?:eles)?\b|\bsase\b|\btoprak(?:lama)?\b|gnd|アース|接地|クラント|地线|접지",
     ),
     (

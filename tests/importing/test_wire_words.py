@@ -24,7 +24,7 @@ _VOLTS = {Role.SIGNAL: _SIGNAL_V, Role.REFERENCE: _REFERENCE_V, Role.GROUND: _GR
 GROUND, REFERENCE, SIGNAL, SUPPLY = Role.GROUND, Role.REFERENCE, Role.SIGNAL, Role.SUPPLY
 
 WORDS = {
-    "Sensormasse": GROUND, "Gebermasse": GROUND, "Signalmasse": GROUND, "Sensor-Masse": GROUND, "Referenzmasse": GROUND,
+    "Sensormasse": GROUND, "Gebermasse": GROUND, "Signalmasse": GROUND, "Sensor-Masse": GROUND, "Referenzmasse": GROUND, "Bezugspotential": GROUND, "Massepunkt": GROUND,
     "Fühlerminus": GROUND, "Sensormassa": GROUND, "Givarjord": GROUND, "Masa czujnika": GROUND, "Kostra": GROUND,
     "Şase": GROUND, "signal ground": GROUND, "アース": GROUND, "接地": GROUND, "センサGND": GROUND,
     "Sensorversorgung": REFERENCE, "Sensorspeisung": REFERENCE, "Geberversorgung": REFERENCE, "Sensorvoeding": REFERENCE,
