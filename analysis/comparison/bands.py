@@ -8,9 +8,9 @@ from dataclasses import dataclass
 from analysis.captures.model import Role
 from analysis.comparison.mirrored import mirrored_travel
 from analysis.comparison.model import CHANCE, BandComparison, Change, Relation, Tested
+from analysis.comparison.pairing import Pairing
 from analysis.comparison.side import Side
 from analysis.comparison.tested import easier, how_tested
-from analysis.comparison.words import NAMES
 from analysis.diagnosis.assess import assess
 from analysis.diagnosis.findings import Band, Findings, VerdictCode
 from analysis.intervals import Interval
@@ -34,7 +34,7 @@ class _Spot:
         return max(own, key=lambda band: band.confidence, default=None)
 
 
-def compare_bands(first: Side, second: Side, relation: Relation) -> tuple[BandComparison, ...]:
+def compare_bands(first: Side, second: Side, pairing: Pairing) -> tuple[BandComparison, ...]:
     """Look up every band of either side on both.
 
     Bands of the two sides that overlap are one stretch, from the lower of their edges to the higher.
@@ -42,8 +42,8 @@ def compare_bands(first: Side, second: Side, relation: Relation) -> tuple[BandCo
     Parameters
     ----------
     first, second : Side
-    relation : Relation
-        For the words of the reasons.
+    pairing : Pairing
+        For the words of the reasons, and for what a cure asks for.
 
     Returns
     -------
@@ -57,7 +57,7 @@ def compare_bands(first: Side, second: Side, relation: Relation) -> tuple[BandCo
     like a difference, so of those nothing is claimed.
     """
     sides, found = (first, second), (first.seen(), second.seen())
-    compared = [_compared(sides, found, spot, relation) for spot in _spots(found)]
+    compared = [_compared(sides, found, spot, pairing) for spot in _spots(found)]
     return tuple(sorted(compared, key=lambda item: -item.confidence))
 
 
@@ -78,15 +78,15 @@ def _spots(found: Sequence[Findings]) -> list[_Spot]:
 
 
 def _compared(
-    sides: Sequence[Side], found: Sequence[Findings], spot: _Spot, relation: Relation
+    sides: Sequence[Side], found: Sequence[Findings], spot: _Spot, pairing: Pairing
 ) -> BandComparison:
     one, two = (how_tested(side, _looked_up(side, spot)) for side in sides)
     p_value = fisher_exact_p(one.noisy_passes, one.passes, two.noisy_passes, two.passes)
     bands = (spot.band_of(0), spot.band_of(1))
-    change, reasons = _change((one, two), bands, p_value, relation)
+    change, reasons = _change((one, two), bands, p_value, pairing)
     problems = tuple(
         say("{where} nothing can be said: the capture shows a measurement problem", where=name)
-        for item, name in zip(found, NAMES[relation], strict=True)
+        for item, name in zip(found, pairing.names, strict=True)
         if item.verdict.code is VerdictCode.MEASUREMENT_PROBLEM
     )
     if problems:
@@ -121,7 +121,7 @@ def _change(
     sides: tuple[Tested, Tested],
     bands: tuple[Band | None, Band | None],
     p_value: float,
-    relation: Relation,
+    pairing: Pairing,
 ) -> tuple[Change, tuple[Wording, ...]]:
     """What the counts show, and why no more; the band is taken to be where it was found likely."""
     likely = tuple(band is not None and band.confidence >= LIKELY for band in bands)
@@ -129,7 +129,7 @@ def _change(
         return Change.NOT_SHOWN, (say("it is a possible band only"),)
     one, two = sides
     shown = p_value < CHANCE
-    names = NAMES[relation]
+    names = pairing.names
     if not shown and all(side.noisy_passes for side in sides) and _mostly(one) and _mostly(two):
         return Change.STILL_THERE, ()
     clean = next((place for place, side in enumerate(sides) if not side.noisy_passes), None)
@@ -139,7 +139,7 @@ def _change(
             sides[clean],
             present_name=names[1 - clean],
             absent_name=names[clean],
-            as_often=clean == 1 and relation is Relation.BEFORE_AFTER,
+            as_often=clean == 1 and pairing.relation is Relation.BEFORE_AFTER,
         )
         if not shown and sides[clean].passes:
             reasons = (*reasons, _by_chance(p_value))

@@ -74,6 +74,17 @@ def difference_of(first: Check, second: Check) -> tuple[float, float]:
     return values[1] - values[0], combined(first.expanded_uncertainty, second.expanded_uncertainty)
 
 
+def as_compared(item: CheckComparison) -> tuple[Check | None, Check | None]:
+    """Both readings as they are set against each other: their sizes, where the sign is chance."""
+    if not item.in_size:
+        return item.first, item.second
+    first, second = (
+        check if check is None or not check.value < 0.0 else replace(check, value=-check.value)
+        for check in (item.first, item.second)
+    )
+    return first, second
+
+
 def _keyed(side: Side) -> Mapping[_Key, Check]:
     checks = side.seen().checks
     keyed: dict[_Key, Check] = {}
@@ -112,6 +123,7 @@ def _compared(first: Check | None, second: Check | None, turned: bool) -> CheckC
         expanded_uncertainty=spread,
         exceeds=abs(difference) > spread if known else None,
         worst_seen=any_check.code in WORST_SEEN,
+        in_size=any_check.code in _SIGN_IS_CHANCE,
     )
 
 

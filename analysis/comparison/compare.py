@@ -10,8 +10,10 @@ from analysis.captures.verification import content_sentence
 from analysis.comparison.bands import LIKELY, compare_bands
 from analysis.comparison.checks import compare_checks, levels_that_differ
 from analysis.comparison.model import Compared, Comparison, Relation
+from analysis.comparison.pairing import Pairing, pairing_of, taken_as_one, why_not
+from analysis.comparison.positions import apart, stated_as_one
 from analysis.comparison.side import Side, survey_of
-from analysis.comparison.words import TITLES, summary_words
+from analysis.comparison.words import summary_words
 from analysis.diagnosis.findings import Findings, VerdictCode
 from analysis.diagnosis.summary import coverage
 from analysis.intervals import Interval, union
@@ -28,7 +30,8 @@ def compare(first: Side, second: Side, *, relation: Relation = Relation.BEFORE_A
     first, second : Side
         Before and after, left and right, or the known good one and the one in question.
     relation : Relation
-        How they belong together; it decides the words, not the numbers.
+        How they belong together; it decides the words, not the numbers. Where the captures state two sensor
+        positions, nothing is told as before and after, and where they state one, nothing as left and right.
 
     Returns
     -------
@@ -39,20 +42,26 @@ def compare(first: Side, second: Side, *, relation: Relation = Relation.BEFORE_A
     KeyError
         Where a side names a record that its capture does not have.
     """
-    bands = compare_bands(first, second, relation)
+    positions = first.position(), second.position()
+    pairing = pairing_of(relation, *positions)
+    bands = compare_bands(first, second, pairing)
     checks = compare_checks(first, second)
     both = tested_by_both(first.seen(), second.seen())
     sides = (_compared(first), _compared(second))
     likely = [item for item in bands if item.confidence >= LIKELY]
     return Comparison(
-        relation=relation,
+        relation=pairing.relation,
+        asked=relation,
+        names=pairing.names,
+        titles=pairing.titles,
+        one_position=_one_position(first, second),
         first=sides[0],
         second=sides[1],
         bands=bands,
         checks=checks,
         tested_by_both=both,
-        summary=summary_words(sides, likely, levels_that_differ(checks), both, relation),
-        cautions=tuple(_cautions(first, second, relation)),
+        summary=summary_words(sides, likely, levels_that_differ(checks), both, pairing),
+        cautions=tuple(_cautions(first, second, relation, pairing)),
         analysis_version=analysis.__version__,
     )
 
@@ -87,11 +96,20 @@ def _compared(side: Side) -> Compared:
         verdict=findings.verdict,
         content=side.capture.content,
         evidence=findings.evidence,
+        position=side.position(),
     )
 
 
-def _cautions(first: Side, second: Side, relation: Relation) -> Iterator[Wording]:
-    for side, title in zip((first, second), TITLES[relation], strict=True):
+def _one_position(first: Side, second: Side) -> bool | None:
+    positions = first.position(), second.position()
+    return False if apart(*positions) else stated_as_one(*positions) or None
+
+
+def _cautions(first: Side, second: Side, asked: Relation, pairing: Pairing) -> Iterator[Wording]:
+    positions = first.position(), second.position()
+    if said := why_not(asked, *positions):
+        yield said
+    for side, title in zip((first, second), pairing.titles, strict=True):
         if side.findings.verdict.code is VerdictCode.MEASUREMENT_PROBLEM:
             summary = side.findings.verdict.summary
             yield say("{title}: measurement problem. {summary}", title=title, summary=summary)
@@ -104,10 +122,12 @@ def _cautions(first: Side, second: Side, relation: Relation) -> Iterator[Wording
             one=names[0],
             two=names[1],
         )
-    if relation is not Relation.LEFT_RIGHT and first.mirrored != second.mirrored:
+    if pairing.relation is not Relation.LEFT_RIGHT and first.mirrored != second.mirrored:
         yield say("One side is mirrored: its travel is counted from the other end.")
     if _what(first) == _what(second):
         yield say("Both sides are the same capture.")
+    elif first.capture is not second.capture and (said := taken_as_one(pairing.relation, *positions)):
+        yield said
     if first.record or second.record:
         records = [item.record or say("all records") for item in (first, second)]
         yield say(

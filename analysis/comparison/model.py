@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 
 from analysis.captures.model import Match, Role
+from analysis.comparison.positions import Position
 from analysis.diagnosis.findings import Band, Check, Statement, Verdict
 from analysis.intervals import Interval
 from analysis.wording import Wording
@@ -16,6 +17,9 @@ FISHER = "Fisher's exact test, two-sided"
 
 CHANCE = 0.05
 """A difference counts where chance would show one as large in a smaller share of cases (common practice)."""
+
+
+_NOWHERE = Position()
 
 
 class Relation(StrEnum):
@@ -132,6 +136,8 @@ class CheckComparison:
         than the uncertainty of the reading says, so a difference alone is no finding.
     repeated : bool
         Whether a side made this check for several records.
+    in_size : bool
+        Whether sizes are compared, for which sign the values have is chance.
     """
 
     code: str
@@ -144,11 +150,12 @@ class CheckComparison:
     exceeds: bool | None
     worst_seen: bool = False
     repeated: bool = False
+    in_size: bool = False
 
 
 @dataclass(frozen=True, slots=True)
 class Compared:
-    """Which capture one side was, what was found in it, and what that stands on."""
+    """Which capture one side was, where it says that its sensor sits, what was found, and by what."""
 
     path: str
     capture_id: str
@@ -159,6 +166,7 @@ class Compared:
     verdict: Verdict
     content: Match | None = None
     evidence: tuple[Statement, ...] = ()
+    position: Position = _NOWHERE
 
 
 @dataclass(frozen=True, slots=True)
@@ -168,6 +176,14 @@ class Comparison:
     Parameters
     ----------
     relation : Relation
+        As it is told: what was asked for, unless the captures state otherwise.
+    asked : Relation
+        As whoever compares them takes the sides to belong together.
+    names, titles : pair of Wording
+        Where each side is, as an adverb, and what to write above it.
+    one_position : bool or None
+        Whether both are of one sensor position: False where the captures state two, True where they state
+        one, None where they do not say.
     first, second : Compared
     bands : tuple of BandComparison
         The likeliest first; empty where neither side shows one.
@@ -183,6 +199,10 @@ class Comparison:
     """
 
     relation: Relation
+    asked: Relation
+    names: tuple[Wording, Wording]
+    titles: tuple[Wording, Wording]
+    one_position: bool | None
     first: Compared
     second: Compared
     bands: tuple[BandComparison, ...]

@@ -2,11 +2,17 @@
 
 As with the findings: every key is always there, new ones may join, none is renamed or dropped without a new
 schema name, and a number that is not finite is null.
+
+``change`` says what the counts do from the first side to the second, whatever the sides are: it is a cure
+only where ``relation`` is ``before_after``, which it never is where the captures state two sensor positions
+(``one_position`` false). ``outcome`` says the same in words. ``relation`` is what may be told, ``asked`` what
+was asked for. Where ``in_size`` is true the difference is that of the sizes: such a sign is chance.
 """
 
 from __future__ import annotations
 
 import math
+from dataclasses import asdict
 
 from analysis.comparison.model import (
     FISHER,
@@ -16,6 +22,7 @@ from analysis.comparison.model import (
     Comparison,
     Tested,
 )
+from analysis.comparison.words import change_name
 from analysis.diagnosis.findings import Band, Check
 from analysis.diagnosis.serialise import JsonObject
 from analysis.intervals import Interval
@@ -37,11 +44,13 @@ def comparison_object(comparison: Comparison, *, paths: tuple[str, str] = ("", "
         "schema": SCHEMA,
         "analysis_version": comparison.analysis_version,
         "relation": comparison.relation.value,
+        "asked": comparison.asked.value,
+        "one_position": comparison.one_position,
         "before": _side(comparison.first, paths[0]),
         "after": _side(comparison.second, paths[1]),
         "summary": str(comparison.summary),
         "cautions": [str(item) for item in comparison.cautions],
-        "bands": [_band(item) for item in comparison.bands],
+        "bands": [_band(item, comparison) for item in comparison.bands],
         "checks": [_check(item) for item in comparison.checks],
         "tested_by_both": [_ends(item) for item in comparison.tested_by_both],
     }
@@ -75,18 +84,20 @@ def _side(side: Compared, path: str) -> JsonObject:
         "sha256": side.sha256,
         "content": side.content.value if side.content is not None else None,
         "title": side.title,
+        "position": asdict(side.position),
         "record": side.record or None,
         "mirrored": side.mirrored,
         "verdict": {"code": side.verdict.code.value, "confidence": _number(side.verdict.confidence)},
     }
 
 
-def _band(item: BandComparison) -> JsonObject:
+def _band(item: BandComparison, comparison: Comparison) -> JsonObject:
     return {
         "track": item.track.value,
         "start_percent": _number(item.travel.start),
         "end_percent": _number(item.travel.stop),
         "change": item.change.value,
+        "outcome": str(change_name(item.change, comparison)),
         "reasons": [str(reason) for reason in item.reasons],
         "test": {"method": FISHER, "p_value": _number(item.p_value)},
         "share_difference": _ends(item.share_difference),
@@ -126,6 +137,7 @@ def _check(item: CheckComparison) -> JsonObject:
         "expanded_uncertainty": _number(item.expanded_uncertainty),
         "exceeds": item.exceeds,
         "worst_seen": item.worst_seen,
+        "in_size": item.in_size,
     }
 
 

@@ -8,6 +8,7 @@ import numpy as np
 
 from analysis.captures.model import Capture, Record, Role
 from analysis.comparison.mirrored import mirrored_findings
+from analysis.comparison.positions import Position, position_of
 from analysis.diagnosis.findings import Findings, TrackSurvey
 
 _MATRICES = ("breakup_percent", "dwell_s", "onsets", "lasting", "deep", "restless_s")
@@ -61,6 +62,10 @@ class Side:
         """
         found = self.own() if self.track is None else _as_signal(self.own(), self.track)
         return mirrored_findings(found) if self.mirrored else found
+
+    def position(self) -> Position:
+        """Where its capture says that its sensor sits."""
+        return position_of(self.capture, self.track)
 
     def record_named(self, name: str) -> Record | None:
         """A record of the capture, or None; spans of a split record are not its records."""

@@ -4,27 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from analysis.comparison.model import BandComparison, Change, CheckComparison, Compared, Relation
+from analysis.comparison.model import BandComparison, Change, CheckComparison, Compared, Comparison, Relation
+from analysis.comparison.pairing import Pairing
 from analysis.diagnosis.findings import Band, VerdictCode
 from analysis.diagnosis.verdict import only_when_handled
 from analysis.intervals import Interval
 from analysis.wording import Template, Wording, joined, say
-
-NAMES: Mapping[Relation, tuple[Wording, Wording]] = {
-    Relation.BEFORE_AFTER: (say("before"), say("after")),
-    Relation.LEFT_RIGHT: (say("on the left"), say("on the right")),
-    Relation.KNOWN_GOOD: (say("on the known good one"), say("on this one")),
-    Relation.SIDE_BY_SIDE: (say("on this one"), say("on the other one")),
-}
-"""Where each side is, as an adverb."""
-
-TITLES: Mapping[Relation, tuple[Wording, Wording]] = {
-    Relation.BEFORE_AFTER: (say("Before"), say("After")),
-    Relation.LEFT_RIGHT: (say("Left"), say("Right")),
-    Relation.KNOWN_GOOD: (say("Known good"), say("This one")),
-    Relation.SIDE_BY_SIDE: (say("This one"), say("The other one")),
-}
-"""What to write above each side."""
 
 _OVER_TIME: Mapping[Change, Template] = {
     Change.GONE: Template(
@@ -81,12 +66,38 @@ _NOT_SHOWN: Mapping[tuple[bool, bool], Template] = {
 """By whether the sides follow in time, and whether the second alone shows the band."""
 
 
+_OUTCOMES_BESIDE: Mapping[Change, Template] = {
+    Change.GONE: Template("{first} alone"),
+    Change.LESS: Template("less often {second}"),
+    Change.STILL_THERE: Template("both"),
+    Change.MORE: Template("more often {second}"),
+    Change.APPEARED: Template("{second} alone"),
+    Change.NOT_SHOWN: Template("not shown"),
+}
+_OUTCOMES: Mapping[Change, Wording] = {
+    Change.GONE: say("gone"),
+    Change.LESS: say("less often"),
+    Change.STILL_THERE: say("still there"),
+    Change.MORE: say("more often"),
+    Change.APPEARED: say("appeared"),
+    Change.NOT_SHOWN: say("not shown"),
+}
+
+
+def change_name(change: Change, comparison: Comparison) -> Wording:
+    """What became of a band, or which side has it, as people say it."""
+    if comparison.relation is Relation.BEFORE_AFTER:
+        return _OUTCOMES[change]
+    first, second = comparison.names
+    return _OUTCOMES_BESIDE[change](first=first, second=second)
+
+
 def travel_words(travel: Interval) -> Wording:
     """A stretch of travel: ``"41.9–47.7 % of travel"``."""
     return say("{start:.1f}–{stop:.1f} % of travel", start=travel.start, stop=travel.stop)
 
 
-def band_words(band: BandComparison, relation: Relation) -> Wording:
+def band_words(band: BandComparison, pairing: Pairing) -> Wording:
     """What became of one band, in one sentence that says no more than its counts."""
     one, two = band.first, band.second
     values = {
@@ -95,17 +106,17 @@ def band_words(band: BandComparison, relation: Relation) -> Wording:
         "all1": one.passes,
         "bad2": two.noisy_passes,
         "all2": two.passes,
-        "where1": NAMES[relation][0],
-        "where2": NAMES[relation][1],
+        "where1": pairing.names[0],
+        "where2": pairing.names[1],
     }
-    over_time = relation is Relation.BEFORE_AFTER
+    over_time = pairing.relation is Relation.BEFORE_AFTER
     if band.change is not Change.NOT_SHOWN:
         return (_OVER_TIME if over_time else _SIDE_BY_SIDE)[band.change](**values)
     new = _sure(band.second_band) > _sure(band.first_band)
     return _NOT_SHOWN[over_time, new](reasons=joined(band.reasons, "; "), **values)
 
 
-def level_words(check: CheckComparison, relation: Relation) -> Wording:
+def level_words(check: CheckComparison, pairing: Pairing) -> Wording:
     """A level that differs by more than the uncertainty of the difference."""
     if check.first is None or check.second is None:
         raise ValueError(f"both sides must have made the check {check.code!r}")
@@ -115,8 +126,8 @@ def level_words(check: CheckComparison, relation: Relation) -> Wording:
         title=check.title,
         value1_mv=1e3 * check.first.value,
         value2_mv=1e3 * check.second.value,
-        where1=NAMES[relation][0],
-        where2=NAMES[relation][1],
+        where1=pairing.names[0],
+        where2=pairing.names[1],
         difference_mv=1e3 * check.difference,
         spread_mv=1e3 * check.expanded_uncertainty,
     )
@@ -127,7 +138,7 @@ def summary_words(
     bands: Sequence[BandComparison],
     levels: Sequence[CheckComparison],
     tested_by_both: Sequence[Interval],
-    relation: Relation,
+    pairing: Pairing,
 ) -> Wording:
     """All of it in a few plain sentences.
 
@@ -140,16 +151,16 @@ def summary_words(
         Levels that differ by more than their uncertainty.
     tested_by_both : sequence of Interval
         For what may be said where there is no band.
-    relation : Relation
+    pairing : Pairing
     """
-    parts: list[Wording] = [band_words(item, relation) for item in bands]
+    parts: list[Wording] = [band_words(item, pairing) for item in bands]
     verdicts_differ = _fault(sides[0]) != _fault(sides[1])
     if not bands:
         parts.append(_no_band_words(tested_by_both))
     if not bands and verdicts_differ:
-        for name, side in zip(TITLES[relation], sides, strict=True):
+        for name, side in zip(pairing.titles, sides, strict=True):
             parts.append(say("{name}: {summary}", name=name, summary=side.verdict.summary))
-    parts += [level_words(item, relation) for item in levels]
+    parts += [level_words(item, pairing) for item in levels]
     if not bands and not levels and not verdicts_differ:
         parts.append(say("No reading differs by more than its uncertainty."))
     return joined(parts)

@@ -4,40 +4,22 @@ from __future__ import annotations
 
 import math
 
+from analysis.comparison.checks import as_compared
 from analysis.comparison.model import (
     BandComparison,
-    Change,
     CheckComparison,
     Compared,
     Comparison,
-    Relation,
     Tested,
 )
-from analysis.comparison.words import NAMES, TITLES
+from analysis.comparison.words import change_name
 from analysis.diagnosis.findings import Check
 from analysis.reports.checks import check_reading, result_name
 from analysis.reports.confidence import in_words
 from analysis.reports.document import Report, Section, Table
 from analysis.reports.quantities import NO_VALUE, reading, travel
 from analysis.reports.verdicts import verdict_title
-from analysis.wording import Template, Wording, joined, say
-
-_SIDE_BY_SIDE = {
-    Change.GONE: Template("{first} alone"),
-    Change.LESS: Template("less often {second}"),
-    Change.STILL_THERE: Template("both"),
-    Change.MORE: Template("more often {second}"),
-    Change.APPEARED: Template("{second} alone"),
-    Change.NOT_SHOWN: Template("not shown"),
-}
-_CHANGES = {
-    Change.GONE: say("gone"),
-    Change.LESS: say("less often"),
-    Change.STILL_THERE: say("still there"),
-    Change.MORE: say("more often"),
-    Change.APPEARED: say("appeared"),
-    Change.NOT_SHOWN: say("not shown"),
-}
+from analysis.wording import Wording, joined, say
 
 
 def comparison_report(comparison: Comparison) -> Report:
@@ -52,7 +34,7 @@ def comparison_report(comparison: Comparison) -> Report:
     Report
         Sections without content are left out.
     """
-    first, second = TITLES[comparison.relation]
+    first, second = comparison.titles
     sections = (
         Section(say("What stands against reading more into it"), items=comparison.cautions),
         _bands(comparison, first, second),
@@ -72,20 +54,13 @@ def comparison_report(comparison: Comparison) -> Report:
     )
 
 
-def change_name(change: Change, relation: Relation) -> Wording:
-    """What became of a band, or which side has it, as people say it."""
-    if relation is Relation.BEFORE_AFTER:
-        return _CHANGES[change]
-    first, second = NAMES[relation]
-    return _SIDE_BY_SIDE[change](first=first, second=second)
-
-
 def check_name(item: CheckComparison) -> Wording:
-    """The check by its title, with its record where it was made for several."""
-    taken = item.first or item.second
-    if not item.repeated or taken is None:
-        return say("{title}", title=item.title or item.code)
-    return say("{title}, {record}", title=item.title or item.code, record=taken.record)
+    """The check by its title, with its record where there are several; says where sizes stand for it."""
+    taken, title = item.first or item.second, item.title or item.code
+    name = say("{title}", title=title)
+    if item.repeated and taken is not None:
+        name = say("{title}, {record}", title=title, record=taken.record)
+    return say("{name}, in size", name=name) if as_compared(item) != (item.first, item.second) else name
 
 
 def counts_text(tested: Tested) -> Wording:
@@ -102,12 +77,7 @@ def chance_text(p_value: float) -> Wording:
 
 def difference_text(item: CheckComparison) -> str:
     """The difference with its expanded uncertainty; a dash where it cannot be taken."""
-    text = reading(item.difference, item.expanded_uncertainty, item.unit)
-    one, two = item.first, item.second
-    if one is None or two is None or not math.isfinite(item.difference) or one.value * two.value >= 0.0:
-        return text
-    plain = math.isclose(item.difference, two.value - one.value, abs_tol=1e-12)
-    return text if plain else say("{difference}, in size", difference=text)
+    return reading(item.difference, item.expanded_uncertainty, item.unit)
 
 
 def exceeds_text(item: CheckComparison) -> Wording:
@@ -150,7 +120,7 @@ def _bands(comparison: Comparison, first: str, second: str) -> Section:
             _place(item),
             counts_text(item.first),
             counts_text(item.second),
-            change_name(item.change, comparison.relation),
+            change_name(item.change, comparison),
             chance_text(item.p_value) if item.first.passes and item.second.passes else NO_VALUE,
         )
         for item in comparison.bands
@@ -189,8 +159,7 @@ def _checks(comparison: Comparison, first: str, second: str) -> Section:
     rows = tuple(
         (
             check_name(item),
-            _reading(item.first),
-            _reading(item.second),
+            *map(_reading, as_compared(item)),
             difference_text(item),
             exceeds_text(item),
         )

@@ -6,13 +6,13 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QColor, QFont, QResizeEvent, QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
+from analysis.comparison.checks import as_compared
 from analysis.comparison.model import FISHER, BandComparison, Change, CheckComparison, Comparison, Relation
-from analysis.comparison.words import TITLES
+from analysis.comparison.words import change_name
 from analysis.intervals import Interval
 from analysis.reports.checks import check_reading, result_name
 from analysis.reports.comparison_report import (
     chance_text,
-    change_name,
     check_name,
     counts_text,
     difference_text,
@@ -95,11 +95,11 @@ class NumbersView(Pane):
         if comparison is None:
             self.show_empty(otherwise or self.tr("Open a second capture to see what differs."))
             return
-        first, second = TITLES[comparison.relation]
+        first, second = comparison.titles
         heads = (self.tr("What"), said(first), said(second), self.tr("Difference"), self.tr("Beyond chance"))
         self.model.setHorizontalHeaderLabels(list(heads))
         for band in comparison.bands:
-            self.model.appendRow(self._band_row(band, comparison.relation))
+            self.model.appendRow(self._band_row(band, comparison))
         for check in comparison.checks:
             self.model.appendRow(self._check_row(check))
         self.table.horizontalHeader().setMinimumSectionSize(_LEAST_COLUMN_PX)
@@ -137,25 +137,25 @@ class NumbersView(Pane):
         self._palette = palette
         self.show_comparison(self._comparison, self.empty_text)
 
-    def _band_row(self, band: BandComparison, relation: Relation) -> list[QStandardItem]:
+    def _band_row(self, band: BandComparison, comparison: Comparison) -> list[QStandardItem]:
         texts = (
             self.tr("Band {travel}").format(travel=_percent(band.travel)),
             said(counts_text(band.first)),
             said(counts_text(band.second)),
-            said(change_name(band.change, relation)),
+            said(change_name(band.change, comparison)),
             said(chance_text(band.p_value)),
         )
         lines = [said(reason) for reason in band.reasons]
-        for title, side in zip(TITLES[relation], (band.first, band.second), strict=True):
+        for title, side in zip(comparison.titles, (band.first, band.second), strict=True):
             lines.append(f"{said(title)}: {said(how_tested_text(side))}")
         lines.append(self.tr("Counts of crossings, tested by {test}").format(test=FISHER))
         row = _row(texts, "\n".join(lines))
-        self._tint(row[3], _TONES[band.change] if relation is Relation.BEFORE_AFTER else "")
+        self._tint(row[3], _TONES[band.change] if comparison.relation is Relation.BEFORE_AFTER else "")
         self._tint(row[0], "")
         return row
 
     def _check_row(self, check: CheckComparison) -> list[QStandardItem]:
-        sides = (check.first, check.second)
+        sides = as_compared(check)
         texts = (
             said(check_name(check)),
             *(said(check_reading(item)) if item is not None else self.tr("not taken") for item in sides),

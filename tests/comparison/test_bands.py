@@ -14,6 +14,7 @@ from analysis.captures.model import ArraySource, Capture, Channel, Role
 from analysis.comparison.bands import LIKELY, compare_bands
 from analysis.comparison.compare import compare
 from analysis.comparison.model import CHANCE, BandComparison, Change, Relation
+from analysis.comparison.pairing import Pairing
 from analysis.comparison.side import Side
 from analysis.diagnosis.findings import Verdict, VerdictCode
 from analysis.intervals import Interval
@@ -25,7 +26,7 @@ from tests.signals.examples import Floats
 
 
 def _likely(first: Side, second: Side, relation: Relation = Relation.BEFORE_AFTER) -> BandComparison:
-    (found,) = [item for item in compare_bands(first, second, relation) if item.confidence >= LIKELY]
+    (found,) = [item for item in compare_bands(first, second, Pairing(relation)) if item.confidence >= LIKELY]
     return found
 
 
@@ -57,7 +58,7 @@ def test_a_capture_beside_itself_shows_no_difference() -> None:
 
 
 def test_sound_sensors_have_no_likely_band_to_compare() -> None:
-    found = compare_bands(side(), side(strokes=10), Relation.BEFORE_AFTER)
+    found = compare_bands(side(), side(strokes=10), Pairing(Relation.BEFORE_AFTER))
     assert not [item for item in found if item.confidence >= LIKELY]
 
 
@@ -188,7 +189,7 @@ def test_the_interval_of_the_difference_is_statsmodels_newcombe() -> None:
 
 def test_two_bands_are_two_stretches_and_one_of_them_may_be_gone() -> None:
     other = Interval(25.0, 29.0)
-    found = compare_bands(side(BAND, other), side(other), Relation.BEFORE_AFTER)
+    found = compare_bands(side(BAND, other), side(other), Pairing(Relation.BEFORE_AFTER))
     changes = {item.change for item in found if item.travel.overlap(BAND) > 0 and item.confidence >= LIKELY}
     kept = {item.change for item in found if item.travel.overlap(other) > 0 and item.confidence >= LIKELY}
     assert changes == {Change.GONE}
@@ -199,7 +200,7 @@ def test_of_a_merely_possible_band_nothing_is_claimed() -> None:
     bad = side(BAND)
     weak = tuple(replace(item, confidence=0.3) for item in bad.findings.bands)
     doubted = replace(bad, findings=replace(bad.findings, bands=weak))
-    found = compare_bands(doubted, side(), Relation.BEFORE_AFTER)
+    found = compare_bands(doubted, side(), Pairing(Relation.BEFORE_AFTER))
     assert {item.change for item in found} == {Change.NOT_SHOWN}
     assert "gone" not in compare(doubted, side()).summary
 
@@ -216,7 +217,7 @@ def test_a_mirrored_sensor_has_its_band_at_the_same_place() -> None:
     assert found.travel.overlap(BAND) > 0.8 * BAND.length
     assert found.second.noisy_passes == found.second.passes == 12
     assert _likely(side(BAND), side(), Relation.LEFT_RIGHT).change is Change.GONE
-    apart = compare_bands(side(BAND), plain, Relation.LEFT_RIGHT)
+    apart = compare_bands(side(BAND), plain, Pairing(Relation.LEFT_RIGHT))
     assert len([item for item in apart if item.confidence >= LIKELY]) == 2
 
 

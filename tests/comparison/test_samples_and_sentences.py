@@ -122,7 +122,8 @@ def test_left_against_right_the_band_is_on_the_left_alone() -> None:
     assert "is on the left alone" in found.summary
     assert "on none of" in found.summary
     turned = compare(right, sample(BEFORE), relation=Relation.LEFT_RIGHT)
-    assert "is on the right alone" in turned.summary
+    assert "is on the left alone" in turned.summary
+    assert turned.titles == ("Right", "Left")
 
 
 def test_two_sound_sensors_have_no_band_and_no_difference() -> None:

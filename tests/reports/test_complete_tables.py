@@ -13,6 +13,7 @@ from typing import Any
 import pytest
 
 from analysis.captures.model import Role, Step
+from analysis.comparison import pairing
 from analysis.comparison import words as comparison_words
 from analysis.comparison.model import Change, Relation
 from analysis.diagnosis import findings as facts
@@ -20,7 +21,6 @@ from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import Result, State, VerdictCode
 from analysis.reports import (
     checks,
-    comparison_report,
     confidence,
     consequences,
     customer_page,
@@ -68,10 +68,10 @@ TABLES: list[tuple[Mapping[Any, object], Any]] = [
     (technicians_part._CHOICES, Choice),
     (customer_page._CLOSING_NAMES, set(CLOSING)),
     (customer_page._AMOUNT_NAMES, set(OFFER_AMOUNTS)),
-    (comparison_words.NAMES, Relation),
-    (comparison_words.TITLES, Relation),
-    (comparison_report._CHANGES, Change),
-    (comparison_report._SIDE_BY_SIDE, Change),
+    (pairing.NAMES, Relation),
+    (pairing.TITLES, Relation),
+    (comparison_words._OUTCOMES, Change),
+    (comparison_words._OUTCOMES_BESIDE, Change),
 ]
 CHECK_CODES = {
     "recorder_zero",
