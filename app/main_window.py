@@ -339,6 +339,7 @@ class Window(QMainWindow):
             "run_onward": passages,
             "repeat": passages,
             "clearest": bands,
+            "release": own,
             "next_band": bands or (comparing and self.compare.has_bands),
             "control_unit": shown,
             "why": own and self.why.possible,

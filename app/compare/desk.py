@@ -8,22 +8,19 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 
-from analysis.comparison.mirrored import mirrored_band, mirrored_survey
 from analysis.comparison.model import Comparison, Relation
 from analysis.comparison.movement import first_movement_s
-from analysis.comparison.words import TITLES
-from analysis.diagnosis.findings import Band, TrackSurvey
-from analysis.intervals import Interval
+from app.compare.belonging import on_one_place, pairing, ruled_out, why_no_corners
+from app.compare.drawn import draw_bands, share_scale
 from app.compare.focus import CompareFocus
+from app.compare.heads import head_of
 from app.compare.known_good import keep_as_known_good, known_good
 from app.compare.maker import ComparisonMaker, MakeCorner, corner_of
-from app.compare.marks import marks_on, spans_on
 from app.compare.menu import SideMenu
 from app.compare.page import ComparePage
 from app.compare.side import CompareSide
 from app.compare.stepping import Steps
-from app.drawing.band_item import Stretch
-from app.drawing.numbers import duration, rate_text
+from app.compare.summary import moved_words
 from app.jobs import Jobs
 from app.language import said
 from app.review.pointer_reader import Pointed
@@ -129,7 +126,7 @@ class CompareDesk(QObject):
         """One lane for each channel, or all on one axis, on both sides."""
         for trace in self.page.traces:
             trace.show_as_lanes(as_lanes)
-        self._share_scale()
+        share_scale(self.page.traces)
         self._show_windows()
         self._show_bands()
 
@@ -171,7 +168,11 @@ class CompareDesk(QObject):
             )
             return
         self.page.problem_bar.hide()
+        before_s = self.focus.offset_s
         self.focus.align(moments[1] - moments[0])
+        moved_s = before_s - self.focus.offset_s
+        told = moved_words(moved_s) or self.tr("Both arms first move at the same place: nothing was moved.")
+        self._window.statusBar().showMessage(told, 8000)
 
     def keep_known_good(self) -> None:
         """Keep Review's capture as known good for its kind of sensor."""
@@ -234,8 +235,18 @@ class CompareDesk(QObject):
         self._compare()
 
     def _mirror(self, place: int) -> None:
-        name = "mirror_second" if place else "mirror_first"
-        self.sides[place].mirror(self._window.actions_by_name[name].isChecked())
+        action = self._window.actions_by_name["mirror_second" if place else "mirror_first"]
+        if action.isChecked() and on_one_place(self.sides):
+            action.setChecked(False)
+            self.page.problem_bar.show_problem(
+                self.tr(
+                    "Both captures are of one and the same sensor position, so neither is mirrored: that is"
+                    " for a sensor that is mounted the other way round, as on the other side of the axle."
+                )
+            )
+            return
+        self.page.problem_bar.hide()
+        self.sides[place].mirror(action.isChecked())
 
     def _toggle_corners(self) -> None:
         self.page.show_corners(self._window.actions_by_name["corners"].isChecked())
@@ -264,6 +275,9 @@ class CompareDesk(QObject):
         """Another capture: of its records, show the one that was taken as the other side's was."""
         other = self.sides[1 - self.sides.index(side)]
         side.match(other.record)
+        if on_one_place(self.sides):
+            for item in self.sides:
+                item.mirror(False)
         self._show_sides()
 
     # -- what is shown -----------------------------------------------------------------------
@@ -276,7 +290,7 @@ class CompareDesk(QObject):
                 page.traces[place].show_record(side.record)
             page.tools[place].show_choices(side.capture, side.record, side.tracks, side.track)
             actions["mirror_second" if place else "mirror_first"].setChecked(side.mirrored)
-        self._share_scale()
+        share_scale(self.page.traces)
         self.focus.take(self.sides[0].record, self.sides[1].record)
         self._show_names()
         self._show_windows()
@@ -286,26 +300,22 @@ class CompareDesk(QObject):
         self._compare()
         self._show_corners()
 
-    def _share_scale(self) -> None:
-        """One scale of volts for lanes of the same role, so that heights can be compared by eye."""
-        lanes = [{lane.curves[0][1].role: lane for lane in trace.lanes} for trace in self.page.traces]
-        for role in lanes[0].keys() & lanes[1].keys():
-            shown = [own[role].box.shown()[1] for own in lanes]
-            for own in lanes:
-                own[role].box.show_y(min(item.start for item in shown), max(item.stop for item in shown))
-
     def _show_names(self) -> None:
-        titles = [said(item) for item in TITLES[self.relation]]
-        self.page.show_relation(self.relation)
-        for trace, side, title in zip(self.page.traces, self.sides, titles, strict=True):
-            trace.set_title(title)
+        told = pairing(self.relation, self.sides)
+        titles = [said(item) for item in told.titles]
+        refused = {relation: said(reason) for relation, reason in ruled_out(self.sides).items()}
+        self.page.show_relation(told.relation, refused)
+        for place, (trace, side) in enumerate(zip(self.page.traces, self.sides, strict=True)):
+            trace.set_title(titles[place])
             said_of = self.tr("as its review says") if side.reviewed else ""
-            trace.set_note(" · ".join(part for part in (_about(side), said_of) if part))
+            whole = side.capture.title if side.capture is not None else ""
+            trace.set_note(head_of(side, self.sides[1 - place], said_of), whole)
         self.page.track.show_names(titles[0], titles[1])
 
     def _show_windows(self) -> None:
         for trace, window in zip(self.page.traces, self.focus.windows, strict=True):
             trace.show_window(window)
+        self.page.summary.show_shift(self.focus.shift_s if self.focus.linked else 0.0)
         if self.page.corners_shown:
             self.page.corners.show_window(self.focus.windows[0])
 
@@ -326,29 +336,7 @@ class CompareDesk(QObject):
         self._window.actions_by_name["link"].setChecked(self.focus.linked)
 
     def _show_bands(self) -> None:
-        surveys: list[TrackSurvey | None] = []
-        bands: list[tuple[Band, ...]] = []
-        spans: list[tuple[Stretch, ...]] = []
-        crossings: list[list[Interval]] = []
-        for place, side in enumerate(self.sides):
-            own = side.findings.bands if side.findings is not None else ()
-            own = tuple(item for item in own if item.track is side.track)
-            stretches = tuple(
-                Stretch(item.time, strong=band.confidence >= 0.5)
-                for band in own
-                for item in band.crossings
-                if side.record is not None and item.record == side.record.name and item.noisy
-            )
-            self.page.traces[place].show_stretches(stretches)
-            crossings.append([item.span for item in stretches])
-            markers = self._window.keeper.review.markers if side.of_review else side.markers
-            self.page.traces[place].marks.show_marks(marks_on(markers, side.record))
-            spans.append(spans_on(markers, side.track, side.mirrored))
-            survey = side.survey
-            surveys.append(mirrored_survey(survey) if side.mirrored and survey is not None else survey)
-            bands.append(tuple(mirrored_band(item) for item in own) if side.mirrored else own)
-        self.steps.take(crossings)
-        self.page.track.show_surveys((surveys[0], surveys[1]), (bands[0], bands[1]), (spans[0], spans[1]))
+        self.steps.take(draw_bands(self.page, self.sides, self._window.keeper.review.markers))
 
     def _compare(self) -> None:
         self.maker.compare(self.sides[0], self.sides[1], self.relation)
@@ -362,13 +350,19 @@ class CompareDesk(QObject):
 
     def _show_corners(self) -> None:
         """Read both corners in the background, where they are shown."""
-        if self.page.corners_shown:
-            corners = [self._corner(place) for place in (0, 1)]
-            self.maker.read_corners(corners[0], corners[1], self.page.corners.rule)
+        if not self.page.corners_shown:
+            return
+        reason = why_no_corners(self.sides)
+        if reason is not None:
+            self.maker.leave_corners()
+            self.page.corners.show_refusal(said(reason))
+            return
+        corners = [self._corner(place) for place in (0, 1)]
+        self.maker.read_corners(corners[0], corners[1], self.page.corners.rule)
 
     def _corner(self, place: int) -> MakeCorner | None:
         shift_s = -self.focus.offset_s if place else 0.0
-        return corner_of(self.sides[place], shift_s, said(TITLES[self.relation][place]))
+        return corner_of(self.sides[place], shift_s, said(pairing(self.relation, self.sides).titles[place]))
 
     def _show_waiting(self) -> None:
         """What to do, or what is being done, where there is no comparison."""
@@ -384,13 +378,3 @@ class CompareDesk(QObject):
         if self.comparison is None:
             said = self.tr("{doing}… {share} %").format(doing=title, share=round(100 * done))
             self.page.summary.show_comparison(None, said)
-
-
-def _about(side: CompareSide) -> str:
-    if side.capture is None:
-        return ""
-    record = side.record
-    parts = [side.capture.title]
-    if record is not None:
-        parts += [record.label, duration(record.duration_s), rate_text(1.0 / record.sample_interval_s)]
-    return " · ".join(part for part in parts if part)

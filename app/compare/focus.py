@@ -57,6 +57,12 @@ class CompareFocus(QObject):
         return self._offset_s
 
     @property
+    def shift_s(self) -> float:
+        """Seconds by which the second trace was moved to later, from where both begin over each other."""
+        starts = [item.first_sample_s if item is not None else 0.0 for item in self._records]
+        return starts[1] - starts[0] - self._offset_s
+
+    @property
     def moments(self) -> tuple[float | None, float | None]:
         """What is pointed at in each trace; both where the time is linked."""
         if self._moment is None:

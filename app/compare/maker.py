@@ -91,6 +91,10 @@ class ComparisonMaker(QObject):
             lambda error: self.problem.emit(sentence(error, self.tr("Left against right"))),
         )
 
+    def leave_corners(self) -> None:
+        """Read no corners: what is shown are not two."""
+        self._jobs.cancel(CORNERS)
+
     def _take(self, comparison: Comparison | None) -> None:
         self.comparison = comparison
         self.compared.emit(comparison)

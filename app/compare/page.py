@@ -2,32 +2,31 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtGui import QResizeEvent, QStandardItemModel
 from PySide6.QtWidgets import (
     QComboBox,
     QHBoxLayout,
     QLabel,
     QMenu,
-    QSizePolicy,
     QSplitter,
     QToolButton,
     QVBoxLayout,
     QWidget,
 )
 
-from analysis.comparison.model import Comparison, Relation
+from analysis.comparison.model import Relation
+from app.compare.summary import SummaryStrip
+from app.drawing.plain import plain_tip
 from app.drawing.theme import Palette
-from app.language import said
 from app.page_stack import PageStack
 from app.views.caution_strip import CautionStrip
 from app.views.corners import CornersView
 from app.views.numbers_table import NumbersView
 from app.views.problem_bar import ProblemBar
 from app.views.side_tools import SideTools
-from app.views.tall_enough import TallEnough
 from app.views.trace import TraceView
 from app.views.track_pair import TrackPairView
 
@@ -61,8 +60,9 @@ class ComparePage(QWidget):
         self.traces = (TraceView(), TraceView())
         self.tools = (SideTools(menus[0]), SideTools(menus[1]))
         self.track, self.corners, self.numbers = TrackPairView(), CornersView(), NumbersView()
-        self.summary = _Summary()
-        self.relation = QComboBox()
+        self.summary = SummaryStrip()
+        self.relation, self._relations = QComboBox(), QStandardItemModel(self)
+        self.relation.setModel(self._relations)
         self.relation.setAccessibleName(self.tr("How the two belong together"))
         self.relation.setToolTip(self.tr("How the two belong together; it decides the words alone"))
         self.relation.setFocusPolicy(Qt.FocusPolicy.TabFocus)
@@ -72,6 +72,7 @@ class ComparePage(QWidget):
             (Relation.BEFORE_AFTER, self.tr("Before and after")),
             (Relation.LEFT_RIGHT, self.tr("Left and right")),
             (Relation.KNOWN_GOOD, self.tr("Known good and this one")),
+            (Relation.SIDE_BY_SIDE, self.tr("Two different sensors")),
         ):
             self.relation.addItem(text, relation)
         self.relation.activated.connect(lambda _row: self.relation_chosen.emit(self.chosen_relation()))
@@ -93,9 +94,15 @@ class ComparePage(QWidget):
         """Whether left against right is shown."""
         return self._lower.currentWidget() is self.corners
 
-    def show_relation(self, relation: Relation) -> None:
-        """Mark how the two belong together."""
+    def show_relation(self, relation: Relation, refused: Mapping[Relation, str]) -> None:
+        """Mark how the two belong together, and grey what they cannot be; its tip says why."""
         self.relation.setCurrentIndex(self.relation.findData(relation))
+        for row in range(self._relations.rowCount()):
+            reason = refused.get(Relation(self.relation.itemData(row)), "")
+            self._relations.item(row).setEnabled(not reason)
+            self._relations.item(row).setToolTip(plain_tip(reason))
+        told = [self.tr("How the two belong together; it decides the words alone"), *refused.values()]
+        self.relation.setToolTip(plain_tip("\n".join(told)))
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
@@ -128,10 +135,15 @@ class ComparePage(QWidget):
         header.addWidget(back)
         for place, (trace, tools) in enumerate(zip(self.traces, self.tools, strict=True)):
             trace.add_tool(tools)
-            trace.add_tool(button("mirror_second" if place else "mirror_first", text=True, heading=True))
+            mirror = button("mirror_second" if place else "mirror_first", text=True, heading=True)
+            mirror.defaultAction().setIconText(self.tr("Mirror"))
+            mirror.setProperty("outlined", True)
+            trace.add_tool(mirror)
         self.traces[1].add_empty_tool(button("open_other", text=True))
         for view in (self.track, self.corners):
-            view.add_tool(button("corners", text=True, heading=True))
+            corners = button("corners", text=True, heading=True)
+            corners.setProperty("outlined", True)
+            view.add_tool(corners)
         page = QVBoxLayout(self)
         page.setContentsMargins(8, 2, 8, 0)
         page.setSpacing(_GAP_PX)
@@ -152,36 +164,6 @@ class ComparePage(QWidget):
         return _split(Qt.Orientation.Vertical, (upper, 6), (lower, 7))
 
 
-class _Summary(TallEnough):
-    """The sentence, and below it what stands against reading more into it."""
-
-    def __init__(self) -> None:
-        super().__init__()
-        self.setObjectName("pane")
-        self._sentence, self._cautions = _label("font-size: 12pt; font-weight: 600;"), _label("")
-        self._sentence.setAccessibleName(self.tr("What differs"))
-        self._cautions.setProperty("quiet", True)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(10, 6, 10, 6)
-        column.setSpacing(2)
-        column.addWidget(self._sentence)
-        column.addWidget(self._cautions)
-        self.show_comparison(None, self.tr("Open a second capture to see what differs."))
-
-    @property
-    def text(self) -> str:
-        """The sentence that is shown."""
-        return self._sentence.text()
-
-    def show_comparison(self, comparison: Comparison | None, otherwise: str = "") -> None:
-        """Show what a comparison comes down to, or what to do where there is none."""
-        self._sentence.setText(said(comparison.summary) if comparison is not None else otherwise)
-        cautions = [said(item) for item in comparison.cautions] if comparison is not None else []
-        self._cautions.setText(" ".join(cautions))
-        self._cautions.setVisible(bool(cautions))
-        self.fit_height()
-
-
 def _split(way: Qt.Orientation, *panes: tuple[QWidget, int]) -> QSplitter:
     split = QSplitter(way)
     split.setHandleWidth(_GAP_PX)
@@ -191,14 +173,3 @@ def _split(way: Qt.Orientation, *panes: tuple[QWidget, int]) -> QSplitter:
         split.setStretchFactor(place, share)
     split.setSizes([10_000 * share for _, share in panes])
     return split
-
-
-def _label(style: str) -> QLabel:
-    label = QLabel()
-    label.setWordWrap(True)
-    label.setTextFormat(Qt.TextFormat.PlainText)
-    label.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
-    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-    if style:
-        label.setStyleSheet(style)
-    return label

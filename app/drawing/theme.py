@@ -154,6 +154,7 @@ def style_sheet(palette: Palette) -> str:
     QToolButton[outlined="true"] {{ border-color: {p.line}; background: {p.paper}; }}
     QToolButton[outlined="true"]:hover, QToolButton[outlined="true"]:focus {{ border-color: {p.choice}; }}
     QFrame#pane QToolButton[outlined="true"] {{ background: {p.paper}; }}
+    QFrame#pane QToolButton[outlined="true"]:checked {{ background: {p.raised}; border-color: {p.ink}; }}
     QToolButton::menu-indicator {{ image: none; width: 0; }}
     QPushButton {{ background: {p.raised}; border: 1px solid {p.line}; border-radius: 5px;
                    padding: 5px 12px; }}

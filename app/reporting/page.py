@@ -96,6 +96,7 @@ def _combo(name: str) -> QComboBox:
 def _button(actions: Actions, name: str) -> QToolButton:
     button = QToolButton()
     button.setDefaultAction(actions[name])
+    button.setProperty("outlined", True)
     button.setAccessibleName(actions[name].text())
     button.setAccessibleDescription(actions[name].toolTip())
     button.setFocusPolicy(Qt.FocusPolicy.TabFocus)

@@ -174,6 +174,11 @@
         <translation>Der Hebel hat sich nicht in beiden Aufzeichnungen bewegt: von Hand ausrichten oder zwei Durchläufe wählen.</translation>
     </message>
     <message>
+        <source>Both arms first move at the same place: nothing was moved.</source>
+        <extracomment>app/compare/desk.py</extracomment>
+        <translation>Beide Arme bewegen sich an derselben Stelle zuerst: Es wurde nichts verschoben.</translation>
+    </message>
+    <message>
         <source>This capture names neither part number nor profile, so it is known good for no sensor.</source>
         <extracomment>app/compare/desk.py</extracomment>
         <translation>Diese Messung nennt weder Teilenummer noch Profil und kann daher für keinen Sensor als bekannt gut gelten.</translation>
@@ -187,6 +192,11 @@
         <source>No capture is kept as known good for this sensor. Open one, and keep it as such.</source>
         <extracomment>app/compare/desk.py</extracomment>
         <translation>Für diesen Sensor ist keine Messung als bekannt gut behalten. Öffnen Sie eine und behalten Sie sie so.</translation>
+    </message>
+    <message>
+        <source>Both captures are of one and the same sensor position, so neither is mirrored: that is for a sensor that is mounted the other way round, as on the other side of the axle.</source>
+        <extracomment>app/compare/desk.py</extracomment>
+        <translation>Beide Messungen sind vom selben Einbauort, darum wird keine gespiegelt: Das ist für einen Sensor, der andersherum eingebaut ist, wie auf der anderen Seite der Achse.</translation>
     </message>
     <message>
         <source>as its review says</source>
@@ -237,9 +247,19 @@
         <translation>Bekannt gut und dieser</translation>
     </message>
     <message>
+        <source>Two different sensors</source>
+        <extracomment>app/compare/page.py</extracomment>
+        <translation>Zwei verschiedene Sensoren</translation>
+    </message>
+    <message>
         <source>Compare</source>
         <extracomment>app/compare/page.py</extracomment>
         <translation>Vergleich</translation>
+    </message>
+    <message>
+        <source>Mirror</source>
+        <extracomment>app/compare/page.py</extracomment>
+        <translation>Spiegeln</translation>
     </message>
 </context>
 <context>
@@ -1863,6 +1883,19 @@
     </message>
 </context>
 <context>
+    <name>SummaryStrip</name>
+    <message>
+        <source>What differs</source>
+        <extracomment>app/compare/summary.py</extracomment>
+        <translation>Was sich unterscheidet</translation>
+    </message>
+    <message>
+        <source>Open a second capture to see what differs.</source>
+        <extracomment>app/compare/summary.py</extracomment>
+        <translation>Öffnen Sie eine zweite Messung, um zu sehen, was sich unterscheidet.</translation>
+    </message>
+</context>
+<context>
     <name>TraceView</name>
     <message>
         <source>Trace</source>
@@ -2270,19 +2303,6 @@
         <source>{rule}: not stored, {share} of the way</source>
         <extracomment>app/why/strip.py</extracomment>
         <translation>{rule}: nicht gespeichert, {share} des Wegs dorthin</translation>
-    </message>
-</context>
-<context>
-    <name>_Summary</name>
-    <message>
-        <source>What differs</source>
-        <extracomment>app/compare/page.py</extracomment>
-        <translation>Was sich unterscheidet</translation>
-    </message>
-    <message>
-        <source>Open a second capture to see what differs.</source>
-        <extracomment>app/compare/page.py</extracomment>
-        <translation>Öffnen Sie eine zweite Messung, um zu sehen, was sich unterscheidet.</translation>
     </message>
 </context>
 <context>
@@ -4076,6 +4096,111 @@
         <translation>Zwischen {one} und {other} liegt der Unterschied {beyond_s:.2f} s von {whole_s:.1f} s über {limit:.1f} % des Wegs, höchstens {longest_s:.2f} s am Stück: ein Steuergerät ({waits}) hätte bei {moment_s:.2f} s einen Fehler abgelegt, der beide Ecken nennt, gleich welche schlecht ist.</translation>
     </message>
     <message>
+        <source>before</source>
+        <extracomment>analysis/comparison/pairing.py</extracomment>
+        <translation>vorher</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <extracomment>analysis/comparison/pairing.py</extracomment>
+        <translation>nachher</translation>
+    </message>
+    <message>
+        <source>on the left</source>
+        <extracomment>analysis/comparison/pairing.py</extracomment>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>on the right</source>
+        <extracomment>analysis/comparison/pairing.py</extracomment>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>on the known good one</source>
+        <extracomment>analysis/comparison/pairing.py</extracomment>
+        <translation>am bekannt guten</translation>
+    </message>
+    <message>
+        <source>on this one</source>
+        <extracomment>analysis/comparison/pairing.py</extracomment>
+        <translation>an diesem</translation>
+    </message>
+    <message>
+        <source>on the other one</source>
+        <extracomment>analysis/comparison/pairing.py</extracomment>
+        <translation>am anderen</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <extracomment>analysis/comparison/pairing.py</extracomment>
+        <translation>Vorher</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <extracomment>analysis/comparison/pairing.py</extracomment>
+        <translation>Nachher</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <extracomment>analysis/comparison/pairing.py</extracomment>
+        <translation>Links</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <extracomment>analysis/comparison/pairing.py</extracomment>
+        <translation>Rechts</translation>
+    </message>
+    <message>
+        <source>Known good</source>
+        <extracomment>analysis/comparison/pairing.py</extracomment>
+        <translation>Bekannt gut</translation>
+    </message>
+    <message>
+        <source>This one</source>
+        <extracomment>analysis/comparison/pairing.py</extracomment>
+        <translation>Dieser</translation>
+    </message>
+    <message>
+        <source>The other one</source>
+        <extracomment>analysis/comparison/pairing.py</extracomment>
+        <translation>Der andere</translation>
+    </message>
+    <message>
+        <source>These are two different sensors, {what}: not one before and after a repair.</source>
+        <extracomment>analysis/comparison/pairing.py</extracomment>
+        <translation>Das sind zwei verschiedene Sensoren, {what}: nicht einer vor und nach einer Reparatur.</translation>
+    </message>
+    <message>
+        <source>Both are stated to be mounted {mounting}: not left and right.</source>
+        <extracomment>analysis/comparison/pairing.py</extracomment>
+        <translation>Bei beiden ist als Einbauort {mounting} angegeben: nicht links und rechts.</translation>
+    </message>
+    <message>
+        <source>That both are of one and the same sensor position is taken as given: it is not stated.</source>
+        <extracomment>analysis/comparison/pairing.py</extracomment>
+        <translation>Dass beide von ein und demselben Einbauort stammen, ist nicht angegeben und wird angenommen.</translation>
+    </message>
+    <message>
+        <source>of two cars, {one} and {two}</source>
+        <extracomment>analysis/comparison/positions.py</extracomment>
+        <translation>von zwei Fahrzeugen, {one} und {two}</translation>
+    </message>
+    <message>
+        <source>of two kinds, {one} and {two}</source>
+        <extracomment>analysis/comparison/positions.py</extracomment>
+        <translation>zweierlei, {one} und {two}</translation>
+    </message>
+    <message>
+        <source>mounted {one} and {two}</source>
+        <extracomment>analysis/comparison/positions.py</extracomment>
+        <translation>Einbauort {one} und {two}</translation>
+    </message>
+    <message>
+        <source>with part numbers {one} and {two}</source>
+        <extracomment>analysis/comparison/positions.py</extracomment>
+        <translation>mit den Teilenummern {one} und {two}</translation>
+    </message>
+    <message>
         <source>it was not crossed {where}</source>
         <extracomment>analysis/comparison/tested.py</extracomment>
         <translation>sie wurde {where} nicht überfahren</translation>
@@ -4131,74 +4256,49 @@
         <translation>die Temperatur unterscheidet sich um {gap_c:.0f} °C</translation>
     </message>
     <message>
-        <source>before</source>
-        <extracomment>analysis/comparison/words.py</extracomment>
-        <translation>vorher</translation>
+        <source>Both sides show the same signal. Choose the other corner on one side.</source>
+        <extracomment>analysis/comparison/together.py</extracomment>
+        <translation>Beide Seiten zeigen dasselbe Signal. Wählen Sie auf einer Seite die andere Ecke.</translation>
     </message>
     <message>
-        <source>after</source>
-        <extracomment>analysis/comparison/words.py</extracomment>
-        <translation>nachher</translation>
+        <source>Both are of one corner, {mounting}. Two corners of an axle are needed, recorded together.</source>
+        <extracomment>analysis/comparison/together.py</extracomment>
+        <translation>Beide sind von einer Ecke, {mounting}. Nötig sind zwei Ecken einer Achse, zusammen aufgezeichnet.</translation>
     </message>
     <message>
-        <source>on the left</source>
-        <extracomment>analysis/comparison/words.py</extracomment>
-        <translation>links</translation>
+        <source>Both signals are tracks of one sensor. Two corners of an axle are needed.</source>
+        <extracomment>analysis/comparison/together.py</extracomment>
+        <translation>Beide Signale sind Bahnen eines Sensors. Nötig sind zwei Ecken einer Achse.</translation>
     </message>
     <message>
-        <source>on the right</source>
-        <extracomment>analysis/comparison/words.py</extracomment>
-        <translation>rechts</translation>
+        <source>They are of two cars. Two corners of one axle are needed, recorded together.</source>
+        <extracomment>analysis/comparison/together.py</extracomment>
+        <translation>Sie sind von zwei Fahrzeugen. Nötig sind zwei Ecken einer Achse, zusammen aufgezeichnet.</translation>
     </message>
     <message>
-        <source>on the known good one</source>
-        <extracomment>analysis/comparison/words.py</extracomment>
-        <translation>am bekannt guten</translation>
+        <source>Where each sensor is mounted is not stated. Two corners of an axle are needed, recorded together.</source>
+        <extracomment>analysis/comparison/together.py</extracomment>
+        <translation>Wo die Sensoren eingebaut sind, ist nicht bei beiden angegeben. Nötig sind zwei Ecken einer Achse, zusammen aufgezeichnet.</translation>
     </message>
     <message>
-        <source>on this one</source>
-        <extracomment>analysis/comparison/words.py</extracomment>
-        <translation>an diesem</translation>
+        <source>{label}: the arm was moved by hand, and not both corners together. Choose a record with the step Road on both sides.</source>
+        <extracomment>analysis/comparison/together.py</extracomment>
+        <translation>{label}: Der Arm wurde von Hand bewegt, nicht beide Ecken zusammen. Wählen Sie auf beiden Seiten eine Aufzeichnung mit dem Schritt Probefahrt.</translation>
     </message>
     <message>
-        <source>on the other one</source>
-        <extracomment>analysis/comparison/words.py</extracomment>
-        <translation>am anderen</translation>
+        <source>{label}: nothing moved both corners. Choose a record with the step Road on both sides.</source>
+        <extracomment>analysis/comparison/together.py</extracomment>
+        <translation>{label}: Nichts hat beide Ecken bewegt. Wählen Sie auf beiden Seiten eine Aufzeichnung mit dem Schritt Probefahrt.</translation>
     </message>
     <message>
-        <source>Before</source>
-        <extracomment>analysis/comparison/words.py</extracomment>
-        <translation>Vorher</translation>
+        <source>When they were recorded is not stated on both sides. Two corners can be set against each other only where they were recorded together.</source>
+        <extracomment>analysis/comparison/together.py</extracomment>
+        <translation>Wann sie aufgezeichnet wurden, ist nicht auf beiden Seiten angegeben. Zwei Ecken lassen sich nur gegeneinander halten, wenn sie zusammen aufgezeichnet wurden.</translation>
     </message>
     <message>
-        <source>After</source>
-        <extracomment>analysis/comparison/words.py</extracomment>
-        <translation>Nachher</translation>
-    </message>
-    <message>
-        <source>Left</source>
-        <extracomment>analysis/comparison/words.py</extracomment>
-        <translation>Links</translation>
-    </message>
-    <message>
-        <source>Right</source>
-        <extracomment>analysis/comparison/words.py</extracomment>
-        <translation>Rechts</translation>
-    </message>
-    <message>
-        <source>Known good</source>
-        <extracomment>analysis/comparison/words.py</extracomment>
-        <translation>Bekannt gut</translation>
-    </message>
-    <message>
-        <source>This one</source>
-        <extracomment>analysis/comparison/words.py</extracomment>
-        <translation>Dieser</translation>
-    </message>
-    <message>
-        <source>The other one</source>
-        <extracomment>analysis/comparison/words.py</extracomment>
-        <translation>Der andere</translation>
+        <source>They were recorded one after the other, at {one} and at {two}: the corners did not move together.</source>
+        <extracomment>analysis/comparison/together.py</extracomment>
+        <translation>Sie wurden nacheinander aufgezeichnet, um {one} und um {two}: Die Ecken haben sich nicht zusammen bewegt.</translation>
     </message>
     <message>
         <source>The band at {travel} is gone: the output broke up on {bad1} of {all1} crossings before, on none of {all2} after.</source>
@@ -4269,6 +4369,61 @@
         <source>Whether the band at {travel} is {where1} too is not shown: {reasons}.</source>
         <extracomment>analysis/comparison/words.py</extracomment>
         <translation>Ob es die Zone bei {travel} auch {where1} gibt, ist nicht nachgewiesen: {reasons}.</translation>
+    </message>
+    <message>
+        <source>{first} alone</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>nur {first}</translation>
+    </message>
+    <message>
+        <source>less often {second}</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>seltener {second}</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>beide</translation>
+    </message>
+    <message>
+        <source>more often {second}</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>öfter {second}</translation>
+    </message>
+    <message>
+        <source>{second} alone</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>nur {second}</translation>
+    </message>
+    <message>
+        <source>not shown</source>
+        <extracomment>analysis/comparison/words.py, analysis/reports/checks.py</extracomment>
+        <translation>nicht nachgewiesen</translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>verschwunden</translation>
+    </message>
+    <message>
+        <source>less often</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>seltener</translation>
+    </message>
+    <message>
+        <source>still there</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>noch da</translation>
+    </message>
+    <message>
+        <source>more often</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>häufiger</translation>
+    </message>
+    <message>
+        <source>appeared</source>
+        <extracomment>analysis/comparison/words.py</extracomment>
+        <translation>entstanden</translation>
     </message>
     <message>
         <source>{start:.1f}–{stop:.1f} % of travel</source>
@@ -7701,11 +7856,6 @@
         <translation>widerlegt</translation>
     </message>
     <message>
-        <source>not shown</source>
-        <extracomment>analysis/reports/checks.py, analysis/reports/comparison_report.py</extracomment>
-        <translation>nicht nachgewiesen</translation>
-    </message>
-    <message>
         <source>no limit</source>
         <extracomment>analysis/reports/checks.py</extracomment>
         <translation>keine Grenze</translation>
@@ -7761,56 +7911,6 @@
         <translation>nicht zu entscheiden, die Unsicherheit reicht über die Grenze</translation>
     </message>
     <message>
-        <source>{first} alone</source>
-        <extracomment>analysis/reports/comparison_report.py</extracomment>
-        <translation>nur {first}</translation>
-    </message>
-    <message>
-        <source>less often {second}</source>
-        <extracomment>analysis/reports/comparison_report.py</extracomment>
-        <translation>seltener {second}</translation>
-    </message>
-    <message>
-        <source>both</source>
-        <extracomment>analysis/reports/comparison_report.py</extracomment>
-        <translation>beide</translation>
-    </message>
-    <message>
-        <source>more often {second}</source>
-        <extracomment>analysis/reports/comparison_report.py</extracomment>
-        <translation>öfter {second}</translation>
-    </message>
-    <message>
-        <source>{second} alone</source>
-        <extracomment>analysis/reports/comparison_report.py</extracomment>
-        <translation>nur {second}</translation>
-    </message>
-    <message>
-        <source>gone</source>
-        <extracomment>analysis/reports/comparison_report.py</extracomment>
-        <translation>verschwunden</translation>
-    </message>
-    <message>
-        <source>less often</source>
-        <extracomment>analysis/reports/comparison_report.py</extracomment>
-        <translation>seltener</translation>
-    </message>
-    <message>
-        <source>still there</source>
-        <extracomment>analysis/reports/comparison_report.py</extracomment>
-        <translation>noch da</translation>
-    </message>
-    <message>
-        <source>more often</source>
-        <extracomment>analysis/reports/comparison_report.py</extracomment>
-        <translation>häufiger</translation>
-    </message>
-    <message>
-        <source>appeared</source>
-        <extracomment>analysis/reports/comparison_report.py</extracomment>
-        <translation>entstanden</translation>
-    </message>
-    <message>
         <source>What stands against reading more into it</source>
         <extracomment>analysis/reports/comparison_report.py</extracomment>
         <translation>Was dagegen spricht, mehr daraus zu lesen</translation>
@@ -7826,6 +7926,11 @@
         <translation>Vergleich</translation>
     </message>
     <message>
+        <source>{name}, in size</source>
+        <extracomment>analysis/reports/comparison_report.py</extracomment>
+        <translation>{name}, Betrag</translation>
+    </message>
+    <message>
         <source>not crossed</source>
         <extracomment>analysis/reports/comparison_report.py</extracomment>
         <translation>nicht überfahren</translation>
@@ -7839,11 +7944,6 @@
         <source>p = {p_value:.3f}</source>
         <extracomment>analysis/reports/comparison_report.py</extracomment>
         <translation>p = {p_value:.3f}</translation>
-    </message>
-    <message>
-        <source>{difference}, in size</source>
-        <extracomment>analysis/reports/comparison_report.py</extracomment>
-        <translation>{difference}, als Betrag</translation>
     </message>
     <message>
         <source>cannot be compared</source>
@@ -10763,6 +10863,19 @@
         <source>Show {count} more columns</source>
         <extracomment>app/importing/columns_pane.py</extracomment>
         <translation>{count} weitere Spalten zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>compare_summary</name>
+    <message>
+        <source>The second trace is moved {time} to later.</source>
+        <extracomment>app/compare/summary.py</extracomment>
+        <translation>Der zweite Verlauf ist um {time} nach später verschoben.</translation>
+    </message>
+    <message>
+        <source>The second trace is moved {time} to sooner.</source>
+        <extracomment>app/compare/summary.py</extracomment>
+        <translation>Der zweite Verlauf ist um {time} nach früher verschoben.</translation>
     </message>
 </context>
 <context>

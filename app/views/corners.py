@@ -118,6 +118,10 @@ class CornersView(Pane):
         self.show_window(self._window)
         self._colour()
 
+    def show_refusal(self, reason: str) -> None:
+        """Say why the two sides are not two corners over one time."""
+        self.show_empty(reason)
+
     def show_window(self, window: Interval) -> None:
         """Show this stretch of the first side's time."""
         self._window = window

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QStackedWidget, QVBoxLayout, QWidget
 
+from app.drawing.plain import plain_tip
 from app.views.elided_label import ElidedLabel
 
 
@@ -64,9 +65,11 @@ class Pane(QFrame):
         """Call the view by another name: what it shows is one of two."""
         self._title.setText(text)
 
-    def set_note(self, text: str) -> None:
-        """Write beside the title; a screen reader says it after the view's name."""
+    def set_note(self, text: str, about: str = "") -> None:
+        """Write beside the title; a screen reader says it after the name, a tip with `about` above it."""
         self._note.setText(text)
+        if about:
+            self._note.setToolTip(plain_tip(f"{about}\n{text}"))
         self.setAccessibleDescription(text)
 
     def show_empty(self, text: str) -> None:

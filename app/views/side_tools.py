@@ -36,6 +36,7 @@ class SideTools(QWidget):
         self.capture.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
         self.capture.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.capture.setProperty("heading", True)
+        self.capture.setProperty("outlined", True)
         self.records, self.tracks = QComboBox(), QComboBox()
         for box, name in (
             (self.records, self.tr("Record of this side")),

@@ -23,6 +23,8 @@ from app.views.pane import Pane
 
 _LEAST_SPAN_PERCENT = 1.0
 _LEAST_TOP_PERCENT = 4.0
+_BELOW_SHARE = 0.03
+"""Room below 0, so that the curve of a sensor that does not break up is not hidden by the axis."""
 _HATCHES = (Qt.BrushStyle.BDiagPattern, Qt.BrushStyle.FDiagPattern)
 
 
@@ -43,6 +45,8 @@ class TrackPairView(Pane):
         self.setAccessibleName(self.tr("Sensor track of both: break-up over travel"))
         self._palette = LIGHT
         self._surveys: tuple[TrackSurvey | None, TrackSurvey | None] = (None, None)
+        self._bands: tuple[tuple[Band, ...], tuple[Band, ...]] = ((), ())
+        self._spans: tuple[Stretch, ...] = ()
         self._span = Interval(0.0, 100.0)
         self._build()
         self._names = (QLabel(), QLabel())
@@ -87,6 +91,7 @@ class TrackPairView(Pane):
         """Call the two sides so."""
         for label, name in zip(self._names, (first, second), strict=True):
             label.setText(name)
+        self._label_bands()
 
     def show_surveys(
         self,
@@ -116,8 +121,10 @@ class TrackPairView(Pane):
         for place, own in enumerate(bands):
             stretches = tuple(Stretch(item.travel, strong=item.confidence >= 0.5) for item in own)
             self._shades[place].show_stretches((*stretches, *spans[place]))
-        self._labels.show_stretches((*self._labelled(bands), *spans[0], *spans[1]))
-        self._box.show_y(0.0, max(1.3 * max(map(_highest, surveys)), _LEAST_TOP_PERCENT))
+        self._bands, self._spans = bands, (*spans[0], *spans[1])
+        self._label_bands()
+        top = max(1.3 * max(map(_highest, surveys)), _LEAST_TOP_PERCENT)
+        self._box.show_y(-_BELOW_SHARE * top, top)
         self.show_span(self._span)
         self.show_content()
 
@@ -167,6 +174,10 @@ class TrackPairView(Pane):
         self._box.panned.connect(self._pan)
         self._box.spanned.connect(self._drag_span)
         self._box.pressed.connect(self._press)
+
+    def _label_bands(self) -> None:
+        """Say whose each band is, by the names that the sides have now."""
+        self._labels.show_stretches((*self._labelled(self._bands), *self._spans))
 
     def _labelled(self, bands: tuple[tuple[Band, ...], tuple[Band, ...]]) -> list[Stretch]:
         return [
