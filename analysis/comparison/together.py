@@ -85,14 +85,14 @@ def _moved_alone(taken: Taken) -> Wording | None:
         return None
     if moved == "by hand" or record.step is Step.SWEEP:
         return say(
-            "{label}: the arm was moved by hand, and not both corners together. Choose a record with the"
-            " step Road on both sides.",
+            "The arm was moved by hand ({label}), not both corners together. Choose a record with the step"
+            " Road on both sides.",
             label=record.label or record.name,
         )
     if record.step is Step.ROAD:
         return None
     return say(
-        "{label}: nothing moved both corners. Choose a record with the step Road on both sides.",
+        "Nothing moved both corners ({label}). Choose a record with the step Road on both sides.",
         label=record.label or record.name,
     )
 

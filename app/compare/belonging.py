@@ -47,6 +47,12 @@ def why_no_corners(sides: Sequence[CompareSide]) -> Wording | None:
     return why_not_together(taken[0], taken[1])
 
 
+def mountings(sides: Sequence[CompareSide]) -> tuple[str, str]:
+    """Where each side sits, as far as it is stated; nothing while there are not two."""
+    positions = _positions(sides)
+    return (positions[0].mounting, positions[1].mounting) if positions is not None else ("", "")
+
+
 def _positions(sides: Sequence[CompareSide]) -> tuple[Position, Position] | None:
     first, second = (side.capture for side in sides)
     if first is None or second is None:

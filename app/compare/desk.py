@@ -10,7 +10,7 @@ from PySide6.QtCore import QObject
 
 from analysis.comparison.model import Comparison, Relation
 from analysis.comparison.movement import first_movement_s
-from app.compare.belonging import on_one_place, pairing, ruled_out, why_no_corners
+from app.compare.belonging import mountings, on_one_place, pairing, ruled_out, why_no_corners
 from app.compare.drawn import draw_bands, share_scale
 from app.compare.focus import CompareFocus
 from app.compare.heads import head_of
@@ -305,11 +305,13 @@ class CompareDesk(QObject):
         titles = [said(item) for item in told.titles]
         refused = {relation: said(reason) for relation, reason in ruled_out(self.sides).items()}
         self.page.show_relation(told.relation, refused)
+        seats = mountings(self.sides)
         for place, (trace, side) in enumerate(zip(self.page.traces, self.sides, strict=True)):
             trace.set_title(titles[place])
             said_of = self.tr("as its review says") if side.reviewed else ""
             whole = side.capture.title if side.capture is not None else ""
-            trace.set_note(head_of(side, self.sides[1 - place], said_of), whole)
+            own = (seats[place], seats[1 - place])
+            trace.set_note(head_of(side, self.sides[1 - place], own, said_of), whole)
         self.page.track.show_names(titles[0], titles[1])
 
     def _show_windows(self) -> None:

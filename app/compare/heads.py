@@ -7,43 +7,45 @@ from app.compare.side import CompareSide
 from app.drawing.numbers import duration, rate_text
 
 
-def head_of(side: CompareSide, other: CompareSide, said_of: str = "") -> str:
+def head_of(side: CompareSide, other: CompareSide, mountings: tuple[str, str], said_of: str = "") -> str:
     """A side in a line: what differs from the other side first, for the end of a long line is cut.
 
     Parameters
     ----------
     side, other : CompareSide
+    mountings : pair of str
+        Where each sits, this side's first; empty where it is not stated.
     said_of : str
         What else is said of it; may be empty.
     """
     capture, record = side.capture, side.record
     if capture is None:
         return ""
-    parts = telling(capture, other.capture)
+    taken = []
     if record is not None:
-        parts += [record.label, duration(record.duration_s), rate_text(1.0 / record.sample_interval_s)]
+        taken = [record.label, duration(record.duration_s), rate_text(1.0 / record.sample_interval_s)]
+    apart = [mountings[0]] if mountings[0] != mountings[1] else []
+    if other.capture is None or other.capture is capture:
+        parts = [*apart, *taken, capture.title] if other.capture is capture else [capture.title, *taken]
+    else:
+        parts = [*(apart or telling(capture, other.capture)), *taken]
     return " · ".join(part for part in (*parts, said_of) if part)
 
 
-def telling(capture: Capture, other: Capture | None) -> list[str]:
-    """The title, where both are alike in it or there is one alone; else where they part, and when.
+def telling(capture: Capture, other: Capture) -> list[str]:
+    """What tells two captures of one mounting apart, then that mounting; the title where nothing does.
 
     Parameters
     ----------
-    capture : Capture
-    other : Capture or None
-        That of the other side.
+    capture, other : Capture
+        This side's and the other's.
     """
-    if other is None or other is capture:
-        return [capture.title]
-    mounting, date = capture.text("mounting"), capture.text("created")[:10]
-    elsewhere = mounting != other.text("mounting")
-    parts = [mounting] if elsewhere else [_own_words(capture.title, other.title)]
-    if date != other.text("created")[:10]:
-        parts.append(date)
+    date = capture.text("created")[:10]
+    parts = [_own_words(capture.title, other.title), date if date != other.text("created")[:10] else ""]
     if not any(parts):
         return [capture.title]
-    return parts if elsewhere else [*parts, mounting or capture.title]
+    mounting = capture.text("mounting") or capture.title
+    return parts if mounting in parts else [*parts, mounting]
 
 
 def _own_words(title: str, other: str) -> str:

@@ -64,8 +64,8 @@ def moved_words(shift_s: float) -> str:
     """How far the second trace was moved; empty where it was not."""
     if abs(shift_s) < _LEAST_S:
         return ""
-    later = _tr("The second trace is moved {time} to later.")
-    sooner = _tr("The second trace is moved {time} to sooner.")
+    later = _tr("The second trace is moved {time} later.")
+    sooner = _tr("The second trace is moved {time} earlier.")
     return (later if shift_s > 0.0 else sooner).format(time=duration(abs(shift_s)))
 
 

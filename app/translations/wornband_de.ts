@@ -4281,14 +4281,14 @@
         <translation>Wo die Sensoren eingebaut sind, ist nicht bei beiden angegeben. Nötig sind zwei Ecken einer Achse, zusammen aufgezeichnet.</translation>
     </message>
     <message>
-        <source>{label}: the arm was moved by hand, and not both corners together. Choose a record with the step Road on both sides.</source>
+        <source>The arm was moved by hand ({label}), not both corners together. Choose a record with the step Road on both sides.</source>
         <extracomment>analysis/comparison/together.py</extracomment>
-        <translation>{label}: Der Arm wurde von Hand bewegt, nicht beide Ecken zusammen. Wählen Sie auf beiden Seiten eine Aufzeichnung mit dem Schritt Probefahrt.</translation>
+        <translation>Der Arm wurde von Hand bewegt ({label}), nicht beide Ecken zusammen. Wählen Sie auf beiden Seiten eine Aufzeichnung mit dem Schritt Probefahrt.</translation>
     </message>
     <message>
-        <source>{label}: nothing moved both corners. Choose a record with the step Road on both sides.</source>
+        <source>Nothing moved both corners ({label}). Choose a record with the step Road on both sides.</source>
         <extracomment>analysis/comparison/together.py</extracomment>
-        <translation>{label}: Nichts hat beide Ecken bewegt. Wählen Sie auf beiden Seiten eine Aufzeichnung mit dem Schritt Probefahrt.</translation>
+        <translation>Nichts hat beide Ecken bewegt ({label}). Wählen Sie auf beiden Seiten eine Aufzeichnung mit dem Schritt Probefahrt.</translation>
     </message>
     <message>
         <source>When they were recorded is not stated on both sides. Two corners can be set against each other only where they were recorded together.</source>
@@ -10868,12 +10868,12 @@
 <context>
     <name>compare_summary</name>
     <message>
-        <source>The second trace is moved {time} to later.</source>
+        <source>The second trace is moved {time} later.</source>
         <extracomment>app/compare/summary.py</extracomment>
         <translation>Der zweite Verlauf ist um {time} nach später verschoben.</translation>
     </message>
     <message>
-        <source>The second trace is moved {time} to sooner.</source>
+        <source>The second trace is moved {time} earlier.</source>
         <extracomment>app/compare/summary.py</extracomment>
         <translation>Der zweite Verlauf ist um {time} nach früher verschoben.</translation>
     </message>

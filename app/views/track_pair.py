@@ -47,6 +47,7 @@ class TrackPairView(Pane):
         self._surveys: tuple[TrackSurvey | None, TrackSurvey | None] = (None, None)
         self._bands: tuple[tuple[Band, ...], tuple[Band, ...]] = ((), ())
         self._spans: tuple[Stretch, ...] = ()
+        self._written: tuple[Stretch, ...] = ()
         self._span = Interval(0.0, 100.0)
         self._build()
         self._names = (QLabel(), QLabel())
@@ -67,6 +68,16 @@ class TrackPairView(Pane):
     def surveys(self) -> tuple[TrackSurvey | None, TrackSurvey | None]:
         """What is drawn, on the common axis."""
         return self._surveys
+
+    @property
+    def labels(self) -> tuple[Stretch, ...]:
+        """What is written on the bands and marked stretches."""
+        return self._written
+
+    @property
+    def floor_percent(self) -> float:
+        """The lowest break-up that the plot reaches to: a little below nothing."""
+        return self._box.shown()[1].start
 
     @property
     def span(self) -> Interval:
@@ -177,7 +188,8 @@ class TrackPairView(Pane):
 
     def _label_bands(self) -> None:
         """Say whose each band is, by the names that the sides have now."""
-        self._labels.show_stretches((*self._labelled(self._bands), *self._spans))
+        self._written = (*self._labelled(self._bands), *self._spans)
+        self._labels.show_stretches(self._written)
 
     def _labelled(self, bands: tuple[tuple[Band, ...], tuple[Band, ...]]) -> list[Stretch]:
         return [

@@ -10,10 +10,19 @@ import numpy as np
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QAbstractButton, QComboBox, QDoubleSpinBox, QGraphicsView, QTableView, QWidget
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QComboBox,
+    QDoubleSpinBox,
+    QGraphicsView,
+    QLabel,
+    QTableView,
+    QToolButton,
+    QWidget,
+)
 from pytestqt.qtbot import QtBot
 
-from analysis.captures.model import Capture, Role
+from analysis.captures.model import Capture, Role, Step
 from analysis.comparison.model import Change, Relation
 from analysis.diagnosis.findings import Findings
 from analysis.intervals import Interval
@@ -31,14 +40,39 @@ CONTROL = Qt.KeyboardModifier.ControlModifier
 
 @pytest.fixture
 def bench() -> Bench:
-    """``new.h5`` is the sound sensor, every other file the worn one."""
-    made = Bench(others={"new.h5": sound_capture(DELAY_S)})
+    """``new.h5`` is the sound sensor, ``right.h5`` one at the other corner, every other file the worn one."""
+    made = Bench(others={"new.h5": sound_capture(DELAY_S), "right.h5": other_side(sound_capture(DELAY_S))})
 
     def findings(capture: Capture, tick: Tick) -> Findings:
         return sound_findings(DELAY_S) if capture.capture_id == SOUND_ID else worn_findings(capture, tick)
 
     made.findings = findings
     return made
+
+
+def other_side(capture: Capture) -> Capture:
+    """The same, stated to be of the other corner of the axle."""
+    return replace(
+        capture,
+        title="Ride-height sensor, rear right",
+        attributes={**capture.attributes, "mounting": "rear right"},
+    )
+
+
+def driven(capture: Capture, started: str) -> Capture:
+    """The same, stated to be recorded over a drive."""
+    attributes = {"moved": "road", "started": started}
+    records = (replace(item, step=Step.ROAD, attributes=attributes) for item in capture.records)
+    return replace(capture, records=tuple(records))
+
+
+@pytest.fixture
+def corners(qtbot: QtBot, review: Window) -> Window:
+    """The worn capture on the left, that of the other corner on the right, compared."""
+    QTest.keyClick(review, Qt.Key.Key_F7)
+    hands.drop(review, Path("right.h5"))
+    qtbot.waitUntil(lambda: review.compare.comparison is not None)
+    return review
 
 
 @pytest.fixture
@@ -124,6 +158,13 @@ def test_both_are_laid_on_each_other_by_their_first_movement(compare: Window) ->
     focus = compare.compare.focus
     QTest.keyClick(compare, Qt.Key.Key_F7, Qt.KeyboardModifier.ControlModifier)
     assert focus.offset_s == pytest.approx(DELAY_S, abs=0.02)
+    told = compare.compare.page.summary.quiet_text
+    assert told == f"The second trace is moved {1e3 * focus.offset_s:.0f} ms earlier."
+    assert compare.statusBar().currentMessage() == told
+    QTest.keyClick(compare, Qt.Key.Key_F7, Qt.KeyboardModifier.ControlModifier)
+    assert compare.statusBar().currentMessage() == (
+        "Both arms first move at the same place: nothing was moved."
+    )
     QTest.keyClick(compare, Qt.Key.Key_Right, Qt.KeyboardModifier.ControlModifier)
     assert focus.offset_s < DELAY_S - 0.05
 
@@ -171,20 +212,103 @@ def test_pointing_at_one_trace_marks_the_same_moment_in_both_and_reads_it(compar
     assert "% of travel" in compare.readout.plain_text()
 
 
-def test_a_mirrored_sensor_is_laid_on_the_other_end_of_the_axis(qtbot: QtBot, compare: Window) -> None:
-    desk = compare.compare
+def test_a_mirrored_sensor_is_laid_on_the_other_end_of_the_axis(qtbot: QtBot, corners: Window) -> None:
+    desk = corners.compare
     plain = desk.page.track.surveys[0]
-    QTest.keyClick(compare, Qt.Key.Key_1)
+    QTest.keyClick(corners, Qt.Key.Key_1)
     turned = desk.page.track.surveys[0]
     assert plain is not None
     assert turned is not None
     np.testing.assert_allclose(turned.breakup_percent, plain.breakup_percent[:, ::-1])
-    assert compare.actions_by_name["mirror_first"].isChecked()
+    assert corners.actions_by_name["mirror_first"].isChecked()
     qtbot.waitUntil(lambda: desk.comparison is not None and desk.comparison.bands[0].travel.start > 50.0)
     assert desk.comparison is not None
     assert desk.comparison.bands[0].travel.start == pytest.approx(100.0 - BAND.stop)
-    QTest.keyClick(compare, Qt.Key.Key_1)
-    assert not compare.actions_by_name["mirror_first"].isChecked()
+    QTest.keyClick(corners, Qt.Key.Key_1)
+    assert not corners.actions_by_name["mirror_first"].isChecked()
+
+
+def test_one_and_the_same_sensor_position_is_not_mirrored_and_says_why(compare: Window) -> None:
+    page = compare.compare.page
+    button = next(
+        item for item in page.findChildren(QToolButton) if item.accessibleName() == "Mirror the first"
+    )
+    assert button.text() == "Mirror"
+    plain = page.track.surveys[0]
+    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+    assert "one and the same sensor position, so neither is mirrored" in page.problem_bar.text
+    assert not button.isChecked()
+    assert page.track.surveys[0] is plain
+    QTest.keyClick(compare, Qt.Key.Key_2)
+    assert [side.mirrored for side in compare.compare.sides] == [False, False]
+
+
+def test_a_side_that_was_mirrored_is_so_no_more_beside_a_capture_of_its_own_position(
+    qtbot: QtBot, corners: Window
+) -> None:
+    QTest.keyClick(corners, Qt.Key.Key_1)
+    assert corners.compare.sides[0].mirrored
+    hands.drop(corners, Path("new.h5"))
+    qtbot.waitUntil(lambda: "is gone" in corners.compare.page.summary.text)
+    assert not corners.compare.sides[0].mirrored
+    assert not corners.actions_by_name["mirror_first"].isChecked()
+
+
+def test_two_corners_open_as_left_and_right_and_nothing_is_called_gone(corners: Window) -> None:
+    page = corners.compare.page
+    assert page.summary.text.startswith(
+        "The band at 41.9–47.7 % of travel is on the left alone: the output broke up on 12 of 12 crossings"
+    )
+    assert "two different sensors, mounted rear left and rear right" in page.summary.quiet_text
+    assert page.chosen_relation() is Relation.LEFT_RIGHT
+    assert page.numbers.texts()[0][3] == "on the left alone"
+    assert [name.text() for name in page.track.findChildren(QLabel) if name.text() in ("Left", "Right")] == [
+        "Left",
+        "Right",
+    ]
+    assert [item.label.split(":")[0] for item in page.track.labels] == ["Left"]
+
+
+def test_before_and_after_cannot_be_chosen_for_two_corners_and_its_entry_says_why(corners: Window) -> None:
+    box = corners.compare.page.relation
+    row = box.findData(Relation.BEFORE_AFTER)
+    index = box.model().index(row, 0)
+    assert not index.flags() & Qt.ItemFlag.ItemIsEnabled
+    assert "mounted rear left and rear right" in index.data(Qt.ItemDataRole.ToolTipRole)
+    box.setFocus()
+    QTest.keyClick(box, Qt.Key.Key_Home)
+    assert box.currentData() != Relation.BEFORE_AFTER
+
+
+def test_swapped_two_corners_keep_their_names(qtbot: QtBot, corners: Window) -> None:
+    page = corners.compare.page
+    QTest.keyClick(corners, Qt.Key.Key_F7, Qt.KeyboardModifier.ShiftModifier)
+    qtbot.waitUntil(lambda: page.numbers.texts()[0][1] == "0 of 12")
+    assert "is on the left alone" in page.summary.text
+    assert [item.label.split(":")[0] for item in page.track.labels] == ["Left"]
+
+
+def test_a_capture_of_the_same_position_after_another_corner_is_before_and_after_again(
+    qtbot: QtBot, corners: Window
+) -> None:
+    page = corners.compare.page
+    hands.drop(corners, Path("new.h5"))
+    qtbot.waitUntil(lambda: "is gone" in page.summary.text)
+    assert page.chosen_relation() is Relation.BEFORE_AFTER
+    assert page.summary.quiet_text == ""
+    assert [item.label.split(":")[0] for item in page.track.labels] == ["Before"]
+
+
+def test_the_head_of_each_side_begins_with_what_tells_it_from_the_other(
+    qtbot: QtBot, compare: Window
+) -> None:
+    heads = [trace.accessibleDescription() for trace in compare.compare.page.traces]
+    assert heads[0].startswith("rear left · Slow sweep")
+    assert heads[1].startswith("new · rear left · Slow sweep")
+    hands.drop(compare, Path("right.h5"))
+    qtbot.waitUntil(lambda: "on the left alone" in compare.compare.page.summary.text)
+    heads = [trace.accessibleDescription() for trace in compare.compare.page.traces]
+    assert [head.split(" · ")[0] for head in heads] == ["rear left", "rear right"]
 
 
 def test_two_records_of_one_capture_can_be_compared(qtbot: QtBot, compare: Window) -> None:
@@ -210,11 +334,12 @@ def test_two_records_of_one_capture_can_be_compared(qtbot: QtBot, compare: Windo
 def test_how_they_belong_together_decides_the_words(qtbot: QtBot, compare: Window) -> None:
     page = compare.compare.page
     page.relation.setFocus()
-    QTest.keyClick(page.relation, Qt.Key.Key_Down)
+    QTest.keyClick(page.relation, Qt.Key.Key_Down)  # left and right is greyed: both are of the rear left
     page.relation_chosen.emit(page.chosen_relation())
-    assert compare.compare.relation is Relation.LEFT_RIGHT
-    qtbot.waitUntil(lambda: "is on the left alone" in page.summary.text)
-    assert page.numbers.texts()[0][3] == "on the left alone"
+    assert compare.compare.relation is Relation.KNOWN_GOOD
+    qtbot.waitUntil(lambda: "is on the known good one alone" in page.summary.text)
+    assert page.numbers.texts()[0][3] == "on the known good one alone"
+    assert [item.label.split(":")[0] for item in page.track.labels] == ["Known good"]
 
 
 def test_the_sensor_track_of_both_can_be_zoomed_and_a_band_of_the_table_shown(compare: Window) -> None:
@@ -318,6 +443,30 @@ def test_the_second_file_is_closed_with_the_window_and_its_work_stopped(
     assert [item.closed for item in bench.opened] == [1, 1]
 
 
+def test_escape_in_compare_lets_go_of_nothing_that_is_chosen_in_review(qtbot: QtBot, review: Window) -> None:
+    review.focus.open_band(0)
+    QTest.keyClick(review, Qt.Key.Key_F7)
+    QTest.keyClick(review, Qt.Key.Key_Escape)
+    QTest.keyClick(review, Qt.Key.Key_R, CONTROL | Qt.KeyboardModifier.ShiftModifier)
+    assert review.focus.band == 0
+    QTest.keyClick(review, Qt.Key.Key_R, CONTROL)
+    QTest.keyClick(review, Qt.Key.Key_Escape)
+    QTest.keyClick(review, Qt.Key.Key_R, CONTROL | Qt.KeyboardModifier.ShiftModifier)
+    assert review.focus.band == 0
+    QTest.keyClick(review, Qt.Key.Key_Escape)
+    assert review.focus.band is None
+
+
+def test_a_curve_at_nothing_lies_above_the_axis(compare: Window) -> None:
+    track = compare.compare.page.track
+    sheet = track.canvas.height()
+    zero, top = track.viewport_point(50.0, 0.0).y(), track.viewport_point(50.0, 10.0).y()
+    assert top < zero < sheet
+    assert track.floor_percent < 0.0
+    shown_below = track.viewport_point(50.0, track.floor_percent).y() - zero
+    assert shown_below >= 3.0  # as many pixels as the curve is wide, and a little more
+
+
 def test_changing_sides_leaves_nothing_behind_in_the_plots(compare: Window) -> None:
     scenes = [trace.findChild(QGraphicsView) for trace in compare.compare.page.traces]
     counts = [len(view.scene().items()) for view in scenes if view is not None]
@@ -337,7 +486,17 @@ def test_every_control_of_compare_has_a_name_for_a_screen_reader(compare: Window
     assert nameless == []
 
 
-def test_left_against_right_is_shown_in_the_place_of_the_sensor_track(qtbot: QtBot, compare: Window) -> None:
+def test_left_against_right_is_shown_in_the_place_of_the_sensor_track(
+    qtbot: QtBot, bench: Bench, window: Window
+) -> None:
+    compare, started = window, "2026-05-11T09:15:00+02:00"
+    bench.capture = driven(bench.capture, started)
+    bench.others["right.h5"] = driven(bench.others["right.h5"], started)
+    with qtbot.waitSignal(window.session.findings_changed):
+        window.open_file(Path("worn.h5"))
+    QTest.keyClick(window, Qt.Key.Key_F7)
+    hands.drop(window, Path("right.h5"))
+    qtbot.waitUntil(lambda: window.compare.comparison is not None)
     page = compare.compare.page
     QTest.keyClick(compare, Qt.Key.Key_D)
     assert page.corners_shown
@@ -350,6 +509,21 @@ def test_left_against_right_is_shown_in_the_place_of_the_sensor_track(qtbot: QtB
     assert compare.compare.focus.windows[0].length == pytest.approx(before.length * 0.64)
     QTest.keyClick(compare, Qt.Key.Key_D)
     assert not page.corners_shown
+
+
+def test_left_against_right_of_hand_sweeps_says_why_not_instead_of_a_fault(
+    qtbot: QtBot, corners: Window
+) -> None:
+    page = corners.compare.page
+    buttons = page.track.findChildren(QToolButton)
+    (button,) = [item for item in buttons if item.text() == "Left against right"]
+    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+    assert page.corners_shown
+    assert "The arm was moved by hand (Slow sweep), not both corners together" in page.corners.empty_text
+    hands.drop(corners, Path("new.h5"))
+    qtbot.waitUntil(lambda: "Both are of one corner, rear left" in page.corners.empty_text)
+    assert not corners.compare.jobs.busy()
+    assert page.corners.empty_text.startswith("Both are of one corner")
 
 
 def test_markers_of_review_stand_on_the_trace_and_the_track_of_their_side(compare: Window) -> None:

@@ -7,11 +7,12 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from analysis.comparison.checks import compare_checks, difference_of
+from analysis.comparison.checks import as_compared, compare_checks, difference_of
 from analysis.comparison.compare import compare
 from analysis.comparison.model import CheckComparison
 from analysis.comparison.side import Side
 from analysis.diagnosis.findings import Check, Result
+from analysis.reports.comparison_report import check_name
 from tests.comparison.examples import BAND, side, side_of, swept
 from tests.diagnosis.examples import Meter, Wires, sweep, visit
 
@@ -118,3 +119,17 @@ def test_captures_of_another_rate_length_and_range_can_be_compared() -> None:
     assert reference.exceeds is False
     assert reference.second is not None
     assert reference.expanded_uncertainty > reference.second.expanded_uncertainty
+
+
+def test_where_the_sign_is_chance_the_sizes_stand_that_are_subtracted() -> None:
+    found = _one(_check(-0.0049, 0.004, code="rest_variation"), _check(0.0073, 0.004, code="rest_variation"))
+    first, second = as_compared(found)
+    assert first is not None
+    assert second is not None
+    assert (first.value, second.value) == (0.0049, 0.0073)
+    assert found.difference == pytest.approx(second.value - first.value)
+    assert str(check_name(found)).endswith(", in size")
+    plain = _one(_check(-0.0049, 0.004), _check(0.0073, 0.004))
+    assert as_compared(plain) == (plain.first, plain.second)
+    assert plain.difference == pytest.approx(0.0122)
+    assert not str(check_name(plain)).endswith(", in size")
