@@ -25,9 +25,9 @@ def _record(step: Step | None, started: str = "", moved: str = "") -> Record:
     return replace(made, step=step, label="round the block", attributes=told)
 
 
-def _apart(first: str, second: str, **recorder: str) -> str:
-    one = Taken(_record(Step.ROAD, first), Role.SIGNAL, LEFT, **recorder)
-    return str(why_not_together(one, Taken(_record(Step.ROAD, second), Role.SIGNAL, RIGHT, **recorder)) or "")
+def _apart(first: str, second: str, recorder: str = "") -> str:
+    one = Taken(_record(Step.ROAD, first), Role.SIGNAL, LEFT, recorder)
+    return str(why_not_together(one, Taken(_record(Step.ROAD, second), Role.SIGNAL, RIGHT, recorder)) or "")
 
 
 @pytest.mark.parametrize("step", [Step.ROAD, None])
