@@ -7,6 +7,7 @@ write the function and put it into `CHECKS`.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -27,9 +28,11 @@ from analysis.diagnosis.judging import (
 from analysis.diagnosis.profile_model import Limit
 from analysis.diagnosis.stillness import CONDITIONS, left_alone
 from analysis.diagnosis.studies import Studies, Study, moved_far
+from analysis.signals.cells import Feed
+from analysis.signals.motion import Motion
 from analysis.signals.several import Share, result_uncertainty
 from analysis.signals.uncertainty import combined, expanded, standard_uncertainty
-from analysis.wording import say
+from analysis.wording import Template, say
 
 STEADY_LIMIT_V = 0.1
 """A wiggled ground or reference may move by this much; common practice, no source."""
@@ -186,10 +189,43 @@ def _signal_range(studies: Studies) -> Iterator[Check]:
         value = float(ends[np.argmax(np.abs(ends - middle))])
         signal = reading_of(item, Role.SIGNAL, value + studies.feed.ground_v)
         unsure = result_uncertainty((*signal, *feed_of(studies, item, Role.GROUND, sensitivity=-1.0)))
-        title = say("Signal within its range")
+        title = say("Outermost level of the signal while it follows the arm")
         check = decided("signal_range", title, item.record.name, value, unsure, "V", limit)
         if item.swept or check.result is not Result.PASS:
-            yield check
+            yield replace(check, note=_broken_away(survey.motion, studies.feed, limit))
+
+
+_AWAY = {
+    (True, False): Template("Not judged here: it breaks away from the arm, down to {low_v:.2f} V."),
+    (False, True): Template("Not judged here: it breaks away from the arm, up to {high_v:.2f} V."),
+    (True, True): Template(
+        "Not judged here: it breaks away from the arm, down to {low_v:.2f} V and up to {high_v:.2f} V."
+    ),
+}
+
+
+def _broken_away(motion: Motion, feed: Feed, limit: Limit) -> str:
+    """What the level leaves out: how far beyond the limits the signal goes where it does not follow the arm.
+
+    The limits hold against sensor ground; the words give the volts that were read, as Trace shows them.
+    """
+    left_out = ~motion.truthful
+    travel = motion.travel_percent[left_out]
+    low_v = _extreme(np.fmin, travel - motion.below[left_out]) * feed.whole_travel_v / 100.0
+    high_v = _extreme(np.fmax, travel + motion.above[left_out]) * feed.whole_travel_v / 100.0
+    low, high = _beyond(low_v, limit.lower, -1.0), _beyond(high_v, limit.upper, 1.0)
+    if not low and not high:
+        return ""
+    return _AWAY[low, high](low_v=low_v + feed.ground_v, high_v=high_v + feed.ground_v)
+
+
+def _extreme(pick: np.ufunc, percent: NDArray[np.float32]) -> float:
+    """Least or largest of some travel; NaN where none is known."""
+    return float(pick.reduce(percent)) if len(percent) else float("nan")
+
+
+def _beyond(level_v: float, limit_v: float | None, side: float) -> bool:
+    return limit_v is not None and side * (level_v - limit_v) > 0.0
 
 
 def _output_smoothness(studies: Studies) -> Iterator[Check]:

@@ -21,7 +21,7 @@ from analysis.diagnosis.hypotheses import rest_travel
 from analysis.diagnosis.judging import unplugged
 from analysis.diagnosis.seen import PLAIN, QUIET_WEIGHT, Seen, disturbed_weight, too_coarse
 from analysis.diagnosis.seen import names_of as _names
-from analysis.diagnosis.studies import Study
+from analysis.diagnosis.studies import Study, moved_far
 from analysis.signals.facts import TrackSurvey
 from analysis.wording import Template, Wording, plural, say
 
@@ -112,11 +112,23 @@ def _wiring_quiet(seen: Seen) -> Statement:
         return Statement("wiring_quiet", State.NOT_SHOWN, (), text)
     weight = sum(disturbed_weight(seen, item) for item in wiggled)
     if weight >= QUIET_WEIGHT:
-        text = say("The signal breaks up while the harness is wiggled and the arm rests.")
+        text = _WIGGLED_MOVING if any(_moved(item) for item in wiggled) else _WIGGLED_RESTING
         return Statement("wiring_quiet", State.REFUTED, names, text)
     return Statement(
         "wiring_quiet", State.PROVED, names, say("Wiggling the harness does not disturb the signal.")
     )
+
+
+_WIGGLED_RESTING = say("The signal breaks up while the harness is wiggled and the arm rests.")
+_WIGGLED_MOVING = say(
+    "The signal breaks up while the harness is wiggled, and not at a worn place; the arm moved meanwhile, so"
+    " this does not tell which of the two did it."
+)
+
+
+def _moved(item: Study) -> bool:
+    """Whether the arm moved in a record in which it should rest."""
+    return any(moved_far(survey.motion) for survey in item.surveys.values())
 
 
 def _same_place(seen: Seen) -> Statement | None:

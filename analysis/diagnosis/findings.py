@@ -175,6 +175,8 @@ class Check:
         Probability that the true value keeps the limits, given the reading (JCGM 106:2012, clause 7), which
         the result follows from. None without a limit, or where the reading is not of what the limit is
         about, as of an end that the arm did not reach.
+    note : str
+        What the reading leaves out, in a sentence; empty where it leaves out nothing that a reader must know.
     """
 
     code: str
@@ -188,6 +190,7 @@ class Check:
     source: str
     title: str = ""
     conformance: float | None = None
+    note: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -56,6 +56,8 @@ CLEARING = (
 TESTED = ("rest_height_tested", "all_tracks_recorded", "tracks_agree", "sampled_fast_enough")
 """Those of them whose refutation leaves open whether there is a fault."""
 
+_AT_A_PLACE = (VerdictCode.WORN_TRACK, VerdictCode.SENSOR_OUTPUT_FAULT)
+
 HANDLED = ("tapping_quiet", "warm_quiet", "cold_quiet", "wet_quiet")
 """Statements that are refuted where the output broke up while something was done to the sensor."""
 
@@ -102,6 +104,8 @@ def give_verdict(
     causes = CAUSES.get(code, ())
     if code is VerdictCode.SIGNAL_WIRING and only_when_handled(evidence):
         summary, causes = _WHEN_HANDLED, (say("a contact inside the sensor"), *causes)
+    if code in _AT_A_PLACE and any(_state(evidence, item) is State.REFUTED for item in ELSEWHERE):
+        causes = (*causes, CAUSES[VerdictCode.SIGNAL_WIRING][0])  # what broke up elsewhere is no track's doing
     return Verdict(code, confidence, summary, causes)
 
 

@@ -84,8 +84,19 @@ def conformance_words(check: Check) -> Wording:
 def check_sentence(check: Check) -> Wording:
     """One line: ``"Ground drop 12.6 mV, allowed at most 100 mV: pass (within limits: over 99 % sure)."``.
 
-    Where it cannot be told, the line says why.
+    Where it cannot be told, the line says why; what the reading leaves out stands behind it.
     """
+    return joined([_judged(check), check.note])
+
+
+def check_subject(check: Check) -> str:
+    """What was read, and what the reading leaves out: for the column that names the check."""
+    if not check.note:
+        return check_title(check)
+    return say("{title}. {note}", title=check_title(check), note=check.note)
+
+
+def _judged(check: Check) -> Wording:
     title, shown = check_title(check), check_reading(check)
     if check.lower_limit is None and check.upper_limit is None:
         return say(

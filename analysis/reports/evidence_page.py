@@ -9,6 +9,7 @@ from analysis.reports.cautions import cautions
 from analysis.reports.checks import check_title
 from analysis.reports.comparison_report import comparison_report
 from analysis.reports.confidence import Grade, grade, odds
+from analysis.reports.contrary import against
 from analysis.reports.customer_words import capped_grade
 from analysis.reports.document import Section, Table
 from analysis.reports.fault_codes import code_meaning, fault_codes
@@ -65,7 +66,7 @@ _WIDTHS = {
     "Checks": (0.7, 1.8, 1.4, 1.6, 0.8, 3.0, 0.5),
     "Chain of evidence": (0.9, 5.0, 1.3),
 }
-_STATE_HEADS = {State.PROVED: say("Proved"), State.REFUTED: say("Not as it should be")}
+_STATE_HEADS = {State.REFUTED: say("Not as it should be"), State.PROVED: say("Proved")}
 _SURE = say(
     "Within limits: how probable it is, given the reading and its uncertainty, that the true value keeps its"
     " limits. Pass takes 98 in 100 for it, fail 98 in 100 against it; anything between cannot be told."
@@ -213,10 +214,15 @@ def _evidence(subject: Subject) -> Iterator[Block]:
     missing = [item for item in evidence if item.state is State.NOT_SHOWN]
     if len(missing) < len(evidence):
         yield Heading(say("What was shown or ruled out, and by which record"))
-    for state in (State.PROVED, State.REFUTED):
-        rows = tuple((item.text, names(item.records)) for item in evidence if item.state is state)
+    contrary = against(subject.findings)
+    others = [item for item in evidence if item not in contrary]
+    for head, items in (
+        (say("Speaks against the verdict"), contrary),
+        *((_STATE_HEADS[state], [item for item in others if item.state is state]) for state in _STATE_HEADS),
+    ):
+        rows = tuple((item.text, names(item.records)) for item in items)
         if rows:
-            yield Grid(Table((_STATE_HEADS[state], say("Records")), rows), (5.2, 1.3))
+            yield Grid(Table((head, say("Records")), rows), (5.2, 1.3))
     if missing:
         yield Heading(say("What was not tested, or not shown"))
         yield Items(tuple(item.text for item in missing))

@@ -12,13 +12,14 @@ from analysis.intervals import Interval
 from analysis.reports.cautions import cautions
 from analysis.reports.checks import (
     check_reading,
-    check_title,
+    check_subject,
     conformance_share,
     limit_text,
     result_name,
     state_name,
 )
 from analysis.reports.confidence import in_words
+from analysis.reports.contrary import contrary_line, told_in_order
 from analysis.reports.document import Report, Section, Table
 from analysis.reports.quantities import (
     A_CROSSING,
@@ -150,10 +151,9 @@ _TRACKS = {
 
 def _lead(findings: Findings) -> tuple[str, ...]:
     causes = findings.verdict.possible_causes
-    if not causes:
-        return (findings.verdict.summary,)
-    behind = say("Possible causes, likeliest first: {causes}.", causes=joined(causes, "; "))
-    return (findings.verdict.summary, behind)
+    behind = say("Possible causes, likeliest first: {causes}.", causes=joined(causes, "; ")) if causes else ""
+    told = (contrary_line(findings), findings.verdict.summary, behind)
+    return tuple(text for text in told if text)
 
 
 def _bands(findings: Findings) -> Section:
@@ -195,7 +195,7 @@ def _worst(band: Band, findings: Findings) -> str:
 
 
 def _evidence(findings: Findings) -> Section:
-    rows = tuple((state_name(item.state), item.text, names(item.records)) for item in findings.evidence)
+    rows = tuple((state_name(item.state), item.text, names(item.records)) for item in told_in_order(findings))
     heads = (say("State"), say("Statement"), say("Records"))
     return Section(say("Chain of evidence"), table=Table(heads, rows))
 
@@ -213,7 +213,7 @@ def _checks(findings: Findings) -> Section:
     rows = tuple(
         (
             result_name(check.result),
-            check_title(check),
+            check_subject(check),
             check_reading(check),
             limit_text(check),
             conformance_share(check),

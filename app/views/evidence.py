@@ -13,6 +13,7 @@ from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Band, Findings, Result, State, Statement, VerdictCode
 from analysis.reports.checks import check_sentence, state_name
 from analysis.reports.confidence import in_words
+from analysis.reports.contrary import contrary_line, told_in_order
 from analysis.reports.quantities import travel
 from analysis.reports.to_show import to_show
 from analysis.reports.verdicts import verdict_title
@@ -207,6 +208,11 @@ class EvidenceView(Pane):
         if verdict.code is not VerdictCode.INCONCLUSIVE:
             how_sure = said(in_words(verdict.confidence))
             self._layout.addWidget(text_line(how_sure, "font-size: 12pt; font-weight: 600;"))
+        contrary = said(contrary_line(findings))
+        if contrary:
+            row = self._row("fail", "bad", contrary, pressed=False, bold=True)
+            row.setAccessibleName(self.tr("What speaks against the verdict"))
+            self._layout.addWidget(row)
         self._layout.addWidget(text_line(said(verdict.summary)))
         if verdict.possible_causes:
             causes = self.tr("Possible: {causes}.").format(
@@ -231,7 +237,7 @@ class EvidenceView(Pane):
     def _chain(self, findings: Findings) -> None:
         if findings.evidence:
             self._section(self.tr("What it stands on"))
-        for statement in findings.evidence:
+        for statement in told_in_order(findings):
             self._layout.addWidget(self._statement(statement))
 
     def _readings(self, findings: Findings) -> None:
@@ -283,6 +289,7 @@ class EvidenceView(Pane):
         pressed: bool,
         *,
         quiet: bool = False,
+        bold: bool = False,
         below: Sequence[str] = (),
     ) -> QWidget:
         """A mark and a text, with quiet lines below it; what it stands on can be gone to, or not."""
@@ -294,7 +301,7 @@ class EvidenceView(Pane):
         picture.setPixmap(icons.pixmap(mark, getattr(self._palette, tone), 15))
         picture.setContentsMargins(0, 2, 0, 0)
         layout.addWidget(picture, 0, Qt.AlignmentFlag.AlignTop)
-        label = text_line(text, quiet=quiet)
+        label = text_line(text, "font-weight: 600;" if bold else "", quiet=quiet)
         lines = QVBoxLayout()
         lines.setSpacing(0)
         lines.addWidget(label)
