@@ -105,7 +105,10 @@ def give_verdict(
     if code is VerdictCode.SIGNAL_WIRING and only_when_handled(evidence):
         summary, causes = _WHEN_HANDLED, (say("a contact inside the sensor"), *causes)
     if code in _AT_A_PLACE and any(_state(evidence, item) is State.REFUTED for item in ELSEWHERE):
-        causes = (*causes, CAUSES[VerdictCode.SIGNAL_WIRING][0])  # what broke up elsewhere is no track's doing
+        causes = (
+            *causes,
+            CAUSES[VerdictCode.SIGNAL_WIRING][0],
+        )  # what broke up elsewhere is no track's doing
     return Verdict(code, confidence, summary, causes)
 
 

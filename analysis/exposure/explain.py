@@ -13,6 +13,7 @@ from analysis.errors import VehicleError
 from analysis.exposure.contact import BandContact, measure_contact
 from analysis.exposure.from_record import RoadRecord, road_records
 from analysis.exposure.picture import Exposure, picture
+from analysis.exposure.stored_code import against_roads
 from analysis.exposure.words import (
     band_place,
     caveats,
@@ -51,6 +52,8 @@ class Explanation:
         What road records show, where there are any.
     tested : str
         Which heights the captured travel reached.
+    codes : tuple of str
+        Fault codes that the job names.
     """
 
     band: Band
@@ -59,6 +62,7 @@ class Explanation:
     exposures: tuple[Exposure, ...]
     records: tuple[RoadRecord, ...]
     tested: str = ""
+    codes: tuple[str, ...] = ()
 
     @property
     def sentences(self) -> tuple[str, ...]:
@@ -70,6 +74,7 @@ class Explanation:
             *roads,
             rules_words(first.unit),
             what_would(self.exposures),
+            against_roads(self.codes, self.exposures),
         )
         return tuple(
             item for item in (*told, *(one.words for one in self.records), caveats(self.exposures)) if item
@@ -95,6 +100,7 @@ def explain(
     unit: ControlUnit | None = None,
     roads: Sequence[Road] = TOLD_ROADS,
     minutes: float = MINUTES,
+    codes: Sequence[str] = (),
 ) -> Explanation | None:
     """Explain why a band comes and goes, where band and vehicle allow it.
 
@@ -114,6 +120,8 @@ def explain(
         Which roads, at least one.
     minutes : float
         Length of the drive.
+    codes : sequence of str
+        Fault codes that the job names.
 
     Returns
     -------
@@ -136,7 +144,8 @@ def explain(
     contact = measure_contact(capture, findings, band, reads)
     exposures = tuple(picture(known, band.travel, contact, reads, road, minutes=minutes) for road in roads)
     records = road_records(capture, findings, band, known)
-    return Explanation(band, known, contact, exposures, records, tested_place(findings.coverage, known))
+    tested = tested_place(findings.coverage, known)
+    return Explanation(band, known, contact, exposures, records, tested, tuple(codes))
 
 
 def likeliest_band(findings: Findings) -> Band | None:

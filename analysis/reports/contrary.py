@@ -42,7 +42,7 @@ AGAINST: Mapping[VerdictCode, Mapping[str, State]] = {
     VerdictCode.MEASUREMENT_PROBLEM: {},
     VerdictCode.INCONCLUSIVE: {},
 }
-"""By verdict: statements that point elsewhere, in this state. The last two claim nothing that could be denied."""
+"""By verdict: statements that point elsewhere, in this state. The last two claim nothing to be denied."""
 
 _AT_THE_SENSOR = {"quiet_elsewhere": State.REFUTED, **_AT_A_PLACE, **_WIRES}
 """Of a bad contact at the sensor itself, whose wire may well be quiet."""

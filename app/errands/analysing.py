@@ -143,7 +143,8 @@ def examined(
         whole = opened.completed(part(tick, 0.0, 0.2))
         capture = edited(whole.capture, beside.edits)
         findings = examine(divided(capture, beside.edits), profile=profile, tick=part(tick, 0.2, 0.98))
-        explanation = explain_reviewed(capture, findings, profile_for(capture, profile), beside.vehicle)
+        known = profile_for(capture, profile)
+        explanation = explain_reviewed(capture, findings, known, beside.vehicle, beside.job)
         tick(1.0)
         yield Examined(capture, findings, (*whole.assumptions, *beside.told), explanation)
 

@@ -8,6 +8,7 @@ from pathlib import Path
 from analysis.captures import layout
 from analysis.own_folder import kept_reviews
 from analysis.progress import Tick, ignore
+from analysis.review.job import Job
 from analysis.review.records import Edits, edits_told
 from analysis.review.vehicle import Vehicle
 from analysis.wording import say
@@ -26,11 +27,14 @@ class Beside:
         A line that says so, or why the review cannot be used; empty where there is nothing to say.
     vehicle : Vehicle
         Heights, road and rules that were entered.
+    job : Job
+        Facts of the job that were entered.
     """
 
     edits: Edits = ()
     told: tuple[str, ...] = ()
     vehicle: Vehicle = field(default_factory=Vehicle)
+    job: Job = field(default_factory=Job)
 
 
 ALONE = Beside()
@@ -62,4 +66,4 @@ def words_beside(path: str, tick: Tick = ignore) -> Beside:
         why = say("The review beside it is not used: {problem}.", problem=sidecar.trouble)
         return Beside(told=(why,))
     review = sidecar.review
-    return Beside(review.records, edits_told(review.records), review.vehicle)
+    return Beside(review.records, edits_told(review.records), review.vehicle, review.job)

@@ -305,7 +305,8 @@ def _made_of(subject: Subject, folder: Path, wanted: Wanted, tick: Tick) -> Mate
 def _explained(subject: Subject) -> Subject:
     """The subject with why it comes and goes, by what its review says of the vehicle."""
     profile = profile_for(subject.capture)
-    found = explain_reviewed(subject.capture, subject.findings, profile, subject.review.vehicle)
+    review = subject.review
+    found = explain_reviewed(subject.capture, subject.findings, profile, review.vehicle, review.job)
     return subject if found is None else replace(subject, why=found.sentences, why_brief=found.brief)
 
 

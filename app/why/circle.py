@@ -21,6 +21,7 @@ from analysis.errors import ProfileError, WornbandError
 from analysis.exposure.contact import BandContact
 from analysis.exposure.explain import likeliest_band
 from analysis.exposure.road_test import total_km
+from analysis.exposure.stored_code import job_codes
 from analysis.progress import Tick
 from analysis.review.vehicle import Counted
 from app.drawing.theme import palette_for
@@ -180,6 +181,7 @@ class WhyCircle(QObject):
         before = self._choices
         if self._first is None or before is None:
             return
+        self._window.page.control_unit.show_codes(self._codes())
         first = replace(self._first, rest=before.rest)
         choices = with_entered(first, self._keeper.review.vehicle)
         if choices == before:
@@ -278,8 +280,13 @@ class WhyCircle(QObject):
         self._window.page.control_unit.show_window(self._window.focus.window)
 
     def _show_replay(self, found: Replay) -> None:
-        self._window.page.control_unit.show_replay(found)
+        self._window.page.control_unit.show_replay(found, self._codes())
         self._show_window()
+
+    def _codes(self) -> tuple[str, ...]:
+        """Fault codes that the job names."""
+        capture = self._window.session.capture
+        return job_codes(self._keeper.review.job, capture) if capture is not None else ()
 
     def _refuse_replay(self, error: Exception) -> None:
         doing = self.tr("Running the record through a control unit")

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF, QResizeEvent
-from PySide6.QtWidgets import QSizePolicy, QWidget
+from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
 from analysis.control_unit.replay import Replay, RuleReplay
 from analysis.control_unit.rules import RuleKind
 from analysis.exposure.amounts import share_words
+from analysis.exposure.stored_code import against_record
 from analysis.exposure.words import RULE_NAMES
 from analysis.intervals import Interval
 from app.drawing.axes import LEFT_AXIS_PX
@@ -20,6 +22,7 @@ from app.drawing.plain import plain_tip
 from app.drawing.theme import LIGHT, Palette
 from app.language import said
 from app.views.pane import Pane
+from app.views.press_row import text_line
 
 _ROW_PX = 34
 _RIGHT_PX = 7  # as far as the plots of Trace stand from their frame
@@ -33,7 +36,14 @@ class ControlUnitStrip(Pane):
         self._title.setText(self.tr("Control unit"))
         self.setAccessibleName(self.tr("Control unit: which fault would have been stored, and when"))
         self.sheet = _Sheet()
-        self.set_content(self.sheet)
+        self.against = text_line("", quiet=True)
+        content = QWidget()
+        column = QVBoxLayout(content)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(2)
+        column.addWidget(self.sheet)
+        column.addWidget(self.against)
+        self.set_content(content)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.show_replay(None)
         self.hide()
@@ -49,9 +59,10 @@ class ControlUnitStrip(Pane):
         self.set_note("")
         self.show_empty(sentence)
 
-    def show_replay(self, replay: Replay | None) -> None:
-        """Show what the control unit made of a record, or that there is nothing."""
+    def show_replay(self, replay: Replay | None, codes: Sequence[str] = ()) -> None:
+        """Show what the control unit made of a record, or that there is nothing; the job names `codes`."""
         self.sheet.show_replay(replay)
+        self.show_codes(codes)
         if replay is None or not replay.rules:
             self.set_note("")
             self.show_empty(self.tr("This record holds no signal that a control unit could judge."))
@@ -59,6 +70,13 @@ class ControlUnitStrip(Pane):
         self.set_note(self._told(replay))
         self.sheet.setToolTip(plain_tip(self._compared(replay)))
         self.show_content()
+
+    def show_codes(self, codes: Sequence[str]) -> None:
+        """Say what to make of codes that the job names, where none would have been stored in the record."""
+        replay = self.sheet.replay
+        words = said(against_record(codes, replay)) if replay is not None and replay.rules else ""
+        self.against.setText(words)
+        self.against.setVisible(bool(words))
 
     def show_window(self, window: Interval) -> None:
         """Show this stretch of time."""
