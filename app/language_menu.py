@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QTimer, Signal
 from PySide6.QtGui import QAction, QActionGroup
 from PySide6.QtWidgets import QMenu, QWidget
 
+from app.colours_menu import MENU_GONE_MS
 from app.language import SYSTEM
 from app.settings import Settings
 from app.translations.catalogue import TONGUES
@@ -43,4 +44,4 @@ class LanguageMenu(QMenu):
     def _choose(self, setting: str) -> None:
         if setting != self._settings.language:
             self._settings.language = setting
-            self.chosen.emit(setting)
+            QTimer.singleShot(MENU_GONE_MS, self, lambda: self.chosen.emit(setting))

@@ -74,6 +74,7 @@ class Window(QMainWindow):
         self.focus = Focus(parent=self)
         self.arm = Arm(self.focus, parent=self)
         self.actions_by_name = Actions(self)
+        self._run_text = self.actions_by_name["run"].text()
         self._captures_menu = CapturesMenu(settings, self)
         self.page = ReviewPage(self.actions_by_name, self._captures_menu)
         self.readout, self.pointer = Readout(), PointerReader(self.jobs, self)
@@ -197,8 +198,6 @@ class Window(QMainWindow):
             else:
                 self.imports.receive(files)
 
-    # -- layout ------------------------------------------------------------------------------
-
     def _lay_out_menus(self) -> None:
         for menu, name in menu_names().items():
             made = self.menuBar().addMenu(name)
@@ -211,7 +210,7 @@ class Window(QMainWindow):
                 made.addMenu(self._language_menu())
 
     def _colours_menu(self) -> QMenu:
-        menu = ColoursMenu(self)
+        menu = ColoursMenu(self.settings, self)
         menu.chosen.connect(self._choose_colours)
         return menu
 
@@ -355,7 +354,9 @@ class Window(QMainWindow):
             self.actions_by_name[name].setEnabled(possible)
 
     def _show_running(self, running: bool) -> None:
-        self.actions_by_name["run"].setChecked(running)
+        run = self.actions_by_name["run"]
+        run.setChecked(running)
+        run.setText(self.tr("Stop the arm") if running else self._run_text)
 
     def _time(self) -> Focus | CompareFocus:
         """What knows the time that is shown: that of Review, or that of Compare."""

@@ -7,6 +7,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtWidgets import QApplication
 
+from app.going_on import GoingOn, KeptWork
 from app.language import install_language
 from app.main_window import Window
 from app.session import Tools
@@ -32,11 +33,11 @@ class Workbench(QObject):
         self._application = application
         self._tools = tools
         self._settings = settings
-        self.window = self._built()
+        self.window = self._built(tools)
 
-    def _built(self) -> Window:
+    def _built(self, tools: Tools) -> Window:
         install_language(self._application, self._settings.language)
-        window = Window(self._tools, self._settings)
+        window = Window(tools, self._settings)
         # Queued: the menu that asked for it belongs to the window that goes.
         window.language_chosen.connect(self._build_anew, Qt.ConnectionType.QueuedConnection)
         show_unforeseen(lambda told: window.problem_bar().show_problem(told))
@@ -47,13 +48,16 @@ class Workbench(QObject):
     def _build_anew(self) -> None:
         """Put a window in the new language in the place of the present one, with the same capture."""
         before = self.window
-        path = _open_path(before)
+        path, kept = _open_path(before), KeptWork.of(before)
         self._settings.geometry = before.saveGeometry()
-        self.window = self._built()
+        self.window = self._built(kept.tools(self._tools))
+        self.window.move(before.pos())
+        self.window.page.hint_bar.setVisible(kept.hint)
         self.window.show()
         before.close()
         before.deleteLater()
         if path is not None:
+            GoingOn(self.window, kept)
             self.window.open_file(path)
 
 

@@ -35,7 +35,8 @@ def against_roads(codes: Sequence[str], exposures: Sequence[Exposure]) -> Wordin
     """
     if any(item.chance >= UNLIKELY for one in exposures for item in one.rests):
         return joined([])
-    return _unexplained(codes, say("on these roads"))
+    where = say("on this road") if len(exposures) == 1 else say("on these roads")
+    return _unexplained(codes, where)
 
 
 def against_record(codes: Sequence[str], replay: Replay) -> Wording:

@@ -14,6 +14,7 @@ from app.drawing.band_item import Stretch
 from app.drawing.numbers import duration, rate_text
 from app.drawing.track_items import worst
 from app.review.pointer_reader import Pointed
+from app.review.readings import Reading
 from app.review.showing import band_of, showing
 from app.words import record_names
 
@@ -44,6 +45,7 @@ class ReviewCircle(QObject):
         self._pointed_band: int | None = None
         self._shown_band: int | None = None
         self._statement: Statement | None = None
+        self._passed: int | None = None
         self._follow_session()
         self._follow_focus()
         self._follow_hand()
@@ -92,6 +94,8 @@ class ReviewCircle(QObject):
 
     def _follow_hand(self) -> None:
         page, focus, arm = self._window.page, self._window.focus, self._window.arm
+        arm.running_changed.connect(self._rest_or_run)
+        self._window.pointer.read.connect(self._show_running_moment)
         page.records.chosen.connect(focus.show_record)
         page.records.span_chosen.connect(self._show_span)
         page.events.chosen.connect(arm.choose)
@@ -293,15 +297,46 @@ class ReviewCircle(QObject):
     def _show_moment(self) -> None:
         window, focus = self._window, self._window.focus
         record, moment_s = focus.record, focus.moment_s
-        window.page.trace.show_moment(moment_s)
-        window.page.overview.show_moment(moment_s)
-        window.page.track.show_arm(window.arm.travel(moment_s))
+        if not window.arm.running:  # a running arm is drawn where it was read: one moment everywhere
+            self._draw_moment(moment_s)
         if record is None or moment_s is None:
             window.pointer.forget()
             return
         pixel_s = focus.window.length / max(window.page.trace.width(), 1)
         finest_s = max(pixel_s, record.sample_interval_s)
         window.pointer.ask(Pointed(record, moment_s, self._survey, finest_s))
+
+    def _draw_moment(self, moment_s: float | None) -> None:
+        page = self._window.page
+        page.trace.show_moment(moment_s)
+        page.overview.show_moment(moment_s)
+        page.track.show_arm(self._window.arm.travel(moment_s))
+
+    def _show_running_moment(self, reading: Reading, _resolution_s: float) -> None:
+        """Draw a running arm where the status line reads, and mark the crossing that it goes through."""
+        if self._window.arm.running:
+            self._draw_moment(reading.time_s)
+            self._mark_passed(reading.time_s)
+
+    def _mark_passed(self, moment_s: float) -> None:
+        focus = self._window.focus
+        name = focus.record.name if focus.record is not None else ""
+        passed = (
+            index
+            for index, item in enumerate(focus.passages)
+            if item.record == name and item.time.contains(moment_s)
+        )
+        index = next(passed, self._passed)
+        if index != self._passed:
+            self._passed = index
+            self._window.page.events.show_passage(index)
+
+    def _rest_or_run(self, running: bool) -> None:
+        """At rest the arm stands where it is, and what is singled out is marked again."""
+        self._passed = None
+        if not running:
+            self._show_moment()
+            self._window.page.events.show_passage(self._window.focus.passage)
 
     def _point_at_band(self, travel_percent: float | None) -> None:
         """Light up every crossing of the band under the pointer, as long as none is chosen."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QObject, Signal
 
@@ -17,6 +17,16 @@ from app.review.view_history import View, ViewHistory
 _LEAST_MARGIN_PERCENT = 3.0
 LEAST_SAMPLES = 8
 """No zoom shows fewer samples than this: there is nothing more to see."""
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """What was looked at: the views, the moment, the chosen band and passage."""
+
+    history: ViewHistory
+    moment_s: float | None
+    band: int | None
+    passage: int | None
 
 
 class Focus(QObject):
@@ -154,6 +164,27 @@ class Focus(QObject):
         if self._record is not None:
             view = self._view(self._record.name, whole(self._record))
             self._go(replace(view, travel=None), remember=True)
+
+    def keep(self) -> Kept:
+        """What is looked at, to be looked at again by another focus on the same capture."""
+        return Kept(self._history, self._moment_s, self._band, self._passage)
+
+    def look_again(self, kept: Kept) -> None:
+        """Look at what another focus looked at, and step back from there as it would."""
+        view = kept.history.present
+        if (
+            self._capture is None
+            or view is None
+            or all(item.name != view.record for item in self._capture.records)
+        ):
+            return
+        self._history, self._settled = kept.history, True
+        self._go(view, remember=False)
+        self._band = kept.band if kept.band is not None and kept.band < len(self._bands) else None
+        known = kept.passage is not None and kept.passage < len(self._passages)
+        self._passage = kept.passage if known else None
+        self.point(kept.moment_s)
+        self.target_changed.emit()
 
     def zoom(self, factor: float, at_s: float | None = None) -> None:
         """Show `factor` times as much time, keeping `at_s` (the middle by default) where it is."""

@@ -5,7 +5,7 @@ It is saved off the window's thread, one write after the other; what is left is 
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from PySide6.QtCore import QObject, QTimer, Signal
@@ -30,6 +30,30 @@ from app.trouble import as_sentence, sentence
 SAVING, COMPARING = "save_review", "look_at_review"
 _SAVE_AFTER_MS = 600
 _FILLED_IN = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One change: what was done, the review before and after it, and the field that was filled in."""
+
+    text: str
+    before: Review
+    after: Review
+    field: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Steps:
+    """Changes in their order, of which the first `done` are done and the others were undone."""
+
+    every: tuple[Step, ...]
+    done: int
+
+    def lead_to(self, review: Review) -> bool:
+        """Whether they end, or were undone, at this review."""
+        if not self.every:
+            return False
+        return (self.every[self.done - 1].after if self.done else self.every[0].before) == review
 
 
 class ReviewKeeper(QObject):
@@ -73,6 +97,7 @@ class ReviewKeeper(QObject):
         self._tried: Review | None = None
         self._at_risk: Review | None = None
         self.waiting = False
+        self._retracing = False
         self._timer = QTimer(self)
         self._timer.setSingleShot(True)
         self._timer.setInterval(_SAVE_AFTER_MS)
@@ -126,7 +151,7 @@ class ReviewKeeper(QObject):
         if self.waiting:
             self.problem.emit(self.tr("The review is still being read. Try again in a moment."))
         elif review != self._review:
-            self.stack.push(_Swap(self, text, self._review, review, field))
+            self.stack.push(_Swap(self, Step(text, self._review, review, field)))
 
     def save(self, over_changes: bool = False) -> None:
         """Write what is unsaved, now; what another program wrote is replaced only where that is said."""
@@ -244,8 +269,26 @@ class ReviewKeeper(QObject):
         self.settle()
         self._unsaved = self._conflict = False
 
+    def steps(self) -> Steps:
+        """What can be undone and redone, to be taken over by another keeper of the same review."""
+        every = [self.stack.command(place) for place in range(self.stack.count())]
+        return Steps(tuple(item.step for item in every if isinstance(item, _Swap)), self.stack.index())
+
+    def take_steps(self, steps: Steps) -> None:
+        """Offer steps to undo that another keeper made, where they lead to the current review."""
+        if self.stack.count() or not steps.lead_to(self._review):
+            return
+        self._retracing = True
+        for step in steps.every:
+            self.stack.push(_Swap(self, step))
+        self.stack.setIndex(steps.done)
+        self._retracing = False
+        self.standing_changed.emit()
+
     def show(self, review: Review) -> None:
         """Make a review the current one; called by the undo stack."""
+        if self._retracing:
+            return
         self._review, self._unsaved = review, True
         if not self._timer.isActive():
             self._timer.start()
@@ -300,26 +343,26 @@ class ReviewKeeper(QObject):
 
 
 class _Swap(QUndoCommand):
-    def __init__(self, keeper: ReviewKeeper, text: str, before: Review, after: Review, field: str) -> None:
-        super().__init__(text)
-        self._keeper, self._before, self._after, self._field = keeper, before, after, field
+    def __init__(self, keeper: ReviewKeeper, step: Step) -> None:
+        super().__init__(step.text)
+        self._keeper, self.step = keeper, step
 
     def redo(self) -> None:
         """Take the new value."""
-        self._keeper.show(self._after)
+        self._keeper.show(self.step.after)
 
     def undo(self) -> None:
         """Take the old value."""
-        self._keeper.show(self._before)
+        self._keeper.show(self.step.before)
 
     def id(self) -> int:
         """Qt offers a step to the one before it where both have the same number."""
-        return _FILLED_IN if self._field else -1
+        return _FILLED_IN if self.step.field else -1
 
     def mergeWith(self, other: QUndoCommand) -> bool:  # noqa: N802 - Qt's own name
         """Become one step with another word in the same field; none where it ends as it began."""
-        if not isinstance(other, _Swap) or other._field != self._field:
+        if not isinstance(other, _Swap) or other.step.field != self.step.field:
             return False
-        self._after = other._after
-        self.setObsolete(self._after == self._before)
+        self.step = replace(self.step, after=other.step.after)
+        self.setObsolete(self.step.after == self.step.before)
         return True

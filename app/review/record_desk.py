@@ -59,6 +59,7 @@ class RecordDesk(QObject):
         records.edit_wanted.connect(self.open_form)
         records.form.told.connect(self._tell)
         records.form.span_dropped.connect(self._drop)
+        records.form.left.connect(window.page.track.take_keys)
         window.actions_by_name.connect(
             {
                 "describe": self.toggle_form,

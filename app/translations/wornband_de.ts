@@ -624,6 +624,11 @@
         <translation>Befund</translation>
     </message>
     <message>
+        <source>What speaks against the verdict</source>
+        <extracomment>app/views/evidence.py</extracomment>
+        <translation>Was gegen den Befund spricht</translation>
+    </message>
+    <message>
         <source>Possible: {causes}.</source>
         <extracomment>app/views/evidence.py</extracomment>
         <translation>Möglich: {causes}.</translation>
@@ -4681,9 +4686,24 @@
         <translation>Signal in Ruhe</translation>
     </message>
     <message>
-        <source>Signal within its range</source>
+        <source>Outermost level of the signal while it follows the arm</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation>Signal in seinem Bereich</translation>
+        <translation>Äußerster Pegel des Signals, solange es dem Hebel folgt</translation>
+    </message>
+    <message>
+        <source>Not judged here: it breaks away from the arm, down to {low_v:.2f} V.</source>
+        <extracomment>analysis/diagnosis/checks.py</extracomment>
+        <translation>Hier nicht bewertet: Es weicht vom Hebel ab, hinunter bis {low_v:.2f} V.</translation>
+    </message>
+    <message>
+        <source>Not judged here: it breaks away from the arm, up to {high_v:.2f} V.</source>
+        <extracomment>analysis/diagnosis/checks.py</extracomment>
+        <translation>Hier nicht bewertet: Es weicht vom Hebel ab, hinauf bis {high_v:.2f} V.</translation>
+    </message>
+    <message>
+        <source>Not judged here: it breaks away from the arm, down to {low_v:.2f} V and up to {high_v:.2f} V.</source>
+        <extracomment>analysis/diagnosis/checks.py</extracomment>
+        <translation>Hier nicht bewertet: Es weicht vom Hebel ab, hinunter bis {low_v:.2f} V und hinauf bis {high_v:.2f} V.</translation>
     </message>
     <message>
         <source>Output smoothness</source>
@@ -5031,14 +5051,19 @@
         <translation>Am Kabelbaum wurde nicht gewackelt, während das Signal aufgezeichnet wurde.</translation>
     </message>
     <message>
+        <source>Wiggling the harness does not disturb the signal.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>Wackeln am Kabelbaum stört das Signal nicht.</translation>
+    </message>
+    <message>
         <source>The signal breaks up while the harness is wiggled and the arm rests.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
         <translation>Das Signal setzt aus, während am Kabelbaum gewackelt wird und der Hebel ruht.</translation>
     </message>
     <message>
-        <source>Wiggling the harness does not disturb the signal.</source>
+        <source>The signal breaks up while the harness is wiggled, and not at a worn place; the arm moved meanwhile, so this does not tell which of the two did it.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation>Wackeln am Kabelbaum stört das Signal nicht.</translation>
+        <translation>Das Signal setzt aus, während am Kabelbaum gewackelt wird, und nicht an einer verschlissenen Stelle; der Hebel bewegte sich dabei, daher zeigt das nicht, woran von beidem es lag.</translation>
     </message>
     <message>
         <source>The output breaks up at {start:.1f}–{stop:.1f} % of travel, which was crossed once: on {noisy} of {count} crossing.</source>
@@ -6324,6 +6349,31 @@
         <source>{name}: {km:.2f} km, {how}</source>
         <extracomment>analysis/exposure/road_test.py</extracomment>
         <translation>{name}: {km:.2f} km, {how}</translation>
+    </message>
+    <message>
+        <source>on this road</source>
+        <extracomment>analysis/exposure/stored_code.py</extracomment>
+        <translation>auf dieser Straße</translation>
+    </message>
+    <message>
+        <source>on these roads</source>
+        <extracomment>analysis/exposure/stored_code.py</extracomment>
+        <translation>auf diesen Straßen</translation>
+    </message>
+    <message>
+        <source>in this record</source>
+        <extracomment>analysis/exposure/stored_code.py</extracomment>
+        <translation>in dieser Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>The job names fault code {codes}, yet by the rules used here none would be stored {where}: this control unit's own rules are not known, or it was stored under other conditions.</source>
+        <extracomment>analysis/exposure/stored_code.py</extracomment>
+        <translation>Der Auftrag nennt den Fehlercode {codes}, doch nach den hier benutzten Regeln würde {where} keiner gespeichert: Die eigenen Regeln dieses Steuergeräts sind nicht bekannt, oder er wurde unter anderen Bedingungen gespeichert.</translation>
+    </message>
+    <message>
+        <source>The job names fault codes {codes}, yet by the rules used here none would be stored {where}: this control unit's own rules are not known, or they were stored under other conditions.</source>
+        <extracomment>analysis/exposure/stored_code.py</extracomment>
+        <translation>Der Auftrag nennt die Fehlercodes {codes}, doch nach den hier benutzten Regeln würde {where} keiner gespeichert: Die eigenen Regeln dieses Steuergeräts sind nicht bekannt, oder sie wurden unter anderen Bedingungen gespeichert.</translation>
     </message>
     <message>
         <source>range</source>
@@ -8316,6 +8366,21 @@
         <translation>manchmal, wenn der Schleifer darüberfährt</translation>
     </message>
     <message>
+        <source>Speaks against it: {statement}</source>
+        <extracomment>analysis/reports/contrary.py</extracomment>
+        <translation>Dagegen spricht: {statement}</translation>
+    </message>
+    <message>
+        <source>{count} more stands below.</source>
+        <extracomment>analysis/reports/contrary.py</extracomment>
+        <translation>{count} weitere Aussage steht unten.</translation>
+    </message>
+    <message>
+        <source>{count} more stand below.</source>
+        <extracomment>analysis/reports/contrary.py</extracomment>
+        <translation>{count} weitere Aussagen stehen unten.</translation>
+    </message>
+    <message>
         <source>The file of this measurement was changed after it was recorded, or cannot be read in full. What is said here is of the file as it is now, and is no evidence.</source>
         <extracomment>analysis/reports/customer_page.py</extracomment>
         <translation>Die Datei dieser Messung wurde nach der Aufnahme geändert oder lässt sich nicht ganz lesen. Was hier steht, gilt für die Datei, wie sie jetzt ist, und ist kein Beleg.</translation>
@@ -8716,14 +8781,14 @@
         <translation>Ein Fingerabdruck beweist, dass die Datei unverändert ist, seit er genommen wurde. Er beweist nicht, wer ihn genommen hat, noch dass die Messung echt war.</translation>
     </message>
     <message>
-        <source>Proved</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>Nachgewiesen</translation>
-    </message>
-    <message>
         <source>Not as it should be</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
         <translation>Nicht so, wie es sein soll</translation>
+    </message>
+    <message>
+        <source>Proved</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Nachgewiesen</translation>
     </message>
     <message>
         <source>Within limits: how probable it is, given the reading and its uncertainty, that the true value keeps its limits. Pass takes 98 in 100 for it, fail 98 in 100 against it; anything between cannot be told.</source>
@@ -8789,6 +8854,11 @@
         <source>What was shown or ruled out, and by which record</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
         <translation>Was nachgewiesen oder ausgeschlossen wurde, und durch welche Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Speaks against the verdict</source>
+        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <translation>Spricht gegen den Befund</translation>
     </message>
     <message>
         <source>Records</source>

@@ -5,8 +5,8 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 
-from PySide6.QtCore import QCoreApplication, QSignalBlocker, QSize, Qt, Signal
-from PySide6.QtGui import QWheelEvent
+from PySide6.QtCore import QCoreApplication, QEvent, QSignalBlocker, QSize, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QKeySequence, QWheelEvent
 from PySide6.QtWidgets import (
     QComboBox,
     QFormLayout,
@@ -62,9 +62,12 @@ class WordBox(QComboBox):
     -------
     told(word)
         Another word was chosen or typed; empty for unknown.
+    left()
+        Enter or Escape was pressed: the next key is meant for the window.
     """
 
     told = Signal(str)
+    left = Signal()
 
     def __init__(
         self, words: Mapping[str, str], name: str, free: bool = False, *, roomy: bool = False
@@ -95,6 +98,7 @@ class WordBox(QComboBox):
                 self.setEditText(word)
             line = self.lineEdit()
             if line is not None:
+                line.setText(line.text())  # what was typed before is an edit of the review by now
                 line.setCursorPosition(0)  # a long word shows its beginning
         self._make_room()
 
@@ -109,6 +113,32 @@ class WordBox(QComboBox):
     def minimumSizeHint(self) -> QSize:
         """The room that was asked for; Qt keeps the first answer for good."""
         return self.sizeHint() if self._roomy else super().minimumSizeHint()
+
+    def event(self, event: QEvent) -> bool:
+        """Leave undo and redo to the window while nothing is typed; keep Escape for the field."""
+        line = self.lineEdit()
+        if event.type() == QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent):
+            undo = event.matches(QKeySequence.StandardKey.Undo) or event.matches(
+                QKeySequence.StandardKey.Redo
+            )
+            if undo and line is not None and not line.isModified():
+                event.ignore()
+                return True
+            if event.key() == Qt.Key.Key_Escape:
+                event.accept()
+                return True
+        return super().event(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter keeps the word, Escape takes back what was typed; both let go of the field."""
+        escape, enter = Qt.Key.Key_Escape, (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+        if event.key() == escape:
+            self.show_word(self._word)
+        else:
+            super().keyPressEvent(event)
+        if event.key() in (escape, *enter):
+            event.accept()
+            self.left.emit()
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         """Scroll what it stands in: a wheel that passes by changes no word."""
@@ -132,10 +162,13 @@ class RecordForm(QScrollArea):
         A word of the record, of a span, or of a channel in it was given.
     span_dropped(Interval)
         A span shall have no words of its own any more.
+    left()
+        A field was let go by Enter or Escape.
     """
 
     told = Signal(object, str, str, str)
     span_dropped = Signal(object)
+    left = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -201,6 +234,7 @@ class RecordForm(QScrollArea):
         free = key not in ("step", "role", "plugged")
         box = WordBox(proposed_words(key), spoken, free, roomy=True)
         box.told.connect(lambda word: self.told.emit(time, channel, key, word))
+        box.left.connect(self.left)
         self.boxes[field] = box
         label = QLabel(channel if time is not None and channel else name)
         label.setTextFormat(Qt.TextFormat.PlainText)

@@ -243,6 +243,10 @@ class TrackView(Pane):
         """The widget that gets the mouse."""
         return self._plots.sheet
 
+    def take_keys(self) -> None:
+        """Take the keyboard from a field: the keys are the window's again."""
+        self._plots.setFocus()
+
     def _build(self) -> None:
         self._plots = Canvas(self.tr("Break-up over travel"), spacing=4)
         self._plots.hovered.connect(self._hover)

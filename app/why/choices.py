@@ -15,6 +15,7 @@ from analysis.exposure.contact import BandContact, measure_contact
 from analysis.exposure.explain import MINUTES, unit_for
 from analysis.exposure.from_record import RoadRecord, road_records
 from analysis.exposure.picture import Exposure, RestExposure, picture
+from analysis.exposure.stored_code import against_roads
 from analysis.exposure.words import (
     band_place,
     caveats,
@@ -82,12 +83,20 @@ class Shown:
         What road records show.
     tested : str
         Which heights the captured travel reached.
+    codes : tuple of str
+        Fault codes that the job names.
     """
 
     choices: Choices
     exposure: Exposure
     records: tuple[RoadRecord, ...]
     tested: str = ""
+    codes: tuple[str, ...] = ()
+
+    @property
+    def against(self) -> str:
+        """What to make of the job's codes, where none is expected; empty otherwise."""
+        return against_roads(self.codes, [self.exposure])
 
     @property
     def rest(self) -> RestExposure:
@@ -170,6 +179,7 @@ def shown(
     band: Band,
     choices: Choices,
     contact: BandContact | None = None,
+    codes: tuple[str, ...] = (),
 ) -> Shown:
     """Work out what follows from the choices.
 
@@ -183,6 +193,8 @@ def shown(
         What was chosen.
     contact : BandContact or None
         What the band does to readings under these rules, where it was measured already.
+    codes : tuple of str
+        Fault codes that the job names.
 
     Raises
     ------
@@ -199,7 +211,7 @@ def shown(
     contact = contact or measure_contact(capture, findings, band, choices.unit)
     made = picture(choices.heights, band.travel, contact, choices.unit, choices.road, minutes=choices.minutes)
     records = road_records(capture, findings, band, choices.heights)
-    return Shown(choices, made, records, tested_place(findings.coverage, choices.heights))
+    return Shown(choices, made, records, tested_place(findings.coverage, choices.heights), codes)
 
 
 def debounce_of(counts: bool, hold_s: float, up: int, down: int, limit: int) -> Debounce:

@@ -52,6 +52,7 @@ class WhyCircle(QObject):
         self._first: Choices | None = None
         self._choices: Choices | None = None
         self._band: int | None = None
+        self._told_codes: tuple[str, ...] = ()
         self._measured: tuple[ControlUnit, int, BandContact] | None = None
         self.why: WhyWindow | None = None
         window.session.capture_changed.connect(self._forget)
@@ -181,7 +182,7 @@ class WhyCircle(QObject):
         before = self._choices
         if self._first is None or before is None:
             return
-        self._window.page.control_unit.show_codes(self._codes())
+        self._follow_job()
         first = replace(self._first, rest=before.rest)
         choices = with_entered(first, self._keeper.review.vehicle)
         if choices == before:
@@ -218,7 +219,7 @@ class WhyCircle(QObject):
         try:
             contact = self._contact(choices.unit, place)
             band = session.findings.bands[place]
-            result = shown(session.capture, session.findings, band, choices, contact)
+            result = shown(session.capture, session.findings, band, choices, contact, self._codes())
         except WornbandError as error:
             why.show_result(None, sentence(error, self.tr("Why it comes and goes")))
             return
@@ -282,6 +283,14 @@ class WhyCircle(QObject):
     def _show_replay(self, found: Replay) -> None:
         self._window.page.control_unit.show_replay(found, self._codes())
         self._show_window()
+
+    def _follow_job(self) -> None:
+        """Other codes may have been entered for the report."""
+        codes = self._codes()
+        if codes != self._told_codes:
+            self._told_codes = codes
+            self._window.page.control_unit.show_codes(codes)
+            self._show()
 
     def _codes(self) -> tuple[str, ...]:
         """Fault codes that the job names."""

@@ -14,17 +14,17 @@ _NONE_PX = 16_777_215  # Qt's own "no limit"
 
 
 class InShort(TallEnough):
-    """What a customer is told first: one sentence, what follows from it, and whose movement that is."""
+    """What a customer is told first: what happens, what follows, what a stored code says to it, of whom."""
 
     def __init__(self) -> None:
         super().__init__()
-        self.sentence, self.follows, self.basis = _text(), _text(), _text()
+        self.sentence, self.follows, self.against, self.basis = _text(), _text(), _text(), _text()
         self.sentence.setStyleSheet("font-size: 13pt; font-weight: 600;")
         self.basis.setProperty("quiet", True)
         column = QVBoxLayout(self)
         column.setContentsMargins(4, 0, 4, 2)
         column.setSpacing(3)
-        for label in (self.sentence, self.follows, self.basis):
+        for label in (self.sentence, self.follows, self.against, self.basis):
             column.addWidget(label)
         self.show_result(None)
 
@@ -34,6 +34,9 @@ class InShort(TallEnough):
         made = result.exposure if result is not None else None
         for label, words in ((self.sentence, in_short), (self.follows, what_follows), (self.basis, of_whom)):
             label.setText(said(words(made)) if made is not None else "")
+        against = said(result.against) if result is not None else ""
+        self.against.setText(against)
+        self.against.setVisible(bool(against))
 
 
 class Details(QFrame):

@@ -337,3 +337,44 @@ def test_how_far_and_how_fast_was_driven_is_asked_of_road_records_alone(
             if item.name == record.name
         )
     )
+
+
+def test_undo_takes_back_a_chosen_probe_while_its_field_has_the_focus(shown: Window) -> None:
+    QTest.keyClick(shown, Qt.Key.Key_F4)
+    box = form_box(shown, "probe_point", "signal")
+    choose(box, "sensor end")
+    assert box.hasFocus()
+    assert shown.keeper.stack.canUndo()
+    QTest.keyClick(box, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert not shown.keeper.stack.canUndo()
+    assert box.currentText() == ""
+
+
+def test_undo_takes_back_typing_first_and_the_word_once_it_was_kept(shown: Window) -> None:
+    QTest.keyClick(shown, Qt.Key.Key_F4)
+    box = form_box(shown, "probe_point", "signal")
+    box.setFocus()
+    QTest.keyClicks(box, "x12")
+    QTest.keyClick(box, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert box.currentText() == ""
+    assert not shown.keeper.stack.canUndo()
+    QTest.keyClicks(box, "x12")
+    QTest.keyClick(box, Qt.Key.Key_Return)
+    assert shown.keeper.stack.canUndo()
+    box.setFocus()
+    QTest.keyClick(box, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert not shown.keeper.stack.canUndo()
+
+
+@pytest.mark.parametrize("key", [Qt.Key.Key_Return, Qt.Key.Key_Escape])
+def test_enter_and_escape_give_the_keys_back_to_the_window(shown: Window, key: Qt.Key) -> None:
+    QTest.keyClick(shown, Qt.Key.Key_F4)
+    box = form_box(shown, "probe_point", "signal")
+    box.setFocus()
+    QTest.keyClicks(box, "mn")
+    QTest.keyClick(box, key)
+    assert shown.focusWidget() is shown.page.track.plots
+    assert shown.keeper.stack.canUndo() is (key == Qt.Key.Key_Return)
+    markers = len(shown.keeper.review.markers)
+    QTest.keyClick(shown.page.track.plots, Qt.Key.Key_M)
+    assert len(shown.keeper.review.markers) == markers + 1

@@ -200,3 +200,37 @@ def test_by_mouse_the_ways_to_run_are_behind_the_arrow_of_run(review: Window) ->
     QTest.mouseClick(ways, Qt.MouseButton.LeftButton, pos=ways.actionGeometry(actions[0]).center())
     assert review.arm.running
     assert review.focus.passage is not None
+
+
+def test_a_running_arm_stands_where_the_status_line_reads_and_its_crossing_is_marked(
+    qtbot: QtBot, review: Window
+) -> None:
+    run = review.actions_by_name["run"]
+    at_rest = run.text()
+    seen: list[tuple[str, float | None, float | None]] = []
+    review.pointer.read.connect(
+        lambda reading, _resolution_s: seen.append(
+            (
+                review.readout.plain_text(),
+                review.page.track.arm_position(),
+                review.arm.travel(reading.time_s),
+            )
+        )
+    )
+    first = review.focus.passages[0]
+    review.focus.show_record(first.record)
+    review.focus.point(first.time.start - 0.05)
+    QTest.keyClick(review, Qt.Key.Key_Space)
+    assert run.text() == "Stop the arm" != at_rest
+    qtbot.waitUntil(lambda: review.page.events.list.currentIndex().isValid(), timeout=5_000)
+    marked = review.page.events.list.currentIndex().row()
+    assert marked == 1  # below the heading of its record
+    while_running = list(seen)
+    QTest.keyClick(review, Qt.Key.Key_Space)
+    assert run.text() == at_rest
+    assert not review.page.events.list.selectionModel().hasSelection()
+    assert len(while_running) > 2
+    for told, drawn, read in while_running[1:]:
+        assert drawn == pytest.approx(read)
+        assert read is not None
+        assert f"{read:.1f} %" in told

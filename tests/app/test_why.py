@@ -15,6 +15,7 @@ from pytestqt.qtbot import QtBot
 
 from analysis.captures.model import Capture, Step
 from analysis.control_unit.rules import RuleKind
+from analysis.review.job import with_fact
 from analysis.review.model import Review
 from analysis.review.vehicle import RoadTest
 from analysis.vehicle.geometry import TwoPoints
@@ -367,3 +368,26 @@ def test_steps_of_one_number_are_undone_at_once_and_another_number_is_a_step_of_
     assert why.drive.speed.value() == speed
     review.actions_by_name["redo"].trigger()
     assert why.drive.speed.value() == stepped
+
+
+def test_a_stored_code_that_the_rules_do_not_store_is_named_in_why_and_under_trace_alike(
+    review: Window, qtbot: QtBot
+) -> None:
+    why = _opened(review, qtbot)
+    assert not why.short.against.isVisible()
+    job = review.keeper.review.job
+    review.keeper.change(
+        "enter a fact", replace(review.keeper.review, job=with_fact(job, "fault_codes", "RH-214"))
+    )
+    assert why.short.against.isVisible()
+    assert "fault code RH-214" in why.short.against.text()
+    review.actions_by_name["control_unit"].trigger()
+    strip = review.page.control_unit
+    qtbot.waitUntil(lambda: strip.sheet.replay is not None)
+    assert strip.against.isVisible()
+    assert strip.against.text() == why.short.against.text().replace("on this road", "in this record")
+    why.unit.tick.setValue(1.0)
+    why.unit.low.setValue(2.0)
+    why.unit.hold.setValue(1.0)  # by these rules one would be stored
+    qtbot.waitUntil(lambda: strip.sheet.replay is not None and strip.sheet.replay.first is not None)
+    assert not strip.against.isVisible()

@@ -12,7 +12,9 @@ from analysis.captures.model import Capture, Role, Scaling, Step
 from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import Check, Findings, Result, State, VerdictCode
 from analysis.diagnosis.judging import level_uncertainty
-from tests.diagnosis.examples import RATE_HZ, Meter, Wires, channel, record, standing, sweep, visit
+from analysis.intervals import Interval
+from analysis.reports.checks import check_sentence
+from tests.diagnosis.examples import RATE_HZ, Meter, Wires, channel, record, standing, sweep, visit, worn
 from tests.signals.examples import rest
 
 FINE = Meter(noise_v=0.0005, step_v=0.001, gain_error=0.0005, offset_error_v=0.001)
@@ -186,3 +188,17 @@ def test_two_tracks_agree_within_their_tolerance_and_its_time(
         assert found.verdict.code is VerdictCode.INCONCLUSIVE
         assert found.verdict.summary.startswith("The two tracks disagree")
         assert any("which of them does not fit" in sentence for sentence in found.advice)
+
+
+def test_the_level_of_the_signal_names_the_drops_that_it_leaves_out() -> None:
+    path = sweep(8)
+    sound = _check(examine(make_capture([*standing(), record("004", Step.SWEEP, path)])), "signal_range")
+    gone = worn(path, Interval(42.0, 48.0), seed=4)
+    broken = _check(
+        examine(make_capture([*standing(), record("004", Step.SWEEP, path, opened=gone)])), "signal_range"
+    )
+    assert sound.value == pytest.approx(broken.value, abs=0.05)  # it is the level outside the drops
+    assert "while it follows the arm" in broken.title
+    assert sound.note == ""
+    assert "breaks away from the arm, down to 0.0" in broken.note  # an open contact goes to ground
+    assert broken.note in check_sentence(broken)

@@ -1,0 +1,127 @@
+"""Another language takes nothing away: undo, what is looked at, what is chosen and the first steps stay."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAction
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from analysis.captures.model import Capture
+from analysis.diagnosis.findings import Findings
+from analysis.progress import Tick
+from app.language import install_language
+from app.main_window import Window
+from app.session import Tools
+from app.settings import MemoryStore, Settings
+from app.tools import real_tools
+from app.workbench import Workbench
+from tests.app.hands import copy_of_sample
+
+examined: list[str] = []
+
+
+def _counting() -> Tools:
+    tools = real_tools()
+
+    def examine(capture: Capture, tick: Tick) -> Findings:
+        examined.append(capture.capture_id)
+        return tools.examine(capture, tick)
+
+    return Tools(tools.open_capture, examine, tools.read_review, tools.verify_content)
+
+
+@pytest.fixture
+def workbench(qapp: QApplication) -> Iterator[Workbench]:
+    examined.clear()
+    hook, settings = sys.excepthook, Settings(MemoryStore())
+    settings.language = "en"
+    made = Workbench(qapp, _counting(), settings)
+    made.window.show()
+    yield made
+    made.window.close()
+    made.window.deleteLater()
+    made.deleteLater()
+    install_language(qapp, "en")
+    sys.excepthook = hook
+
+
+def _speak_german(qtbot: QtBot, workbench: Workbench) -> Window:
+    before = workbench.window
+    next(item for item in before.findChildren(QAction) if item.text() == "Deutsch").trigger()
+    qtbot.waitUntil(lambda: workbench.window is not before)
+    window = workbench.window
+    qtbot.waitUntil(lambda: window.session.findings is not None, timeout=20_000)
+    qtbot.waitUntil(lambda: not window.keeper.waiting and not window.session.examining, timeout=20_000)
+    return window
+
+
+def test_another_language_keeps_undo_view_choice_and_first_steps(
+    qtbot: QtBot, workbench: Workbench, tmp_path: Path
+) -> None:
+    window = workbench.window
+    with qtbot.waitSignal(window.session.findings_changed, timeout=20_000):
+        window.open_file(copy_of_sample("W1041-rear-left-height.h5", tmp_path))
+    qtbot.waitUntil(lambda: not window.keeper.waiting)
+    window.page.hint_bar.show()
+    QTest.keyClick(window, Qt.Key.Key_C)  # to the clearest crossing
+    QTest.keyClick(window, Qt.Key.Key_M)
+    QTest.keyClick(window, Qt.Key.Key_A)
+    QTest.keyClick(window, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert window.keeper.stack.canRedo()
+    looked_at, marker, stood = window.focus.keep(), window.keeper.review.markers[0], window.pos()
+    times = len(examined)
+
+    german = _speak_german(qtbot, workbench)
+
+    qtbot.waitUntil(lambda: german.focus.keep().history.present == looked_at.history.present)
+    again = german.focus.keep()
+    assert (again.band, again.passage) == (looked_at.band, looked_at.passage)
+    assert german.focus.window == looked_at.history.present.window  # type: ignore[union-attr]
+    assert german.page.hint_bar.isVisible()
+    assert german.pos() == stood
+    assert len(examined) == times  # what was found is said in German, not found again
+    assert german.keeper.review.markers == (marker,)
+    QTest.keyClick(german, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert german.keeper.review.markers == ()
+    for _ in range(2):
+        QTest.keyClick(german, Qt.Key.Key_Y, Qt.KeyboardModifier.ControlModifier)
+    assert german.keeper.review.markers == (marker,)
+    assert german.keeper.review.decisions
+    assert not german.keeper.stack.canRedo()
+
+
+def test_examining_again_by_hand_is_done_in_the_new_window(
+    qtbot: QtBot, workbench: Workbench, tmp_path: Path
+) -> None:
+    window = workbench.window
+    with qtbot.waitSignal(window.session.findings_changed, timeout=20_000):
+        window.open_file(copy_of_sample("W1083-pedal.h5", tmp_path))
+    german = _speak_german(qtbot, workbench)
+    times = len(examined)
+    with qtbot.waitSignal(german.session.findings_changed, timeout=20_000):
+        QTest.keyClick(german, Qt.Key.Key_F5)
+    assert len(examined) == times + 1
+
+
+def test_the_present_colours_are_ticked_and_others_are_taken_when_the_menu_is_gone(
+    qtbot: QtBot, workbench: Workbench
+) -> None:
+    window = workbench.window
+    light, dark = (
+        next(item for item in window.findChildren(QAction) if item.text() == text)
+        for text in ("Light", "Dark")
+    )
+    assert not light.isChecked()
+    dark.trigger()
+    assert dark.isChecked()
+    qtbot.waitUntil(lambda: workbench.window.settings.colours == "dark")
+    light.trigger()
+    qtbot.waitUntil(lambda: workbench.window.settings.colours == "light")
+    assert [light.isChecked(), dark.isChecked()] == [True, False]
