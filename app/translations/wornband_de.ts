@@ -2265,6 +2265,11 @@
         <extracomment>app/main_window.py</extracomment>
         <translation>Messung</translation>
     </message>
+    <message>
+        <source>Stop the arm</source>
+        <extracomment>app/main_window.py</extracomment>
+        <translation>Hebel anhalten</translation>
+    </message>
 </context>
 <context>
     <name>WorkStatus</name>

@@ -10,8 +10,9 @@ import pytest
 from analysis.captures.model import Capture
 from analysis.control_unit.replay import Readings, Replay, RuleReplay
 from analysis.control_unit.rules import RuleKind
-from analysis.exposure.picture import Exposure, picture
+from analysis.exposure.picture import Exposure, RuleChance, picture
 from analysis.exposure.stored_code import against_record, against_roads, job_codes
+from analysis.intervals import Interval
 from analysis.review.job import Job, with_fact
 from tests.exposure.test_picture import BAND, CONTACT, HEIGHTS, SMOOTH, UNIT
 
@@ -22,11 +23,11 @@ CAPTURE = Capture("3f0e8d0e-5b64-4a36-9a4c-6b1f1c0a2d11", (), attributes={"fault
 def never() -> Exposure:
     """A drive on which the chance of a code is nought everywhere."""
     made = picture(HEIGHTS, BAND, CONTACT, UNIT, SMOOTH)
-    return replace(made, rests=tuple(replace(item, chance=0.0) for item in made.rests))
+    return replace(made, rests=tuple(replace(item, chances=()) for item in made.rests))
 
 
 def _replayed(*stored_s: float) -> Replay:
-    time_s = np.arange(4) * 0.01
+    time_s = np.array([0.0, 0.01, 0.02, 0.03])
     rule = RuleReplay(RuleKind.RANGE, np.zeros(4, np.bool_), np.zeros(4), stored_s, "")
     return Replay("004", Readings(time_s, np.full(4, 2.5)), (rule,))
 
@@ -48,7 +49,8 @@ def test_a_stored_code_that_no_rule_would_store_on_the_road_is_said_in_one_sente
 
 def test_nothing_is_said_without_a_code_or_where_one_may_well_be_stored(never: Exposure) -> None:
     assert against_roads((), [never]) == ""
-    likely = replace(never, rests=(replace(never.rests[0], chance=0.5), *never.rests[1:]))
+    even = RuleChance(RuleKind.RANGE, 0.5, Interval(0.5, 0.5), 1.4)
+    likely = replace(never, rests=(replace(never.rests[0], chances=(even,)), *never.rests[1:]))
     assert against_roads(("RH-214",), [never, likely]) == ""
 
 
