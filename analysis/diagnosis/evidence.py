@@ -21,6 +21,7 @@ from analysis.diagnosis.hypotheses import rest_travel
 from analysis.diagnosis.judging import unplugged
 from analysis.diagnosis.seen import PLAIN, QUIET_WEIGHT, Seen, disturbed_weight, too_coarse
 from analysis.diagnosis.seen import names_of as _names
+from analysis.diagnosis.stillness import MOVED
 from analysis.diagnosis.studies import Study, moved_far
 from analysis.signals.facts import TrackSurvey
 from analysis.wording import Template, Wording, plural, say
@@ -127,8 +128,9 @@ _WIGGLED_MOVING = say(
 
 
 def _moved(item: Study) -> bool:
-    """Whether the arm moved in a record in which it should rest."""
-    return any(moved_far(survey.motion) for survey in item.surveys.values())
+    """Whether the arm moved in a record in which it should rest, by its path or by what the record says."""
+    told = str(item.record.attributes.get("moved", "")) in MOVED
+    return told or any(moved_far(survey.motion) for survey in item.surveys.values())
 
 
 def _same_place(seen: Seen) -> Statement | None:
