@@ -222,14 +222,14 @@ def test_a_running_arm_stands_where_the_status_line_reads_and_its_crossing_is_ma
     review.focus.point(first.time.start - 0.05)
     QTest.keyClick(review, Qt.Key.Key_Space)
     assert run.text() == "Stop the arm" != at_rest
-    qtbot.waitUntil(lambda: review.page.events.list.currentIndex().isValid(), timeout=5_000)
+    qtbot.waitUntil(lambda: review.page.events.list.currentIndex().isValid(), timeout=10_000)
     marked = review.page.events.list.currentIndex().row()
     assert marked == 1  # below the heading of its record
+    qtbot.waitUntil(lambda: len(seen) > 2, timeout=10_000)
     while_running = list(seen)
     QTest.keyClick(review, Qt.Key.Key_Space)
     assert run.text() == at_rest
     assert not review.page.events.list.selectionModel().hasSelection()
-    assert len(while_running) > 2
     for told, drawn, read in while_running[1:]:
         assert drawn == pytest.approx(read)
         assert read is not None
