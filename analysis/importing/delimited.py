@@ -25,6 +25,7 @@ from analysis.importing.instants import seconds_of
 from analysis.importing.left_out import LeftOut
 from analysis.importing.model import Block, Column, Table, checked_columns
 from analysis.importing.seams import SeamKeeper, blank_lines
+from analysis.importing.summaries import is_summary, words_of
 from analysis.progress import Tick
 from analysis.wording import say
 
@@ -137,10 +138,12 @@ class _Reader:
             if dialect.clock[place] or is_time(dialect.names[place], dialect.units[place])
         }  # fmt: skip
         self._clean = _cleaner(dialect)
+        self._words = words_of(dialect.numeric, dialect.margin)
         self.keeper = SeamKeeper()
         names = [str(place) for place in range(len(dialect.numeric))]
         used = [names[place] for place in self._used]
         label = [] if dialect.label is None else [names[dialect.label]]
+        margin = [names[place] for place in dialect.margin if place != dialect.label]
         self._above = b""  # the last rows of the block before
         self._word = ""  # of the channel that the last row belongs to
         self._read = arrow_csv.ReadOptions(column_names=names, block_size=1 << 20)
@@ -151,8 +154,9 @@ class _Reader:
             column_types={
                 names[place]: pa.string() if dialect.clock[place] else pa.float64() for place in self._used
             }
-            | dict.fromkeys(label, pa.string()),
-            include_columns=used + label,
+            | dict.fromkeys(label, pa.string())
+            | dict.fromkeys(margin, pa.null()),  # a word there may name the line
+            include_columns=used + label + margin,
             null_values=_NULLS,
             decimal_point=dialect.decimal,
         )
@@ -227,7 +231,7 @@ class _Reader:
             and np.isnan(found).all(axis=0).any()
         ):
             return None  # a row in which nothing stands may part two blocks
-        label = None if self._dialect.label is None else table.columns[-1].combine_chunks()
+        label = None if self._dialect.label is None else table.columns[len(self._used)].combine_chunks()
         return tuple(found), label
 
     def _by_cell(self, lines: bytes, left: LeftOut, tick: Tick, done: float) -> Block:
@@ -307,6 +311,9 @@ class _Reader:
         """One row of numbers, or None where the line is no row of samples."""
         dialect = self._dialect
         short = len(cells) < len(dialect.numeric)
+        if is_summary(cells, self._words):
+            left.rows += 1
+            return None
         if short and cut:
             cells = cells[:-1]  # the file ends in the midst of it: it may lack digits
         values: list[float] = []
@@ -317,6 +324,9 @@ class _Reader:
             if value is None:
                 decimal = "." if dialect.pointed and dialect.pointed[place] else dialect.decimal
                 value = number_of(cell, decimal, dialect.thousands)
+            if value is not None and np.isnan(value) and place in self._times and self._is_named(cells):
+                left.rows += 1  # what a word names and no time belongs to
+                return None
             if value is None:
                 if place in self._times:  # a summary below the samples, a heading again
                     left.rows += 1
@@ -337,6 +347,12 @@ class _Reader:
         left.examples.extend(odd[: 1 - min(len(left.examples), 1)])
         left.ragged += short
         return values
+
+    def _is_named(self, cells: list[str]) -> bool:
+        """Whether a word stands before a line where samples have nothing."""
+        return any(
+            cells[place].strip(' "')[:1].isalpha() for place in self._dialect.margin if place < len(cells)
+        )
 
 
 def _is_torn(line: bytes, above: bytes) -> bool:

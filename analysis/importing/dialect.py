@@ -5,7 +5,7 @@ from __future__ import annotations
 import csv
 import re
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 
 from analysis.errors import ImportingError
@@ -21,6 +21,7 @@ from analysis.importing.layouts import refuse_another_kind, refuse_another_layou
 from analysis.importing.marks import chosen_marks, found_marks, pointed_columns, rows_at_the_end
 from analysis.importing.rewriting import Rewriting, rewriting_of
 from analysis.importing.scale_rows import ScaleRows, is_scale_row, scale_rows
+from analysis.importing.summaries import is_summary, margin_of, words_of
 from analysis.importing.units import TIME, split_heading, unit_of
 from analysis.wording import say
 
@@ -96,6 +97,8 @@ class Dialect:
         How its lines become plain rows, where they are wrapped.
     scales : ScaleRows or None
         What rows above the samples say of factors and offsets; they are not among `above`.
+    margin : tuple of int
+        Cells before the first number of a row in which samples have nothing.
     """
 
     delimiter: str
@@ -118,6 +121,7 @@ class Dialect:
     label: int | None = None
     rewriting: Rewriting | None = None
     scales: ScaleRows | None = None
+    margin: tuple[int, ...] = ()
 
 
 def understood(text: str, choices: TextChoices = NOTHING_CHOSEN, end: Sequence[str] = ()) -> Dialect:
@@ -159,7 +163,9 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN, end: Sequence[s
     if not any(numeric):
         raise _no_rows()
     refuse_another_layout([split_line(lines[place], delimiter) for place in rows], width)
-    rows = [place for place in rows if not is_scale_row(lines[place], delimiter, width)]
+    margin = margin_of([split_line(line, delimiter) for line in tail], numeric)
+    words = words_of(numeric, margin)
+    rows = [place for place in rows if not _names_itself(lines[place], delimiter, width, words)]
     every = [lines[place] for place in rows]
     late = rows_at_the_end(end if rewriting is None and not arrow else [], delimiter, numeric)
     marks = chosen_marks(found_marks(tail + late, every, delimiter, numeric), choices)
@@ -171,7 +177,7 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN, end: Sequence[s
     if delimiter == ",":
         above = [split_line(line, ",") for line in lines[:first]]
         refuse_commas_everywhere(above, width, split_line(lines[first], ","))
-    names, units = headings(lines[:first], delimiter, width, comment)
+    names, units = headings(lines[:first], delimiter, width, comment, lines[first])
     if width > 2 and not names[-1] and all(names[:-1]) and counts_rows(lines, rows, first, delimiter, width):
         names, units = ["", *names[:-1]], ["", *units[:-1]]  # the heading leaves out the numbers of the rows
     cells = padded(split_line(lines[first], delimiter), width)
@@ -196,7 +202,18 @@ def understood(text: str, choices: TextChoices = NOTHING_CHOSEN, end: Sequence[s
         _edges(tail, width) if delimiter == " " else None,
         pointed_columns(tail, delimiter, width, marks[0], marks[1]), arrow,
         tuple(kept[-_MOST_ABOVE:]), tuple(said[-_MOST_HEAD:]), days, label, rewriting, scales,
+        margin,
     )  # fmt: skip
+
+
+def _names_itself(line: str, delimiter: str, width: int, words: Collection[int]) -> bool:
+    """Whether a line of numbers says that it is no row of samples: factors, offsets, means, limits."""
+    if not line.lstrip(' "' + delimiter)[:1].isalpha():
+        return False
+    cells = split_line(line, delimiter)
+    return is_scale_row(line, delimiter, width) or (
+        is_summary(cells, words) and any(cell and looks_numeric(cell) for cell in cells)
+    )
 
 
 def _label(tail: list[str], delimiter: str, names: list[str], numeric: list[bool]) -> int | None:

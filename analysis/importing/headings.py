@@ -105,7 +105,9 @@ def logical(lines: list[str]) -> tuple[list[str], list[int]]:
     return found, before
 
 
-def headings(before: list[str], delimiter: str, width: int, comment: str) -> tuple[list[str], list[str]]:
+def headings(
+    before: list[str], delimiter: str, width: int, comment: str, row: str = ""
+) -> tuple[list[str], list[str]]:
     """Names and units out of the lines before the samples; a line of units stands below the names.
 
     Parameters
@@ -118,6 +120,8 @@ def headings(before: list[str], delimiter: str, width: int, comment: str) -> tup
         Cells of a row.
     comment : str
         What a line that is no row begins with; empty where there are none.
+    row : str
+        The first row: between spaces, a heading with fewer words stands above its cells.
 
     Returns
     -------
@@ -125,7 +129,7 @@ def headings(before: list[str], delimiter: str, width: int, comment: str) -> tup
         One name and one unit a cell; empty ones where there are none.
     """
     listed = _listed_names(before, width)
-    rows = _heading_rows(before, delimiter, width, comment)
+    rows = _heading_rows(before, delimiter, width, comment, row)
     place = next((place for place, cells in enumerate(rows) if _are_units(cells)), None)
     units = [""] * width if place is None else [cell.strip("[](){}<> ") for cell in rows[place]]
     others = [cells for at, cells in enumerate(rows) if at != place]
@@ -151,7 +155,7 @@ def _with_units_above(names: list[str], units: list[str], before: list[str]) -> 
     ]
 
 
-def _heading_rows(before: list[str], delimiter: str, width: int, comment: str) -> list[list[str]]:
+def _heading_rows(before: list[str], delimiter: str, width: int, comment: str, row: str) -> list[list[str]]:
     """Rows of words above the samples, the lowest first, as far as they follow each other."""
     rows: list[list[str]] = []
     for line in reversed(before[-_MOST_ABOVE:]):
@@ -167,8 +171,25 @@ def _heading_rows(before: list[str], delimiter: str, width: int, comment: str) -
         if all(_RULE.fullmatch(cell) for cell in said):
             continue  # a ruled line
         if said and 2 * sum(looks_numeric(cell) and not _RAIL.match(cell) for cell in said) < len(said):
-            rows.append(padded(cells, width))
+            above = _above(line, cells, row) if delimiter == " " else cells
+            rows.append(padded(above, width))
     return rows
+
+
+def _above(line: str, cells: list[str], row: str) -> list[str]:
+    """The words of a heading by the cells that they stand over; from the left where that is not clear."""
+    below = [found.span() for found in re.finditer(r"\S+", row)]
+    words = [found.span() for found in re.finditer(r"\S+", line)]
+    if not len(cells) == len(words) < len(below) or "\t" in line + row:
+        return cells
+    found = [""] * len(below)
+    for cell, (start, stop) in zip(cells, words, strict=True):
+        shared = [min(stop, end) - max(start, begin) for begin, end in below]
+        place = shared.index(max(shared))
+        if shared[place] <= 0 or found[place]:
+            return cells
+        found[place] = cell
+    return found
 
 
 def _heading_cells(line: str, delimiter: str, width: int) -> list[str]:

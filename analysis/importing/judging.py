@@ -26,6 +26,7 @@ from analysis.importing.guesses import (
     guess,
     is_counter,
     is_time,
+    rises,
 )
 from analysis.importing.in_volts import in_volts, not_in_volts, not_of_volts
 from analysis.importing.legend import legend, with_legend
@@ -44,6 +45,7 @@ from analysis.wording import say
 _HOLDS_TIMES = say("it holds times")
 _TURNED = say("the newest row comes first in it: the rows were turned round")
 _LOOK_SAMPLES = 20_000
+_LOOK_RISES = 2500  # of these, that lie side by side
 _UNKNOWN_UNIT = re.compile(r"\[[^\[\]]+\]\s*$")  # a known one is taken off the heading
 
 
@@ -332,7 +334,7 @@ def _guess(
 ) -> Guess:
     if wanted is not None:
         return Guess(wanted, say("it was chosen"))
-    if is_time(column.words, column.unit):
+    if is_time(column.words, column.unit) or (is_time(column.words, "") and rises(look[:_LOOK_RISES])):
         return Guess(None, _HOLDS_TIMES)
     if is_counter(column.words, look[:99]):
         return Guess(None, say("it counts the rows"))
