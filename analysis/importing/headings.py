@@ -136,6 +136,8 @@ def headings(
     others = [cells for cells in others if sum(map(bool, cells)) > 1 or width < 3] or others  # "Data;;;"
     above = [] if place is None else rows[place + 1 : place + 2]
     names = listed or next(iter(above or others), [""] * width)
+    if place is not None and not any(names):  # "h;min;s;signal": names, some of which are units
+        names, units = rows[place], ["" if unit_of(unit) is None else unit for unit in units]
     split = [
         split_heading(name) if not unit else (name, unit) for name, unit in zip(names, units, strict=True)
     ]
@@ -180,7 +182,8 @@ def _above(line: str, cells: list[str], row: str) -> list[str]:
     """The words of a heading by the cells that they stand over; from the left where that is not clear."""
     below = [found.span() for found in re.finditer(r"\S+", row)]
     words = [found.span() for found in re.finditer(r"\S+", line)]
-    if not len(cells) == len(words) < len(below) or "\t" in line + row:
+    in_columns = "\t" not in line + row and re.search(r"\S \S", row.strip()) is None
+    if not in_columns or not len(cells) == len(words) < len(below):
         return cells
     found = [""] * len(below)
     for cell, (start, stop) in zip(cells, words, strict=True):

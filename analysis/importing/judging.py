@@ -40,8 +40,9 @@ from analysis.importing.time_units import is_confirmed, time_unit
 from analysis.importing.units import VOLTAGE, is_share, unit_of
 from analysis.importing.wire_words import names_no_wire
 from analysis.importing.wishes import Wishes
-from analysis.wording import say
+from analysis.wording import Template, say
 
+_IN_CLOCK = Template("it is the fraction of each second of {clock}")
 _HOLDS_TIMES = say("it holds times")
 _TURNED = say("the newest row comes first in it: the rows were turned round")
 _LOOK_SAMPLES = 20_000
@@ -161,10 +162,10 @@ def _judged(spool: Spool, wishes: Wishes) -> Judged:
     said = _said(spool, wishes)
     wanted, scaled = said.wanted, said.scaled
     problems: list[Problem] = []
-    found = _time(said.columns, said.looks, wishes, frozenset(wanted), spool.table)
+    found = _time(said.columns, said.looks, wishes, frozenset({*wanted, *spool.parts}), spool.table)
     time_place, clocks = found.place, clock_places(spool.table)
     counters = {p for p, item in enumerate(said.columns) if is_counter(item.words, said.looks[p][:99])}
-    quiet = counters | clocks - set(wanted)  # nobody asks how many volts a counter is
+    quiet = counters | {*clocks, *spool.parts} - set(wanted)  # nobody asks how many volts a counter is
     bare = _bare(said.columns, spool.table.kind, quiet, time_place)
     volts = in_volts(said.columns, said.looks, said.head, bare, said.units | scaled, set(said.moved))
     columns, looks = volts.columns, volts.looks
@@ -181,7 +182,7 @@ def _judged(spool: Spool, wishes: Wishes) -> Judged:
     for name, factor in wishes.factors.items():
         factors[place_of(name, columns)] *= factor
     offsets = [said.moved.get(place, 0.0) for place in range(len(columns))]
-    again = _guesses(AsRead(columns, looks, factors, {}, offsets), said, clocks, time_place)
+    again = _guesses(AsRead(columns, looks, factors, {}, offsets), said, clocks, time_place, spool.parts)
     guesses = again.guesses
     problems[:0] = [*([] if spool.problem is None else [spool.problem]), *_of_time(found, columns, clocks)]
     read = AsRead(columns, looks, factors, guesses, offsets)
@@ -206,11 +207,19 @@ def _judged(spool: Spool, wishes: Wishes) -> Judged:
     )  # fmt: skip
 
 
-def _guesses(read: AsRead, said: _Said, clocks: frozenset[int], time_place: int | None) -> SecondLook:
+def _guesses(
+    read: AsRead,
+    said: _Said,
+    clocks: frozenset[int],
+    time_place: int | None,
+    parts: Mapping[int, str],
+) -> SecondLook:
     """What every column but the time is: chosen, said or by behaviour, and a role for one column each."""
     wanted = said.wanted
     guesses = {
-        place: Guess(None, _HOLDS_TIMES)
+        place: Guess(None, _IN_CLOCK(clock=parts[place]))
+        if place in parts and place not in wanted
+        else Guess(None, _HOLDS_TIMES)
         if place in clocks and place not in wanted
         else _guess(column, read.looks[place], read.volts(place), wanted.get(place), said.named.get(place))
         for place, column in enumerate(read.columns)

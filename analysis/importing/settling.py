@@ -15,6 +15,7 @@ from analysis.importing.block_names import (
     labels_of,
     names_of,
 )
+from analysis.importing.clock_parts import join_fractions
 from analysis.importing.first_row import LEAST_BLOCK
 from analysis.importing.guesses import counts_by_name, is_time, rises
 from analysis.importing.headings import headings, stated_interval
@@ -47,9 +48,12 @@ def settle_blocks(spool: Spool, wishes: Wishes) -> None:
     wishes : Wishes
         What is decided.
     """
+    said = _said_time(spool, wishes)
+    if wishes.interval_s is None:
+        join_fractions(spool, said)
     _leave_head(spool)
     _leave_summary(spool)
-    stack = stack_of(spool, _said_time(spool, wishes))
+    stack = stack_of(spool, said)
     if stack is None:
         spool.problem = _in_turn(spool) or _other_heading(spool)
         return
@@ -123,7 +127,11 @@ def _apart(stack: Stack, labels: tuple[str, ...], spool: Spool) -> Problem | Non
 def _leave_head(spool: Spool) -> None:
     """Leave out rows of numbers above the samples that the times do not go on from: ranges, channels."""
     columns = spool.table.columns
-    times = [place for place, column in enumerate(columns) if is_time(column.words, column.unit)]
+    times = [
+        place
+        for place, column in enumerate(columns)
+        if is_time(column.words, column.unit) and place not in spool.parts
+    ]
     if len(times) != 1 or spool.table.dialect is None:
         return
     steps = np.diff(spool.columns[times[0]].read(0, _HEAD_ROWS + 3 * LEAST_BLOCK).astype(np.float64))

@@ -112,6 +112,7 @@ class Spool:
         self.blocks = 1  # how many of them stand one below the other
         self.spans: tuple[tuple[int, int], ...] = ()  # of blocks that are a record each
         self.problem: Problem | None = None  # what has to be said of them first
+        self.parts: dict[int, str] = {}  # columns that are in another one as well, and the name of that
 
     def __enter__(self) -> Self:
         return self
@@ -157,6 +158,25 @@ class Spool:
         """Let blocks of the table be columns of their own; `opened` stays as it is."""
         self.table = replace(self.table, columns=columns)
         self.columns = sources
+
+    def refine(self, place: int, blocks: Iterator[NDArray[np.float64]]) -> None:
+        """Let a column have other samples, as many as before.
+
+        Raises
+        ------
+        ImportingError
+            Where the disk is full.
+        """
+        before = self.columns[place]
+        try:
+            file = _nameless(self._folder)
+            self._files.append(file)
+            for block in blocks:
+                _write(file, np.ascontiguousarray(block))
+        except OSError as error:
+            raise _disk_error(self._folder, error) from error
+        made = SpooledColumn(file, np.dtype(np.float64), len(before), threading.Lock())
+        self.columns = tuple(made if at == place else item for at, item in enumerate(self.columns))
 
     def _copy(self, tick: Tick, most_rows: int | None) -> int:
         size = 0

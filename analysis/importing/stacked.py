@@ -86,7 +86,11 @@ def stack_of(spool: Spool, time_column: int | None = None) -> Stack | None:
         The column that was said to hold the times.
     """
     columns = spool.table.columns
-    times = [place for place, column in enumerate(columns) if is_time(column.words, column.unit)]
+    times = [
+        place
+        for place, column in enumerate(columns)
+        if is_time(column.words, column.unit) and place not in spool.parts
+    ]
     for place in times if time_column is None else [time_column]:
         unit = unit_of(columns[place].unit)
         source, restarts = going_on(spool.columns[place], 1.0 if unit is None else unit.factor)

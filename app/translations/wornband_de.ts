@@ -6961,6 +6961,11 @@
         <translation>eine von diesen wählen: {encodings}</translation>
     </message>
     <message>
+        <source>{name} is the fraction of each second of {clock}: both together are the time</source>
+        <extracomment>analysis/importing/clock_parts.py</extracomment>
+        <translation>{name} ist der Bruchteil jeder Sekunde von {clock}: beide zusammen sind die Zeit</translation>
+    </message>
+    <message>
         <source>the time stands still: it is rounded to more than the sample interval</source>
         <extracomment>analysis/importing/coarse.py</extracomment>
         <translation>die Zeit steht still: sie ist gröber gerundet als der Abtastabstand</translation>
@@ -7154,6 +7159,11 @@
         <source>say how many volts 1 is with {options}</source>
         <extracomment>analysis/importing/in_volts.py</extracomment>
         <translation>sagen Sie, wie viel Volt 1 ist, mit {options}</translation>
+    </message>
+    <message>
+        <source>it is the fraction of each second of {clock}</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>sie ist der Bruchteil jeder Sekunde von {clock}</translation>
     </message>
     <message>
         <source>it holds times</source>

@@ -61,7 +61,7 @@ UNSEEN = (
     Strange("four colons", ("time;signal;ref\n" + _rows(lambda n,t,s,r: f"09:14:07:{500+n};{s};{r}\n")).encode()),
     Strange("ISO durations", ("time;signal;ref\n" + _rows(lambda n,t,s,r: f"PT{t:.3f}S;{s};{r}\n")).encode()),
     Strange("h m s letters", ("time;signal;ref\n" + _rows(lambda n,t,s,r: f"9h14m07.{500+n}s;{s};{r}\n")).encode()),
-    Strange("hour minute second ms", ("h;min;s;ms;signal;ref\n" + _rows(lambda n,t,s,r: f"9;14;{7 if n<5 else 8};{(995+n)%1000};{s};{r}\n")).encode(), says="--time COLUMN"),
+    Strange("hour minute second ms", ("h;min;s;ms;signal;ref\n" + _rows(lambda n,t,s,r: f"9;14;{7 if n<5 else 8};{(995+n)%1000};{s};{r}\n")).encode()),
     Strange("epoch seconds", ("time;signal;ref\n" + _rows(lambda n,t,s,r: f"1772615647.{500+n};{s};{r}\n")).encode()),
     Strange("epoch us", ("timestamp;signal;ref\n" + _rows(lambda n,t,s,r: f"{1772615647500000+n*1000};{s};{r}\n")).encode()),
     Strange("epoch ns", ("timestamp;signal;ref\n" + _rows(lambda n,t,s,r: f"{1772615647500000000+n*1000000};{s};{r}\n")).encode()),
