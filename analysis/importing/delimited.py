@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import re
 from collections.abc import Callable, Iterator
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -18,12 +19,13 @@ from analysis.importing.cells import MISSING, number_of, plain, thousands_marks
 from analysis.importing.choices import NOTHING_CHOSEN, SPACED_COMMA, TextChoices, checked_choices
 from analysis.importing.clocks import seconds_of_all
 from analysis.importing.dialect import ARROW, Dialect, understood
-from analysis.importing.encoding import MOST_LINE_BYTES, decoded, encoding_of, line_blocks, long_line
+from analysis.importing.edges_of_text import end_of, head_of
+from analysis.importing.encoding import line_blocks
 from analysis.importing.guesses import is_time
-from analysis.importing.headings import lines_of
 from analysis.importing.instants import seconds_of
 from analysis.importing.left_out import LeftOut
 from analysis.importing.model import Block, Column, Table, checked_columns
+from analysis.importing.on_its_side import TURNED, lying
 from analysis.importing.seams import SeamKeeper, blank_lines
 from analysis.importing.summaries import is_summary, words_of
 from analysis.progress import Tick
@@ -32,8 +34,6 @@ from analysis.wording import say
 if TYPE_CHECKING:
     import pyarrow as pa
 
-_HEAD_BYTES = 512 * 1024
-_END_BYTES = 32 * 1024
 _ROWS_A_TICK = 20_000
 _TORN_BY = 12  # rows that show to how many decimals a column is written
 _TAIL_BYTES = 4096
@@ -57,62 +57,31 @@ def open_text(path: Path, choices: TextChoices = NOTHING_CHOSEN) -> Table:
     ImportingError
         Where it is no text or holds no rows of numbers.
     """
-    text, encoding = head_of(path, checked_choices(choices).encoding)
-    dialect = understood(text, choices, _end_of(path, encoding))
+    side = lying(path, checked_choices(choices))
+    if side is None:
+        text, encoding = head_of(path, choices.encoding)
+        end = end_of(path, encoding)
+    else:
+        text, encoding, end = side.head(), side.encoding, side.end()
+    dialect = understood(text, choices, end)
     columns = [item for item, use in zip(_every_column(dialect), dialect.numeric, strict=True) if use]
-    reader = _Reader(path, encoding, dialect)
+    reader = _Reader(path, dialect, side.blocks if side else partial(line_blocks, path, encoding))
     return Table(
         path,
         "text",
         checked_columns(columns),
         reader.blocks,
         dialect.interval_s,
-        (*dialect.notes, *(foreign_letters(dialect.names, encoding) if choices.encoding is None else ())),
+        (
+            *([TURNED] if side else []),
+            *dialect.notes,
+            *(foreign_letters(dialect.names, encoding) if choices.encoding is None else ()),
+        ),
         dialect=dialect,
         encoding=encoding,
         seams=lambda: reader.keeper.seams,
+        turned=text if side else "",
     )
-
-
-def head_of(path: Path, encoding: str | None = None) -> tuple[str, str]:
-    """The first lines of a text file, whole ones, and its encoding.
-
-    Parameters
-    ----------
-    path : Path
-        A regular file.
-    encoding : str or None
-        Where it was chosen.
-
-    Raises
-    ------
-    ImportingError
-        Where it is no text, or a line has no end.
-    """
-    with path.open("rb") as file:
-        head = file.read(_HEAD_BYTES)
-        more = bool(file.read(1))
-    encoding = encoding_of(head, encoding)
-    text = decoded(head, encoding)
-    if more:
-        end = max(text.rfind("\n"), text.rfind("\r"))
-        if end < 0:
-            raise long_line()
-        text = text[:end]
-    if max(map(len, text.splitlines()), default=0) > MOST_LINE_BYTES:
-        raise long_line()
-    return text, encoding
-
-
-def _end_of(path: Path, encoding: str) -> list[str]:
-    """The last whole lines of a text file."""
-    with path.open("rb") as file:
-        start = max(file.seek(0, 2) - _END_BYTES, 0) // 4 * 4  # where a character begins
-        file.seek(0)
-        mark = file.read(2) if encoding == "utf-16" and start else b""  # which of its two orders it is
-        file.seek(start)
-        text = decoded(mark + file.read(_END_BYTES), encoding)
-    return lines_of(text)[1:-1]
 
 
 def _every_column(dialect: Dialect) -> Iterator[Column]:
@@ -127,11 +96,13 @@ def _every_column(dialect: Dialect) -> Iterator[Column]:
 class _Reader:
     """Blocks of samples out of a text file whose dialect is known."""
 
-    def __init__(self, path: Path, encoding: str, dialect: Dialect) -> None:
+    def __init__(
+        self, path: Path, dialect: Dialect, lines: Callable[[], Iterator[tuple[bytes, int]]]
+    ) -> None:
         import pyarrow as pa  # here, since no window should wait for it when it opens
         from pyarrow import csv as arrow_csv
 
-        self._path, self._encoding, self._dialect = path, encoding, dialect
+        self._path, self._lines, self._dialect = path, lines, dialect
         self._used = [place for place, use in enumerate(dialect.numeric) if use]
         self._times = {
             place for place in self._used
@@ -166,7 +137,7 @@ class _Reader:
         left, self.keeper, self._word = LeftOut(), SeamKeeper(), ""
         size = max(self._path.stat().st_size, 1)
         skip = self._dialect.first_line
-        for lines, done in line_blocks(self._path, self._encoding):
+        for lines, done in self._lines():
             while skip and lines:
                 end = lines.find(b"\n") + 1 or len(lines)
                 lines, skip = lines[end:], skip - 1

@@ -113,6 +113,8 @@ class Table:
         Arrays that could be columns, where a file holds named ones; empty for every other kind.
     seams : callable
         Where a text is broken off and goes on, as far as it has been read; nothing for every other kind.
+    turned : str
+        The first lines of a text that lies on its side, as they are read; empty for every other table.
     """
 
     path: Path
@@ -126,6 +128,7 @@ class Table:
     encoding: str = ""
     datasets: tuple[Dataset, ...] = ()
     seams: Callable[[], tuple[Seam, ...]] = tuple
+    turned: str = ""
 
 
 def clock_places(table: Table) -> frozenset[int]:

@@ -18,8 +18,8 @@ from analysis.captures.overview import envelope
 from analysis.errors import ImportingError
 from analysis.importing.behaviour import StepGuess, guess_step
 from analysis.importing.choices import ENCODINGS, NOTHING_CHOSEN, TextChoices
-from analysis.importing.delimited import head_of
 from analysis.importing.dialect import ARROW, DELIMITERS
+from analysis.importing.edges_of_text import head_of
 from analysis.importing.headings import lines_of, split_line
 from analysis.importing.judging import Judged, judged
 from analysis.importing.model import Column, Table, place_of
@@ -269,7 +269,7 @@ def _lines(table: Table, numbers: NDArray[np.float64]) -> tuple[tuple[tuple[str,
     written = table.dialect
     if written is None:
         return tuple(tuple(f"{value:.9g}" for value in row) for row in numbers), 0
-    text, _ = head_of(table.path, table.encoding)
+    text = table.turned or head_of(table.path, table.encoding)[0]
     first = max(written.first_line - _MOST_HEAD, 0)
     shown: Iterable[str] = islice(lines_of(text), first, written.first_line + FIRST_ROWS)
     if written.rewriting is not None:

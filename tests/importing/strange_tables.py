@@ -116,7 +116,7 @@ FIRST = (
         says="more than one channel"),
     Strange("lying on its side", (
         "time;" + ";".join(f"{t:.3f}" for _, t, _, _ in ROWS) + "\nsignal;" + ";".join(f"{s}" for s in SIGNAL_V)
-        + "\nreference;" + ";".join(f"{r}" for r in REFERENCE_V) + "\n").encode(), says="lies on its side"),
+        + "\nreference;" + ";".join(f"{r}" for r in REFERENCE_V) + "\n").encode()),
     Strange("counts of a converter", ("time [s],a [counts],b [counts]\n" + rows_as("{t:.3f},{sm:.0f},{rm:.0f}")).encode(),
         says="--factor a=VOLTS --factor b=VOLTS", wishes=Wishes(factors={"a": 1e-3, "b": 1e-3})),
     Strange("a line that names the delimiter", ("sep=;\ntime;signal;ref\n" + rows_as("{t:.3f};{s};{r}")).encode()),

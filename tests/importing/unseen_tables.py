@@ -29,7 +29,7 @@ _LINES = _TABLE.splitlines()
 UNSEEN = (
     Strange("pages", ("".join(f"Page {p+1} of 3\f\ntime;signal;ref\ns;V;V\n" + "\n".join(_LINES[4*p:4*p+4]) + "\n" for p in range(3))).encode()),
     Strange("heading again", ("time;signal;ref\n" + "\n".join(_LINES[:6]) + "\n\ntime;signal;ref\n" + "\n".join(_LINES[6:]) + "\n").encode()),
-    Strange("transposed", ("time;" + ";".join(f"{t:.3f}" for _, t, _, _ in ROWS) + "\nsignal;" + ";".join(map(str, SIGNAL_V)) + "\nref;" + ";".join(map(str, REFERENCE_V)) + "\n").encode(), says="lies on its side"),
+    Strange("transposed", ("time;" + ";".join(f"{t:.3f}" for _, t, _, _ in ROWS) + "\nsignal;" + ";".join(map(str, SIGNAL_V)) + "\nref;" + ";".join(map(str, REFERENCE_V)) + "\n").encode()),
     Strange("percent", ("time [s];signal [%];ref [V]\n" + _rows(lambda n, t, s, r: f"{t:.3f};{s*20:.1f};{r}\n")).encode(), says="is in %, not in volts", wishes=Wishes(channels={"signal": Role.SIGNAL, "ref": Role.REFERENCE}, factors={"signal": 0.05})),
     Strange("percent in cells", ("time;signal;ref\n" + _rows(lambda n, t, s, r: f"{t:.3f};{s*20:.1f}%;{r}\n")).encode(), says="is in %, not in volts", wishes=Wishes(channels={"signal": Role.SIGNAL, "ref": Role.REFERENCE}, factors={"signal": 0.05})),
     Strange("second falling", ("time;track A;track B;feed\n" + _rows(lambda n, t, s, r: f"{t:.3f};{s};{5-s};{r}\n")).encode(), others={Role.SECOND_SIGNAL: (4.5, 3.75, 3.0, 2.25, 1.5, 0.75, 0.5, 1.25, 2.0, 2.75, 3.5, 4.25)}),
