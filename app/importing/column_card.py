@@ -47,7 +47,7 @@ class CardFacts:
         A role, ``"time"`` or ``"out"``.
     reason : str
         Why, for people.
-    unit, factor, probe, against : str
+    unit, factor, offset, probe, against : str
         As decided; empty where it is as found.
     scaled : bool
         Whether it is known how many volts its numbers are.
@@ -58,6 +58,7 @@ class CardFacts:
     reason: str
     unit: str = ""
     factor: str = ""
+    offset: str = ""
     probe: str = ""
     against: str = ""
     scaled: bool = True
@@ -124,7 +125,7 @@ class ColumnCard(QFrame):
         self.picture.setAccessibleName(self.range.text())
         self.use.show_word(facts.use)
         if facts.use != OUT:
-            words = (facts.unit, facts.factor, facts.probe, facts.against)
+            words = (facts.unit, facts.factor, facts.offset, facts.probe, facts.against)
             self.wire.show_words(*words, wire=facts.use != TIME)
             self.wire.show()
         elif self._wire is not None:

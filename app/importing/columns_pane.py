@@ -30,8 +30,8 @@ class ColumnsPane(Pane):
     Signals
     -------
     told(column, key, word)
-        Something else was said of a column; the key is ``use``, ``unit``, ``factor``, ``probe_point`` or
-        ``return_point``.
+        Something else was said of a column; the key is ``use``, ``unit``, ``factor``, ``offset``,
+        ``probe_point`` or ``return_point``.
     """
 
     told = Signal(str, str, str)

@@ -12,7 +12,7 @@ from analysis.importing.wishes import Blocks, Wishes
 from app.importing import draft as drafts
 from app.importing.draft import Draft
 from app.importing.draft_edit import DraftEdit
-from app.importing.entries import count_entered, number_entered, positive_entered
+from app.importing.entries import count_entered, number_entered, positive_entered, volts_entered
 from app.importing.page import ImportPage
 from app.importing.reading_form import COLUMN, EVERY, FOUND
 from app.importing.reading_form import RATE as BY_RATE
@@ -107,6 +107,8 @@ class ImportEdits(QObject):
             self._tell_use(name, word)
         elif key == "factor":
             self._enter_factor(name, word)
+        elif key == "offset":
+            self._enter_offset(name, word)
         else:
             self._change_column(lambda _, wishes: drafts.with_column_word(wishes, key, name, word))
 
@@ -139,7 +141,20 @@ class ImportEdits(QObject):
 
         def change(_place: int, wishes: Wishes) -> Wishes:
             kept = {key: value for key, value in wishes.factors.items() if key != name}
-            return replace(wishes, factors=kept if factor == 1.0 else {**kept, name: factor})
+            return replace(wishes, factors={**kept, name: factor} if text.strip() else kept)
+
+        self._change_column(change)
+
+    def _enter_offset(self, name: str, text: str) -> None:
+        offset = volts_entered(text) if text.strip() else 0.0
+        if offset is None:
+            wrong = self.tr("{text} is no number of volts to add; enter one such as -5 or 0.5.")
+            self._refuse("columns", wrong.format(text=text))
+            return
+
+        def change(_place: int, wishes: Wishes) -> Wishes:
+            kept = {key: value for key, value in wishes.offsets.items() if key != name}
+            return replace(wishes, offsets={**kept, name: offset} if text.strip() else kept)
 
         self._change_column(change)
 

@@ -5,9 +5,10 @@ from __future__ import annotations
 import math
 import re
 
-from analysis.importing.units import unit_of
+from analysis.importing.units import VOLTAGE, unit_of
 
 _ENTERED = re.compile(r"([+\-]?[\d.,]+(?:[eE][+\-]?\d+)?)\s*(\S.*)?")
+_NOUGHT = re.compile(r"[+\-]?0+(?:[.,]0*)?\s*V?")
 _MOST = 1e12
 
 
@@ -40,6 +41,12 @@ def number_entered(text: str, quantity: str = "") -> float | None:
     except ValueError:
         return None
     return value if math.isfinite(value) and 0.0 < abs(value) < _MOST else None
+
+
+def volts_entered(text: str) -> float | None:
+    """A number of volts, nought among them; None where it is none."""
+    value = number_entered(text, VOLTAGE)
+    return 0.0 if value is None and _NOUGHT.fullmatch(text.strip()) else value
 
 
 def positive_entered(text: str, quantity: str = "") -> float | None:

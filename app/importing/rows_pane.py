@@ -133,7 +133,7 @@ class RowsModel(QAbstractTableModel):
         use = self._uses.get(column.name, OUT)
         if use == OUT or self._seen.needs(Need.FULL_SCALE):
             return ""
-        value = float(self._seen.numbers[place, at]) * column.factor
+        value = float(self._seen.numbers[place, at]) * column.factor + column.offset
         if math.isnan(value):
             return _tr("missing")
         if math.isinf(value):

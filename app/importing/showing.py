@@ -140,7 +140,7 @@ def _cards(state: ImportState, seen: Preview) -> list[CardFacts]:
     file, uses = state.draft.files[state.place], state.uses(state.place)
     wishes, cards = file.wishes, []
     for item in seen.columns:
-        factor = wishes.factors.get(item.name)
+        factor, offset = wishes.factors.get(item.name), wishes.offsets.get(item.name)
         cards.append(
             CardFacts(
                 seen=item,
@@ -148,6 +148,7 @@ def _cards(state: ImportState, seen: Preview) -> list[CardFacts]:
                 reason=_reason(state, seen, item.name, said(item.reason), uses[item.name]),
                 unit=wishes.units.get(item.name, ""),
                 factor="" if factor is None else said(say("{value:.9g}", value=factor)),
+                offset="" if offset is None else said(say("{value:.9g}", value=offset)),
                 probe=wishes.probe_points.get(item.name, ""),
                 against=wishes.return_points.get(item.name, ""),
                 scaled=not seen.needs(Need.FULL_SCALE),

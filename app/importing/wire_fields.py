@@ -1,4 +1,4 @@
-"""What is said of a wire beside its use: unit, factor, probe, and what that measured against."""
+"""What is said of a wire beside its use: unit, factor and offset, probe, and what that measured against."""
 
 from __future__ import annotations
 
@@ -27,7 +27,7 @@ class WireFields(QWidget):
     Signals
     -------
     told(key, word)
-        ``unit``, ``factor``, ``probe_point`` or ``return_point``, and the word.
+        ``unit``, ``factor``, ``offset``, ``probe_point`` or ``return_point``, and the word.
     """
 
     told = Signal(str, str)
@@ -41,6 +41,10 @@ class WireFields(QWidget):
         self.factor.setFixedWidth(52)
         self.factor.setPlaceholderText("1")
         self.factor.setToolTip(_tr("What every sample is multiplied by: 10 for a probe that divides by ten"))
+        self.offset = LineField(_tr("{name}: added in volts").format(name=name))
+        self.offset.setFixedWidth(52)
+        self.offset.setPlaceholderText("0")
+        self.offset.setToolTip(_tr("Volts that are added to every sample after that"))
         for box, key in (
             (self.unit, "unit"),
             (self.probe, "probe_point"),
@@ -48,27 +52,32 @@ class WireFields(QWidget):
         ):
             box.told.connect(lambda word, key=key: self.told.emit(key, word))
         self.factor.entered.connect(lambda text: self.told.emit("factor", text))
+        self.offset.entered.connect(lambda text: self.told.emit("offset", text))
         self._lay_out()
 
-    def show_words(self, unit: str, factor: str, probe: str, against: str, *, wire: bool) -> None:
+    def show_words(
+        self, unit: str, factor: str, offset: str, probe: str, against: str, *, wire: bool
+    ) -> None:
         """Show what holds; of the times the unit alone."""
         self.unit.show_word(unit)
         self.factor.show_text(factor)
+        self.offset.show_text(offset)
         self.probe.show_word(probe)
         self.against.show_word(against)
-        for widget in (self._times, self._second):
+        for widget in (self._times, self.factor, self._plus, self.offset, self._second):
             widget.setVisible(wire)
-        self.factor.setVisible(wire)
 
     def _lay_out(self) -> None:
-        self._times, self._second = QLabel("×"), QWidget()
+        self._times, self._plus, self._second = QLabel("×"), QLabel("+"), QWidget()
         names = [QLabel(key_name(key)) for key in ("probe_point", "return_point")]
-        for label in (self._times, *names):
+        for label in (self._times, self._plus, *names):
             label.setProperty("quiet", True)
         first, second = QHBoxLayout(), QHBoxLayout(self._second)
         first.addWidget(self.unit, 1)
         first.addWidget(self._times)
         first.addWidget(self.factor)
+        first.addWidget(self._plus)
+        first.addWidget(self.offset)
         for label, box in zip(names, (self.probe, self.against), strict=True):
             second.addWidget(label)
             second.addWidget(box, 1)

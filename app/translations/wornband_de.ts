@@ -1060,6 +1060,11 @@
         <translation>{text} ist kein Faktor; geben Sie einen ein, etwa 10 oder 0,5.</translation>
     </message>
     <message>
+        <source>{text} is no number of volts to add; enter one such as -5 or 0.5.</source>
+        <extracomment>app/importing/edits.py</extracomment>
+        <translation>{text} ist keine Zahl von Volt zum Dazuzählen; geben Sie eine ein, etwa -5 oder 0,5.</translation>
+    </message>
+    <message>
         <source>change the step</source>
         <extracomment>app/importing/edits.py</extracomment>
         <translation>Schritt ändern</translation>
@@ -7396,6 +7401,11 @@
         <translation>die Zeiten in {name} steigen um {step:,.6g}, und eine Einheit steht nicht dabei</translation>
     </message>
     <message>
+        <source>it lies on its side, each line a channel: it was turned</source>
+        <extracomment>analysis/importing/on_its_side.py</extracomment>
+        <translation>sie liegt quer, jede Zeile ein Kanal: sie wurde gedreht</translation>
+    </message>
+    <message>
         <source>it is a Feather file of the first version, which is not read any more</source>
         <extracomment>analysis/importing/opening.py</extracomment>
         <translation>sie ist eine Feather-Datei der ersten Version, die nicht mehr gelesen wird</translation>
@@ -10920,6 +10930,16 @@
         <source>What every sample is multiplied by: 10 for a probe that divides by ten</source>
         <extracomment>app/importing/wire_fields.py</extracomment>
         <translation>Womit jeder Messwert malgenommen wird: 10 bei einem Tastkopf, der durch zehn teilt</translation>
+    </message>
+    <message>
+        <source>{name}: added in volts</source>
+        <extracomment>app/importing/wire_fields.py</extracomment>
+        <translation>{name}: dazugezählt in Volt</translation>
+    </message>
+    <message>
+        <source>Volts that are added to every sample after that</source>
+        <extracomment>app/importing/wire_fields.py</extracomment>
+        <translation>Volt, die danach zu jedem Messwert dazukommen</translation>
     </message>
 </context>
 <context>

@@ -94,6 +94,50 @@ def test_unit_factor_probe_and_conditions_go_into_the_capture(
     assert capture.text("recorder") == "Box 3"
 
 
+def test_an_offset_is_added_after_the_factor_and_can_be_taken_back(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    wires = swept()
+    drop(window, plain_table(tmp_path / "a.csv", wires, "Time,signal,ref"))
+    wait_for_looks(qtbot, window)
+    page = window.imports.page
+    wire = page.columns.cards["signal"].wire
+    enter(wire.factor, "0,5")
+    enter(wire.offset, "much")
+    assert "much is no number of volts to add" in page.columns.trouble.text()
+    enter(wire.offset, "-0,25")
+    wait_for_looks(qtbot, window)
+    assert (wire.factor.text(), wire.offset.text()) == ("0.5", "\N{MINUS SIGN}0.25")
+    enter(wire.offset, "")
+    wait_for_looks(qtbot, window)
+    assert window.imports.state.draft.files[0].wishes.offsets == {}
+    enter(wire.offset, "1 V")
+    wait_for_looks(qtbot, window)
+    QTest.keyClick(page, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    capture = imported(qtbot, window)
+    np.testing.assert_allclose(volts(capture, Role.SIGNAL), 0.5 * wires["signal"] + 1.0, atol=1e-5)
+
+
+def test_a_row_of_factors_that_may_be_in_the_numbers_is_answered_on_the_page(
+    qtbot: QtBot, window: Window, tmp_path: Path
+) -> None:
+    wires = swept()
+    path = plain_table(tmp_path / "a.csv", wires, "Time,signal,ref")
+    heading, rows = path.read_text().split("\n", 1)
+    path.write_text(f"{heading}\nFactor,10,10\n{rows}")
+    drop(window, path)
+    wait_for_looks(qtbot, window)
+    page = window.imports.page
+    assert "may be in the numbers already" in page.columns.trouble.text()
+    for name in ("signal", "ref"):
+        enter(page.columns.cards[name].wire.factor, "1")
+        wait_for_looks(qtbot, window)
+    assert page.columns.cards["ref"].wire.factor.text() == "1"
+    window.actions_by_name["bring_in"].trigger()
+    capture = imported(qtbot, window)
+    np.testing.assert_allclose(volts(capture, Role.SIGNAL), wires["signal"], atol=1e-5)
+
+
 def test_two_files_become_two_records_in_the_order_of_the_list(
     qtbot: QtBot, window: Window, tmp_path: Path
 ) -> None:
