@@ -108,9 +108,12 @@ def test_an_offset_is_added_after_the_factor_and_can_be_taken_back(
     enter(wire.offset, "-0,25")
     wait_for_looks(qtbot, window)
     assert (wire.factor.text(), wire.offset.text()) == ("0.5", "\N{MINUS SIGN}0.25")
-    enter(wire.offset, "")
-    wait_for_looks(qtbot, window)
+    enter(wire.offset, "0")
+    assert window.imports.state.draft.files[0].wishes.offsets == {"signal": 0.0}
+    wire.offset.clear()
+    QTest.keyClick(wire.offset, Qt.Key.Key_Return)
     assert window.imports.state.draft.files[0].wishes.offsets == {}
+    wait_for_looks(qtbot, window)
     enter(wire.offset, "1 V")
     wait_for_looks(qtbot, window)
     QTest.keyClick(page, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
