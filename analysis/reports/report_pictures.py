@@ -107,12 +107,12 @@ def _track(subject: Subject, beside: Beside | None, alone: bool) -> Picture | No
         return None
     parts = say(
         "How far the signal breaks up, in % {of}, along the sensor's travel: flat is good. Each"
-        " faint line is one pass of the arm, the bold line the worst of them; a hatched stretch is a place"
+        " faint line is one stroke of the arm, the bold line the worst of them; a hatched stretch is a place"
         " where it breaks up again and again, and along a grey foot nothing was tested.",
         of=share_of(*subject.findings.surveys, *(other.surveys if other is not None else ())),
     )
     if not any(not is_watched(band) for band in subject.findings.bands):
-        parts = say("{first} A line that stands out on one pass alone is not held to be wear.", first=parts)
+        parts = say("{first} A line that stands out on one stroke alone is not held to be wear.", first=parts)
     if beside is None and below is not None:
         parts = say(
             "{first} The grey floor is what this recorder cannot see.",

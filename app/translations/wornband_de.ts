@@ -9531,14 +9531,14 @@
         <translation>Dieser Sensor</translation>
     </message>
     <message>
-        <source>How far the signal breaks up, in % {of}, along the sensor's travel: flat is good. Each faint line is one pass of the arm, the bold line the worst of them; a hatched stretch is a place where it breaks up again and again, and along a grey foot nothing was tested.</source>
+        <source>How far the signal breaks up, in % {of}, along the sensor's travel: flat is good. Each faint line is one stroke of the arm, the bold line the worst of them; a hatched stretch is a place where it breaks up again and again, and along a grey foot nothing was tested.</source>
         <extracomment>analysis/reports/report_pictures.py</extracomment>
-        <translation>Wie weit das Signal aussetzt, in % {of}, über dem Weg des Sensors: Flach ist gut. Jede dünne Linie ist eine Überfahrt des Schleifers, die dicke die schlechteste davon; eine schraffierte Strecke ist eine Stelle, an der es immer wieder aussetzt, und über einem grauen Fuß wurde nicht geprüft.</translation>
+        <translation>Wie weit das Signal aussetzt, in % {of}, über dem Weg des Sensors: Flach ist gut. Jede dünne Linie ist ein Hub des Schleifers, die dicke der schlechteste davon; eine schraffierte Strecke ist eine Stelle, an der es immer wieder aussetzt, und über einem grauen Fuß wurde nicht geprüft.</translation>
     </message>
     <message>
-        <source>{first} A line that stands out on one pass alone is not held to be wear.</source>
+        <source>{first} A line that stands out on one stroke alone is not held to be wear.</source>
         <extracomment>analysis/reports/report_pictures.py</extracomment>
-        <translation>{first} Eine Linie, die nur bei einer einzigen Überfahrt herausragt, gilt nicht als Verschleiß.</translation>
+        <translation>{first} Eine Linie, die nur bei einem einzigen Hub herausragt, gilt nicht als Verschleiß.</translation>
     </message>
     <message>
         <source>{first} The grey floor is what this recorder cannot see.</source>
