@@ -6,11 +6,12 @@ import math
 from collections.abc import Iterator
 from statistics import median
 
+from analysis.captures.known_words import known_word
 from analysis.comparison.model import Tested
 from analysis.comparison.side import Side, survey_of
 from analysis.diagnosis.findings import Band, CrossingTime
 from analysis.intervals import Interval
-from analysis.wording import Wording, say
+from analysis.wording import Wording, joined, say
 
 SIMILAR = 2.0
 """Speeds within this factor of each other, and sampling no slower than by it, are similar (common practice,
@@ -112,7 +113,7 @@ def _conditions_apart(present: Tested, absent: Tested, names: dict[str, str]) ->
         if theirs is not None and ours is None:
             yield say("{what}: not stated {one}", what=word, **names)
         elif theirs is not None and ours is not None and not theirs <= ours:
-            said = {"state": ", ".join(sorted(ours)), "their_state": ", ".join(sorted(theirs))}
+            said = {"state": _states(ours), "their_state": _states(theirs)}
             yield say("{what}: {state} {one}, {their_state} {other}", what=word, **said, **names)
     if present.temperature is not None and absent.temperature is not None:
         gap_c = abs(present.temperature.centre - absent.temperature.centre)
@@ -134,6 +135,11 @@ def _conditions(side: Side, records: list[str]) -> tuple[dict[str, frozenset[str
     stated = [item["temperature"] for item in attributes if "temperature" in item]
     degrees = [float(value) for value in stated if not isinstance(value, str) and math.isfinite(value)]
     return said, Interval(min(degrees), max(degrees)) if degrees else None
+
+
+def _states(said: frozenset[str]) -> Wording:
+    """Conditions in a row; those that the program proposes can be said in any language."""
+    return joined([known_word(item) for item in sorted(said)], ", ")
 
 
 def _state(value: str | float) -> str:

@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QResizeEvent, QStandardItemModel
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QColor, QResizeEvent, QStandardItemModel
 from PySide6.QtWidgets import (
     QComboBox,
     QHBoxLayout,
     QLabel,
     QMenu,
     QSplitter,
+    QStyledItemDelegate,
     QToolButton,
     QVBoxLayout,
     QWidget,
@@ -20,7 +21,7 @@ from PySide6.QtWidgets import (
 from analysis.comparison.model import Relation
 from app.compare.summary import SummaryStrip
 from app.drawing.plain import plain_tip
-from app.drawing.theme import Palette
+from app.drawing.theme import LIGHT, Palette
 from app.page_stack import PageStack
 from app.views.caution_strip import CautionStrip
 from app.views.corners import CornersView
@@ -31,6 +32,7 @@ from app.views.trace import TraceView
 from app.views.track_pair import TrackPairView
 
 _GAP_PX = 6
+_ENTRY_PX = 22
 _LOW_PX = 600
 """Below this height the first caution would leave no room for the numbers; its title stays."""
 MakeButton = Callable[..., QToolButton]
@@ -56,6 +58,7 @@ class ComparePage(QWidget):
 
     def __init__(self, button: MakeButton, menus: tuple[QMenu, QMenu]) -> None:
         super().__init__()
+        self._palette = LIGHT
         self.problem_bar, self.cautions = ProblemBar(), CautionStrip()
         self.traces = (TraceView(), TraceView())
         self.tools = (SideTools(menus[0]), SideTools(menus[1]))
@@ -63,11 +66,12 @@ class ComparePage(QWidget):
         self.summary = SummaryStrip()
         self.relation, self._relations = QComboBox(), QStandardItemModel(self)
         self.relation.setModel(self._relations)
+        # Qt's own of a box draws every entry in one colour.
+        self.relation.setItemDelegate(QStyledItemDelegate(self.relation))
         self.relation.setAccessibleName(self.tr("How the two belong together"))
         self.relation.setToolTip(self.tr("How the two belong together; it decides the words alone"))
         self.relation.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        self.relation.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        self.relation.setMinimumContentsLength(13)
+        self.relation.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         for relation, text in (
             (Relation.BEFORE_AFTER, self.tr("Before and after")),
             (Relation.LEFT_RIGHT, self.tr("Left and right")),
@@ -75,6 +79,7 @@ class ComparePage(QWidget):
             (Relation.SIDE_BY_SIDE, self.tr("Two different sensors")),
         ):
             self.relation.addItem(text, relation)
+            self._relations.item(self._relations.rowCount() - 1).setSizeHint(QSize(0, _ENTRY_PX))
         self.relation.activated.connect(lambda _row: self.relation_chosen.emit(self.chosen_relation()))
         self._lower = PageStack()
         for view in (self.track, self.corners):
@@ -101,6 +106,7 @@ class ComparePage(QWidget):
             reason = refused.get(Relation(self.relation.itemData(row)), "")
             self._relations.item(row).setEnabled(not reason)
             self._relations.item(row).setToolTip(plain_tip(reason))
+        self._colour_relations()
         told = [self.tr("How the two belong together; it decides the words alone"), *refused.values()]
         self.relation.setToolTip(plain_tip("\n".join(told)))
 
@@ -108,11 +114,19 @@ class ComparePage(QWidget):
         """Take on the colours of a palette."""
         for view in (*self.traces, self.track, self.corners, self.numbers, self.cautions, self.problem_bar):
             view.apply_palette(palette)
+        self._palette = palette
+        self._colour_relations()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """On a low screen leave the room to the numbers."""
         super().resizeEvent(event)
         self.cautions.show_brief(self.height() < _LOW_PX)
+
+    def _colour_relations(self) -> None:
+        """Grey what cannot be chosen: in a list that opens, Qt's style does not."""
+        for row in range(self._relations.rowCount()):
+            item = self._relations.item(row)
+            item.setForeground(QColor(self._palette.ink if item.isEnabled() else self._palette.faint))
 
     def _lay_out(self, button: MakeButton) -> None:
         header = QHBoxLayout()

@@ -74,6 +74,7 @@ class SideTools(QWidget):
         self.tracks.clear()
         for role in tracks:
             self.tracks.addItem(role_name(role), role)
+        self.tracks.setMinimumContentsLength(max((len(role_name(role)) for role in tracks), default=0))
         self.tracks.setVisible(len(tracks) > 1)
         if track is not None:
             self.tracks.setCurrentIndex(tracks.index(track))

@@ -132,6 +132,8 @@ def test_before_and_after_cannot_be_chosen_for_two_corners_and_its_entry_says_wh
     row = box.findData(Relation.BEFORE_AFTER)
     index = box.model().index(row, 0)
     assert not index.flags() & Qt.ItemFlag.ItemIsEnabled
+    inks = [box.model().index(place, 0).data(Qt.ItemDataRole.ForegroundRole).color() for place in (row, 1)]
+    assert inks[0] != inks[1]
     assert "mounted rear left and rear right" in index.data(Qt.ItemDataRole.ToolTipRole)
     box.setFocus()
     QTest.keyClick(box, Qt.Key.Key_Home)
