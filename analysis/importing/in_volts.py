@@ -110,7 +110,8 @@ def _counts(
     found |= by_word if found or stated else set()
     large = any(float(np.nanmax(looks[place])) > _MOST_VOLTS for place in whole)
     every = whole if whole == set(bare) and (large or found) else set()
-    return found, every - found
+    wires = {place for place in every if said_role(columns[place].words) or len(np.unique(looks[place])) > 2}
+    return found, wires - found
 
 
 def _fits(columns: Sequence[Column], looks: Sequence[Look], counts: Collection[int], scale: Scale) -> bool:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 from analysis.captures.model import Role
 from analysis.importing.bare_units import AsRead
 from analysis.importing.guesses import Guess, by_behaviour
-from analysis.importing.wire_words import is_vague
+from analysis.importing.wire_words import is_vague, names_sensor_alone
 from analysis.wording import Wording, say
 
 _WIRES = (Role.GROUND, Role.REFERENCE, Role.SIGNAL)
@@ -54,6 +54,13 @@ def second_look(read: AsRead, chosen: Collection[int]) -> SecondLook:
         if guess.sure and place not in chosen
     }
     guesses, notes = dict(read.guesses), []
+    known = any(
+        read.guesses[place].role is Role.SIGNAL and not names_sensor_alone(read.columns[place].words)
+        for place in behaves
+    )
+    for place in behaves:
+        if known and guesses[place].role is Role.SIGNAL and names_sensor_alone(read.columns[place].words):
+            guesses[place] = replace(guesses[place], sure=False)  # the column that says signal comes first
     for place in _other_wires(read, behaves):
         guesses[place], note = _by_level(read, place, behaves[place])
         notes.append(note)
@@ -75,13 +82,15 @@ def second_look(read: AsRead, chosen: Collection[int]) -> SecondLook:
 
 
 def _other_wires(read: AsRead, behaves: dict[int, Role | None]) -> list[int]:
-    """Columns of a sensor without a known word that rest like ground or reference beside another signal."""
-    known = {read.guesses[place].role for place in behaves if not is_vague(read.columns[place].words)}
+    """Columns of a sensor without a known wire that rest like ground or reference beside another signal."""
+    words = {place: read.columns[place].words for place in behaves}
+    known = {read.guesses[place].role for place in behaves if not names_sensor_alone(words[place])}
     found = [
         place
         for place, role in behaves.items()
         if role in (Role.GROUND, Role.REFERENCE) and role not in known
-        and read.guesses[place].role is Role.SIGNAL and is_vague(read.columns[place].words)
+        and read.guesses[place].role is Role.SIGNAL
+        and (is_vague(words[place]) or (Role.SIGNAL in known and names_sensor_alone(words[place])))
     ]  # fmt: skip
     signals = {
         place
@@ -97,7 +106,7 @@ def _by_level(read: AsRead, place: int, role: Role | None) -> tuple[Guess, Wordi
         return (
             Guess(role, say("it stays near zero, at {middle_v:.3f} V", middle_v=values["middle_v"])),
             say(
-                "{name} names a sensor and a word that is not known here: at {middle_v:.3f} V it is taken for"
+                "{name} names a sensor and no wire that is known here: at {middle_v:.3f} V it is taken for"
                 " the ground; check it",
                 **values,
             ),
@@ -105,7 +114,7 @@ def _by_level(read: AsRead, place: int, role: Role | None) -> tuple[Guess, Wordi
     return (
         Guess(role, say("it stays near 5 V, at {middle_v:.3f} V", middle_v=values["middle_v"])),
         say(
-            "{name} names a sensor and a word that is not known here: at {middle_v:.3f} V it is taken for the"
+            "{name} names a sensor and no wire that is known here: at {middle_v:.3f} V it is taken for the"
             " reference; check it",
             **values,
         ),

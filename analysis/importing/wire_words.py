@@ -21,7 +21,7 @@ _FEEDS = (
 )
 _OUTPUTS = r"signa(?:l|al|ali)|ausgang|uitgang|utgang|udgang|lahto|output|wiper|schleifer"
 _REFERENCES = r"referen[zst]\w*|ref"
-_OTHERS = r"temperatur\w*|strom|druck|drehzahl"
+_OTHERS = r"temp(?:eratur\w*)?|strom|druck|drehzahl"
 _PARTS = rf"(?:{_GROUNDS}|{_FEEDS}|{_OUTPUTS}|{_REFERENCES}|{_OTHERS}|spannung|spanning)"
 _COMPOUND = re.compile(rf"\b({_DEVICES})(?=(?:en|s)?(?:{_PARTS})(?:\b|\d))")
 
@@ -36,7 +36,7 @@ _WORDS = (  # German, French, Spanish, Italian, Dutch, Nordic, Polish, Czech, Tu
         Role.GROUND,
         rf"\b(?:ref(?:erence|erenz)?|bezugs?)[ _]?(?:{_GROUNDS})\b|\bsig(?:na(?:l|al))?[ _]?(?:{_GROUNDS})\b",
     ),
-    (Role.SECOND_SIGNAL, r"second.?signal|signal.?(?:2|b)\b|sig.?2|sensor.?2|pos.?2|track.?2"),
+    (Role.SECOND_SIGNAL, r"second.?signal|signal.?(?:2|b)\b|sig.?2"),
     (
         Role.REFERENCE,
         r"\bv?ref(?:eren[ct]\w*|erenz)?|\bu?ref\b|5 ?v\b|v5|excitation|\bfeed\b|riferimento|odniesieni|опорн"
@@ -58,6 +58,7 @@ _WORDS = (  # German, French, Spanish, Italian, Dutch, Nordic, Polish, Czech, Tu
         r"|speis(?:ung|espannung)"
         r"|zasilani|питани|\bvoeding|\bmatning|\bforsyning|napajeni|\btapfesz|\bsyotto|besleme|電源|电源|전원",
     ),
+    (Role.SECOND_SIGNAL, r"sensor.?2|pos.?2|track.?2"),  # "sensor 2 ground" is none
     (
         Role.SIGNAL,
         r"sig(?:nal)?|segnal|senal|sinal|sinyal|semnal|sygnal|сигнал|\bjel\b|wiper|schleifer|curs(?:eur|or)|output"
@@ -65,10 +66,11 @@ _WORDS = (  # German, French, Spanish, Italian, Dutch, Nordic, Polish, Czech, Tu
         r"|\bkimenet|\bcikis|信号|出力|输出|신호",
     ),
 )  # fmt: skip
-_SENSOR = re.compile(  # what a signal belongs to, or says; a wire beside it is another one
-    r"sensor|position|\bpos\b|height|level|pedal|throttle|hohe(?:nstand|ngeber)?"
-    r"|\b(?:geber|givare?n?|gever|opnemer|czujnik|capteur|anturi|snimac|cidlo)\b|датчик|センサ|位置"
-)
+_DEVICE = r"sensor|\b(?:geber|givare?n?|gever|opnemer|czujnik|capteur|anturi|snimac|cidlo)\b|датчик|センサ"
+_QUANTITY = r"position|\bpos\b|height|level|pedal|throttle|hohe(?:nstand|ngeber)?|位置"
+_SENSOR = re.compile(
+    f"{_DEVICE}|{_QUANTITY}"
+)  # what a signal belongs to, or says; a wire beside it is another
 _BESIDE = re.compile(  # words beside it that say nothing of the wire
     r"\b(?:voltage|volts?|spannung|spanning|tension|napiecie|left|right|front|rear|links|rechts|vorne?|hinten|upper"
     r"|lower|ch|chan|channel|kanal|analog|input|in|value|wert|no|nr|the|of|travel|angle|accelerator|body|ride|axle"
@@ -113,12 +115,17 @@ def is_vague(words: str) -> bool:
     Parameters
     ----------
     words : str
-        "Sensor", "pedal 2" and "left height sensor" are not vague; "sensor xyz" may be any of its wires.
+        "Sensor", "pedal left" and "sensor 1" are not vague; "sensor xyz" may be any of its wires.
     """
+    return names_sensor_alone(words) and bool(
+        _LETTERS.search(_BESIDE.sub(" ", _SENSOR.sub(" ", taken_apart(words))))
+    )
+
+
+def names_sensor_alone(words: str) -> bool:
+    """Whether a heading names a sensor, and neither a wire that is known nor what is measured."""
     plain = taken_apart(words)
-    if names_known_wire(words) or not _SENSOR.search(plain):
-        return False
-    return bool(_LETTERS.search(_BESIDE.sub(" ", _SENSOR.sub(" ", plain))))
+    return not names_known_wire(words) and bool(re.search(_DEVICE, plain)) and not re.search(_QUANTITY, plain)
 
 
 def names_no_wire(words: str) -> bool:

@@ -7586,14 +7586,14 @@
         <translation>die Spalten {names} verhalten sich anders, als ihre Überschriften sagen: Prüfen Sie, welche welche ist</translation>
     </message>
     <message>
-        <source>{name} names a sensor and a word that is not known here: at {middle_v:.3f} V it is taken for the ground; check it</source>
+        <source>{name} names a sensor and no wire that is known here: at {middle_v:.3f} V it is taken for the ground; check it</source>
         <extracomment>analysis/importing/second_look.py</extracomment>
-        <translation>{name} nennt einen Sensor und ein Wort, das hier nicht bekannt ist: Mit {middle_v:.3f} V gilt sie als Masse; prüfen Sie das</translation>
+        <translation>{name} nennt einen Sensor und keine Leitung, die hier bekannt ist: Mit {middle_v:.3f} V gilt sie als Masse; prüfen Sie das</translation>
     </message>
     <message>
-        <source>{name} names a sensor and a word that is not known here: at {middle_v:.3f} V it is taken for the reference; check it</source>
+        <source>{name} names a sensor and no wire that is known here: at {middle_v:.3f} V it is taken for the reference; check it</source>
         <extracomment>analysis/importing/second_look.py</extracomment>
-        <translation>{name} nennt einen Sensor und ein Wort, das hier nicht bekannt ist: Mit {middle_v:.3f} V gilt sie als Referenz; prüfen Sie das</translation>
+        <translation>{name} nennt einen Sensor und keine Leitung, die hier bekannt ist: Mit {middle_v:.3f} V gilt sie als Referenz; prüfen Sie das</translation>
     </message>
     <message>
         <source>save each block as a file of its own, and choose them together</source>

@@ -77,6 +77,13 @@ STATED = {
 }  # fmt: skip
 
 
+def test_a_flag_beside_counts_is_none_of_them(tmp_path: Path) -> None:
+    head = "# 1 LSB = 1.2207 mV\n" + _RATE + "n,ground,reference,signal,flag\n"
+    (tmp_path / "t.csv").write_text(_table(head, "{n},{g},{r},{s},1"))
+    (understood,) = import_capture([tmp_path / "t.csv"], tmp_path / "a.h5")
+    assert "a count of ground, reference, signal is read as" in understood.notes[0]
+
+
 @pytest.mark.parametrize("name", STATED)
 def test_a_scale_that_the_file_states_is_taken_with_a_note(name: str, tmp_path: Path) -> None:
     head, slope, zero_v = STATED[name]

@@ -48,7 +48,7 @@ def test_words_that_only_look_like_a_wire_name_none(words: str) -> None:
     assert said_role(words) is None
 
 
-@pytest.mark.parametrize("words", ["Sensorik", "Sensormassenstrom", "sensor xyz", "Sensorkram"])
+@pytest.mark.parametrize("words", ["Sensorik", "Sensormassenstrom", "sensor xyz", "Sensorkram", "Sensor rot"])
 def test_a_sensor_with_a_word_that_is_not_known_is_vague(words: str) -> None:
     assert is_vague(words)
 
@@ -57,6 +57,7 @@ def test_a_sensor_with_a_word_that_is_not_known_is_vague(words: str) -> None:
     ("words", "other"),
     [
         ("Sensortemperatur", True),
+        ("Sensortemp", True),
         ("sensor current", True),
         ("speed sensor", False),
         ("sensor signal current", False),
@@ -152,7 +153,7 @@ def test_a_wire_by_a_word_that_nobody_knows_is_taken_by_its_level_and_said_to_be
     head = "t [s];Sensor abc [V];Sensor xyz [V];Sensor uvw [V]\n"
     understood, found = _imported(tmp_path, _table(head, _GROUND_V, _REFERENCE_V, _SIGNAL_V))
     _assert_right(found)
-    said = [note for note in understood.notes if "a word that is not known here" in note]
+    said = [note for note in understood.notes if "no wire that is known here" in note]
     assert [note.partition(" names")[0] for note in said] == ["Sensor abc", "Sensor xyz"]
 
 
@@ -161,6 +162,29 @@ def test_a_stuck_second_sensor_is_no_wire_of_the_first(tmp_path: Path) -> None:
     understood, found = _imported(tmp_path, _table("t [s];Sensor 1 [V];Sensor 2 [V]\n", _SIGNAL_V, stuck))
     assert set(found) == {Role.SIGNAL, Role.SECOND_SIGNAL}
     assert understood.notes == ()
+
+
+def test_what_a_pedal_is_called_makes_it_no_ground(tmp_path: Path) -> None:
+    stuck = [0.02] * len(_EVERY)
+    _, found = _imported(tmp_path, _table("t [s];Pedal alpha [V];Pedal beta [V]\n", _SIGNAL_V, stuck))
+    assert set(found) == {Role.SIGNAL, Role.SECOND_SIGNAL}
+
+
+def test_of_a_column_that_says_signal_and_one_that_says_sensor_the_first_is_the_signal(
+    tmp_path: Path,
+) -> None:
+    head = "t [s];Sensorspannung [V];Sensor xyz [V];Sensorausgang [V];Masse [V]\n"
+    understood, found = _imported(tmp_path, _table(head, _REFERENCE_V, [1.2] * 300, _SIGNAL_V, _GROUND_V))
+    np.testing.assert_allclose(found.pop(Role.SECOND_SIGNAL), 1.2)
+    _assert_right(found)
+    assert any("Sensorspannung names a sensor and no wire" in note for note in understood.notes)
+
+
+def test_the_ground_of_a_second_sensor_is_no_second_signal(tmp_path: Path) -> None:
+    head = "t [s];Sensor 1 ground [V];Sensor 1 signal [V];Sensor 2 ground [V];Sensor 2 output [V]\n"
+    other = [5.0 - volts for volts in _SIGNAL_V]
+    _, found = _imported(tmp_path, _table(head, _GROUND_V, _SIGNAL_V, _GROUND_V, other))
+    np.testing.assert_allclose(found[Role.SECOND_SIGNAL], other)
 
 
 def test_two_columns_that_behave_as_each_other_are_never_stated_as_certain(tmp_path: Path) -> None:
