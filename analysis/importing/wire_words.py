@@ -17,7 +17,7 @@ _DEVICES = (
 _GROUNDS = r"masse?|massa|masa|minus|erde|erdung|aarde|jord|stel|maa|zem|gnd|ground|earth|mass"
 _FEEDS = (
     r"(?:spannungs)?versorgung(?:sspannung)?|(?:spannungs)?speisung|speise?spannung|voeding(?:sspanning)?"
-    r"|(?:spannings?)?matning|forsyning|napajeni|syotto|zasilanie|supply|feed|plus|alimentation|besleme"
+    r"|(?:spannings?)?matning|forsyning|napajeni|syotto|zasilanie|supply|feed(?!back)|plus|alimentation|besleme"
 )
 _OUTPUTS = r"signa(?:l|al|ali)|ausgang|uitgang|utgang|udgang|lahto|output|wiper|schleifer"
 _REFERENCES = r"referen[zst]\w*|ref"
@@ -68,9 +68,7 @@ _WORDS = (  # German, French, Spanish, Italian, Dutch, Nordic, Polish, Czech, Tu
 )  # fmt: skip
 _DEVICE = r"sensor|\b(?:geber|givare?n?|gever|opnemer|czujnik|capteur|anturi|snimac|cidlo)\b|датчик|センサ"
 _QUANTITY = r"position|\bpos\b|height|level|pedal|throttle|hohe(?:nstand|ngeber)?|位置"
-_SENSOR = re.compile(
-    f"{_DEVICE}|{_QUANTITY}"
-)  # what a signal belongs to, or says; a wire beside it is another
+_SENSOR = re.compile(f"{_DEVICE}|{_QUANTITY}")  # of a signal, unless a wire is named beside it
 _BESIDE = re.compile(  # words beside it that say nothing of the wire
     r"\b(?:voltage|volts?|spannung|spanning|tension|napiecie|left|right|front|rear|links|rechts|vorne?|hinten|upper"
     r"|lower|ch|chan|channel|kanal|analog|input|in|value|wert|no|nr|the|of|travel|angle|accelerator|body|ride|axle"

@@ -31,7 +31,7 @@ WORDS = {
     "Givarmatning": REFERENCE, "Zasilanie czujnika": REFERENCE, "alimentation capteur": REFERENCE, "基準電圧": REFERENCE,
     "センサ電源": REFERENCE, "電源": SUPPLY, "Batterie": SUPPLY,
     "Sensorsignal": SIGNAL, "Sensorausgang": SIGNAL, "Sensorsignaal": SIGNAL, "Givarsignal": SIGNAL, "Sygnał czujnika": SIGNAL,
-    "ｱｰｽ": GROUND, "５Ｖ": REFERENCE, "信号": SIGNAL, "センサ出力": SIGNAL, "Höhengeber": SIGNAL, "Signal gegen Masse": SIGNAL, "sensor": SIGNAL,
+    "ｱｰｽ": GROUND, "５Ｖ": REFERENCE, "信号": SIGNAL, "センサ出力": SIGNAL, "Höhengeber": SIGNAL, "Signal gegen Masse": SIGNAL, "sensor": SIGNAL, "sensor feedback signal": SIGNAL,
 }  # fmt: skip
 
 
