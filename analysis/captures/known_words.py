@@ -16,6 +16,13 @@ _KNOWN: dict[str, Wording] = {
     "by hand": say("by hand"),
     "suspension": say("suspension"),
     "road": say("road"),
+    "ride height sensor": say("ride height sensor"),
+    "throttle position sensor": say("throttle position sensor"),
+    "accelerator pedal position sensor": say("accelerator pedal position sensor"),
+    "front left": say("front left"),
+    "front right": say("front right"),
+    "rear left": say("rear left"),
+    "rear right": say("rear right"),
 }
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from analysis.captures.known_words import known_word
 from analysis.diagnosis.findings import Findings, Result, State, VerdictCode
 from analysis.reports.cautions import cautions
 from analysis.reports.checks import check_title
@@ -192,7 +193,7 @@ def _section(section: Section | None) -> Iterator[Block]:
 
 
 def _the_car(subject: Subject) -> Iterator[Block]:
-    rows = [(name, subject.fact(key)) for key, name in _FACTS]
+    rows = [(name, known_word(subject.fact(key))) for key, name in _FACTS]
     shown = [(name, value or (_REPAIRS_UNKNOWN if name == "Earlier repairs" else "")) for name, value in rows]
     yield Heading(say("The car and the job"))
     yield Facts(tuple((name, value) for name, value in shown if value))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pathlib import PurePath
 
+from analysis.captures.known_words import known_word
 from analysis.reports.customer_page import customer_page
 from analysis.reports.evidence_page import evidence_page
 from analysis.reports.pages import Pages, Workshop, spoken
@@ -66,8 +67,9 @@ def _title(subject: Subject) -> str:
     sensor = subject.fact("sensor") or subject.capture.title or say("position sensor")
     mounting = subject.fact("mounting")
     if mounting and mounting not in sensor:
-        return say("Test report: {sensor}, {mounting}", sensor=sensor, mounting=mounting)
-    return say("Test report: {sensor}", sensor=sensor)
+        where = known_word(mounting)
+        return say("Test report: {sensor}, {mounting}", sensor=known_word(sensor), mounting=where)
+    return say("Test report: {sensor}", sensor=known_word(sensor))
 
 
 def _footer(subject: Subject, today: str) -> str:

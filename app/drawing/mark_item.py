@@ -56,10 +56,13 @@ class MarkItem(OverAll):
     ----------
     labels : bool
         Whether labels are written in this plot.
+    foot_px : float
+        Room that they leave below them.
     """
 
-    def __init__(self, labels: bool) -> None:
+    def __init__(self, labels: bool, foot_px: float = 0.0) -> None:
         super().__init__()
+        self._foot_px = foot_px
         self._labels = labels
         self._marks: tuple[tuple[Mark, tuple[float, ...]], ...] = ()
         self.setZValue(40)
@@ -136,7 +139,7 @@ class MarkItem(OverAll):
         metrics = QFontMetricsF(painter.font())
         text = metrics.elidedText(mark.label, Qt.TextElideMode.ElideRight, 160.0)
         width, height = metrics.horizontalAdvance(text) + 10, metrics.height() + 2
-        plate = plate_of(x, (width, height), tops, view)
+        plate = plate_of(x, (width, height), tops, view.adjusted(0, 0, 0, -self._foot_px))
         painter.setPen(QPen(self._colour, 1))
         painter.setBrush(self._colour if mark.chosen else self._paper)
         painter.drawRoundedRect(plate, 3, 3)

@@ -48,6 +48,7 @@ class MarkLayer(QObject):
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.snap_point: Callable[[float], float] = lambda at: at
+        self.foot_px = 0.0  # room that labels leave below them, set before the plots are added
         self.snap_span: Callable[[Interval], Interval] = lambda span: span
         self._plots: list[tuple[GestureBox, MarkItem, Heights]] = []
         self._marks: tuple[Mark, ...] = ()
@@ -64,7 +65,7 @@ class MarkLayer(QObject):
 
     def add_plot(self, box: GestureBox, heights: Heights = lambda _at: (), *, labels: bool = True) -> None:
         """Draw in this plot too; `heights` gives the values of the samples under a point."""
-        item = MarkItem(labels)
+        item = MarkItem(labels, self.foot_px)
         box.hold(item)
         box.grip = lambda point: self._grip(box, point)
         box.gripped.connect(self._drag)

@@ -86,6 +86,7 @@ class RowList(QListView):
         super().resizeEvent(event)
         if event.size().width() != event.oldSize().width():
             self.wrapped_anew.emit()
+        self.scrollTo(self.currentIndex())  # what is marked stays in sight where the list gives up room
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         """Show the row that the keys start from."""

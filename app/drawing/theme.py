@@ -213,7 +213,8 @@ def style_sheet(palette: Palette) -> str:
     QFrame#pane QFrame#columnCard QLineEdit {{ background: {p.paper}; }}
     QFrame#problem QWidget, QFrame#hint QWidget {{ background: transparent; }}
     QFrame#caution QWidget, QAbstractButton#bandCard QWidget {{ background: transparent; }}
-    QComboBox {{ background: transparent; border: 1px solid {p.line}; border-radius: 5px; padding: 2px 6px; }}
+    QComboBox {{ background: transparent; border: 1px solid {p.line}; border-radius: 5px; padding: 2px 6px;
+                 combobox-popup: 0; }}
     QComboBox:focus {{ border-color: {p.choice}; }}
     QComboBox QAbstractItemView, QFrame#pane QComboBox QAbstractItemView,
     QFrame#columnCard QComboBox QAbstractItemView {{ color: {p.ink};

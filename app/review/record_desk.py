@@ -23,6 +23,7 @@ from analysis.review.records import (
 from app.review.focus import whole
 from app.review.keeper import ReviewKeeper
 from app.review.marker_desk import MarkerDesk
+from app.words import record_names
 
 if TYPE_CHECKING:
     from app.main_window import Window
@@ -115,6 +116,13 @@ class RecordDesk(QObject):
         if record is not None:
             self._change(self.tr("refuse the splitting"), split_refused(self.edits, record))
 
+    def _name(self) -> str:
+        """What the list calls the shown record."""
+        record, capture = self._window.focus.record, self._window.session.capture
+        return (
+            record_names(capture).get(record.name, "") if record is not None and capture is not None else ""
+        )
+
     def _lone(self) -> Record | None:
         capture = self._window.session.capture
         return capture.records[0] if capture is not None and len(capture.records) == 1 else None
@@ -150,7 +158,7 @@ class RecordDesk(QObject):
         window = self._window
         page, findings = window.page, window.session.findings
         if page.records.form_shown:
-            page.records.form.show_record(window.focus.record, self.edits)
+            page.records.form.show_record(window.focus.record, self.edits, self._name())
         proposed = findings.parts if findings is not None and not window.session.examining else ()
         page.split_strip.show_parts(proposed)
         shown = window.focus.record is not None and window.pages.currentWidget() is page

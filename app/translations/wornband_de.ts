@@ -1472,6 +1472,11 @@
         <translation>Was über die Aufzeichnung gesagt ist</translation>
     </message>
     <message>
+        <source>Edit: {record}</source>
+        <extracomment>app/views/record_form.py</extracomment>
+        <translation>Bearbeiten: {record}</translation>
+    </message>
+    <message>
         <source>Drop</source>
         <extracomment>app/views/record_form.py</extracomment>
         <translation>Aufheben</translation>
@@ -2020,6 +2025,16 @@
         <extracomment>app/views/track.py</extracomment>
         <translation>Aussetzer über dem Weg</translation>
     </message>
+    <message>
+        <source>yours {span}</source>
+        <extracomment>app/views/track.py</extracomment>
+        <translation>Ihre {span}</translation>
+    </message>
+    <message>
+        <source>found {span}</source>
+        <extracomment>app/views/track.py</extracomment>
+        <translation>gefunden {span}</translation>
+    </message>
 </context>
 <context>
     <name>UnitForm</name>
@@ -2317,7 +2332,7 @@
     <message>
         <source>{rule}: not stored, {share} of the way</source>
         <extracomment>app/why/strip.py</extracomment>
-        <translation>{rule}: nicht gespeichert, {share} des Wegs dorthin</translation>
+        <translation>{rule}: nicht gespeichert, {share} der Zeit bis zum Code</translation>
     </message>
 </context>
 <context>
@@ -3479,6 +3494,41 @@
         <source>road</source>
         <extracomment>analysis/captures/known_words.py, analysis/reports/how_measured.py</extracomment>
         <translation>Probefahrt</translation>
+    </message>
+    <message>
+        <source>ride height sensor</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>Höhensensor</translation>
+    </message>
+    <message>
+        <source>throttle position sensor</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>Drosselklappensensor</translation>
+    </message>
+    <message>
+        <source>accelerator pedal position sensor</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>Fahrpedalsensor</translation>
+    </message>
+    <message>
+        <source>front left</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>vorne links</translation>
+    </message>
+    <message>
+        <source>front right</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>vorne rechts</translation>
+    </message>
+    <message>
+        <source>rear left</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>hinten links</translation>
+    </message>
+    <message>
+        <source>rear right</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>hinten rechts</translation>
     </message>
     <message>
         <source>{name} holds {dtype}, which a capture cannot store</source>

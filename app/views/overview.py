@@ -367,7 +367,7 @@ class OverviewView(QAbstractSlider):
 
     def _paint_window(self, painter: QPainter, area: QRectF) -> None:
         left, right = self.x_of(self._window.start), self.x_of(self._window.stop)
-        veil = self._palette.shade("desk", 0.72)
+        veil = self._palette.shade("desk", 0.5 if self._palette.dark else 0.72)
         inner = area.adjusted(0, 1, 0, -1)
         painter.fillRect(QRectF(inner.left(), inner.top(), max(left - inner.left(), 0), inner.height()), veil)
         painter.fillRect(QRectF(right, inner.top(), max(inner.right() - right, 0), inner.height()), veil)

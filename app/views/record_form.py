@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from analysis.captures.known_words import known_word
-from analysis.captures.model import Record, Role, Step
+from analysis.captures.model import Channel, Record, Role, Step
 from analysis.exposure.from_record import SPEED_KEY
 from analysis.exposure.road_test import DISTANCE_KEY
 from analysis.intervals import Interval
@@ -27,13 +27,16 @@ from analysis.review.records import CONDITIONS, DRIVEN, PROBED, Edits, edit_of, 
 from analysis.wording import say
 from app.language import said
 from app.views.tab_order import in_turn, stops
-from app.words import role_name, step_name
+from app.words import channel_name, role_name, step_name
 
 Field = tuple[Interval | None, str, str]
 """A span or the whole record, a channel's name or the record itself, and the word's key."""
 
 _LEAST_LETTERS, _MOST_LETTERS = 7, 17
 """How many capitals X a word asks room for; a longer one than that shows its beginning."""
+
+_MOST_ROWS = 16
+"""Every step in sight at once."""
 
 _PROPOSED: Mapping[str, tuple[str, ...]] = {
     "ignition": ("on", "off"),
@@ -77,6 +80,7 @@ class WordBox(QComboBox):
         for word, text in words.items():
             self.addItem(text, word)
         self.setEditable(free)
+        self.setMaxVisibleItems(_MOST_ROWS)
         self.setAccessibleName(name)
         self.setToolTip(name)
         self.setMinimumContentsLength(_LEAST_LETTERS)
@@ -180,25 +184,26 @@ class RecordForm(QScrollArea):
         self.boxes: dict[Field, WordBox] = {}
         self._standing: tuple[object, ...] = ()
 
-    def show_record(self, record: Record | None, edits: Edits) -> None:
-        """Show what is said of a record, by its file and by the review."""
+    def show_record(self, record: Record | None, edits: Edits, name: str = "") -> None:
+        """Show what is said of a record, by its file and by the review; `name` is what it is called."""
         if record is None:
             return
         spans = spans_of(edits, record.name)
         on_road = record.step is Step.ROAD
         standing = (
             record.name,
+            name,
             on_road,
-            *(item.name for item in record.channels),
+            *((item.name, item.role) for item in record.channels),
             *(item.time for item in spans),
         )
         if standing != self._standing:
             self._standing = standing
-            self._build(record, [item.time for item in spans if item.time is not None])
+            self._build(record, [item.time for item in spans if item.time is not None], name)
         for (time, channel, key), box in self.boxes.items():
             box.show_word(_word(record, edits, time, channel, key))
 
-    def _build(self, record: Record, spans: list[Interval]) -> None:
+    def _build(self, record: Record, spans: list[Interval], name: str) -> None:
         at = next((field for field, box in self.boxes.items() if box.hasFocus()), None)
         self.boxes = {}
         sheet = QWidget()
@@ -207,11 +212,12 @@ class RecordForm(QScrollArea):
         form.setVerticalSpacing(3)
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
+        form.addRow(_head(self.tr("Edit: {record}").format(record=name or record.name)))
         self._add(form, (None, "", "step"))
         for key in (*CONDITIONS, *(DRIVEN if record.step is Step.ROAD else ())):
             self._add(form, (None, "", key))
         for channel in record.channels:
-            form.addRow(_head(channel.name))
+            form.addRow(_head(_channel_text(channel)))
             for key in ("role", *PROBED):
                 self._add(form, (None, channel.name, key))
         for span in spans:
@@ -255,6 +261,13 @@ class RecordForm(QScrollArea):
         drop.clicked.connect(lambda: self.span_dropped.emit(span))
         row.addWidget(drop)
         return head
+
+
+def _channel_text(channel: Channel) -> str:
+    """A channel by its role; by its own name too where that says something else."""
+    name = channel_name(channel)
+    role = str(channel.role or "").replace("_", " ")
+    return name if channel.name in (name, role, str(channel.role or "")) else f"{name} ({channel.name})"
 
 
 def _head(text: str) -> QLabel:

@@ -252,7 +252,12 @@ class TrackView(Pane):
         self._plots.hovered.connect(self._hover)
         self._plots.pinched.connect(self._pinch)
         self._box, self._count_box = GestureBox(), GestureBox()
-        self._axes = [QuietAxis("left"), QuietAxis("bottom", " %"), QuietAxis("left"), QuietAxis("bottom")]
+        self._axes = [
+            QuietAxis("left", " %"),
+            QuietAxis("bottom", " %"),
+            QuietAxis("left"),
+            QuietAxis("bottom"),
+        ]
         self._axes[2].without_figures()
         self._axes[3].without_figures()
         self._plots.add_plot(0, self._box, self._axes[0], self._axes[1])
@@ -271,6 +276,7 @@ class TrackView(Pane):
         self._arm_line = UprightLine()
         self._box.hold(self._band_item, self._band_labels, self._lines, self._drag, self._arm_line, self._arm)
         self.marks = MarkLayer(self)
+        self.marks.foot_px = 2 * ArmItem.RADIUS_PX + 6  # labels stand above the dot of the arm
         self.marks.snap_span = _tidy
         self.marks.add_plot(self._box)
         self._box.asked.connect(self._ask)
@@ -309,7 +315,10 @@ class TrackView(Pane):
         band = self._bands[index]
         decision = self._decisions[index] if index < len(self._decisions) else None
         parts = [said(travel(band.travel)), said(in_words(band.confidence))]
-        if decision is not None:
+        if decision is not None and decision.adjusted is not None:
+            parts.insert(0, self.tr("yours {span}").format(span=said(travel(decision.adjusted))))
+            parts[1] = self.tr("found {span}").format(span=parts[1])
+        elif decision is not None:
             parts.append(choice_name(decision.choice))
         hatched = decision is None or decision.choice is not Choice.DISMISSED
         chosen = index == self._chosen_band

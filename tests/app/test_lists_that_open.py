@@ -31,6 +31,7 @@ def test_lists_of_the_import_page_lie_on_the_paper_of_the_theme(
     paper = {"light": LIGHT, "dark": DARK}[theme].paper.lower()
     for field in fields:
         field.showPopup()
+        field.view().clearSelection()  # the row that is chosen begins at the very edge
         opened = field.view().window().grab().toImage()
         field.hidePopup()
         ratio = opened.devicePixelRatio()
