@@ -1,4 +1,4 @@
-"""What may show that a stretch of travel is bad: four signs, counted on visits, for all stretches at once."""
+"""What may show that a stretch of travel is bad: five signs, counted on visits, for all stretches at once."""
 
 from __future__ import annotations
 
@@ -7,14 +7,19 @@ from itertools import pairwise
 from typing import Any, TypeVar
 
 import numpy as np
+from numpy.lib.stride_tricks import sliding_window_view
 from numpy.typing import NDArray
 
 from analysis.diagnosis.place_odds import place_against_share, place_against_time, rate_outside, share_outside
+from analysis.diagnosis.place_ranks import HIGH, cells_expected, place_against_rank, rates_outside
 from analysis.signals.facts import Direction, TrackSurvey
 from analysis.signals.roughness import BIN_PERCENT
 
 ONSETS = ("onsets", "lasting", "deep")
-"""Counts of a survey that are signs of a bad spot; the time spent restless is the fourth."""
+"""Counts of a survey that are signs of a bad spot..."""
+
+UNREST_SIGN, RANK_SIGN = len(ONSETS), len(ONSETS) + 1
+"""...the time spent restless is the fourth, and how far crossings depart, by rank, the fifth."""
 
 WIDTHS_PERCENT = (0.75, 1.25, 2.0, 3.0, 4.5, 6.5, 9.0, 12.0)
 """Widths of the stretches that are tried: the bands looked for are 0.8 to 12 % of travel wide."""
@@ -69,11 +74,11 @@ class Sign:
 
 @dataclass(frozen=True, slots=True)
 class Left:
-    """What no place explains yet, and the four signs that are weighed.
+    """What no place explains yet, and the five signs that are weighed.
 
     A disturbance that begins is one sign. Where the whole travel is full of lone spikes, only those that
     last, or those that go deep, say something. Where the recorder hardly shows the break-up, no single cell
-    stands out, but many restless ones together do.
+    stands out, but many restless ones together do, or that the furthest of each crossing lies there.
     """
 
     survey: TrackSurvey
@@ -86,6 +91,8 @@ class Left:
     unexplained_s: NDArray[np.float64]
     unrest: float
     turns: NDArray[np.float64]
+    level: NDArray[np.int8]
+    levels_s: NDArray[np.float64]
 
     @classmethod
     def of(cls, survey: TrackSurvey) -> Left:
@@ -103,6 +110,8 @@ class Left:
             unexplained_s=survey.dwell_s.sum(axis=0, dtype=np.float64),
             unrest=telling_unrest(survey),
             turns=turns_of(survey),
+            level=survey.worst_level,
+            levels_s=survey.levels_s,
         )
 
     def anything(self) -> bool:
@@ -119,15 +128,27 @@ class Left:
             shaken=_cumulative(restless_s),
             noisy=_emptied(self.noisy, span, np.nan),
             unexplained_s=_emptied(self.unexplained_s[None], span, 0.0)[0],
+            level=_emptied(self.level, span, -1),
+            levels_s=_emptied(self.levels_s.T, span, 0.0).T,
         )
+
+    def rates(self, width: int) -> NDArray[np.float64]:
+        """Cells a second outside each stretch that reach each level, shape (n_stretches, n_levels)."""
+        return rates_outside(self.levels_s, self.unexplained_s, self.survey.cell_s, width)
+
+    def high(self) -> NDArray[np.float64]:
+        """Where each crossing departed further than it would elsewhere: 1, 0, or NaN for no visit."""
+        dwell_s = np.maximum(np.diff(self.dwell, axis=1), self.survey.cell_s)
+        expected = cells_expected(self.level, self.rates(1), dwell_s)
+        return np.where(np.isnan(self.noisy), np.nan, expected < HIGH)
 
     def odds(self, width: int) -> list[NDArray[np.float64]]:
         """Log odds by each sign of every stretch of `width` bins, what trying so many buys taken off."""
         bins = self.noisy.shape[1]
-        trials = np.log((len(self.onsets) + 1) * len(WIDTHS_PERCENT) * max(bins / width, 1.0))
+        trials = np.log((RANK_SIGN + 1) * len(WIDTHS_PERCENT) * max(bins / width, 1.0))
         stretches = Stretches.of(self, width)
         signs = [stretches.by_onsets(item) for item in self.onsets]
-        return [sign - trials for sign in (*signs, stretches.by_unrest(self.shaken))]
+        return [sign - trials for sign in (*signs, stretches.by_unrest(self.shaken), stretches.by_rank(self))]
 
 
 @dataclass(frozen=True, slots=True)
@@ -195,6 +216,15 @@ class Stretches:
         usual = (dwell_s * full).sum(axis=0) / np.maximum(full.sum(axis=0), 1)
         return np.where(full, dwell_s, np.maximum(dwell_s, usual))
 
+    def by_rank(self, left: Left) -> NDArray[np.float64]:
+        """Log odds of every stretch by how far crossings depart there; minus infinity where unranked."""
+        if not left.level.size:
+            return np.full(self.visited.shape[1], -np.inf)
+        level = sliding_window_view(left.level, self.width, axis=1).max(axis=2)
+        dwell_s = np.maximum(self.dwell_s, left.survey.cell_s)
+        expected = cells_expected(level, left.rates(self.width), dwell_s)
+        return place_against_rank(*self.visits.furthest(self.visited, expected))
+
     def by_unrest(self, shaken: NDArray[np.float64]) -> NDArray[np.float64]:
         """Log odds of every stretch by the share of the time that was restless."""
         counted = self.visited & (self.dwell_s > 0.003)
@@ -244,6 +274,22 @@ class Visits:
             sums = np.bincount(flat.ravel(), total[:, joining].ravel(), minlength=flat.size)
             total[:, joining] = sums.reshape(flat.shape)
         return total
+
+    def furthest(
+        self, counted: NDArray[np.bool_], expected: NDArray[np.float64]
+    ) -> tuple[NDArray[np.bool_], NDArray[np.float64]]:
+        """Each visit once: the least expected of its crossings, times as many as there are to choose from."""
+        if not self.goes_on.any():
+            return counted, expected
+        counted, expected = counted.copy(), np.where(counted, expected, np.inf)
+        many = counted.astype(np.float64)
+        for row in range(len(counted) - 1, 0, -1):
+            on = self.goes_on[row]
+            expected[row - 1, on] = np.minimum(expected[row - 1, on], expected[row, on])
+            many[row - 1, on] += many[row, on]
+            counted[row - 1, on] |= counted[row, on]
+            counted[row, on] = False
+        return counted, expected * np.maximum(many, 1.0)
 
     def counted(self, marks: NDArray[np.bool_]) -> NDArray[np.int64]:
         """Number of visits of each stretch that are marked on any crossing, shape (n_stretches,)."""

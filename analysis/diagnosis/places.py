@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -20,6 +21,8 @@ from analysis.diagnosis.place_signs import (
     FOOTHOLD,
     NEIGHBOURHOOD_PERCENT,
     ONSETS,
+    RANK_SIGN,
+    UNREST_SIGN,
     WIDTHS_PERCENT,
     Left,
     or_none,
@@ -125,7 +128,9 @@ def find_places(survey: TrackSurvey) -> tuple[Place, ...]:
         if core.log_odds < LEAST_ODDS:
             break
         refined, slack = _refined(left, core)
-        place = _with_agreement(survey, _place(survey, turns, explained, refined, slack), refined)
+        high = left.high() if refined.sign == RANK_SIGN else None
+        place = _place(survey, turns, explained, refined, slack, high)
+        place = _with_agreement(survey, place, refined)
         # A stretch that reaches beyond the track is where the signal of an open contact sinks to.
         if place.travel.start >= RAIL_PERCENT and place.travel.stop <= 100.0 - RAIL_PERCENT:
             found.append(place)
@@ -170,7 +175,8 @@ def place_at(survey: TrackSurvey, travel: Interval, spots: Sequence[tuple[Interv
         explained[span] = True
         left = left.without(span)
         stretch = _stretch_at(left, first, last)
-    place = _place(survey, turns_of(survey), explained, stretch, (0.0, 0.0))
+    ranked = left.high() if stretch.sign == RANK_SIGN else None
+    place = _place(survey, turns_of(survey), explained, stretch, (0.0, 0.0), ranked)
     place = _with_agreement(survey, place, stretch)
     return replace(place, log_odds=max(place.log_odds, *same, -np.inf))
 
@@ -263,7 +269,9 @@ def _best_stretch(left: Left) -> _Stretch:
 def _refined(left: Left, core: _Stretch) -> tuple[_Stretch, tuple[float, float]]:
     """The stretch with its edges found, unless it is then explained worse, and the slack of the edges."""
     noisy = left.noisy
-    if core.sign == len(left.onsets):
+    if core.sign == RANK_SIGN:
+        noisy = left.high()
+    elif core.sign == UNREST_SIGN:
         with np.errstate(invalid="ignore", divide="ignore"):
             share = left.restless_s / left.survey.dwell_s
         noisy = np.where(np.isnan(noisy) | np.isnan(share), np.nan, share >= left.unrest)
@@ -296,18 +304,22 @@ def _place(
     explained: NDArray[np.bool_],
     stretch: _Stretch,
     slack: tuple[float, float],
+    high: NDArray[np.float64] | None,
 ) -> Place:
+    """`high` marks where each crossing departed further than elsewhere; None where another sign counts."""
     edges, first, last = survey.edges_percent, stretch.first, stretch.last
     visited = (~np.isnan(survey.breakup_percent[:, first:last])).sum(axis=1)
     dwell_s = survey.dwell_s[:, first:last].sum(axis=1)
     noisy = np.nan_to_num(survey.breakup_percent[:, first:last]).max(axis=1) > 0
-    if stretch.sign == len(ONSETS):
+    if stretch.sign == UNREST_SIGN:
         shaken = or_none(survey.restless_s, survey.breakup_percent)[:, first:last]
         restless_s = np.where(explained[first:last], 0.0, shaken).sum(axis=1)
         noisy |= (visited > 0) & (restless_s >= telling_unrest(survey) * dwell_s)
+    if high is not None:
+        noisy |= np.nan_to_num(high[:, first:last]).max(axis=1) > 0
     crossed = (visited >= FOOTHOLD * (last - first)) | noisy
     crossed, noisy = _joined(edges, turns, stretch, crossed, noisy)
-    onsets = or_none(getattr(survey, ONSETS[min(stretch.sign, len(ONSETS) - 1)]), survey.breakup_percent)
+    onsets = _onsets(survey, stretch) if high is None else np.nan_to_num(high)
     free = ~explained
     free[first:last] = False
     # Summed by bins first: to pick the bins out would copy most of the table.
@@ -326,6 +338,12 @@ def _place(
         inside_per_s=float(onsets[:, first:last].sum(dtype=np.float64)) / inside_s,
         elsewhere_per_s=float(onsets.sum(axis=0, dtype=np.float64)[free].sum()) / outside_s,
     )
+
+
+def _onsets(survey: TrackSurvey, stretch: _Stretch) -> NDArray[np.floating[Any]]:
+    """Disturbances that began in each bin of each crossing, of the kind that the stretch was found by."""
+    counts = getattr(survey, ONSETS[min(stretch.sign, len(ONSETS) - 1)])
+    return or_none(counts, survey.breakup_percent)
 
 
 def _with_agreement(survey: TrackSurvey, place: Place, stretch: _Stretch) -> Place:

@@ -98,6 +98,13 @@ class TrackSurvey:
     fixed_v : float or None
         Signal volts that the whole travel stands for, of a sensor whose output does not go with what is
         applied to it; None for a ratiometric one.
+    worst_level : ndarray of int, shape (n_crossings, n_bins)
+        Highest of `analysis.signals.ranks.LEVELS` that a departure reached there, -1 where none; empty where
+        there are too many crossings to rank.
+    levels_s : ndarray, shape (n_bins, n_levels)
+        Seconds that all crossings together spent in each bin at each of these levels; empty likewise.
+    cell_s : float
+        Length of the shortest cell, in seconds; 0 likewise.
     """
 
     role: Role
@@ -112,6 +119,9 @@ class TrackSurvey:
     deep: NDArray[np.floating[Any]] = field(default_factory=lambda: np.empty((0, 0), np.float32))
     restless_s: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
     fixed_v: float | None = None
+    worst_level: NDArray[np.int8] = field(default_factory=lambda: np.empty((0, 0), np.int8))
+    levels_s: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
+    cell_s: float = 0.0
 
     def path(self, record: str) -> ArmPath | None:
         """Path through a record, or None where it was not swept; of its spans where it was divided."""

@@ -20,6 +20,7 @@ from analysis.signals.facts import Crossing, TrackSurvey
 from analysis.signals.floor import Floor, RecordSurvey
 from analysis.signals.motion import Motion
 from analysis.signals.noise import usual_level
+from analysis.signals.ranks import MOST_RANKED, level_counts, levels_of, worst_levels
 from analysis.signals.steadiness import extreme_level
 from analysis.signals.thinning import thinned
 
@@ -147,7 +148,7 @@ def survey_track(records: Sequence[RecordSurvey], role: Role, *, fixed_v: float 
     grids = [
         _Grid.of(record, group, edges) for record, group in zip(records, crossings, strict=True) if group
     ]
-    return TrackSurvey(
+    survey = TrackSurvey(
         role=role,
         edges_percent=edges,
         crossings=every,
@@ -160,6 +161,18 @@ def survey_track(records: Sequence[RecordSurvey], role: Role, *, fixed_v: float 
         deep=_stacked([grid.onsets(least_floors=DEEP_FLOORS) for grid in grids], edges),
         restless_s=_stacked([grid.restless_s() for grid in grids], edges),
         fixed_v=fixed_v,
+    )
+    return _ranked(survey, grids) if 0 < len(every) <= MOST_RANKED else survey
+
+
+def _ranked(survey: TrackSurvey, grids: Sequence[_Grid]) -> TrackSurvey:
+    """The same with how far each crossing departed in each bin, and how long all did."""
+    levels = [grid.levels() for grid in grids]
+    return replace(
+        survey,
+        worst_level=_stacked([worst for worst, _ in levels], survey.edges_percent),
+        levels_s=np.sum([seconds for _, seconds in levels], axis=0),
+        cell_s=min(grid.record.cell_s for grid in grids),
     )
 
 
@@ -251,6 +264,16 @@ class _Grid:
         rows = self._seconds(cells)
         rows[~self.followed] = 0.0
         return rows
+
+    def levels(self) -> tuple[NDArray[np.int8], NDArray[np.float64]]:
+        """Highest level that departures reached, and the seconds at each level, shape (n_bins, n_levels)."""
+        motion, span, bins = self.record.motion, self._span, len(self.edges) - 1
+        level = levels_of(motion.departure[span], self.record.floor.at(motion.travel_percent[span]))
+        row = self.flat // bins
+        level[self.record.common[span] | ~self.followed[row]] = -1
+        counts = level_counts(level, self.flat - row * bins, bins)
+        worst = self._shaped(worst_levels(level, self.flat, self._size))
+        return worst, np.multiply(counts, self.record.cell_s, dtype=np.float64)
 
     @property
     def _span(self) -> slice:
