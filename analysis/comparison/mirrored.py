@@ -15,7 +15,7 @@ from numpy.typing import NDArray
 from analysis.diagnosis.findings import ArmPath, Band, Crossing, Direction, Findings, TrackSurvey
 from analysis.intervals import Interval
 
-_MATRICES = ("breakup_percent", "dwell_s", "onsets", "lasting", "deep", "restless_s")
+_MATRICES = ("breakup_percent", "dwell_s", "onsets", "lasting", "deep", "restless_s", "worst_level")
 
 
 def mirrored_travel(travel: Interval) -> Interval:
@@ -42,6 +42,7 @@ def mirrored_survey(survey: TrackSurvey) -> TrackSurvey:
         edges_percent=100.0 - survey.edges_percent[::-1],
         crossings=tuple(_mirrored_crossing(item) for item in survey.crossings),
         paths=tuple(mirrored_path(item) for item in survey.paths),
+        levels_s=np.ascontiguousarray(survey.levels_s[::-1]),
         **turned,
     )
 
@@ -79,5 +80,5 @@ def _mirrored_crossing(crossing: Crossing) -> Crossing:
     return replace(crossing, direction=back, travel=mirrored_travel(crossing.travel))
 
 
-def _turned(matrix: NDArray[np.float64]) -> NDArray[np.float64]:
+def _turned(matrix: NDArray[Any]) -> NDArray[Any]:
     return np.ascontiguousarray(matrix[:, ::-1])

@@ -106,7 +106,7 @@ def _survey_of(survey: TrackSurvey, record: str) -> TrackSurvey:
     kept = np.array([item.record == record for item in survey.crossings], dtype=np.bool_)
     rows = {name: matrix[kept] for name in _MATRICES if len(matrix := getattr(survey, name)) == len(kept)}
     return replace(
-        survey,
+        survey.unranked(),
         crossings=tuple(item for item in survey.crossings if item.record == record),
         paths=tuple(item for item in survey.paths if item.record == record),
         **rows,

@@ -142,6 +142,13 @@ class Left:
         expected = cells_expected(self.level, self.rates(1), dwell_s)
         return np.where(np.isnan(self.noisy), np.nan, expected < HIGH)
 
+    def high_within(self, first: int, last: int) -> NDArray[np.bool_]:
+        """Crossings that departed further somewhere in bins ``[first, last)`` than they would elsewhere."""
+        level = self.level[:, first:last].max(axis=1, keepdims=True)
+        dwell_s = np.maximum(self.dwell[:, [last]] - self.dwell[:, [first]], self.survey.cell_s)
+        rates = self.rates(last - first)[[first]]
+        return np.asarray(cells_expected(level, rates, dwell_s)[:, 0] < HIGH)
+
     def odds(self, width: int) -> list[NDArray[np.float64]]:
         """Log odds by each sign of every stretch of `width` bins, what trying so many buys taken off."""
         bins = self.noisy.shape[1]

@@ -128,8 +128,7 @@ def find_places(survey: TrackSurvey) -> tuple[Place, ...]:
         if core.log_odds < LEAST_ODDS:
             break
         refined, slack = _refined(left, core)
-        high = left.high() if refined.sign == RANK_SIGN else None
-        place = _place(survey, turns, explained, refined, slack, high)
+        place = _place(survey, turns, explained, refined, slack, left)
         place = _with_agreement(survey, place, refined)
         # A stretch that reaches beyond the track is where the signal of an open contact sinks to.
         if place.travel.start >= RAIL_PERCENT and place.travel.stop <= 100.0 - RAIL_PERCENT:
@@ -175,8 +174,7 @@ def place_at(survey: TrackSurvey, travel: Interval, spots: Sequence[tuple[Interv
         explained[span] = True
         left = left.without(span)
         stretch = _stretch_at(left, first, last)
-    ranked = left.high() if stretch.sign == RANK_SIGN else None
-    place = _place(survey, turns_of(survey), explained, stretch, (0.0, 0.0), ranked)
+    place = _place(survey, turns_of(survey), explained, stretch, (0.0, 0.0), left)
     place = _with_agreement(survey, place, stretch)
     return replace(place, log_odds=max(place.log_odds, *same, -np.inf))
 
@@ -304,9 +302,8 @@ def _place(
     explained: NDArray[np.bool_],
     stretch: _Stretch,
     slack: tuple[float, float],
-    high: NDArray[np.float64] | None,
+    left: Left,
 ) -> Place:
-    """`high` marks where each crossing departed further than elsewhere; None where another sign counts."""
     edges, first, last = survey.edges_percent, stretch.first, stretch.last
     visited = (~np.isnan(survey.breakup_percent[:, first:last])).sum(axis=1)
     dwell_s = survey.dwell_s[:, first:last].sum(axis=1)
@@ -315,11 +312,11 @@ def _place(
         shaken = or_none(survey.restless_s, survey.breakup_percent)[:, first:last]
         restless_s = np.where(explained[first:last], 0.0, shaken).sum(axis=1)
         noisy |= (visited > 0) & (restless_s >= telling_unrest(survey) * dwell_s)
-    if high is not None:
-        noisy |= np.nan_to_num(high[:, first:last]).max(axis=1) > 0
+    if stretch.sign == RANK_SIGN:
+        noisy |= left.high_within(first, last)
     crossed = (visited >= FOOTHOLD * (last - first)) | noisy
     crossed, noisy = _joined(edges, turns, stretch, crossed, noisy)
-    onsets = _onsets(survey, stretch) if high is None else np.nan_to_num(high)
+    onsets = _onsets(survey, stretch) if stretch.sign != RANK_SIGN else np.nan_to_num(left.high())
     free = ~explained
     free[first:last] = False
     # Summed by bins first: to pick the bins out would copy most of the table.

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from typing import Any
 
@@ -122,6 +122,11 @@ class TrackSurvey:
     worst_level: NDArray[np.int8] = field(default_factory=lambda: np.empty((0, 0), np.int8))
     levels_s: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
     cell_s: float = 0.0
+
+    def unranked(self) -> TrackSurvey:
+        """The same without what its departures are ranked by, which no part of its crossings has."""
+        nothing = np.empty((0, 0), np.int8)
+        return replace(self, worst_level=nothing, levels_s=np.empty((0, 0)), cell_s=0.0)
 
     def path(self, record: str) -> ArmPath | None:
         """Path through a record, or None where it was not swept; of its spans where it was divided."""

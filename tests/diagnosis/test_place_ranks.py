@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import numpy as np
 import pytest
 from numpy.typing import NDArray
 
 from analysis.captures.model import Role
+from analysis.comparison.mirrored import mirrored_survey
 from analysis.diagnosis.place_ranks import HIGH, cells_expected, place_against_rank, rates_outside
 from analysis.diagnosis.place_signs import Visits
 from analysis.diagnosis.places import find_places, place_at
@@ -54,8 +53,7 @@ def test_a_grain_below_the_floor_that_comes_back_at_one_place_is_found(seed: int
     assert int(best.noisy.sum()) >= 5
     assert int(best.crossed.sum()) == 6
     assert best.contrast > 1.0
-    unranked = replace(survey, worst_level=np.full_like(survey.worst_level, -1))
-    assert all(place.log_odds < 0.0 for place in find_places(unranked))
+    assert all(place.log_odds < 0.0 for place in find_places(survey.unranked()))
 
 
 @pytest.mark.parametrize("seed", range(4))
@@ -78,6 +76,19 @@ def test_a_named_stretch_is_judged_by_rank_too() -> None:
     band = Interval(42.0, 44.0)
     survey = _grainy([band] * 6)
     assert place_at(survey, band).log_odds > 0.0 > place_at(survey, Interval(60.0, 66.0)).log_odds
+
+
+def test_a_stretch_where_no_crossing_stands_out_is_noisy_on_hardly_any() -> None:
+    survey = _grainy([Interval(42.0, 44.0)] * 6)
+    assert int(place_at(survey, Interval(42.0, 44.0)).noisy.sum()) >= 5
+    assert sum(int(place_at(survey, Interval(low, low + 4.0)).noisy.sum()) for low in (20.0, 60.0, 70.0)) <= 4
+
+
+def test_a_mirrored_survey_has_the_same_place_from_the_other_end() -> None:
+    survey = _grainy([Interval(32.0, 34.0)] * 6)
+    there, here = find_places(mirrored_survey(survey))[0], find_places(survey)[0]
+    assert there.travel.centre == pytest.approx(100.0 - here.travel.centre, abs=0.5)
+    assert there.log_odds == pytest.approx(here.log_odds, abs=0.5)
 
 
 def test_many_crossings_are_not_ranked() -> None:
