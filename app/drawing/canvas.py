@@ -8,7 +8,7 @@ import numpy as np
 import pyqtgraph as pg
 from numpy.typing import NDArray
 from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, Qt, Signal
-from PySide6.QtGui import QColor, QMouseEvent, QNativeGestureEvent, QPainterPath
+from PySide6.QtGui import QColor, QMouseEvent, QNativeGestureEvent, QPainterPath, QResizeEvent
 from PySide6.QtWidgets import QGraphicsGridLayout, QGraphicsItem, QWidget
 
 from app.drawing.axes import QuietAxis
@@ -133,11 +133,15 @@ class Canvas(pg.GraphicsLayoutWidget):
         Where the pointer is in the scene; None once it has left.
     pinched(factor, QPointF)
         Two fingers on a pad: show `factor` times as much, keeping that point of the scene in place.
+    resized()
+        It has another size; whatever it lies in hears of that before it is so.
     """
 
     hovered = Signal(object)
 
     pinched = Signal(float, object)
+
+    resized = Signal()
 
     def __init__(self, name: str, spacing: int = 3) -> None:
         pg.GraphicsLayoutWidget.__init__(self)
@@ -147,6 +151,11 @@ class Canvas(pg.GraphicsLayoutWidget):
         self.setAccessibleName(name)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.viewport().installEventFilter(self)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Tell it when the plots are laid out."""
+        pg.GraphicsLayoutWidget.resizeEvent(self, event)
+        self.resized.emit()
 
     @property
     def sheet(self) -> QWidget:

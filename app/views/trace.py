@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, Signal
-from PySide6.QtGui import QColor, QResizeEvent
+from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QGraphicsItem, QWidget
 
 from analysis.captures.model import Channel, Record, Role
@@ -86,6 +86,7 @@ class TraceView(Pane):
         self._plots = Canvas(self.tr("Voltages over time"))
         self._plots.hovered.connect(self._hover)
         self._plots.pinched.connect(self._pinch)
+        self._plots.resized.connect(self._place_names)  # on a low screen the room is left to the curves
         self.set_content(self._plots)
         self.show_empty(self.tr("Open a capture, or drop one here, to see its voltages."))
 
@@ -154,11 +155,6 @@ class TraceView(Pane):
         self._plots.paint_ground(palette.paper)
         for lane in self._lanes:
             self._colour(lane)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """On a low screen leave the room to the curves."""
-        super().resizeEvent(event)
-        self._place_names()
 
     def _place_names(self) -> None:
         """Names above the lanes, or in them where the lanes would be lines otherwise."""

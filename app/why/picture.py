@@ -27,6 +27,9 @@ from analysis.vehicle.heights import RestKind
 from app.drawing.theme import LIGHT, Palette
 from app.language import said
 
+LEAST_WIDTH_PX = 460
+"""Narrower than this the rows would run into each other."""
+
 _NAME_PX, _NUMBER_PX, _HEAD_PX, _FOOT_PX = 116, 172, 38, 40
 _LEAST_ROW_PX = 46
 _POINTS = 241
@@ -61,7 +64,7 @@ class ExposurePicture(QWidget):
         self.setAccessibleName(self.tr("Band and wheel travel at each height"))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setMinimumWidth(460)
+        self.setMinimumWidth(LEAST_WIDTH_PX)
         self._palette = LIGHT
         self._exposure: Exposure | None = None
         self._chosen = RestKind.NORMAL
@@ -75,7 +78,7 @@ class ExposurePicture(QWidget):
     def minimumSizeHint(self) -> QSize:
         """Room for the rows that there are."""
         rows = len(self._exposure.rests) if self._exposure is not None else 4
-        return QSize(460, _HEAD_PX + _FOOT_PX + rows * 34)
+        return QSize(LEAST_WIDTH_PX, _HEAD_PX + _FOOT_PX + rows * 34)
 
     def show_exposure(self, exposure: Exposure | None, chosen: RestKind) -> None:
         """Show a picture, or none, with one height singled out."""

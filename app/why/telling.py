@@ -9,6 +9,7 @@ from analysis.exposure.words import in_short, of_whom, what_follows
 from app.language import said
 from app.views.tall_enough import TallEnough
 from app.why.choices import Part, Shown
+from app.why.picture import LEAST_WIDTH_PX
 
 _NONE_PX = 16_777_215  # Qt's own "no limit"
 
@@ -28,6 +29,12 @@ class InShort(TallEnough):
             column.addWidget(label)
         self.show_result(None)
 
+    def fit_height(self) -> None:
+        """As high as its lines are at the width of the picture below it, also before it is laid out."""
+        layout = self.layout()
+        if layout is not None:
+            self.setMinimumHeight(layout.heightForWidth(max(self.width(), LEAST_WIDTH_PX)))
+
     def show_result(self, result: Shown | None) -> None:
         """Show what follows from the choices; nothing for None."""
         self.setVisible(result is not None)
@@ -37,6 +44,7 @@ class InShort(TallEnough):
         against = said(result.against) if result is not None else ""
         self.against.setText(against)
         self.against.setVisible(bool(against))
+        self.fit_height()
 
 
 class Details(QFrame):
