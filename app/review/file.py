@@ -48,7 +48,7 @@ class ReviewFile(QObject):
         self._lock: QLockFile | None = None
         self._capture: Path | None = None
         self._seen: tuple[int, ...] | None = None
-        self._again = False
+        self._again = self._unseen = False
         self._to_watch: list[str] = []
         self._watcher = QFileSystemWatcher(self)
         self._watcher.directoryChanged.connect(self._look)
@@ -78,7 +78,7 @@ class ReviewFile(QObject):
         self._jobs.cancel(LOOKING)
         self._keeper.take(None)
         self._capture = self._seen = None
-        self._to_watch = []
+        self._to_watch, self._unseen = [], False
         watched = [*self._watcher.files(), *self._watcher.directories()]
         if watched:
             self._watcher.removePaths(watched)
@@ -141,10 +141,13 @@ class ReviewFile(QObject):
         watched = (*self._watcher.files(), *self._watcher.directories())
         new = [item for item in self._to_watch if item not in watched]
         self._to_watch = new[1:]
-        if new:
-            self._watcher.addPath(new[0])
+        if new and self._watcher.addPath(new[0]):
+            self._unseen = True
         if self._to_watch:
             QTimer.singleShot(0, self, self._watch_next)
+        elif self._unseen:
+            self._unseen = False
+            self._look()  # what changed after the last look and before it was watched
 
     def _look_at_capture(self, signs: tuple[int, ...] | None) -> None:
         """Say once that the capture is another one by now: the window still reads what it opened."""
