@@ -33,7 +33,8 @@ class InShort(TallEnough):
         """As high as its lines are at the width of the picture below it, also before it is laid out."""
         layout = self.layout()
         if layout is not None:
-            self.setMinimumHeight(layout.heightForWidth(max(self.width(), LEAST_WIDTH_PX)))
+            lines_px = layout.heightForWidth(max(self.width(), LEAST_WIDTH_PX))
+            self.setMinimumHeight(max(lines_px, 0))  # Qt answers -1 where nothing is shown
 
     def show_result(self, result: Shown | None) -> None:
         """Show what follows from the choices; nothing for None."""
