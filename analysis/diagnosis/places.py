@@ -203,6 +203,8 @@ def _stretch_at(left: Left, first: int, last: int) -> _Stretch:
         (float(odds[low]), sign)
         for low, high in ((first, last), near)
         for sign, odds in enumerate(left.odds(high - low))
+        # By rank a tenth of the crossings are high anywhere: it counts where it speaks for a bad spot.
+        if sign != RANK_SIGN or odds[low] > 0.0
     ]
     odds, sign = max(tried, key=lambda item: item[0])
     return _Stretch(first, last, odds, sign)
