@@ -616,7 +616,7 @@
     <message>
         <source>You dismissed the band at {places}. The verdict is the program's.</source>
         <extracomment>app/views/evidence.py</extracomment>
-        <translation>Sie haben die Zone bei {places} verworfen. Das Urteil ist das des Programms.</translation>
+        <translation>Sie haben die Zone bei {places} abgelehnt. Das Urteil ist das des Programms.</translation>
     </message>
     <message>
         <source>Verdict</source>
