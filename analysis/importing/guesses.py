@@ -14,7 +14,9 @@ from analysis.importing.wire_words import names_another_of_a_sensor, names_no_wi
 from analysis.wording import Wording, say
 
 _SAYS_SO = say("its heading says so")
-_TIME_WORDS = re.compile(rf"^(?:(?:rel|abs|elapsed|sample)[ ._]?)?{TIME_NAMES}\b", re.IGNORECASE)
+_TIME_WORDS = re.compile(
+    rf"^(?:(?:(?:rel|abs|elapsed|sample)[ ._]?)?{TIME_NAMES}\b|elapsed\W*$)", re.IGNORECASE
+)
 _COUNTER_WORDS = re.compile(
     r"^(?:no|nr|#|n|index|idx|sample|samples|row|point|count|zeile|number)\.?$", re.IGNORECASE
 )
@@ -79,6 +81,17 @@ def is_counter(name: str, values: NDArray[np.float64]) -> bool:
     return bool(len(steps)) and bool((steps == 1.0).all()) and (
         bool(_COUNTER_WORDS.match(name.strip())) or bool(values[0] in (0.0, 1.0))
     )  # fmt: skip
+
+
+def counts_cycles(name: str, unit: str, values: NDArray[np.float64]) -> bool:
+    """Whether a column without a unit counts something slower than rows: whole numbers that never fall.
+
+    A wire that was recorded in counts falls now and then, if only by its noise.
+    """
+    finite = values[np.isfinite(values)]
+    if unit or names_channel(name) or len(np.unique(finite)) < 2:
+        return False
+    return bool((finite == np.round(finite)).all()) and bool((np.diff(finite) >= 0.0).all())
 
 
 def counts_by_name(name: str) -> bool:

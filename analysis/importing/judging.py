@@ -23,6 +23,7 @@ from analysis.importing.bare_units import (
 )
 from analysis.importing.guesses import (
     Guess,
+    counts_cycles,
     guess,
     is_counter,
     is_time,
@@ -347,6 +348,8 @@ def _guess(
         return Guess(None, _HOLDS_TIMES)
     if is_counter(column.words, look[:99]):
         return Guess(None, say("it counts the rows"))
+    if counts_cycles(column.words, column.unit, look):
+        return Guess(None, say("its whole numbers only go up: it counts"))
     made = guess(column.words, column.unit, volts)
     if named is None or not made.sure:
         return made

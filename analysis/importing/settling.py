@@ -111,9 +111,9 @@ def _other_heading(spool: Spool) -> Problem | None:
 
 
 def _apart(stack: Stack, labels: tuple[str, ...], spool: Spool) -> Problem | None:
-    """What is said of channels, or blocks of other rates, that cannot be set side by side."""
+    """What is said of channels that cannot be set side by side, or blocks of other rates without times."""
     stated = {found for head in stack.heads if (found := stated_interval(list(head))) is not None}
-    if len(stated) < 2 and not (are_channels(labels) and not _several_wires(spool)):
+    if (len(stated) < 2 or stack.timed) and not (are_channels(labels) and not _several_wires(spool)):
         return None
     return Problem(
         Need.TABLE,

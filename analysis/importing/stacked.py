@@ -105,7 +105,7 @@ def stack_of(spool: Spool, time_column: int | None = None) -> Stack | None:
     seams = [seam for seam in spool.table.seams() if seam.row < len(spool.columns[0])]
     for place, column in enumerate(columns):
         source = spool.columns[place]
-        if not rises(source.read(0, _LOOK).astype(np.float64)[: seams[0].row if seams else None]):
+        if not rises(_first_course(source)[: seams[0].row if seams else None]):
             continue
         if seams and _goes_on(source, seams):
             return None
@@ -151,6 +151,13 @@ def _parts(seam: Seam, spool: Spool) -> bool:
     """Whether a block ends there: at an empty line, or at words such as stand above the first row."""
     written = spool.table.dialect
     return seam.blank or (written is not None and any(is_label(line, written) for line in seam.lines))
+
+
+def _first_course(source: SpooledColumn) -> NDArray[np.float64]:
+    """Values of the first rows, up to where they fall for the first time."""
+    values = source.read(0, _LOOK).astype(np.float64)
+    falls = np.flatnonzero(np.diff(values) < 0.0)
+    return values[: int(falls[0]) + 1] if len(falls) and falls[0] >= LEAST_BLOCK else values
 
 
 def _goes_on(source: SpooledColumn, seams: Sequence[Seam]) -> bool:

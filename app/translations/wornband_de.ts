@@ -7286,6 +7286,11 @@
         <translation>sie zählt die Zeilen</translation>
     </message>
     <message>
+        <source>its whole numbers only go up: it counts</source>
+        <extracomment>analysis/importing/judging.py</extracomment>
+        <translation>ganze Zahlen, die nur steigen: ein Zähler</translation>
+    </message>
+    <message>
         <source>the head says so: {line}</source>
         <extracomment>analysis/importing/judging.py</extracomment>
         <translation>der Kopf der Datei sagt es: {line}</translation>
