@@ -57,7 +57,8 @@ def test_cycles_that_a_bench_counts_are_no_wire(tmp_path: Path) -> None:
     rows = "".join(f"{n * 5};{1 + n // 90};5.002;{v}\n" for n, v in enumerate(_SIGNAL_V))
     _, records, capture = _import(tmp_path, "t [ms];Lap;U_REF [V];U_SIG [V]\n" + rows)
     ((interval, volts),) = records
-    assert (interval, volts) == (pytest.approx(0.005), pytest.approx(_SIGNAL_V))
+    assert interval == pytest.approx(0.005)
+    assert volts == pytest.approx(_SIGNAL_V)
     assert {channel.role for channel in capture.records[0].channels} == {Role.REFERENCE, Role.SIGNAL}
 
 
