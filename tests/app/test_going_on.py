@@ -59,7 +59,14 @@ def _speak_german(qtbot: QtBot, workbench: Workbench) -> Window:
     window = workbench.window
     qtbot.waitUntil(lambda: window.session.findings is not None, timeout=20_000)
     qtbot.waitUntil(lambda: not window.keeper.waiting and not window.session.examining, timeout=20_000)
+    in_front(qtbot, window)
     return window
+
+
+def in_front(qtbot: QtBot, window: Window) -> None:
+    """Bring a window to the front, where its keys are heard: X11 without a window manager does not."""
+    window.activateWindow()
+    qtbot.waitUntil(lambda: QApplication.activeWindow() is window)
 
 
 def test_another_language_keeps_undo_view_choice_and_first_steps(
@@ -69,6 +76,7 @@ def test_another_language_keeps_undo_view_choice_and_first_steps(
     with qtbot.waitSignal(window.session.findings_changed, timeout=20_000):
         window.open_file(copy_of_sample("W1041-rear-left-height.h5", tmp_path))
     qtbot.waitUntil(lambda: not window.keeper.waiting)
+    in_front(qtbot, window)
     window.page.hint_bar.show()
     QTest.keyClick(window, Qt.Key.Key_C)  # to the clearest crossing
     QTest.keyClick(window, Qt.Key.Key_M)
