@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from types import TracebackType
 
@@ -206,6 +207,15 @@ def sound_capture(delay_s: float = 0.0) -> Capture:
             channels.append(_channel(name, role, level_v + rng.normal(0.0, 0.0015, travel.size)))
         records.append(replace(record, channels=tuple(channels)))
     return replace(worn, capture_id=SOUND_ID, records=tuple(records), title="Ride-height sensor, new")
+
+
+def worn_or_sound(delay_s: float = 0.0) -> Callable[[Capture, Tick], Findings]:
+    """An examination that finds the sound capture sound, and every other one worn."""
+
+    def findings(capture: Capture, tick: Tick) -> Findings:
+        return sound_findings(delay_s) if capture.capture_id == SOUND_ID else worn_findings(capture, tick)
+
+    return findings
 
 
 def sound_findings(delay_s: float = 0.0) -> Findings:

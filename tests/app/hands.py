@@ -134,6 +134,14 @@ def drop(window: Window, path: Path) -> None:
     drop_all(window, [path])
 
 
+def compare_with(qtbot: QtBot, window: Window, name: str) -> Window:
+    """Go to Compare by its key, and drop the other capture there; once they are compared."""
+    QTest.keyClick(window, Qt.Key.Key_F7)
+    drop(window, Path(name))
+    qtbot.waitUntil(lambda: window.compare.comparison is not None)
+    return window
+
+
 def drop_all(window: Window, paths: Sequence[Path]) -> None:
     """Drop several files on the window at once."""
     data = QMimeData()

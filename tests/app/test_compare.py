@@ -29,7 +29,7 @@ from app.compare.marks import marks_on, spans_on
 from app.main_window import Window
 from tests.app import hands
 from tests.app.conftest import Bench
-from tests.app.fakes import BAND, SOUND_ID, sound_capture, sound_findings, worn_findings
+from tests.app.fakes import BAND, sound_capture, worn_or_sound
 
 DELAY_S = 0.7
 CONTROL = Qt.KeyboardModifier.ControlModifier
@@ -38,22 +38,13 @@ CONTROL = Qt.KeyboardModifier.ControlModifier
 @pytest.fixture
 def bench() -> Bench:
     """``new.h5`` is the sound sensor, every other file the worn one."""
-    made = Bench(others={"new.h5": sound_capture(DELAY_S)})
-
-    def findings(capture: Capture, tick: Tick) -> Findings:
-        return sound_findings(DELAY_S) if capture.capture_id == SOUND_ID else worn_findings(capture, tick)
-
-    made.findings = findings
-    return made
+    return Bench(others={"new.h5": sound_capture(DELAY_S)}, findings=worn_or_sound(DELAY_S))
 
 
 @pytest.fixture
 def compare(qtbot: QtBot, review: Window) -> Window:
     """The worn capture on the left, the sound one on the right, compared."""
-    QTest.keyClick(review, Qt.Key.Key_F7)
-    hands.drop(review, Path("new.h5"))
-    qtbot.waitUntil(lambda: review.compare.comparison is not None)
-    return review
+    return hands.compare_with(qtbot, review, "new.h5")
 
 
 def at(window: Window, side: int, time_s: float) -> QPoint:

@@ -14,12 +14,10 @@ from pytestqt.qtbot import QtBot
 
 from analysis.captures.model import Capture, Step
 from analysis.comparison.model import Relation
-from analysis.diagnosis.findings import Findings
-from analysis.progress import Tick
 from app.main_window import Window
 from tests.app import hands
 from tests.app.conftest import Bench
-from tests.app.fakes import BAND, SOUND_ID, sound_capture, sound_findings, worn_findings
+from tests.app.fakes import BAND, sound_capture, worn_or_sound
 
 DELAY_S = 0.7
 
@@ -43,31 +41,20 @@ def driven(capture: Capture, started: str) -> Capture:
 @pytest.fixture
 def bench() -> Bench:
     """``new.h5`` is the sound sensor, ``right.h5`` one at the other corner, every other file the worn one."""
-    made = Bench(others={"new.h5": sound_capture(DELAY_S), "right.h5": other_side(sound_capture(DELAY_S))})
-
-    def findings(capture: Capture, tick: Tick) -> Findings:
-        return sound_findings(DELAY_S) if capture.capture_id == SOUND_ID else worn_findings(capture, tick)
-
-    made.findings = findings
-    return made
+    sound = sound_capture(DELAY_S)
+    return Bench(others={"new.h5": sound, "right.h5": other_side(sound)}, findings=worn_or_sound(DELAY_S))
 
 
 @pytest.fixture
 def corners(qtbot: QtBot, review: Window) -> Window:
     """The worn capture on the left, that of the other corner on the right, compared."""
-    QTest.keyClick(review, Qt.Key.Key_F7)
-    hands.drop(review, Path("right.h5"))
-    qtbot.waitUntil(lambda: review.compare.comparison is not None)
-    return review
+    return hands.compare_with(qtbot, review, "right.h5")
 
 
 @pytest.fixture
 def compare(qtbot: QtBot, review: Window) -> Window:
     """The worn capture on the left, the sound one on the right, compared."""
-    QTest.keyClick(review, Qt.Key.Key_F7)
-    hands.drop(review, Path("new.h5"))
-    qtbot.waitUntil(lambda: review.compare.comparison is not None)
-    return review
+    return hands.compare_with(qtbot, review, "new.h5")
 
 
 def test_a_mirrored_sensor_is_laid_on_the_other_end_of_the_axis(qtbot: QtBot, corners: Window) -> None:

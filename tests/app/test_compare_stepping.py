@@ -18,28 +18,19 @@ from app.compare.stepping import Steps
 from app.main_window import Window
 from tests.app import hands
 from tests.app.conftest import Bench
-from tests.app.fakes import BAND, SOUND_ID, sound_capture, sound_findings, worn_findings
+from tests.app.fakes import BAND, sound_capture, worn_or_sound
 
 FIRST, SECOND, THIRD = Interval(1.0, 1.2), Interval(3.0, 3.2), Interval(5.0, 5.2)
 
 
 @pytest.fixture
 def bench() -> Bench:
-    made = Bench(others={"new.h5": sound_capture()})
-
-    def findings(capture: Capture, tick: Tick) -> Findings:
-        return sound_findings() if capture.capture_id == SOUND_ID else worn_findings(capture, tick)
-
-    made.findings = findings
-    return made
+    return Bench(others={"new.h5": sound_capture()}, findings=worn_or_sound())
 
 
 @pytest.fixture
 def compare(qtbot: QtBot, review: Window) -> Window:
-    QTest.keyClick(review, Qt.Key.Key_F7)
-    hands.drop(review, Path("new.h5"))
-    qtbot.waitUntil(lambda: review.compare.comparison is not None)
-    return review
+    return hands.compare_with(qtbot, review, "new.h5")
 
 
 def test_keys_step_through_the_crossings_of_the_side_that_has_some_and_take_the_other_along(

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import sys
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -16,13 +15,12 @@ from pytestqt.qtbot import QtBot
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Findings
 from analysis.progress import Tick
-from app.language import install_language
 from app.main_window import Window
 from app.session import Tools
-from app.settings import MemoryStore, Settings
 from app.tools import real_tools
 from app.workbench import Workbench
 from tests.app.hands import copy_of_sample
+from tests.app.workbenches import running
 
 examined: list[str] = []
 
@@ -40,16 +38,8 @@ def _counting() -> Tools:
 @pytest.fixture
 def workbench(qapp: QApplication) -> Iterator[Workbench]:
     examined.clear()
-    hook, settings = sys.excepthook, Settings(MemoryStore())
-    settings.language = "en"
-    made = Workbench(qapp, _counting(), settings)
-    made.window.show()
-    yield made
-    made.window.close()
-    made.window.deleteLater()
-    made.deleteLater()
-    install_language(qapp, "en")
-    sys.excepthook = hook
+    with running(qapp, _counting()) as made:
+        yield made
 
 
 def _speak_german(qtbot: QtBot, workbench: Workbench) -> Window:

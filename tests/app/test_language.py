@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-import sys
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -28,6 +27,7 @@ from app.trouble import sentence
 from app.words import role_name
 from app.workbench import Workbench
 from tests.app.hands import copy_of_sample
+from tests.app.workbenches import running
 
 
 @pytest.fixture
@@ -41,16 +41,8 @@ def german(qapp: QApplication) -> Iterator[QApplication]:
 
 @pytest.fixture
 def workbench(qapp: QApplication) -> Iterator[Workbench]:
-    hook, settings = sys.excepthook, Settings(MemoryStore())
-    settings.language = "en"
-    made = Workbench(qapp, real_tools(), settings)
-    made.window.show()
-    yield made
-    made.window.close()
-    made.window.deleteLater()
-    made.deleteLater()
-    install_language(qapp, "en")
-    sys.excepthook = hook
+    with running(qapp, real_tools()) as made:
+        yield made
 
 
 @pytest.mark.parametrize(

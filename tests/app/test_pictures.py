@@ -14,13 +14,10 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QDialog, QWidget
 from pytestqt.qtbot import QtBot
 
-from analysis.captures.model import Capture
-from analysis.diagnosis.findings import Findings
-from analysis.progress import Tick
 from app.drawing.theme import DARK, LIGHT
 from app.main_window import Window
 from tests.app.conftest import Bench
-from tests.app.fakes import SOUND_ID, sound_capture, sound_findings, worn_capture, worn_findings
+from tests.app.fakes import sound_capture, worn_capture, worn_or_sound
 from tests.app.hands import drop, import_worn
 from tests.watching_page.hands import watch_worn
 
@@ -34,13 +31,7 @@ def bench() -> Bench:
     capture = worn_capture()
     profile = {"profile": "halvorsen-tern-rear-left"}
     worn = replace(capture, attributes={**capture.attributes, **profile})
-    made = Bench(capture=worn, others={"new.h5": sound_capture()})
-
-    def findings(examined: Capture, tick: Tick) -> Findings:
-        return sound_findings() if examined.capture_id == SOUND_ID else worn_findings(examined, tick)
-
-    made.findings = findings
-    return made
+    return Bench(capture=worn, findings=worn_or_sound(), others={"new.h5": sound_capture()})
 
 
 def enter(qtbot: QtBot, window: Window, screen: str, folder: Path) -> QWidget:

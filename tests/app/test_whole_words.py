@@ -19,7 +19,7 @@ from app.views.elided_label import ElidedLabel
 from app.views.numbers_table import NumbersView
 from app.views.record_form import WordBox
 from tests.app.conftest import Bench
-from tests.app.fakes import SOUND_ID, sound_capture, sound_findings, worn_findings
+from tests.app.fakes import sound_capture, worn_or_sound
 from tests.app.hands import drop
 from tests.app.real_files import shown
 
@@ -29,9 +29,7 @@ def german(qtbot: QtBot, qapp: QApplication, bench: Bench) -> Iterator[Window]:
     """The worn capture in a window of 1366 x 768 that speaks German; ``new.h5`` is a sound sensor."""
     before = QLocale()
     bench.others["new.h5"] = sound_capture()
-    bench.findings = lambda capture, tick: (
-        sound_findings() if capture.capture_id == SOUND_ID else worn_findings(capture, tick)
-    )
+    bench.findings = worn_or_sound()
     install_language(qapp, "de")
     window = Window(Tools(bench.open_capture, bench.examine), Settings(MemoryStore()))
     for made in shown(qtbot, window):
