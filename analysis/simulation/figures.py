@@ -31,7 +31,7 @@ from analysis.simulation.tables import Outcome, accuracy_report
 from analysis.simulation.traits import Traits, traits
 from analysis.simulation.truth import Truth
 
-HELD_OUT_SEED = 1201
+HELD_OUT_SEED = 1301
 COUNT = 400
 """Captures of each physics: 800 in all."""
 
