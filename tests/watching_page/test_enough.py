@@ -66,7 +66,10 @@ def test_the_records_of_a_worn_sensor_lead_to_enough_and_more_sweeps_keep_it(
     assert found is not None
     assert found.verdict.code is VerdictCode.WORN_TRACK  # as the sample's truth says
     before = [item.crossings for item in watched(window).standing.evidence.stretches]
-    assert [recorder.save(table) for table in made["sweep"]] == ["ENOUGH"] * len(made["sweep"])
+    said = [recorder.save(table) for table in made["sweep"]]
+    # The same samples once more agree with themselves where their noise stood out: a place is asked about.
+    assert {item for item in said if not item.startswith("Sweep past ")} == {"ENOUGH"}
+    assert said[-1] == "ENOUGH"
     after = [item.crossings for item in watched(window).standing.evidence.stretches]
     assert sum(after) > sum(before)
 
