@@ -53,6 +53,23 @@ def asides(
     return (*((numbers,) if passed else ()), *_unread(rows, names, numeric, used))
 
 
+_READ_AS = {
+    "cp1250": say(
+        "the names of the columns were read as Central European; choose another encoding where they look"
+        " wrong"
+    ),
+    "cp1251": say(
+        "the names of the columns were read as Cyrillic; choose another encoding where they look wrong"
+    ),
+    "cp1254": say(
+        "the names of the columns were read as Turkish; choose another encoding where they look wrong"
+    ),
+    "cp932": say(
+        "the names of the columns were read as Japanese; choose another encoding where they look wrong"
+    ),
+}
+
+
 def scale_line(above: Sequence[str]) -> str:
     """The first line that may say how the numbers are meant; empty where there is none."""
     return next((line.strip() for line in above if _SCALES.search(line)), "")[:_MOST_SAID]
@@ -78,33 +95,8 @@ def foreign_letters(names: Sequence[str], encoding: str) -> tuple[str, ...]:
         That they were read in.
     """
     letters = [letter for name in names for letter in name if not letter.isascii()]
-    if encoding == "cp1251" and letters:
-        return (
-            say(
-                "the names of the columns were read as Cyrillic; choose another encoding where they look"
-                " wrong"
-            ),
-        )
-    if encoding == "cp1254" and letters:
-        return (
-            say(
-                "the names of the columns were read as Turkish; choose another encoding where they look wrong"
-            ),
-        )
-    if encoding == "cp932" and letters:
-        return (
-            say(
-                "the names of the columns were read as Japanese; choose another encoding where they look"
-                " wrong"
-            ),
-        )
-    if encoding == "cp1250" and letters:
-        return (
-            say(
-                "the names of the columns were read as Central European; choose another encoding where they"
-                " look wrong"
-            ),
-        )
+    if encoding in _READ_AS and letters:
+        return (_READ_AS[encoding],)
     if encoding != "cp1252" or all(letter in _WESTERN for letter in letters):
         return ()
     return (

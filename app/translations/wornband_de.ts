@@ -6806,9 +6806,9 @@
         <translation>{count:,} Zeilen mit Zahlen über den Werten wurden weggelassen</translation>
     </message>
     <message>
-        <source>a line above the samples says {line!r}: the numbers are taken as they stand; give a factor where that is not in them</source>
+        <source>the names of the columns were read as Central European; choose another encoding where they look wrong</source>
         <extracomment>analysis/importing/asides.py</extracomment>
-        <translation>eine Zeile über den Werten sagt {line!r}: Die Zahlen gelten, wie sie dastehen; geben Sie einen Faktor an, wenn das nicht darin steckt</translation>
+        <translation>die Namen der Spalten wurden als mitteleuropäisch gelesen; wählen Sie eine andere Kodierung, wenn sie falsch aussehen</translation>
     </message>
     <message>
         <source>the names of the columns were read as Cyrillic; choose another encoding where they look wrong</source>
@@ -6826,9 +6826,9 @@
         <translation>die Namen der Spalten wurden als Japanisch gelesen; wählen Sie eine andere Kodierung, wo sie falsch aussehen</translation>
     </message>
     <message>
-        <source>the names of the columns were read as Central European; choose another encoding where they look wrong</source>
+        <source>a line above the samples says {line!r}: the numbers are taken as they stand; give a factor where that is not in them</source>
         <extracomment>analysis/importing/asides.py</extracomment>
-        <translation>die Namen der Spalten wurden als mitteleuropäisch gelesen; wählen Sie eine andere Kodierung, wenn sie falsch aussehen</translation>
+        <translation>eine Zeile über den Werten sagt {line!r}: Die Zahlen gelten, wie sie dastehen; geben Sie einen Faktor an, wenn das nicht darin steckt</translation>
     </message>
     <message>
         <source>the names of the columns were read as Latin-1; choose another encoding where they look wrong</source>
