@@ -244,7 +244,9 @@ def with_decision(review: Review, band: Band, decision: Decision) -> Review:
     before = review.decision(band)
     if before is not None:
         decision = replace(decision, kept={**before.kept, **decision.kept})
-    return replace(review, decisions=(*without_decision(review, band).decisions, decision))
+        every = tuple(decision if item is before else item for item in review.decisions)
+        return replace(review, decisions=every)
+    return replace(review, decisions=(*review.decisions, decision))
 
 
 def without_decision(review: Review, band: Band) -> Review:

@@ -33,7 +33,8 @@ class DecisionDesk(QObject):
         super().__init__(window)
         self._window, self._keeper = window, keeper
         evidence = window.page.evidence
-        evidence.band_adjusted.connect(self.adjust)
+        evidence.band_adjusted.connect(self._adjust_typed)
+        evidence.band_restored.connect(self._restore)
         evidence.reason_given.connect(self.give_reason)
 
     @property
@@ -73,15 +74,28 @@ class DecisionDesk(QObject):
             review = without_decision(self._keeper.review, self._bands()[index])
             self._keeper.change(self.tr("take back a decision"), review)
 
-    def adjust(self, index: int, edges: Interval) -> None:
-        """Give a band other edges, in % of travel; edges as they were found are no adjustment."""
+    def adjust(self, index: int, edges: Interval, field: str = "") -> None:
+        """Give a band other edges, in % of travel; edges as they were found are no adjustment.
+
+        Those that follow each other in one `field` are one step to undo.
+        """
         band = self._bands()[index]
         edges = tidy_travel(edges)
         before = self._keeper.review.decision(band)
         if edges == tidy_travel(band.travel) and (before is None or before.choice is not Choice.ADJUSTED):
             return
         reason = before.reason if before is not None and before.choice is Choice.ADJUSTED else ""
-        self._put(index, Choice.ADJUSTED, self.tr("adjust a band"), adjusted=edges, reason=reason)
+        self._put(index, Choice.ADJUSTED, self.tr("adjust a band"), edges, reason, field)
+
+    def _adjust_typed(self, index: int, edges: Interval) -> None:
+        """Take edges that are being typed: a key that moves them ten times makes one step."""
+        self.adjust(index, edges, _edges_of(index))
+
+    def _restore(self, index: int, before: Decision | None) -> None:
+        """Typing was given up: say what was said before, as if no key had moved an edge."""
+        band, review = self._bands()[index], self._keeper.review
+        said = with_decision(review, band, before) if before is not None else without_decision(review, band)
+        self._keeper.change(self.tr("adjust a band"), said, _edges_of(index))
 
     def set_edge(self, index: int, edge: str, at_percent: float) -> None:
         """Let a band begin (``"start"``) or end elsewhere."""
@@ -140,12 +154,23 @@ class DecisionDesk(QObject):
             self._put(index, choice, text)
 
     def _put(
-        self, index: int, choice: Choice, text: str, *, adjusted: Interval | None = None, reason: str = ""
+        self,
+        index: int,
+        choice: Choice,
+        text: str,
+        adjusted: Interval | None = None,
+        reason: str = "",
+        field: str = "",
     ) -> None:
         findings = self._window.session.findings
         if findings is None:
             return
         band = findings.bands[index]
         decision = decided(band, choice, findings.analysis_version, adjusted=adjusted, reason=reason)
-        self._keeper.change(text, with_decision(self._keeper.review, band, decision))
+        self._keeper.change(text, with_decision(self._keeper.review, band, decision), field)
         self._choose(index)
+
+
+def _edges_of(index: int) -> str:
+    """How the fields of a band's edges are called as one."""
+    return f"edges of band {index}"

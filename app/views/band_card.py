@@ -22,12 +22,14 @@ from analysis.review.model import Choice, Decision
 from analysis.wording import plural
 from app.language import said
 from app.review.decision_words import said_of
+from app.views.field_keys import FieldKeys
 from app.views.flow_row import FlowRow
 from app.views.press_row import PressRow, text_line
 from app.views.reason_line import ReasonLine
 
 _BEYOND_PERCENT = 20.0
 _EDGE_PX = 64
+_DECIMALS = 1
 
 
 class BandCard(PressRow):
@@ -43,7 +45,9 @@ class BandCard(PressRow):
     Signals
     -------
     adjusted(Interval)
-        Other edges were typed, in % of travel.
+        Other edges were typed, in % of travel; in whichever order, and again with each key that moves them.
+    restored(Decision or None)
+        Typing of edges was given up: what was said before it holds.
     reasoned(str)
         A reason was typed.
     why_wanted()
@@ -51,6 +55,7 @@ class BandCard(PressRow):
     """
 
     adjusted = Signal(object)
+    restored = Signal(object)
     reasoned = Signal(str)
     why_wanted = Signal()
 
@@ -59,6 +64,7 @@ class BandCard(PressRow):
         super().__init__(self.tr("Band {span}").format(span=title))
         self._band = band
         self._decision: Decision | None = None
+        self._before: Decision | None = None
         self._adjusting = self._reasoning = self._chosen = False
         self.setObjectName("bandCard")
         self.setToolTip(
@@ -76,6 +82,8 @@ class BandCard(PressRow):
         layout.addWidget(self._edges())
         layout.addWidget(self._reason())
         layout.addWidget(self._tools(tools))
+        self._keys = FieldKeys((self.start, self.stop, self.reason), self)
+        self._keys.given_up.connect(self._give_up)
         self._show_parts()
 
     def show_chosen(self, chosen: bool) -> None:
@@ -98,11 +106,7 @@ class BandCard(PressRow):
         self._decision = decision
         self.said.setText(said_of(decision))
         self.setAccessibleDescription(said_of(decision))
-        edges = decision.adjusted if decision is not None else None
-        shown = edges or self._band.travel
-        for box, value in ((self.start, shown.start), (self.stop, shown.stop)):
-            with QSignalBlocker(box):
-                box.setValue(value)
+        self._show_edges()
         if decision is None:
             self._end_reasoning()
         if not self.reason.hasFocus():
@@ -111,26 +115,23 @@ class BandCard(PressRow):
 
     def ask_for_edges(self) -> None:
         """Show the edges to be typed."""
-        self._adjusting = True
+        self._adjusting, self._before = True, self._decision
+        self._show_edges()
         self._show_parts()
-        self.start.setFocus()
+        self._keys.step_into(self.start)
         self.start.selectAll()
 
     def ask_for_reason(self) -> None:
         """Show the line for a reason."""
         self._reasoning = True
         self._show_parts()
-        self.reason.setFocus()
+        self._keys.step_into(self.reason)
         self.reason.selectAll()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Escape and Enter end typing: the next key is meant for the window again."""
-        enter = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self._typed_in()
-        escape = event.key() == Qt.Key.Key_Escape and (self._adjusting or self._reasoning)
-        if enter or escape:
-            self.setFocus()
-            self._adjusting = self._reasoning = False
-            self._show_parts()
+        """Enter ends typing: the next key is meant for the window again."""
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self._typed_in():
+            self._end_typing()
         else:
             super().keyPressEvent(event)
 
@@ -170,14 +171,15 @@ class BandCard(PressRow):
         row = QHBoxLayout(self._edge_row)
         row.setContentsMargins(0, 3, 0, 0)
         for box, name in zip((self.start, self.stop), names, strict=True):
-            box.setDecimals(1)
+            box.setDecimals(_DECIMALS)
             box.setSingleStep(0.1)
             box.setRange(-_BEYOND_PERCENT, 100.0 + _BEYOND_PERCENT)
             box.setFixedWidth(_EDGE_PX)
             box.setAccessibleName(name)
             box.setToolTip(name)
             box.setKeyboardTracking(False)
-            box.valueChanged.connect(self._edges_typed)
+            box.valueChanged.connect(self._edge_moved)
+            box.editingFinished.connect(self._edges_typed)
         row.addWidget(self.start)
         row.addWidget(QLabel("–"))
         row.addWidget(self.stop)
@@ -199,16 +201,56 @@ class BandCard(PressRow):
         self._tool_row.setLayout(row)
         return self._tool_row
 
-    def _edges_typed(self) -> None:
+    def _show_edges(self) -> None:
+        """Put the edges that hold into their fields, over whatever is half typed there."""
+        for box, value in zip((self.start, self.stop), self._edges_that_hold(), strict=True):
+            with QSignalBlocker(box):
+                box.setValue(value)
+
+    def _edges_that_hold(self) -> tuple[float, float]:
+        """As they were said, or else found; in the digits of their fields."""
+        said = self._decision.adjusted if self._decision is not None else None
+        shown = said or self._band.travel
+        return round(shown.start, _DECIMALS), round(shown.stop, _DECIMALS)
+
+    def _edge_moved(self) -> None:
+        """Follow at once while the edges are in order; else the other one may be about to be typed."""
         if self.start.value() < self.stop.value():
-            self.adjusted.emit(Interval(self.start.value(), self.stop.value()))
+            self._tell_edges()
+
+    def _edges_typed(self) -> None:
+        """Both were typed, and the keyboard is elsewhere: take them in whichever order they came."""
+        if not self._typed_in():
+            self._tell_edges()
+
+    def _tell_edges(self) -> None:
+        low, high = sorted((self.start.value(), self.stop.value()))
+        if low < high and (low, high) != self._edges_that_hold():
+            self.adjusted.emit(Interval(low, high))
+        elif low == high:
+            self._show_edges()
+
+    def _give_up(self) -> None:
+        """Escape: what was said before holds, and so does the reason that was given."""
+        if self.reason.hasFocus():
+            self.reason.setText(self._decision.reason if self._decision is not None else "")
+        else:
+            self.restored.emit(self._before)
+            self._show_edges()
+        self._end_typing()
+
+    def _end_typing(self) -> None:
+        """Give the keyboard back to where it was when the field was stepped into."""
+        self._keys.give_back()
+        self._adjusting = self._reasoning = False
+        self._show_parts()
 
     def _end_reasoning(self) -> None:
         """Nothing is said any more that a reason could be given for: the next key is the window's."""
         self._reasoning = False
         if self.reason.hasFocus():
             self.reason.clear()
-            self.setFocus()
+            self._keys.give_back()
 
     def _typed_in(self) -> bool:
         return any(field.hasFocus() for field in (self.reason, self.start, self.stop))

@@ -55,8 +55,8 @@ class EvidenceView(Pane):
     -------
     band_chosen(index), band_opened(index)
         A band's card was pressed once or twice.
-    band_adjusted(index, Interval), reason_given(index, text)
-        Other edges, or a reason, were typed on a band's card.
+    band_adjusted(index, Interval), band_restored(index, Decision or None), reason_given(index, text)
+        Other edges, or a reason, were typed on a band's card; or typing of edges was given up.
     record_wanted(name)
         A reading was pressed; it was read in this record.
     statement_pressed(Statement)
@@ -68,6 +68,7 @@ class EvidenceView(Pane):
     band_chosen = Signal(int)
     band_opened = Signal(int)
     band_adjusted = Signal(int, object)
+    band_restored = Signal(int, object)
     reason_given = Signal(int, str)
     record_wanted = Signal(str)
     statement_pressed = Signal(object)
@@ -227,6 +228,7 @@ class EvidenceView(Pane):
         card.clicked.connect(lambda: self.band_chosen.emit(index))
         card.opened.connect(lambda: self.band_opened.emit(index))
         card.adjusted.connect(lambda edges: self.band_adjusted.emit(index, edges))
+        card.restored.connect(lambda before: self.band_restored.emit(index, before))
         card.reasoned.connect(lambda reason: self.reason_given.emit(index, reason))
         self._layout.addWidget(card)
         return card

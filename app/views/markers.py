@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 from app.drawing.plain import plain_tip
 from app.drawing.theme import Palette
 from app.review.marker_words import NOTHING, Grid
+from app.views.field_keys import FieldKeys
 from app.views.marker_tables import MarkerRow, MarkersModel, ReadingsModel
 from app.views.pane import Pane
 
@@ -60,8 +61,10 @@ class MarkersView(Pane):
         self.note.setPlaceholderText(self.tr("A note on this marker"))
         self.note.setAccessibleName(self.tr("Note on the chosen marker"))
         self.note.editingFinished.connect(self._note_typed)
+        self._keys = FieldKeys((self.note,), self.table)
         # Or the next key, which is meant for the window, would be written into the note.
-        self.note.returnPressed.connect(lambda: self.table.setFocus())
+        self.note.returnPressed.connect(self._keys.give_back)
+        self._keys.given_up.connect(self._give_note_up)
         self._remark = QLabel()
         self._remark.setTextFormat(Qt.TextFormat.PlainText)
         self._remark.setWordWrap(True)
@@ -151,7 +154,7 @@ class MarkersView(Pane):
 
     def edit_note(self) -> None:
         """Let the technician type a note."""
-        self.note.setFocus()
+        self._keys.step_into(self.note)
         self.note.selectAll()
 
     def apply_palette(self, palette: Palette) -> None:
@@ -240,6 +243,12 @@ class MarkersView(Pane):
     def _activated(self, index: QModelIndex) -> None:
         if index.column() != 0 or self.table.state() is not QAbstractItemView.State.EditingState:
             self.opened.emit(self._model.rows[index.row()].marker_id)
+
+    def _give_note_up(self) -> None:
+        """Escape: the note that was there holds."""
+        kept = next((item.note for item in self._model.rows if item.marker_id == self._chosen), "")
+        self.note.setText(kept)
+        self._keys.give_back()
 
     def _note_typed(self) -> None:
         marker_id = str(self.note.property("markerId") or "")

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QMenu, QToolButton
+from PySide6.QtWidgets import QApplication, QDoubleSpinBox, QMenu, QToolButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from analysis.intervals import Interval
@@ -225,3 +225,98 @@ def button(window: Window, name: str) -> QToolButton:
     action = window.actions_by_name[name]
     found = window.page.findChildren(QToolButton)
     return next(item for item in found if item.defaultAction() is action and item.isVisible())
+
+
+def step_into(qtbot: QtBot, review: Window, which: Qt.Key, field: QWidget) -> None:
+    """Press a key that steps into a field of the card, while the list of records has the keyboard."""
+    review.page.records.list.setFocus()
+    QTest.keyClick(review, which)
+    qtbot.waitUntil(field.hasFocus)
+
+
+def type_number(box: QDoubleSpinBox, value: float) -> None:
+    box.selectAll()
+    QTest.keyClicks(box, box.locale().toString(value))
+
+
+@pytest.mark.parametrize("end", [Qt.Key.Key_Return, Qt.Key.Key_Escape])
+@pytest.mark.parametrize("which", [Qt.Key.Key_X, Qt.Key.Key_E])
+def test_after_the_field_of_a_band_the_keyboard_is_where_it_was(
+    qtbot: QtBot, review: Window, which: Qt.Key, end: Qt.Key
+) -> None:
+    field = card(review).reason if which == Qt.Key.Key_X else card(review).start
+    step_into(qtbot, review, which, field)
+    QTest.keyClick(field, end)
+    assert review.page.records.list.hasFocus()
+    assert review.focus.band == 0
+
+
+def test_escape_gives_up_edges_that_are_half_typed(qtbot: QtBot, review: Window) -> None:
+    step_into(qtbot, review, Qt.Key.Key_E, card(review).start)
+    type_number(card(review).start, 30.0)
+    QTest.keyClick(card(review).start, Qt.Key.Key_Escape)
+    assert said(review) is None
+    assert not card(review).start.isVisible()
+    QTest.keyClick(review, Qt.Key.Key_E)
+    assert card(review).start.value() == pytest.approx(BAND.start, abs=0.05)
+
+
+def test_escape_gives_up_edges_that_followed_the_keys_and_leaves_nothing_to_undo(
+    qtbot: QtBot, review: Window
+) -> None:
+    QTest.keyClick(review, Qt.Key.Key_A)
+    step_into(qtbot, review, Qt.Key.Key_E, card(review).start)
+    for _ in range(3):
+        QTest.keyClick(card(review).start, Qt.Key.Key_Up)
+    decision = said(review)
+    assert decision is not None
+    assert decision.adjusted is not None
+    assert decision.adjusted.start == pytest.approx(BAND.start + 0.3, abs=0.06)  # shown while it moves
+    QTest.keyClick(card(review).start, Qt.Key.Key_Escape)
+    decision = said(review)
+    assert decision is not None
+    assert decision.choice is Choice.ACCEPTED
+    assert review.desk.keeper.stack.count() == 1
+
+
+def test_keys_that_move_an_edge_ten_times_make_one_step_to_undo(qtbot: QtBot, review: Window) -> None:
+    step_into(qtbot, review, Qt.Key.Key_E, card(review).start)
+    for _ in range(10):
+        QTest.keyClick(card(review).start, Qt.Key.Key_Down)
+    QTest.keyClick(card(review).start, Qt.Key.Key_Return)
+    assert said(review) is not None
+    QTest.keyClick(review, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert said(review) is None
+
+
+def test_edges_hold_in_whichever_order_they_were_typed(qtbot: QtBot, review: Window) -> None:
+    step_into(qtbot, review, Qt.Key.Key_E, card(review).start)
+    type_number(card(review).start, 60.0)  # beyond the end: the end may be about to be typed
+    QTest.keyClick(card(review).start, Qt.Key.Key_Return)
+    decision = said(review)
+    assert decision is not None
+    assert decision.adjusted == Interval(47.7, 60.0)
+    assert (card(review).start.value(), card(review).stop.value()) == (47.7, 60.0)
+
+
+def test_an_edge_beyond_the_other_waits_for_that_one(qtbot: QtBot, review: Window) -> None:
+    step_into(qtbot, review, Qt.Key.Key_E, card(review).start)
+    type_number(card(review).start, 60.0)
+    QTest.keyClick(card(review).start, Qt.Key.Key_Tab)
+    assert card(review).stop.hasFocus()
+    assert said(review) is None
+    type_number(card(review).stop, 65.0)
+    QTest.keyClick(card(review).stop, Qt.Key.Key_Return)
+    decision = said(review)
+    assert decision is not None
+    assert decision.adjusted == Interval(60.0, 65.0)
+
+
+def test_escape_gives_up_a_reason_that_is_half_typed(qtbot: QtBot, review: Window) -> None:
+    step_into(qtbot, review, Qt.Key.Key_X, card(review).reason)
+    QTest.keyClicks(card(review).reason, "a scr")
+    QTest.keyClick(card(review).reason, Qt.Key.Key_Escape)
+    decision = said(review)
+    assert decision is not None
+    assert (decision.choice, decision.reason) == (Choice.DISMISSED, "")
+    assert card(review).reason.text() == ""

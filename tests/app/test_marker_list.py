@@ -173,3 +173,20 @@ def test_the_keys_named_are_those_that_do_it(review: Window) -> None:
     by_key(review)
     names = [review.actions_by_name[name] for name in ("rename_marker", "delete_marker")]
     assert all(action.shortcut().toString() in head(review) and action.isEnabled() for action in names)
+
+
+@pytest.mark.parametrize("end", [Qt.Key.Key_Return, Qt.Key.Key_Escape])
+def test_after_a_note_the_keyboard_is_where_it_was_and_escape_gives_up_what_is_half_typed(
+    qtbot: QtBot, review: Window, end: Qt.Key
+) -> None:
+    by_key(review)
+    note, before = review.page.markers.note, review.page.records.list
+    review.desk.markers.note(row(review).marker_id, "seen twice")
+    before.setFocus()
+    QTest.keyClick(review, Qt.Key.Key_F2, Qt.KeyboardModifier.ShiftModifier)
+    qtbot.waitUntil(note.hasFocus)
+    QTest.keyClicks(note, "seen th")
+    QTest.keyClick(note, end)
+    assert before.hasFocus()
+    assert row(review).note == ("seen th" if end == Qt.Key.Key_Return else "seen twice")
+    assert review.desk.markers.chosen is not None
