@@ -238,9 +238,9 @@ def style_sheet(palette: Palette) -> str:
     QDialog QDoubleSpinBox QLineEdit,
     QFrame#pane QDoubleSpinBox QLineEdit {{ border: 0; padding: 0; background: transparent; }}
     QAbstractButton#bandCard QDoubleSpinBox {{ background: {p.raised}; }}
-    QTableView {{ background: transparent; border: 0; outline: 0; selection-background-color: {p.raised};
-                  selection-color: {p.ink}; }}
-    QTableView:focus {{ border-left: 2px solid {p.choice}; }}
+    QTableView {{ background: transparent; border: 0; border-left: 2px solid transparent; outline: 0;
+                  selection-background-color: {p.raised}; selection-color: {p.ink}; }}
+    QTableView:focus {{ border-left-color: {p.choice}; }}
     QTableCornerButton::section {{ background: transparent; border: 0; }}
     QTabWidget::pane {{ border: 1px solid {p.line}; border-radius: 5px; }}
     QTabBar::tab {{ padding: 5px 11px; border: 1px solid transparent; border-bottom: 3px solid transparent;

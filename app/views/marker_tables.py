@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, QSize, Qt, Signal
+from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem
 
 from app.drawing import icons
 from app.drawing.plain import plain_tip
@@ -16,6 +17,8 @@ _Index = QModelIndex | QPersistentModelIndex
 _TOP = QModelIndex()
 _HEAD = QSize(66, 19)
 _NO_HEAD = QSize(0, 19)
+_PART = " · "
+_CELL_MARGINS_PX = 14
 _RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
 
@@ -122,6 +125,23 @@ class MarkersModel(QAbstractTableModel):
             return False
         self.renamed.emit(self._rows[index.row()].marker_id, str(value).strip())
         return True
+
+
+class PlaceDelegate(QStyledItemDelegate):
+    """Where a marker is, without its last parts where there is no room for all: half a figure is another."""
+
+    def initStyleOption(  # noqa: N802 - Qt's own name
+        self, option: QStyleOptionViewItem, index: _Index
+    ) -> None:
+        """Leave out what does not fit."""
+        super().initStyleOption(option, index)
+        look: Any = option  # its fields are not in the stubs
+        metrics = look.fontMetrics
+        room = look.rect.width() - _CELL_MARGINS_PX
+        parts = look.text.split(_PART)
+        while len(parts) > 1 and metrics.horizontalAdvance(_PART.join(parts)) > room:
+            parts.pop()
+        look.text = _PART.join(parts)
 
 
 class ReadingsModel(QAbstractTableModel):

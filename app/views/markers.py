@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QModelIndex, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
@@ -18,15 +19,16 @@ from app.drawing.plain import plain_tip
 from app.drawing.theme import Palette
 from app.review.marker_words import NOTHING, Grid
 from app.views.field_keys import FieldKeys
-from app.views.marker_tables import MarkerRow, MarkersModel, ReadingsModel
+from app.views.marker_tables import MarkerRow, MarkersModel, PlaceDelegate, ReadingsModel
 from app.views.pane import Pane
 
 _ROW_PX = 21
 _GRID_ROW_PX = 17
 _MOST_ROWS = 4
 _BAR_PX = 10
+_BAR_ON, _BAR_OFF = Qt.ScrollBarPolicy.ScrollBarAlwaysOn, Qt.ScrollBarPolicy.ScrollBarAlwaysOff
 _HEADING_PX = 35
-_MARGINS_PX = 21
+_MARGINS_PX = 23
 
 
 class MarkersView(Pane):
@@ -162,8 +164,16 @@ class MarkersView(Pane):
         self._model.palette = palette
         self.table.viewport().update()
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Columns of figures have their width from that of the pane."""
+        super().resizeEvent(event)
+        if event.oldSize().width() != event.size().width():
+            self._fit_columns(self.readings)
+            self.grid.setFixedHeight(self._grid_height(self.readings))
+
     def _table(self) -> QTableView:
-        table = _quiet_table(self._model, self.tr("Markers"), _ROW_PX)
+        table = _quiet_table(_ChosenInSight(), self._model, self.tr("Markers"), _ROW_PX)
+        table.setItemDelegateForColumn(1, PlaceDelegate(table))
         table.horizontalHeader().hide()
         table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -179,13 +189,16 @@ class MarkersView(Pane):
         return table
 
     def _grid(self) -> QTableView:
-        grid = _quiet_table(self._readings, self.tr("Readings of the chosen marker"), _GRID_ROW_PX)
+        grid = _quiet_table(
+            QTableView(), self._readings, self.tr("Readings of the chosen marker"), _GRID_ROW_PX
+        )
         grid.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
         grid.verticalHeader().show()
-        grid.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
+        # It is as high as its rows: two bars that come as needed would each take the other's room, and stay.
+        grid.setVerticalScrollBarPolicy(_BAR_OFF)
         # In the middle: the unit stands at the end.
         grid.horizontalHeader().setTextElideMode(Qt.TextElideMode.ElideMiddle)
-        grid.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        grid.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         grid.horizontalHeader().setFixedHeight(_GRID_ROW_PX + 2)
         small = grid.font()
         small.setPointSizeF(8.0)
@@ -195,22 +208,28 @@ class MarkersView(Pane):
         return grid
 
     def _fit_columns(self, readings: Grid) -> None:
-        """Columns as wide as their figures; the first takes what is left, or else they scroll."""
+        """Columns as wide as their figures; the first takes what is left, or else they scroll.
+
+        Set one by one: a column that the header stretches is left narrower than its figures where the names
+        of the rows need another width than those before them.
+        """
         heads = self.grid.horizontalHeader()
         room = self.width() - _MARGINS_PX - self.grid.verticalHeader().sizeHint().width()
         self._readings.cut_heads(False)
-        if self._wanted(readings) > room:
+        if sum(self._wanted(readings)) > room:
             self._readings.cut_heads(True)
-        heads.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        self._scrolls = self._wanted(readings) > room
-        if readings.columns and not self._scrolls:
-            heads.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        wanted = self._wanted(readings)
+        left = room - sum(wanted)
+        self._scrolls = left < 0
+        for column, width in enumerate(wanted):
+            heads.resizeSection(column, width + (max(left, 0) if column == 0 else 0))
+        self.grid.setHorizontalScrollBarPolicy(_BAR_ON if self._scrolls else _BAR_OFF)
 
-    def _wanted(self, readings: Grid) -> int:
-        """Width of all columns, their heads as the model lets them be."""
+    def _wanted(self, readings: Grid) -> list[int]:
+        """Width of each column, its head as the model lets it be."""
         heads = self.grid.horizontalHeader()
         columns = range(len(readings.columns))
-        return sum(max(self.grid.sizeHintForColumn(at), heads.sectionSizeHint(at)) for at in columns)
+        return [max(self.grid.sizeHintForColumn(at), heads.sectionSizeHint(at)) for at in columns]
 
     def _grid_height(self, readings: Grid) -> int:
         bar = _BAR_PX if self._scrolls else 0
@@ -256,8 +275,19 @@ class MarkersView(Pane):
             self.noted.emit(marker_id, self.note.text())
 
 
-def _quiet_table(model: MarkersModel | ReadingsModel, name: str, row_px: int) -> QTableView:
-    table = QTableView()
+class _ChosenInSight(QTableView):
+    """A table whose chosen row stays in sight when readings below it take some of its height."""
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Bring the chosen row back."""
+        super().resizeEvent(event)
+        if self.currentIndex().isValid():
+            self.scrollTo(self.currentIndex())
+
+
+def _quiet_table(
+    table: QTableView, model: MarkersModel | ReadingsModel, name: str, row_px: int
+) -> QTableView:
     table.setModel(model)
     table.setAccessibleName(name)
     table.setShowGrid(False)
@@ -265,7 +295,7 @@ def _quiet_table(model: MarkersModel | ReadingsModel, name: str, row_px: int) ->
     table.setTextElideMode(Qt.TextElideMode.ElideRight)
     table.setCornerButtonEnabled(False)
     table.setTabKeyNavigation(False)
-    table.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    table.setHorizontalScrollBarPolicy(_BAR_OFF)
     table.verticalHeader().hide()
     table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
     table.verticalHeader().setMinimumSectionSize(10)

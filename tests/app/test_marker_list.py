@@ -16,6 +16,7 @@ from analysis.captures.model import Channel, Role
 from analysis.intervals import Interval
 from app.main_window import Window
 from app.review.marker_rows import brief
+from app.review.marker_words import Grid
 from app.settings import MemoryStore, Settings
 from app.settings_file import SettingsFile
 from app.views.marker_tables import MarkerRow
@@ -190,3 +191,50 @@ def test_after_a_note_the_keyboard_is_where_it_was_and_escape_gives_up_what_is_h
     assert before.hasFocus()
     assert row(review).note == ("seen th" if end == Qt.Key.Key_Return else "seen twice")
     assert review.desk.markers.chosen is not None
+
+
+def test_the_chosen_marker_stays_in_sight_when_its_readings_take_the_room(
+    qtbot: QtBot, review: Window
+) -> None:
+    for number in range(7):
+        review.desk.markers.mark_time(Interval(0.5 + number, 1.0 + number))
+        read(qtbot, review)
+        table = review.page.markers.table
+        qtbot.waitUntil(review.page.markers.grid.isVisible)
+        chosen = table.visualRect(table.currentIndex())
+        assert table.currentIndex().row() == number
+        assert table.viewport().rect().contains(chosen.center())
+        assert chosen.bottom() <= table.viewport().rect().bottom()
+
+
+@pytest.mark.parametrize("width_px", [1366, 1920])
+def test_no_figure_is_cut_whatever_was_shown_before(qtbot: QtBot, review: Window, width_px: int) -> None:
+    review.desk.markers.mark_moment(1.0)
+    read(qtbot, review)
+    view, (marker,) = review.page.markers, review.page.markers.rows
+    figures = ("0.127 ± 0.012", "2.681 ± 0.020", "2.554 ± 0.015")
+    heads = ("Mean", "RMS", "Minimum", "Maximum", "Peak–peak", "Noise, mV", "Samples", "Duration")
+    span = Grid(
+        ("Signal, V", "Reference, V", "Ground, mV"),
+        tuple((head, (figures[at % 3], "0.015 ± 0.004", "15 ± 4")) for at, head in enumerate(heads)),
+    )
+    view.show_markers((marker,), marker.marker_id, span)
+    review.resize(width_px, 768)
+    qtbot.waitUntil(lambda: view.grid.columnWidth(0) >= view.grid.sizeHintForColumn(0))
+    widths = [view.grid.columnWidth(column) for column in range(3)]
+    assert all(width >= view.grid.sizeHintForColumn(column) for column, width in enumerate(widths))
+    assert sum(widths) <= view.grid.viewport().width()
+
+
+def test_the_keyboard_on_the_list_is_shown_beside_every_row_and_the_chosen_one(
+    qtbot: QtBot, review: Window
+) -> None:
+    by_key(review)
+    by_key(review)
+    table = review.page.markers.table
+    table.setFocus()
+    qtbot.waitUntil(table.hasFocus)
+    picture, edge = table.grab().toImage(), review.page.markers._model.palette.choice
+    for line in range(2):
+        middle = table.visualRect(table.model().index(line, 0)).center().y()
+        assert picture.pixelColor(0, table.viewport().y() + middle).name() == edge.lower()

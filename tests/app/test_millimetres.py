@@ -9,6 +9,7 @@ from dataclasses import replace
 
 import pytest
 from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QStyleOptionViewItem
 from pytestqt.qtbot import QtBot
 
 from analysis.intervals import Interval
@@ -119,3 +120,28 @@ def test_without_heights_nothing_is_said_in_millimetres(qtbot: QtBot, review: Wi
     assert review.page.track.height_scale([40.0]) == []
     review.actions_by_name["copy_csv"].trigger()
     assert copied()[0]["Height from / mm"] == ""
+
+
+def shown_place(window: Window) -> str:
+    """What the list has room for of where the last marker is."""
+    table = window.page.markers.table
+    index = table.model().index(len(window.page.markers.rows) - 1, 1)
+    option = QStyleOptionViewItem()
+    option.initFrom(table)
+    option.rect = table.visualRect(index)  # type: ignore[attr-defined]  # its fields are not in the stubs
+    table.itemDelegateForIndex(index).initStyleOption(option, index)
+    return str(option.text)  # type: ignore[attr-defined]
+
+
+def test_of_a_place_without_room_the_last_part_is_left_out_and_no_figure_is_cut(
+    qtbot: QtBot, review: Window
+) -> None:
+    review.desk.markers.mark_moment(4.0)
+    qtbot.waitUntil(lambda: bool(review.page.markers.readings.rows))
+    (marker,) = review.page.markers.rows
+    whole = marker.where
+    assert whole.count(" · ") == 2
+    assert shown_place(review) == whole
+    review.desk.markers.rename(marker.marker_id, "signal is gone here")
+    assert review.page.markers.rows[0].where == whole
+    assert shown_place(review) == whole.rpartition(" · ")[0]
