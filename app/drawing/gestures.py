@@ -52,6 +52,7 @@ class GestureBox(pg.ViewBox):
         self._base: pg.ViewBox = self
         pg.ViewBox.setMouseEnabled(self, False, False)
         self.grip: Callable[[QPointF], object | None] = lambda _scene_point: None
+        self.claim: Callable[[QPointF], bool] = lambda _scene_point: False
         self._held: object | None = None
         self._marking = False
         self._base.sigResized.connect(lambda _box: self.resized.emit())
@@ -133,10 +134,11 @@ class GestureBox(pg.ViewBox):
             ev.ignore()
 
     def mouseClickEvent(self, ev: Any) -> None:
-        """Click and double click with the left button; ask with the right one."""
+        """Click and double click with the left button, unless `claim` takes it; ask with the right one."""
         if ev.button() == Qt.MouseButton.LeftButton:
             ev.accept()
-            self.pressed.emit(self._x_in(ev.pos()), bool(ev.double()))
+            if not self.claim(ev.scenePos()):
+                self.pressed.emit(self._x_in(ev.pos()), bool(ev.double()))
         elif ev.button() == Qt.MouseButton.RightButton:
             ev.accept()
             self.asked.emit(self._x_in(ev.pos()), ev.screenPos().toPoint())

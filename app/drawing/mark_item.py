@@ -65,6 +65,7 @@ class MarkItem(OverAll):
         self._foot_px = foot_px
         self._labels = labels
         self._marks: tuple[tuple[Mark, tuple[float, ...]], ...] = ()
+        self._plates: list[tuple[QRectF, Mark]] = []
         self.setZValue(40)
 
     def show_marks(self, marks: tuple[tuple[Mark, tuple[float, ...]], ...]) -> None:
@@ -73,12 +74,19 @@ class MarkItem(OverAll):
             self._marks = marks
             self.update()
 
+    def labelled_at(self, scene_point: QPointF) -> Mark | None:
+        """The mark whose label lies there, as they were painted last; the uppermost of some."""
+        here = self.mapFromScene(scene_point)
+        return next((mark for plate, mark in reversed(self._plates) if plate.contains(here)), None)
+
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
     ) -> None:
         """Draw in device pixels, so that the shapes keep their size at every zoom."""
         to_device = painter.worldTransform()
+        to_plot, _ = to_device.inverted()
         view = to_device.mapRect(self.shown_rect())
+        self._plates.clear()
         painter.save()
         try:
             painter.setWorldTransform(QTransform())
@@ -96,7 +104,7 @@ class MarkItem(OverAll):
                 else:
                     self._stretch(painter, mark, left, right, view)
                 if self._labels and mark.label:
-                    self._write(painter, mark, 0.5 * (left + right), tops, view)
+                    self._write(painter, mark, 0.5 * (left + right), tops, view, to_plot)
         finally:
             painter.restore()
 
@@ -134,12 +142,21 @@ class MarkItem(OverAll):
         style = Qt.PenStyle.DashLine if mark.fixed else Qt.PenStyle.SolidLine
         return QPen(colour, 1.5 if mark.chosen else 1.0, style)
 
-    def _write(self, painter: QPainter, mark: Mark, x: float, tops: list[float], view: QRectF) -> None:
-        """Write the label inside the view."""
+    def _write(
+        self,
+        painter: QPainter,
+        mark: Mark,
+        x: float,
+        tops: list[float],
+        view: QRectF,
+        to_plot: QTransform,
+    ) -> None:
+        """Write the label inside the view, and remember where in the plot it stands."""
         metrics = QFontMetricsF(painter.font())
         text = metrics.elidedText(mark.label, Qt.TextElideMode.ElideRight, 160.0)
         width, height = metrics.horizontalAdvance(text) + 10, metrics.height() + 2
         plate = plate_of(x, (width, height), tops, view.adjusted(0, 0, 0, -self._foot_px))
+        self._plates.append((to_plot.mapRect(plate), mark))
         painter.setPen(QPen(self._colour, 1))
         painter.setBrush(self._colour if mark.chosen else self._paper)
         painter.drawRoundedRect(plate, 3, 3)

@@ -67,7 +67,8 @@ class MarkLayer(QObject):
         """Draw in this plot too; `heights` gives the values of the samples under a point."""
         item = MarkItem(labels, self.foot_px)
         box.hold(item)
-        box.grip = lambda point: self._grip(box, point)
+        box.grip = lambda point: self._grip(box, item, point)
+        box.claim = lambda point: self._claim(item, point)
         box.gripped.connect(self._drag)
         box.marked.connect(self._draw)
         self._plots.append((box, item, heights))
@@ -94,15 +95,26 @@ class MarkLayer(QObject):
 
     def hover(self, position: QPointF | None) -> None:
         """Show what can be gripped."""
-        for box, _, _ in self._plots:
-            found = position is not None and box.covers(position) and self._grip(box, position) is not None
-            if found:
+        for box, item, _ in self._plots:
+            inside = position is not None and box.covers(position)
+            if inside and self._grip(box, item, position) is not None:
                 box.setCursor(Qt.CursorShape.SizeHorCursor)
             else:
                 box.unsetCursor()
 
-    def _grip(self, box: GestureBox, position: QPointF) -> _Grip | None:
-        """The edge or point within reach, the chosen mark's first; or a stretch by the foot of the plot."""
+    def _claim(self, item: MarkItem, position: QPointF) -> bool:
+        """Choose the mark whose label was clicked."""
+        mark = item.labelled_at(position)
+        if mark is None or mark.fixed:
+            return False
+        self.chosen.emit(mark.mark_id)
+        return True
+
+    def _grip(self, box: GestureBox, item: MarkItem, position: QPointF) -> _Grip | None:
+        """A mark by its label; else the edge or point within reach, the chosen one's first; else by its foot."""
+        named = item.labelled_at(position)
+        if named is not None and not named.fixed:
+            return _Grip(named, "whole")
         at = box.x_at(position)
         reach = _REACH_PX * box.shown()[0].length / box.size_px()[0]
         marks = sorted((item for item in self._marks if not item.fixed), key=lambda item: not item.chosen)
@@ -146,6 +158,7 @@ class MarkLayer(QObject):
         marks = self._marks
         if self._preview is not None:
             marks = (*(item for item in marks if item.mark_id != self._preview.mark_id), self._preview)
+        marks = tuple(sorted(marks, key=lambda mark: mark.chosen))  # the chosen one over all others
         for _, item, heights in self._plots:
             item.show_marks(tuple((mark, heights(mark.start) if mark.stop is None else ()) for mark in marks))
 

@@ -360,3 +360,36 @@ def test_another_capture_begins_with_no_marker_of_this_one(qtbot: QtBot, review:
     assert review.desk.keeper.review.markers == ()
     assert review.page.markers.rows == ()
     assert not review.actions_by_name["undo"].isEnabled()
+
+
+def label_on_track(window: Window, travel: Interval) -> QPoint:
+    """Where the label of a stretch stands: over its middle, above the dot of the arm."""
+    return at_travel(window, travel.centre, 0.0) - QPoint(0, 22)
+
+
+def test_a_stretch_is_chosen_and_dragged_by_its_label(qtbot: QtBot, review: Window) -> None:
+    review.desk.markers.mark_stretch(Interval(60.0, 70.0))
+    review.desk.markers.choose(None)
+    shown, track = review.page.track.span, review.page.track.canvas
+    _, painted, _ = review.page.track.marks._plots[0]
+    qtbot.waitUntil(lambda: bool(painted._plates))
+    QTest.mouseClick(track, Qt.MouseButton.LeftButton, pos=label_on_track(review, Interval(60.0, 70.0)))
+    qtbot.waitUntil(lambda: review.desk.markers.chosen is not None)
+    by = at_travel(review, 75.0) - at_travel(review, 65.0)
+    start = label_on_track(review, Interval(60.0, 70.0))
+    hands.drag(track, start, start + by)
+    marker = only(review)
+    assert isinstance(marker, TravelSpan)
+    assert marker.travel.start == pytest.approx(70.0, abs=0.3)
+    assert marker.travel.length == pytest.approx(10.0, abs=0.11)
+    assert review.page.track.span == shown
+
+
+def test_the_chosen_marker_is_painted_over_the_others(review: Window) -> None:
+    review.desk.markers.mark_moment(3.0)
+    first = only(review).marker_id
+    review.desk.markers.mark_moment(3.001)
+    review.desk.markers.choose(first)
+    painted = [mark for mark, _ in review.page.trace.marks._plots[0][1]._marks]
+    assert [mark.chosen for mark in painted] == [False, True]
+    assert painted[-1].mark_id == first
