@@ -111,7 +111,7 @@ class MarkLayer(QObject):
         return True
 
     def _grip(self, box: GestureBox, item: MarkItem, position: QPointF) -> _Grip | None:
-        """A mark by its label; else the edge or point within reach, the chosen one's first; else by its foot."""
+        """A mark by its label, or the edge or point within reach, the chosen one's first; or by its foot."""
         named = item.labelled_at(position)
         if named is not None and not named.fixed:
             return _Grip(named, "whole")

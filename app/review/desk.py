@@ -7,22 +7,17 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject, QPoint
-from PySide6.QtGui import QGuiApplication, QKeySequence, QUndoStack
+from PySide6.QtGui import QKeySequence, QUndoStack
 from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
 
-from analysis.captures.replacing import replaced_at_the_end
-from analysis.errors import WornbandError
-from analysis.reports.sheet import csv_text, tabbed_text
 from analysis.review.model import PointMarker
 from app.importing.page import ImportPage
 from app.review.decision_desk import DecisionDesk
 from app.review.file import ReviewFile
 from app.review.keeper import ReviewKeeper
+from app.review.marker_copies import MarkerCopies
 from app.review.marker_desk import MarkerDesk
-from app.review.marker_sheet import rows
 from app.review.specs import REVIEW_SPECS
-from app.trouble import sentence
-from app.words import record_names
 
 if TYPE_CHECKING:
     from app.main_window import Window
@@ -46,6 +41,7 @@ class ReviewDesk(QObject):
         self.file = ReviewFile(self.keeper, window.jobs, window.session.tools.read_review, self)
         self.decisions = DecisionDesk(window, self.keeper)
         self.markers = MarkerDesk(window, self.keeper, self.decisions)
+        self.copies = MarkerCopies(window, self.keeper, self.markers)
         self._conflict_told = False
         self._follow()
         window.actions_by_name.connect(self._handlers())
@@ -110,9 +106,9 @@ class ReviewDesk(QObject):
             "rename_marker": self._rename,
             "note_marker": self._window.page.markers.edit_note,
             "delete_marker": markers.delete,
-            "copy_markers": lambda: QGuiApplication.clipboard().setText(tabbed_text(self._rows())),
-            "copy_csv": lambda: QGuiApplication.clipboard().setText(csv_text(self._rows())),
-            "save_csv": self._save_csv,
+            "copy_markers": self.copies.copy_text,
+            "copy_csv": self.copies.copy_csv,
+            "save_csv": self.copies.save_csv,
             "accept": decisions.accept,
             "adjust": decisions.ask_for_edges,
             "dismiss": decisions.dismiss,
@@ -203,37 +199,15 @@ class ReviewDesk(QObject):
         if marker is not None:
             self._window.page.markers.edit_label(marker.marker_id)
 
-    def _rows(self) -> list[tuple[str | float | int | None, ...]]:
-        markers, capture = self.keeper.review.markers, self._window.session.capture
-        readings = {item.marker_id: self.markers.reader.reading(item) for item in markers}
-        names = record_names(capture) if capture is not None else {}
-        return rows(markers, readings, names, self.markers.places)
-
-    def _save_csv(self) -> None:
-        chosen = self._ask_path(self.tr("Save the markers"), ".markers.csv", self.tr("CSV (*.csv)"))
-        if chosen is None:
-            return
-        try:
-            with replaced_at_the_end(chosen, WornbandError) as temporary:
-                # With a byte order mark: without one spreadsheets take UTF-8 for something else.
-                temporary.write_text(csv_text(self._rows()), encoding="utf-8-sig", newline="")
-        except WornbandError as error:
-            said = sentence(error, self.tr("Saving the markers"))
-            self._window.page.problem_bar.show_problem(said)
-
     def _save_elsewhere(self) -> None:
-        kinds = self.tr("Reviews (*.json)")
-        chosen = self._ask_path(self.tr("Save the review elsewhere"), ".review.json", kinds)
-        if chosen is not None:
-            self._window.page.problem_bar.hide()
-            self.keeper.save_elsewhere(chosen)
-
-    def _ask_path(self, title: str, ending: str, kinds: str) -> Path | None:
         capture = self._window.session.capture
         stem = capture.path.stem if capture is not None and capture.path is not None else "capture"
-        beside = str(Path.home() / (stem + ending))
-        chosen, _ = QFileDialog.getSaveFileName(self._window, title, beside, kinds)
-        return Path(chosen) if chosen else None
+        start, kinds = str(Path.home() / f"{stem}.review.json"), self.tr("Reviews (*.json)")
+        title = self.tr("Save the review elsewhere")
+        chosen, _ = QFileDialog.getSaveFileName(self._window, title, start, kinds)
+        if chosen:
+            self._window.page.problem_bar.hide()
+            self.keeper.save_elsewhere(Path(chosen))
 
     def _ask_in_trace(self, at_s: float, where: QPoint) -> None:
         self._window.focus.point(at_s)

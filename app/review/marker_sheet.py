@@ -14,7 +14,7 @@ from analysis.review.model import Marker, Place, TravelSpan, place_of
 from analysis.review.readings import MarkerReadings, PointReading, SpanReadings, TravelReadings
 from analysis.signals.measurement import Reading, SpanReading
 from app.language import said
-from app.review.marker_words import kind_name
+from app.review.marker_words import in_order, kind_name
 from app.review.wheel_places import NOWHERE, WheelPlaces
 from app.words import channel_name, role_name
 
@@ -54,6 +54,11 @@ def heads(findings: Findings | None = None) -> tuple[str, ...]:
         _tr("Travel / %"),
         _tr("Height from / mm"),
         _tr("Height to / mm"),
+        _tr("Signal dropped by / V"),
+        _tr("Volts from / V"),
+        _tr("Volts to / V"),
+        _tr("Expect it from / % of crossings"),
+        _tr("Expect it to / % of crossings"),
     )
 
 
@@ -79,6 +84,7 @@ def rows(
     for marker in markers:
         read = readings.get(marker.marker_id)
         ends = _ends(places.travel_percent(marker, read), places.height_mm(marker, read))
+        ends += (_drop(places.drop_v(marker, read)), *_band(read))
         every.extend((*row, *ends) for row in _rows_of(marker, read, records))
     return every
 
@@ -90,12 +96,12 @@ def _rows_of(
     if isinstance(readings, PointReading):
         return [
             (*front, channel_name(channel), 1, *_figures([one]), *nothing, marker.note)
-            for channel, one in readings.channels
+            for channel, one in in_order(readings.channels)
         ]
     if isinstance(readings, SpanReadings):
         return [
             (*front, channel_name(channel), one.count if one else None, *_span(one), *nothing, marker.note)
-            for channel, one in readings.channels
+            for channel, one in in_order(readings.channels)
         ]
     if isinstance(readings, TravelReadings):
         band = readings.band
@@ -110,6 +116,19 @@ def _ends(travel_percent: Place | None, height_mm: Place | None) -> tuple[Cell, 
     if isinstance(height_mm, Interval):
         return travel, height_mm.start, height_mm.stop
     return travel, height_mm, None
+
+
+def _drop(drop_v: tuple[float, float] | None) -> Cell:
+    return drop_v[0] if drop_v is not None else None
+
+
+def _band(readings: MarkerReadings | None) -> tuple[Cell, ...]:
+    """Of a stretch that was crossed: its voltages, and on how many of further crossings to expect it."""
+    if not isinstance(readings, TravelReadings) or not readings.band.passes:
+        return (None,) * 4
+    volts, share = readings.band.volts, readings.share
+    known = (volts.start, volts.stop) if volts.length > 0 else (None, None)
+    return *known, 100.0 * share.start, 100.0 * share.stop
 
 
 def _front(marker: Marker, records: Mapping[str, str]) -> tuple[Cell, ...]:

@@ -1122,6 +1122,39 @@
     </message>
 </context>
 <context>
+    <name>MarkerCopies</name>
+    <message>
+        <source>CSV (*.csv)</source>
+        <extracomment>app/review/marker_copies.py</extracomment>
+        <translation>CSV (*.csv)</translation>
+    </message>
+    <message>
+        <source>Save the markers</source>
+        <extracomment>app/review/marker_copies.py</extracomment>
+        <translation>Marken speichern</translation>
+    </message>
+    <message>
+        <source>Saving the markers</source>
+        <extracomment>app/review/marker_copies.py</extracomment>
+        <translation>Marken speichern</translation>
+    </message>
+    <message>
+        <source>Saved: {path}</source>
+        <extracomment>app/review/marker_copies.py</extracomment>
+        <translation>Gespeichert: {path}</translation>
+    </message>
+    <message>
+        <source>{count} markers copied</source>
+        <extracomment>app/review/marker_copies.py</extracomment>
+        <translation>{count} Marken kopiert</translation>
+    </message>
+    <message>
+        <source>{count} marker copied</source>
+        <extracomment>app/review/marker_copies.py</extracomment>
+        <translation>{count} Marke kopiert</translation>
+    </message>
+</context>
+<context>
     <name>MarkerDesk</name>
     <message>
         <source>place a marker</source>
@@ -1684,21 +1717,6 @@
         <source>Redo</source>
         <extracomment>app/review/desk.py</extracomment>
         <translation>Wiederholen</translation>
-    </message>
-    <message>
-        <source>Save the markers</source>
-        <extracomment>app/review/desk.py</extracomment>
-        <translation>Marken speichern</translation>
-    </message>
-    <message>
-        <source>CSV (*.csv)</source>
-        <extracomment>app/review/desk.py</extracomment>
-        <translation>CSV (*.csv)</translation>
-    </message>
-    <message>
-        <source>Saving the markers</source>
-        <extracomment>app/review/desk.py</extracomment>
-        <translation>Marken speichern</translation>
     </message>
     <message>
         <source>Reviews (*.json)</source>
@@ -11616,6 +11634,31 @@
         <source>Height to / mm</source>
         <extracomment>app/review/marker_sheet.py</extracomment>
         <translation>Höhe bis / mm</translation>
+    </message>
+    <message>
+        <source>Signal dropped by / V</source>
+        <extracomment>app/review/marker_sheet.py</extracomment>
+        <translation>Einbruch des Signals / V</translation>
+    </message>
+    <message>
+        <source>Volts from / V</source>
+        <extracomment>app/review/marker_sheet.py</extracomment>
+        <translation>Spannung von / V</translation>
+    </message>
+    <message>
+        <source>Volts to / V</source>
+        <extracomment>app/review/marker_sheet.py</extracomment>
+        <translation>Spannung bis / V</translation>
+    </message>
+    <message>
+        <source>Expect it from / % of crossings</source>
+        <extracomment>app/review/marker_sheet.py</extracomment>
+        <translation>Zu erwarten von / % der Überfahrten</translation>
+    </message>
+    <message>
+        <source>Expect it to / % of crossings</source>
+        <extracomment>app/review/marker_sheet.py</extracomment>
+        <translation>Zu erwarten bis / % der Überfahrten</translation>
     </message>
     <message>
         <source>Point</source>

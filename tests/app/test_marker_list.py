@@ -2,25 +2,32 @@
 
 from __future__ import annotations
 
+import csv
+import io
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from analysis.captures.model import Channel, Role
 from analysis.intervals import Interval
+from analysis.review.model import TravelSpan
+from analysis.review.readings import TravelReadings
 from app.main_window import Window
 from app.review.marker_rows import brief
+from app.review.marker_sheet import rows
 from app.review.marker_words import Grid
 from app.settings import MemoryStore, Settings
 from app.settings_file import SettingsFile
 from app.views.marker_tables import MarkerRow
-from tests.app.fakes import BAND, RATE_HZ, SWEEP_S, worn_capture
+from tests.app.fakes import BAND, RATE_HZ, SWEEP_S, worn_capture, worn_findings
 
 MARKS = "Drag moves it, F2 names it, Del deletes it"
 
@@ -238,3 +245,41 @@ def test_the_keyboard_on_the_list_is_shown_beside_every_row_and_the_chosen_one(
     for line in range(2):
         middle = table.visualRect(table.model().index(line, 0)).center().y()
         assert picture.pixelColor(0, table.viewport().y() + middle).name() == edge.lower()
+
+
+def copied() -> list[dict[str, str]]:
+    heads, *cells = list(csv.reader(io.StringIO(QGuiApplication.clipboard().text())))
+    return [dict(zip(heads, line, strict=True)) for line in cells]
+
+
+def test_what_is_copied_holds_what_the_list_and_the_readings_show(qtbot: QtBot, review: Window) -> None:
+    time_s, drop_v = deepest()
+    review.desk.markers.mark_moment(time_s)
+    review.desk.markers.mark_stretch(BAND)
+    read(qtbot, review)
+    shown = dict(review.page.markers.readings.rows)
+    review.actions_by_name["copy_csv"].trigger()
+    *point, stretch = copied()
+    assert [line["Channel"] for line in point] == ["Signal", "Reference", "Ground"]  # as they are shown
+    assert float(point[0]["Signal dropped by / V"]) == pytest.approx(drop_v, abs=0.03)
+    low, high = (float(stretch[f"Expect it {end} / % of crossings"]) for end in ("from", "to"))
+    assert shown["Expect it on"] == (f"{low:.0f}–{high:.0f} % of crossings",)
+
+
+@pytest.mark.parametrize("action", ["copy_csv", "copy_markers"])
+def test_that_markers_were_copied_is_said(review: Window, action: str) -> None:
+    by_key(review)
+    review.actions_by_name[action].trigger()
+    assert review.statusBar().currentMessage() == "1 marker copied"
+    by_span(review)
+    review.actions_by_name[action].trigger()
+    assert review.statusBar().currentMessage() == "2 markers copied"
+
+
+def test_a_stretch_whose_voltages_are_known_is_copied_with_them() -> None:
+    band = replace(worn_findings().bands[0], volts=Interval(2.12, 2.45))
+    marker = TravelSpan("a", Role.SIGNAL, BAND, "1")
+    heads, line = rows([marker], {"a": TravelReadings(band, Interval(0.8, 1.0))}, {})
+    told = dict(zip(heads, line, strict=True))
+    assert (told["Volts from / V"], told["Volts to / V"]) == (2.12, 2.45)
+    assert told["Expect it from / % of crossings"] == pytest.approx(80.0)
