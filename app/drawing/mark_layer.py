@@ -96,8 +96,8 @@ class MarkLayer(QObject):
     def hover(self, position: QPointF | None) -> None:
         """Show what can be gripped."""
         for box, item, _ in self._plots:
-            inside = position is not None and box.covers(position)
-            if inside and self._grip(box, item, position) is not None:
+            here = position if position is not None and box.covers(position) else None
+            if here is not None and self._grip(box, item, here) is not None:
                 box.setCursor(Qt.CursorShape.SizeHorCursor)
             else:
                 box.unsetCursor()

@@ -19,7 +19,7 @@ from analysis.reports.subject import Subject
 from analysis.review.explained import explain_reviewed
 from analysis.review.job import FACTS, Job, Photo
 from analysis.review.records import edits_told
-from analysis.wording import Language
+from analysis.wording import Language, Wording, say
 from app.language import said, window_language
 from app.reporting.languages import report_language
 from app.reporting.layout import Paper, lay_out
@@ -199,11 +199,11 @@ class ReportDesk(QObject):
 
     # -- edits -------------------------------------------------------------------------------
 
-    def _edit(self, text: str, job: Job) -> None:
+    def _edit(self, text: Wording, job: Job) -> None:
         self._keeper.change(text, replace(self._keeper.review, job=job))
 
     def _set_other(self, name: str) -> None:
-        self._edit(self.tr("choose what stands beside it"), replace(self._keeper.review.job, other=name))
+        self._edit(say("choose what stands beside it"), replace(self._keeper.review.job, other=name))
 
     def _choose_other(self) -> None:
         kinds = self.tr("Captures ({patterns});;All files (*)").format(patterns="*.h5 *.hdf5 *.nc")
@@ -219,7 +219,7 @@ class ReportDesk(QObject):
         if chosen:
             job = self._keeper.review.job
             new = tuple(Photo(name) for name in self._kept_names(chosen))
-            self._edit(self.tr("add photos"), replace(job, photos=(*job.photos, *new)))
+            self._edit(say("add photos"), replace(job, photos=(*job.photos, *new)))
 
     def _kept_names(self, chosen: Sequence[str]) -> list[str]:
         """Files as the review names them; that they were chosen here is remembered on this PC."""

@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject
 from analysis.diagnosis.findings import Band
 from analysis.intervals import Interval
 from analysis.review.model import Choice, Decision, decided, with_decision, without_decision
+from analysis.wording import Wording, say
 from app.drawing.mark_item import Mark
 from app.review.keeper import ReviewKeeper
 from app.review.marker_edits import between, tidy_travel
@@ -51,12 +52,12 @@ class DecisionDesk(QObject):
 
     def accept(self) -> None:
         """Accept the band as it was found."""
-        self._decide(Choice.ACCEPTED, self.tr("accept a band"))
+        self._decide(Choice.ACCEPTED, say("accept a band"))
 
     def dismiss(self) -> None:
         """Dismiss the band at once, and let the reason be typed."""
         index = self.band
-        self._decide(Choice.DISMISSED, self.tr("dismiss a band"))
+        self._decide(Choice.DISMISSED, say("dismiss a band"))
         if index is not None:
             self._window.page.evidence.ask_for_reason(index)
 
@@ -72,7 +73,7 @@ class DecisionDesk(QObject):
         index = self.band
         if index is not None:
             review = without_decision(self._keeper.review, self._bands()[index])
-            self._keeper.change(self.tr("take back a decision"), review)
+            self._keeper.change(say("take back a decision"), review)
 
     def adjust(self, index: int, edges: Interval, field: str = "") -> None:
         """Give a band other edges, in % of travel; edges as they were found are no adjustment.
@@ -85,7 +86,7 @@ class DecisionDesk(QObject):
         if edges == tidy_travel(band.travel) and (before is None or before.choice is not Choice.ADJUSTED):
             return
         reason = before.reason if before is not None and before.choice is Choice.ADJUSTED else ""
-        self._put(index, Choice.ADJUSTED, self.tr("adjust a band"), edges, reason, field)
+        self._put(index, Choice.ADJUSTED, say("adjust a band"), edges, reason, field)
 
     def _adjust_typed(self, index: int, edges: Interval) -> None:
         """Take edges that are being typed: a key that moves them ten times makes one step."""
@@ -95,7 +96,7 @@ class DecisionDesk(QObject):
         """Typing was given up: say what was said before, as if no key had moved an edge."""
         band, review = self._bands()[index], self._keeper.review
         said = with_decision(review, band, before) if before is not None else without_decision(review, band)
-        self._keeper.change(self.tr("adjust a band"), said, _edges_of(index))
+        self._keeper.change(say("adjust a band"), said, _edges_of(index))
 
     def set_edge(self, index: int, edge: str, at_percent: float) -> None:
         """Let a band begin (``"start"``) or end elsewhere."""
@@ -110,7 +111,7 @@ class DecisionDesk(QObject):
         before = self._keeper.review.decision(band)
         if before is not None and before.reason != reason:
             changed = with_decision(self._keeper.review, band, replace(before, reason=reason))
-            self._keeper.change(self.tr("give a reason"), changed)
+            self._keeper.change(say("give a reason"), changed)
 
     def show(self) -> None:
         """Show what was said, in Evidence and on the sensor track."""
@@ -148,7 +149,7 @@ class DecisionDesk(QObject):
         if self._window.focus.band != index:
             self._window.focus.choose_band(index)
 
-    def _decide(self, choice: Choice, text: str) -> None:
+    def _decide(self, choice: Choice, text: Wording) -> None:
         index = self.band
         if index is not None:
             self._put(index, choice, text)
@@ -157,7 +158,7 @@ class DecisionDesk(QObject):
         self,
         index: int,
         choice: Choice,
-        text: str,
+        text: Wording,
         adjusted: Interval | None = None,
         reason: str = "",
         field: str = "",

@@ -22,6 +22,7 @@ from analysis.review.sidecar import (
     read_again,
     write_aside,
 )
+from analysis.wording import say
 from app.jobs import Jobs
 from app.language import said
 from app.review.saving import Saved, saved
@@ -141,7 +142,7 @@ class ReviewKeeper(QObject):
         Parameters
         ----------
         text : str
-            What was done, for the menu: ``"place a marker"``.
+            What was done, for the menu: ``say("place a marker")``, which each window says in its language.
         review : Review
             The new value.
         field : str
@@ -258,7 +259,7 @@ class ReviewKeeper(QObject):
             self._say(as_sentence(said(other.trouble)))
             return
         self._sidecar, self._conflict, self._told = other, False, ""
-        self.change(self.tr("take the other review"), other.review)
+        self.change(say("take the other review"), other.review)
         self._unsaved = False
         self._timer.stop()
         self.standing_changed.emit()
@@ -344,7 +345,7 @@ class ReviewKeeper(QObject):
 
 class _Swap(QUndoCommand):
     def __init__(self, keeper: ReviewKeeper, step: Step) -> None:
-        super().__init__(step.text)
+        super().__init__(said(step.text))
         self._keeper, self.step = keeper, step
 
     def redo(self) -> None:

@@ -23,6 +23,7 @@ from analysis.review.model import (
 )
 from analysis.review.readings import TravelReadings
 from analysis.vehicle.heights import VehicleHeights
+from analysis.wording import Wording, say
 from app.drawing.mark_item import Mark
 from app.review.decision_desk import DecisionDesk
 from app.review.drawn_marks import Begun, mark_of
@@ -115,7 +116,7 @@ class MarkerDesk(QObject):
         """Place a point on the sample nearest to a moment of the shown record."""
         record = self._window.focus.record
         if record is not None and len(record):
-            self._place(point_at(self._review, record, time_s), self.tr("place a marker"))
+            self._place(point_at(self._review, record, time_s), say("place a marker"))
 
     def mark_span(self) -> None:
         """Begin a span of time where the pointer or the arm is, or end it there."""
@@ -134,7 +135,7 @@ class MarkerDesk(QObject):
         """Place a span over a stretch of time of the shown record."""
         record = self._window.focus.record
         if record is not None and len(record):
-            self._place(span_over(self._review, record, time), self.tr("place a span"))
+            self._place(span_over(self._review, record, time), say("place a span"))
 
     def mark_travel(self) -> None:
         """Begin a stretch of travel where the pointer is on the track, or else the arm; or end it there."""
@@ -158,7 +159,7 @@ class MarkerDesk(QObject):
         """Place a stretch over travel of the shown track."""
         track = self._track()
         if track is not None:
-            self._place(stretch_over(self._review, track, travel), self.tr("place a stretch of travel"))
+            self._place(stretch_over(self._review, track, travel), say("place a stretch of travel"))
 
     def mark_place(self, travel_percent: float) -> None:
         """Place a narrow stretch of travel round a place, to be dragged to its size."""
@@ -173,7 +174,7 @@ class MarkerDesk(QObject):
             self._decisions.adjust(band, place)
         elif (marker := self._review.marker(marker_id)) is not None:
             moved = with_place(self._review, marker_id, place, self._record_of(marker))
-            self._keeper.change(self.tr("move a marker"), moved)
+            self._keeper.change(say("move a marker"), moved)
             self.choose(marker_id)
 
     def move_here(self) -> None:
@@ -200,19 +201,19 @@ class MarkerDesk(QObject):
     def rename(self, marker_id: str, label: str) -> None:
         """Give a marker another name."""
         if self._review.marker(marker_id) is not None:
-            self._keeper.change(self.tr("rename a marker"), relabelled(self._review, marker_id, label))
+            self._keeper.change(say("rename a marker"), relabelled(self._review, marker_id, label))
 
     def note(self, marker_id: str, note: str) -> None:
         """Write a note on a marker."""
         if self._review.marker(marker_id) is not None:
-            self._keeper.change(self.tr("write a note"), with_note(self._review, marker_id, note))
+            self._keeper.change(say("write a note"), with_note(self._review, marker_id, note))
 
     def delete(self) -> None:
         """Delete the chosen marker, and choose the one after it."""
         marker = self.chosen
         if marker is not None:
             place = self._review.markers.index(marker)
-            self._keeper.change(self.tr("delete a marker"), without(self._review, marker.marker_id))
+            self._keeper.change(say("delete a marker"), without(self._review, marker.marker_id))
             left = self._review.markers
             self.choose(left[min(place, len(left) - 1)].marker_id if left else None)
 
@@ -335,7 +336,7 @@ class MarkerDesk(QObject):
             bar.clearMessage()
         self._begun = begun
 
-    def _place(self, marker: Marker, text: str) -> None:
+    def _place(self, marker: Marker, text: Wording) -> None:
         self._keeper.change(text, with_marker(self._review, marker))
         self.choose(marker.marker_id)
         if self.chosen is not None:

@@ -20,6 +20,7 @@ from analysis.review.records import (
     with_word,
     without_span,
 )
+from analysis.wording import Wording, say
 from app.review.focus import whole
 from app.review.keeper import ReviewKeeper
 from app.review.marker_desk import MarkerDesk
@@ -95,7 +96,7 @@ class RecordDesk(QObject):
         if edit_of(self.edits, record.name, span) == RecordEdit(record.name, span):
             words = {"step": str(record.step or "")}
             self._change(
-                self.tr("give a span its own step"),
+                say("give a span its own step"),
                 with_edit(self.edits, RecordEdit(record.name, span, words)),
             )
         self.open_form()
@@ -108,13 +109,13 @@ class RecordDesk(QObject):
         """Take the proposed splitting over as spans of the record."""
         record, findings = self._lone(), self._window.session.findings
         if record is not None and findings is not None and findings.parts:
-            self._change(self.tr("accept the splitting"), split_accepted(self.edits, record, findings.parts))
+            self._change(say("accept the splitting"), split_accepted(self.edits, record, findings.parts))
 
     def refuse_split(self) -> None:
         """Say that the record is of one wire."""
         record = self._lone()
         if record is not None:
-            self._change(self.tr("refuse the splitting"), split_refused(self.edits, record))
+            self._change(say("refuse the splitting"), split_refused(self.edits, record))
 
     def _name(self) -> str:
         """What the list calls the shown record."""
@@ -140,14 +141,14 @@ class RecordDesk(QObject):
         record = self._window.focus.record
         if record is not None:
             said = with_word(self.edits, record.name, key, word, time=span, channel=channel)
-            self._change(self.tr("edit the record"), said, f"{record.name} {span} {channel} {key}")
+            self._change(say("edit the record"), said, f"{record.name} {span} {channel} {key}")
 
     def _drop(self, span: Interval) -> None:
         record = self._window.focus.record
         if record is not None:
-            self._change(self.tr("drop the span"), without_span(self.edits, record.name, span))
+            self._change(say("drop the span"), without_span(self.edits, record.name, span))
 
-    def _change(self, what: str, edits: Edits, field: str = "") -> None:
+    def _change(self, what: Wording, edits: Edits, field: str = "") -> None:
         self._keeper.change(what, replace(self._keeper.review, records=edits), field)
 
     def _follow_review(self) -> None:

@@ -412,31 +412,6 @@
 <context>
     <name>DecisionDesk</name>
     <message>
-        <source>accept a band</source>
-        <extracomment>app/review/decision_desk.py</extracomment>
-        <translation>Zone annehmen</translation>
-    </message>
-    <message>
-        <source>dismiss a band</source>
-        <extracomment>app/review/decision_desk.py</extracomment>
-        <translation>Zone ablehnen</translation>
-    </message>
-    <message>
-        <source>take back a decision</source>
-        <extracomment>app/review/decision_desk.py</extracomment>
-        <translation>Urteil zurücknehmen</translation>
-    </message>
-    <message>
-        <source>adjust a band</source>
-        <extracomment>app/review/decision_desk.py</extracomment>
-        <translation>Zone ändern</translation>
-    </message>
-    <message>
-        <source>give a reason</source>
-        <extracomment>app/review/decision_desk.py</extracomment>
-        <translation>Grund angeben</translation>
-    </message>
-    <message>
         <source>yours</source>
         <extracomment>app/review/decision_desk.py</extracomment>
         <translation>Ihre</translation>
@@ -1155,44 +1130,6 @@
     </message>
 </context>
 <context>
-    <name>MarkerDesk</name>
-    <message>
-        <source>place a marker</source>
-        <extracomment>app/review/marker_desk.py</extracomment>
-        <translation>Marke setzen</translation>
-    </message>
-    <message>
-        <source>place a span</source>
-        <extracomment>app/review/marker_desk.py</extracomment>
-        <translation>Spanne setzen</translation>
-    </message>
-    <message>
-        <source>place a stretch of travel</source>
-        <extracomment>app/review/marker_desk.py</extracomment>
-        <translation>Wegstück setzen</translation>
-    </message>
-    <message>
-        <source>move a marker</source>
-        <extracomment>app/review/marker_desk.py</extracomment>
-        <translation>Marke verschieben</translation>
-    </message>
-    <message>
-        <source>rename a marker</source>
-        <extracomment>app/review/marker_desk.py</extracomment>
-        <translation>Marke umbenennen</translation>
-    </message>
-    <message>
-        <source>write a note</source>
-        <extracomment>app/review/marker_desk.py</extracomment>
-        <translation>Notiz schreiben</translation>
-    </message>
-    <message>
-        <source>delete a marker</source>
-        <extracomment>app/review/marker_desk.py</extracomment>
-        <translation>Marke löschen</translation>
-    </message>
-</context>
-<context>
     <name>MarkerReader</name>
     <message>
         <source>Reading the markers</source>
@@ -1470,34 +1407,6 @@
     </message>
 </context>
 <context>
-    <name>RecordDesk</name>
-    <message>
-        <source>give a span its own step</source>
-        <extracomment>app/review/record_desk.py</extracomment>
-        <translation>einer Spanne einen eigenen Schritt geben</translation>
-    </message>
-    <message>
-        <source>accept the splitting</source>
-        <extracomment>app/review/record_desk.py</extracomment>
-        <translation>die Aufteilung annehmen</translation>
-    </message>
-    <message>
-        <source>refuse the splitting</source>
-        <extracomment>app/review/record_desk.py</extracomment>
-        <translation>die Aufteilung ablehnen</translation>
-    </message>
-    <message>
-        <source>edit the record</source>
-        <extracomment>app/review/record_desk.py</extracomment>
-        <translation>die Aufzeichnung bearbeiten</translation>
-    </message>
-    <message>
-        <source>drop the span</source>
-        <extracomment>app/review/record_desk.py</extracomment>
-        <translation>die Spanne aufheben</translation>
-    </message>
-</context>
-<context>
     <name>RecordForm</name>
     <message>
         <source>What is said of the record</source>
@@ -1651,11 +1560,6 @@
         <translation>Bericht erstellen</translation>
     </message>
     <message>
-        <source>choose what stands beside it</source>
-        <extracomment>app/reporting/desk.py</extracomment>
-        <translation>Vergleich wählen</translation>
-    </message>
-    <message>
         <source>Captures ({patterns});;All files (*)</source>
         <extracomment>app/reporting/desk.py</extracomment>
         <translation>Messungen ({patterns});;Alle Dateien (*)</translation>
@@ -1672,11 +1576,6 @@
     </message>
     <message>
         <source>Add photos</source>
-        <extracomment>app/reporting/desk.py</extracomment>
-        <translation>Fotos hinzufügen</translation>
-    </message>
-    <message>
-        <source>add photos</source>
         <extracomment>app/reporting/desk.py</extracomment>
         <translation>Fotos hinzufügen</translation>
     </message>
@@ -1783,11 +1682,6 @@
         <source>Looking at the review</source>
         <extracomment>app/review/keeper.py</extracomment>
         <translation>Auswertung ansehen</translation>
-    </message>
-    <message>
-        <source>take the other review</source>
-        <extracomment>app/review/keeper.py</extracomment>
-        <translation>andere Auswertung übernehmen</translation>
     </message>
     <message>
         <source>Saving the review</source>
@@ -2211,26 +2105,6 @@
         <source>Why it comes and goes</source>
         <extracomment>app/why/circle.py</extracomment>
         <translation>Warum es kommt und geht</translation>
-    </message>
-    <message>
-        <source>change the heights</source>
-        <extracomment>app/why/circle.py</extracomment>
-        <translation>die Höhen ändern</translation>
-    </message>
-    <message>
-        <source>change the control unit's rules</source>
-        <extracomment>app/why/circle.py</extracomment>
-        <translation>die Regeln des Steuergeräts ändern</translation>
-    </message>
-    <message>
-        <source>change the road test</source>
-        <extracomment>app/why/circle.py</extracomment>
-        <translation>die Probefahrt ändern</translation>
-    </message>
-    <message>
-        <source>change the drive</source>
-        <extracomment>app/why/circle.py</extracomment>
-        <translation>die Fahrt ändern</translation>
     </message>
     <message>
         <source>No band was found in this capture, so there is nothing to explain.</source>
@@ -8485,17 +8359,17 @@
     </message>
     <message>
         <source>Vehicle</source>
-        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, analysis/reports/findings_report.py, app/views/report_form.py</extracomment>
         <translation>Fahrzeug</translation>
     </message>
     <message>
         <source>Registration</source>
-        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, analysis/reports/findings_report.py, app/views/report_form.py</extracomment>
         <translation>Kennzeichen</translation>
     </message>
     <message>
         <source>Odometer</source>
-        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py</extracomment>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, app/views/report_form.py</extracomment>
         <translation>Kilometerstand</translation>
     </message>
     <message>
@@ -8505,12 +8379,12 @@
     </message>
     <message>
         <source>Measured on</source>
-        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py</extracomment>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, app/views/report_form.py</extracomment>
         <translation>Gemessen am</translation>
     </message>
     <message>
         <source>Sensor</source>
-        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <extracomment>analysis/reports/customer_page.py, analysis/reports/evidence_page.py, analysis/reports/findings_report.py, app/views/report_form.py</extracomment>
         <translation>Sensor</translation>
     </message>
     <message>
@@ -8850,27 +8724,27 @@
     </message>
     <message>
         <source>VIN</source>
-        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py, app/views/report_form.py</extracomment>
         <translation>FIN</translation>
     </message>
     <message>
         <source>Technician</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <extracomment>analysis/reports/evidence_page.py, app/views/report_form.py</extracomment>
         <translation>Fachkraft</translation>
     </message>
     <message>
         <source>Mounting</source>
-        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py, app/views/report_form.py</extracomment>
         <translation>Einbauort</translation>
     </message>
     <message>
         <source>Part number</source>
-        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py</extracomment>
+        <extracomment>analysis/reports/evidence_page.py, analysis/reports/findings_report.py, app/views/report_form.py</extracomment>
         <translation>Teilenummer</translation>
     </message>
     <message>
         <source>Earlier repairs</source>
-        <extracomment>analysis/reports/evidence_page.py</extracomment>
+        <extracomment>analysis/reports/evidence_page.py, app/views/report_form.py</extracomment>
         <translation>Frühere Reparaturen</translation>
     </message>
     <message>
@@ -9080,12 +8954,12 @@
     </message>
     <message>
         <source>Complaint</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <extracomment>analysis/reports/findings_report.py, app/views/report_form.py</extracomment>
         <translation>Beanstandung</translation>
     </message>
     <message>
         <source>Fault codes</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
+        <extracomment>analysis/reports/findings_report.py, app/views/report_form.py</extracomment>
         <translation>Fehlercodes</translation>
     </message>
     <message>
@@ -9415,7 +9289,7 @@
     </message>
     <message>
         <source>Load</source>
-        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <extracomment>analysis/reports/how_measured.py, app/views/report_form.py</extracomment>
         <translation>Belastung</translation>
     </message>
     <message>
@@ -10619,6 +10493,16 @@
         <translation>{time:.9g} s</translation>
     </message>
     <message>
+        <source>choose what stands beside it</source>
+        <extracomment>app/reporting/desk.py</extracomment>
+        <translation>Vergleich wählen</translation>
+    </message>
+    <message>
+        <source>add photos</source>
+        <extracomment>app/reporting/desk.py</extracomment>
+        <translation>Fotos hinzufügen</translation>
+    </message>
+    <message>
         <source>the picture {name} needs Qt to be read</source>
         <extracomment>app/reporting/images.py</extracomment>
         <translation>das Bild {name} kann nur mit Qt gelesen werden</translation>
@@ -10684,6 +10568,71 @@
         <translation>wählen Sie es auf diesem PC, oder legen Sie es neben die Messung</translation>
     </message>
     <message>
+        <source>accept a band</source>
+        <extracomment>app/review/decision_desk.py</extracomment>
+        <translation>Zone annehmen</translation>
+    </message>
+    <message>
+        <source>dismiss a band</source>
+        <extracomment>app/review/decision_desk.py</extracomment>
+        <translation>Zone ablehnen</translation>
+    </message>
+    <message>
+        <source>take back a decision</source>
+        <extracomment>app/review/decision_desk.py</extracomment>
+        <translation>Urteil zurücknehmen</translation>
+    </message>
+    <message>
+        <source>adjust a band</source>
+        <extracomment>app/review/decision_desk.py</extracomment>
+        <translation>Zone ändern</translation>
+    </message>
+    <message>
+        <source>give a reason</source>
+        <extracomment>app/review/decision_desk.py</extracomment>
+        <translation>Grund angeben</translation>
+    </message>
+    <message>
+        <source>take the other review</source>
+        <extracomment>app/review/keeper.py</extracomment>
+        <translation>andere Auswertung übernehmen</translation>
+    </message>
+    <message>
+        <source>place a marker</source>
+        <extracomment>app/review/marker_desk.py</extracomment>
+        <translation>Marke setzen</translation>
+    </message>
+    <message>
+        <source>place a span</source>
+        <extracomment>app/review/marker_desk.py</extracomment>
+        <translation>Spanne setzen</translation>
+    </message>
+    <message>
+        <source>place a stretch of travel</source>
+        <extracomment>app/review/marker_desk.py</extracomment>
+        <translation>Wegstück setzen</translation>
+    </message>
+    <message>
+        <source>move a marker</source>
+        <extracomment>app/review/marker_desk.py</extracomment>
+        <translation>Marke verschieben</translation>
+    </message>
+    <message>
+        <source>rename a marker</source>
+        <extracomment>app/review/marker_desk.py</extracomment>
+        <translation>Marke umbenennen</translation>
+    </message>
+    <message>
+        <source>write a note</source>
+        <extracomment>app/review/marker_desk.py</extracomment>
+        <translation>Notiz schreiben</translation>
+    </message>
+    <message>
+        <source>delete a marker</source>
+        <extracomment>app/review/marker_desk.py</extracomment>
+        <translation>Marke löschen</translation>
+    </message>
+    <message>
         <source>{noisy} of {count} crossing</source>
         <extracomment>app/review/marker_words.py</extracomment>
         <translation>{noisy} von {count} Überfahrt</translation>
@@ -10692,6 +10641,31 @@
         <source>{noisy} of {count} crossings</source>
         <extracomment>app/review/marker_words.py</extracomment>
         <translation>{noisy} von {count} Überfahrten</translation>
+    </message>
+    <message>
+        <source>give a span its own step</source>
+        <extracomment>app/review/record_desk.py</extracomment>
+        <translation>einer Spanne einen eigenen Schritt geben</translation>
+    </message>
+    <message>
+        <source>accept the splitting</source>
+        <extracomment>app/review/record_desk.py</extracomment>
+        <translation>die Aufteilung annehmen</translation>
+    </message>
+    <message>
+        <source>refuse the splitting</source>
+        <extracomment>app/review/record_desk.py</extracomment>
+        <translation>die Aufteilung ablehnen</translation>
+    </message>
+    <message>
+        <source>edit the record</source>
+        <extracomment>app/review/record_desk.py</extracomment>
+        <translation>die Aufzeichnung bearbeiten</translation>
+    </message>
+    <message>
+        <source>drop the span</source>
+        <extracomment>app/review/record_desk.py</extracomment>
+        <translation>die Spanne aufheben</translation>
     </message>
     <message>
         <source>{noisy} of {count} crossing breaks up, up to {worst:.0f} %</source>
@@ -10719,6 +10693,61 @@
         <translation>nichts Auffälliges in {count} Spannen</translation>
     </message>
     <message>
+        <source>Job number</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Auftragsnummer</translation>
+    </message>
+    <message>
+        <source>show the odds</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Sicherheit als Zahl</translation>
+    </message>
+    <message>
+        <source>print the markers</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Marken drucken</translation>
+    </message>
+    <message>
+        <source>change the notes</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Anmerkungen ändern</translation>
+    </message>
+    <message>
+        <source>change the photos</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Fotos ändern</translation>
+    </message>
+    <message>
+        <source>print the closing list</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Abschlussliste drucken</translation>
+    </message>
+    <message>
+        <source>change {name}</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>{name} ändern</translation>
+    </message>
+    <message>
+        <source>change the words</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Worte ändern</translation>
+    </message>
+    <message>
+        <source>change the offer</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Angebot ändern</translation>
+    </message>
+    <message>
+        <source>tick the closing list</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Abschlussliste abhaken</translation>
+    </message>
+    <message>
+        <source>choose the picture</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Bild wählen</translation>
+    </message>
+    <message>
         <source>it is not known how travel becomes millimetres, nor where the vehicle rests</source>
         <extracomment>app/why/choices.py</extracomment>
         <translation>es ist nicht bekannt, wie aus Weg Millimeter werden und wo das Fahrzeug ruht</translation>
@@ -10727,6 +10756,26 @@
         <source>enter it under Heights</source>
         <extracomment>app/why/choices.py</extracomment>
         <translation>unter Höhen eintragen</translation>
+    </message>
+    <message>
+        <source>change the heights</source>
+        <extracomment>app/why/circle.py</extracomment>
+        <translation>die Höhen ändern</translation>
+    </message>
+    <message>
+        <source>change the control unit's rules</source>
+        <extracomment>app/why/circle.py</extracomment>
+        <translation>die Regeln des Steuergeräts ändern</translation>
+    </message>
+    <message>
+        <source>change the road test</source>
+        <extracomment>app/why/circle.py</extracomment>
+        <translation>die Probefahrt ändern</translation>
+    </message>
+    <message>
+        <source>change the drive</source>
+        <extracomment>app/why/circle.py</extracomment>
+        <translation>die Fahrt ändern</translation>
     </message>
     <message>
         <source>Three-wire position sensor whose output does not follow its feed, 5 V</source>
@@ -11970,76 +12019,6 @@
 <context>
     <name>report_form</name>
     <message>
-        <source>Job number</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Auftragsnummer</translation>
-    </message>
-    <message>
-        <source>Measured on</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Gemessen am</translation>
-    </message>
-    <message>
-        <source>Technician</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Fachkraft</translation>
-    </message>
-    <message>
-        <source>Vehicle</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Fahrzeug</translation>
-    </message>
-    <message>
-        <source>Registration</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Kennzeichen</translation>
-    </message>
-    <message>
-        <source>VIN</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>FIN</translation>
-    </message>
-    <message>
-        <source>Odometer</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Kilometerstand</translation>
-    </message>
-    <message>
-        <source>Complaint</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Beanstandung</translation>
-    </message>
-    <message>
-        <source>Fault codes</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Fehlercodes</translation>
-    </message>
-    <message>
-        <source>Sensor</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Sensor</translation>
-    </message>
-    <message>
-        <source>Mounting</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Einbauort</translation>
-    </message>
-    <message>
-        <source>Part number</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Teilenummer</translation>
-    </message>
-    <message>
-        <source>Load</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Belastung</translation>
-    </message>
-    <message>
-        <source>Earlier repairs</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Frühere Reparaturen</translation>
-    </message>
-    <message>
         <source>What was found</source>
         <extracomment>app/views/report_form.py</extracomment>
         <translation>Was gefunden wurde</translation>
@@ -12175,21 +12154,6 @@
         <translation>Die Sicherheit auch als Zahl nennen</translation>
     </message>
     <message>
-        <source>show the odds</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Sicherheit als Zahl</translation>
-    </message>
-    <message>
-        <source>print the markers</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Marken drucken</translation>
-    </message>
-    <message>
-        <source>change the notes</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Anmerkungen ändern</translation>
-    </message>
-    <message>
         <source>The picture</source>
         <extracomment>app/views/report_form.py</extracomment>
         <translation>Das Bild</translation>
@@ -12230,11 +12194,6 @@
         <translation>Fotos des Fahrzeugs</translation>
     </message>
     <message>
-        <source>change the photos</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Fotos ändern</translation>
-    </message>
-    <message>
         <source>An offer (printed where an amount is entered)</source>
         <extracomment>app/views/report_form.py</extracomment>
         <translation>Ein Angebot (gedruckt, wo ein Betrag steht)</translation>
@@ -12243,36 +12202,6 @@
         <source>After the repair</source>
         <extracomment>app/views/report_form.py</extracomment>
         <translation>Nach der Reparatur</translation>
-    </message>
-    <message>
-        <source>print the closing list</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Abschlussliste drucken</translation>
-    </message>
-    <message>
-        <source>change {name}</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>{name} ändern</translation>
-    </message>
-    <message>
-        <source>change the words</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Worte ändern</translation>
-    </message>
-    <message>
-        <source>change the offer</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Angebot ändern</translation>
-    </message>
-    <message>
-        <source>tick the closing list</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Abschlussliste abhaken</translation>
-    </message>
-    <message>
-        <source>choose the picture</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Bild wählen</translation>
     </message>
 </context>
 <context>

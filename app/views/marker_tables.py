@@ -135,13 +135,11 @@ class PlaceDelegate(QStyledItemDelegate):
     ) -> None:
         """Leave out what does not fit."""
         super().initStyleOption(option, index)
-        look: Any = option  # its fields are not in the stubs
-        metrics = look.fontMetrics
-        room = look.rect.width() - _CELL_MARGINS_PX
-        parts = look.text.split(_PART)
-        while len(parts) > 1 and metrics.horizontalAdvance(_PART.join(parts)) > room:
+        room = option.rect.width() - _CELL_MARGINS_PX
+        parts = option.text.split(_PART)
+        while len(parts) > 1 and option.fontMetrics.horizontalAdvance(_PART.join(parts)) > room:
             parts.pop()
-        look.text = _PART.join(parts)
+        option.text = _PART.join(parts)
 
 
 class ReadingsModel(QAbstractTableModel):

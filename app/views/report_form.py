@@ -20,6 +20,8 @@ from PySide6.QtWidgets import (
 
 from analysis.reports.report_pictures import NONE, PICTURES
 from analysis.review.job import CLOSING, FACTS, Job, with_fact, with_words
+from analysis.wording import Wording, say
+from app.language import said
 from app.views.photo_list import PhotoList
 from app.views.report_fields import LineField, TextField
 
@@ -28,22 +30,22 @@ def _tr(text: str) -> str:
     return QCoreApplication.translate("report_form", text)
 
 
-def _fact_names() -> dict[str, str]:
+def _fact_names() -> dict[str, Wording]:
     return {
-        "job": _tr("Job number"),
-        "date": _tr("Measured on"),
-        "technician": _tr("Technician"),
-        "vehicle": _tr("Vehicle"),
-        "registration": _tr("Registration"),
-        "vin": _tr("VIN"),
-        "odometer": _tr("Odometer"),
-        "complaint": _tr("Complaint"),
-        "fault_codes": _tr("Fault codes"),
-        "sensor": _tr("Sensor"),
-        "mounting": _tr("Mounting"),
-        "part_number": _tr("Part number"),
-        "load": _tr("Load"),
-        "earlier_repairs": _tr("Earlier repairs"),
+        "job": say("Job number"),
+        "date": say("Measured on"),
+        "technician": say("Technician"),
+        "vehicle": say("Vehicle"),
+        "registration": say("Registration"),
+        "vin": say("VIN"),
+        "odometer": say("Odometer"),
+        "complaint": say("Complaint"),
+        "fault_codes": say("Fault codes"),
+        "sensor": say("Sensor"),
+        "mounting": say("Mounting"),
+        "part_number": say("Part number"),
+        "load": say("Load"),
+        "earlier_repairs": say("Earlier repairs"),
     }
 
 
@@ -108,7 +110,7 @@ class ReportForm(QScrollArea):
 
     Signals
     -------
-    edited(text, Job)
+    edited(Wording, Job)
         What was done, for the menu of steps that can be undone, and the new job.
     other_wanted(), other_dropped()
         Another capture is to be set beside this one, or none.
@@ -116,7 +118,7 @@ class ReportForm(QScrollArea):
         Photos are to be chosen.
     """
 
-    edited = Signal(str, object)
+    edited = Signal(object, object)
     other_wanted = Signal()
     other_dropped = Signal()
     photos_wanted = Signal()
@@ -189,7 +191,8 @@ class ReportForm(QScrollArea):
         return form
 
     def _job(self) -> None:
-        form, names = self._group(_tr("The job")), _fact_names()
+        form = self._group(_tr("The job"))
+        names = {key: said(name) for key, name in _fact_names().items()}
         for key in FACTS:
             field = TextField(names[key], 2) if key in _LONG else LineField(names[key])
             field.entered.connect(lambda text, key=key: self._enter_fact(key, text))
@@ -208,11 +211,11 @@ class ReportForm(QScrollArea):
         form.addRow(self.words)
         form.addRow(self.own_again)
         self.number.setText(_tr("Say the odds as a number too"))
-        self.number.clicked.connect(lambda on: self._edit(_tr("show the odds"), show_number=on))
+        self.number.clicked.connect(lambda on: self._edit(say("show the odds"), show_number=on))
         form.addRow(self.number)
-        self.markers.clicked.connect(lambda on: self._edit(_tr("print the markers"), markers=on))
+        self.markers.clicked.connect(lambda on: self._edit(say("print the markers"), markers=on))
         form.addRow(self.markers)
-        self.notes.entered.connect(lambda text: self._edit(_tr("change the notes"), notes=text))
+        self.notes.entered.connect(lambda text: self._edit(say("change the notes"), notes=text))
         form.addRow(_tr("Notes"), self.notes)
 
     def _picture_choice(self) -> None:
@@ -233,7 +236,7 @@ class ReportForm(QScrollArea):
 
     def _extras(self) -> None:
         form = self._group(_tr("Photos of the car"))
-        self.photos.edited.connect(lambda photos: self._edit(_tr("change the photos"), photos=photos))
+        self.photos.edited.connect(lambda photos: self._edit(say("change the photos"), photos=photos))
         self.photos.wanted.connect(self.photos_wanted)
         form.addRow(self.photos)
 
@@ -247,7 +250,7 @@ class ReportForm(QScrollArea):
 
     def _after(self) -> None:
         form = self._group(_tr("After the repair"))
-        self.repaired.clicked.connect(lambda on: self._edit(_tr("print the closing list"), repaired=on))
+        self.repaired.clicked.connect(lambda on: self._edit(say("print the closing list"), repaired=on))
         form.addRow(self.repaired)
         for key, name in _closing_names().items():
             box = QCheckBox(name)
@@ -257,31 +260,31 @@ class ReportForm(QScrollArea):
 
     # -- what was meant ----------------------------------------------------------------------
 
-    def _edit(self, text: str, **changes: object) -> None:
+    def _edit(self, text: Wording, **changes: object) -> None:
         self.edited.emit(text, replace(self._entries.job, **changes))  # type: ignore[arg-type]
 
     def _enter_fact(self, key: str, text: str) -> None:
-        said = _tr("change {name}").format(name=_fact_names()[key])
-        self.edited.emit(said, with_fact(self._entries.job, key, text))
+        done = say("change {name}", name=_fact_names()[key])
+        self.edited.emit(done, with_fact(self._entries.job, key, text))
 
     def _enter_words(self, text: str | None) -> None:
         key = str(self.paragraph.currentData())
         own = None if text is None or text == self._entries.words.get(key) else text
-        self.edited.emit(_tr("change the words"), with_words(self._entries.job, key, own))
+        self.edited.emit(say("change the words"), with_words(self._entries.job, key, own))
 
     def _enter_offer(self, key: str, text: str) -> None:
         kept = {name: value for name, value in self._entries.job.offer.items() if name != key}
-        self._edit(_tr("change the offer"), offer={**kept, key: text} if text.strip() else kept)
+        self._edit(say("change the offer"), offer={**kept, key: text} if text.strip() else kept)
 
     def _tick(self, key: str, on: bool) -> None:
         done = {*self._entries.job.closing} | {key} if on else {*self._entries.job.closing} - {key}
-        self._edit(_tr("tick the closing list"), closing=tuple(item for item in CLOSING if item in done))
+        self._edit(say("tick the closing list"), closing=tuple(item for item in CLOSING if item in done))
 
     def _choose_picture(self, key: str) -> None:
         chosen = tuple(item for item in PICTURES if self.pictures[item].isChecked() and key != NONE)
         if key == NONE and self.pictures[NONE].isChecked():
             chosen = (NONE,)
-        self._edit(_tr("choose the picture"), pictures=chosen)
+        self._edit(say("choose the picture"), pictures=chosen)
 
     def _show_paragraph(self) -> None:
         key = str(self.paragraph.currentData())

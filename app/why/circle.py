@@ -24,6 +24,7 @@ from analysis.exposure.road_test import total_km
 from analysis.exposure.stored_code import job_codes
 from analysis.progress import Tick
 from analysis.review.vehicle import Counted
+from analysis.wording import Wording, say
 from app.drawing.theme import palette_for
 from app.trouble import sentence
 from app.why.choices import Choices, changed_field, entered, first_choices, shown, with_entered
@@ -167,15 +168,15 @@ class WhyCircle(QObject):
         if self._choices != choices and self.why is not None:  # it was refused: show what holds
             self.why.show_choices(self._choices)
 
-    def _done(self, before: Choices, after: Choices) -> str:
+    def _done(self, before: Choices, after: Choices) -> Wording:
         """What was done, for the menu."""
         if before.heights != after.heights:
-            return self.tr("change the heights")
+            return say("change the heights")
         if before.unit != after.unit:
-            return self.tr("change the control unit's rules")
+            return say("change the control unit's rules")
         if before.test != after.test:
-            return self.tr("change the road test")
-        return self.tr("change the drive")
+            return say("change the road test")
+        return say("change the drive")
 
     def _follow_review(self) -> None:
         """Show what the review says of the vehicle by now, also after it was undone."""

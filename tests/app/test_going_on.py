@@ -73,6 +73,10 @@ def test_another_language_keeps_undo_view_choice_and_first_steps(
     QTest.keyClick(window, Qt.Key.Key_A)
     QTest.keyClick(window, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
     assert window.keeper.stack.canRedo()
+    assert [window.actions_by_name[name].text() for name in ("undo", "redo")] == [
+        "Undo: place a marker",
+        "Redo: accept a band",
+    ]
     looked_at, marker, stood = window.focus.keep(), window.keeper.review.markers[0], window.pos()
     times = len(examined)
 
@@ -86,6 +90,10 @@ def test_another_language_keeps_undo_view_choice_and_first_steps(
     assert german.pos() == stood
     assert len(examined) == times  # what was found is said in German, not found again
     assert list(german.keeper.review.markers) == [marker]
+    assert [german.actions_by_name[name].text().partition(": ")[2] for name in ("undo", "redo")] == [
+        "Marke setzen",
+        "Zone annehmen",
+    ]
     QTest.keyClick(german, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
     assert not german.keeper.review.markers
     for _ in range(2):

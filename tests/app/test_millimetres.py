@@ -14,6 +14,7 @@ from pytestqt.qtbot import QtBot
 
 from analysis.intervals import Interval
 from app.main_window import Window
+from app.views.marker_tables import PlaceDelegate
 from tests.app.conftest import Bench
 from tests.app.fakes import worn_capture
 
@@ -128,9 +129,11 @@ def shown_place(window: Window) -> str:
     index = table.model().index(len(window.page.markers.rows) - 1, 1)
     option = QStyleOptionViewItem()
     option.initFrom(table)
-    option.rect = table.visualRect(index)  # type: ignore[attr-defined]  # its fields are not in the stubs
-    table.itemDelegateForIndex(index).initStyleOption(option, index)
-    return str(option.text)  # type: ignore[attr-defined]
+    option.rect = table.visualRect(index)
+    delegate = table.itemDelegateForIndex(index)
+    assert isinstance(delegate, PlaceDelegate)
+    delegate.initStyleOption(option, index)
+    return option.text
 
 
 def test_of_a_place_without_room_the_last_part_is_left_out_and_no_figure_is_cut(
