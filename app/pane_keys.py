@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Qt
-from PySide6.QtWidgets import QApplication, QScrollArea, QWidget
+from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QApplication, QPushButton, QScrollArea, QToolButton, QWidget
 
 from app.views.pane import Pane
-from app.views.tab_order import pane_beside
+from app.views.tab_order import pane_beside, stops
 
 if TYPE_CHECKING:
     from app.main_window import Window
@@ -35,6 +36,33 @@ class PaneKeys(QObject):
         application = QApplication.instance()
         if isinstance(application, QApplication):
             application.focusChanged.connect(self._keep_in_sight)
+            application.focusChanged.connect(self._stay_in_pane)
+        window.installEventFilter(self)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802 - Qt's own name
+        """Enter presses the button that has the keyboard: not all desktops let it, and Space is the arm's."""
+        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress:
+            pressed = QApplication.focusWidget()
+            enter = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not event.isAutoRepeat()
+            if (
+                enter
+                and isinstance(pressed, QPushButton | QToolButton)
+                and self._window.isAncestorOf(pressed)
+            ):
+                pressed.click()
+                return True
+        return super().eventFilter(watched, event)
+
+    def _stay_in_pane(self, before: QWidget | None, now: QWidget | None) -> None:
+        """Qt goes on to the next control where the one with the keyboard is hidden, and may come to Undo."""
+        pane = before
+        while pane is not None and not isinstance(pane, Pane):
+            pane = pane.parentWidget()
+        if before is None or now is None or pane is None or before.isVisible() or not pane.isVisible():
+            return
+        own = [stop for stop in stops(pane) if stop.isVisible() and stop.isEnabled()]
+        if own and not pane.isAncestorOf(now):
+            own[0].setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _keep_in_sight(self, _before: QWidget | None, now: QWidget | None) -> None:
         """Scroll to what Tab came to: Qt does so only on the way inside a scrolled area, not into it."""
@@ -47,7 +75,8 @@ class PaneKeys(QObject):
             holder = holder.parentWidget()
 
     def _go(self, *, back: bool) -> None:
-        start = self._window.focusWidget() or self._window
+        focused = QApplication.focusWidget()  # not asked of the window, as in `app.views.tab_order`
+        start = focused if focused is not None and self._window.isAncestorOf(focused) else self._window
         found = pane_beside(start, self._window, Pane, back=back)
         if found is not None:
             reason = Qt.FocusReason.BacktabFocusReason if back else Qt.FocusReason.TabFocusReason

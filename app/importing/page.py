@@ -165,8 +165,8 @@ class ImportPage(QWidget):
             view.apply_palette(palette)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Enter imports, wherever it does not end what is being typed or chosen."""
-        typing = isinstance(QApplication.focusWidget(), QLineEdit | QComboBox)
+        """Enter imports, wherever it does not end what is typed or chosen, or press a button."""
+        typing = isinstance(QApplication.focusWidget(), QLineEdit | QComboBox | QPushButton | QToolButton)
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not typing:
             self.import_wanted.emit()
         else:

@@ -79,9 +79,12 @@ class RecordDesk(QObject):
 
     def toggle_form(self) -> None:
         """Open the form of the shown record, or close it."""
-        self._window.page.records.show_form(not self._window.page.records.form_shown)
+        records = self._window.page.records
+        records.show_form(not records.form_shown)
         self._show()
         self._window.page.fit_records()
+        if records.form_shown:
+            records.form.take_keys()
 
     def open_form(self) -> None:
         """Open the form of the shown record."""

@@ -203,6 +203,12 @@ class RecordForm(QScrollArea):
         for (time, channel, key), box in self.boxes.items():
             box.show_word(_word(record, edits, time, channel, key))
 
+    def take_keys(self) -> None:
+        """Let the keyboard begin at the step."""
+        first = next(iter(self.boxes.values()), None)
+        if first is not None:
+            first.setFocus(Qt.FocusReason.TabFocusReason)
+
     def _build(self, record: Record, spans: list[Interval], name: str) -> None:
         at = next((field for field, box in self.boxes.items() if box.hasFocus()), None)
         self.boxes = {}

@@ -3,10 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import partial
 from itertools import pairwise
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QWidget
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QAbstractScrollArea,
+    QAbstractSpinBox,
+    QComboBox,
+    QWidget,
+)
 
 
 def in_turn(widgets: Sequence[QWidget]) -> None:
@@ -30,7 +37,7 @@ def stops(holder: QWidget) -> list[QWidget]:
 
 
 def pane_beside(start: QWidget, window: QWidget, pane_kind: type[QWidget], *, back: bool) -> QWidget | None:
-    """The first stop of the next pane, or of the one before.
+    """Where the next pane begins, or the one before: column after column, each from the top.
 
     Parameters
     ----------
@@ -39,7 +46,7 @@ def pane_beside(start: QWidget, window: QWidget, pane_kind: type[QWidget], *, ba
     window : QWidget
         Whose panes are meant.
     pane_kind : type
-        What counts as a pane; everything beside panes counts as one too.
+        What counts as a pane; beside them, stops that stand in one holder count as one too.
     back : bool
         Whether the pane before is meant.
 
@@ -48,40 +55,41 @@ def pane_beside(start: QWidget, window: QWidget, pane_kind: type[QWidget], *, ba
     QWidget or None
         None where there is one pane alone.
     """
-    ring = _ring(start, window)
-    if back:
-        ring.reverse()
-    own = _pane_of(start, pane_kind)
-    others = [item for item in ring if _pane_of(item, pane_kind) is not own]
-    if not others:
-        return None
-    target = _pane_of(others[0], pane_kind)
-    reached = []
-    for item in others:
-        if _pane_of(item, pane_kind) is not target:
-            break
-        reached.append(item)
-    return reached[-1] if back else reached[0]
+    reached: dict[QWidget, QWidget] = {}
+    for item in stops(window):
+        if item.isVisibleTo(window) and item.isEnabled():
+            pane = _pane_of(item, pane_kind)
+            known = reached.get(pane)
+            # The list of a pane is what one comes for, and not the tools above it.
+            if known is None or isinstance(item, QAbstractItemView) > isinstance(known, QAbstractItemView):
+                reached[pane] = item
+    own, panes = _pane_of(start, pane_kind), sorted(reached, key=partial(_corner, window))
+    if own not in reached:
+        return reached[panes[-1 if back else 0]] if panes else None
+    beside = panes[(panes.index(own) + (-1 if back else 1)) % len(panes)]
+    return reached[beside] if beside is not own else None
 
 
-def _ring(start: QWidget, window: QWidget) -> list[QWidget]:
-    """Every stop in sight, from the one after `start` on."""
-    ring: list[QWidget] = []
-    item = start.nextInFocusChain()
-    while item is not None and item is not start:
-        if _is_stop(item) and item.isVisibleTo(window) and item.isEnabled():
-            ring.append(item)
-        item = item.nextInFocusChain()
-    return ring
+def _corner(window: QWidget, pane: QWidget) -> tuple[int, int]:
+    at = pane.mapTo(window, QPoint(0, 0))
+    return at.x(), at.y()
 
 
 def _is_stop(item: QWidget) -> bool:
     by_tab = bool(item.focusPolicy() & Qt.FocusPolicy.TabFocus)
-    return by_tab and item.focusProxy() is None and not item.isWindow()
+    # The line in a box gives the keyboard to the box, what scrolls to its frame. They are not asked for it:
+    # PySide takes what `focusProxy` or `nextInFocusChain` gives for a child of the one that was asked; when
+    # that one goes, all that hangs on it counts as deleted while Qt goes on with it.
+    holder = item.parentWidget()
+    inside = isinstance(holder, QAbstractSpinBox | QComboBox) or (
+        isinstance(holder, QAbstractScrollArea) and holder.viewport() is item
+    )
+    return by_tab and not inside and not item.isWindow()
 
 
-def _pane_of(item: QWidget, pane_kind: type[QWidget]) -> QWidget | None:
+def _pane_of(item: QWidget, pane_kind: type[QWidget]) -> QWidget:
+    """The pane that a stop stands in; beside panes what holds it."""
     holder: QWidget | None = item
     while holder is not None and not isinstance(holder, pane_kind):
         holder = holder.parentWidget()
-    return holder
+    return holder or item.parentWidget() or item

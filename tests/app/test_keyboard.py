@@ -7,16 +7,18 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QLocale, QPoint, Qt
+from PySide6.QtCore import QCoreApplication, QEvent, QLocale, QPoint, Qt
 from PySide6.QtGui import QAccessible, QImage
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtWidgets import QApplication, QToolButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from app.actions import menu_names
 from app.language import install_language
 from app.main_window import Window
 from app.views.band_card import BandCard
+from app.views.caution_strip import CautionStrip
+from app.views.flow_row import FlowRow
 from app.views.pane import Pane
 from app.views.press_row import PressRow
 from app.views.record_form import RecordForm
@@ -147,6 +149,61 @@ def test_a_key_goes_from_pane_to_pane_and_back(qtbot: QtBot, review: Window) -> 
     for _ in range(8):
         QTest.keyClick(review, Qt.Key.Key_F6, Qt.KeyboardModifier.ShiftModifier)
     assert page.records.list.hasFocus()
+
+
+def test_enter_presses_the_button_that_tab_came_to_and_space_stays_with_the_arm(
+    qtbot: QtBot, review: Window
+) -> None:
+    in_front(qtbot, review)
+    review.focus.zoom(0.5)
+    whole = next(item for item in review.findChildren(QToolButton) if item.accessibleName() == "Whole record")
+    whole.setFocus(Qt.FocusReason.TabFocusReason)
+    shown = review.focus.window
+    QTest.keyClick(whole, Qt.Key.Key_Return)
+    assert review.focus.window.length > shown.length
+    QTest.keyClick(whole, Qt.Key.Key_Space)
+    assert review.arm.running
+    strip = review.page.evidence.findChild(CautionStrip)
+    assert strip is not None
+    more = strip.findChild(QToolButton)
+    assert isinstance(more, QToolButton)
+    more.setFocus(Qt.FocusReason.TabFocusReason)
+    QTest.keyClick(more, Qt.Key.Key_Enter)
+    assert more.isChecked()
+
+
+def test_the_keyboard_stays_in_the_pane_whose_field_goes(qtbot: QtBot, review: Window) -> None:
+    in_front(qtbot, review)
+    QTest.keyClick(review, Qt.Key.Key_M)
+    QTest.keyClick(review, Qt.Key.Key_F2, Qt.KeyboardModifier.ShiftModifier)
+    note = review.page.markers.note
+    assert note.hasFocus()
+    QTest.keyClicks(note, "seen")
+    QTest.keyClick(note, Qt.Key.Key_Escape)
+    assert not note.isVisible()
+    assert review.page.markers.table.hasFocus()
+    assert review.desk.keeper.review.markers[0].note == "seen"
+
+
+def test_the_words_of_a_record_take_the_keyboard_and_give_it_back(qtbot: QtBot, review: Window) -> None:
+    in_front(qtbot, review)
+    QTest.keyClick(review, Qt.Key.Key_F4)
+    form = review.page.records.form
+    assert isinstance(form, RecordForm)
+    assert next(iter(form.boxes.values())).hasFocus()
+    QTest.keyClick(QApplication.focusWidget() or review, Qt.Key.Key_F4)
+    assert review.page.records.list.hasFocus()
+
+
+def test_what_the_keyboard_went_past_can_go_and_the_rest_stays(qtbot: QtBot, review: Window) -> None:
+    in_front(qtbot, review)
+    QTest.keyClick(review, Qt.Key.Key_F6)
+    for strip in review.findChildren(CautionStrip):
+        strip.show_for(None)
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
+    rows = review.findChildren(FlowRow)
+    assert len(rows) > 1
+    assert all(row.heightForWidth(300) > 0 for row in rows)
 
 
 def test_the_row_that_tab_comes_to_from_elsewhere_is_scrolled_into_sight(
