@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import partial
 from html import escape
 
 from PySide6.QtCore import QCoreApplication
@@ -176,7 +177,8 @@ class Actions:
     def connect(self, handlers: dict[str, Callable[[], object]]) -> None:
         """Do these things when the actions of these names are triggered."""
         for name, handler in handlers.items():
-            self._made[name].triggered.connect(lambda _checked=False, call=handler: call())
+            action = self._made[name]
+            action.triggered.connect(partial(_do, action.text().rstrip("…"), handler))
 
     def in_menu(self, menu: str) -> list[QAction]:
         """The actions of one menu, in order."""
@@ -217,6 +219,15 @@ def menu_names() -> dict[str, str]:
 
 def _tr(text: str) -> str:
     return QCoreApplication.translate("actions", text)
+
+
+def _do(doing: str, handler: Callable[[], object], _checked: bool = False) -> None:
+    """Do it; what goes wrong says with it what was being done."""
+    try:
+        handler()
+    except Exception as error:
+        error.add_note(doing)
+        raise
 
 
 def _make(spec: Spec, owner: QWidget) -> QAction:

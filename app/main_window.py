@@ -6,10 +6,10 @@ from pathlib import Path
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication
-from PySide6.QtWidgets import QFileDialog, QMainWindow, QMenu
+from PySide6.QtWidgets import QFileDialog, QMainWindow
 
 from app.actions import Actions, menu_names
-from app.captures_menu import CapturesMenu
+from app.captures_menu import CapturesMenu, is_sample
 from app.colours_menu import ColoursMenu
 from app.compare.desk import CompareDesk
 from app.compare.focus import CompareFocus
@@ -113,7 +113,7 @@ class Window(QMainWindow):
     def open_file(self, path: Path) -> None:
         """Open a capture in the background; a file that is none, or a folder, leads to Import."""
         self.page.problem_bar.hide()
-        self.keeper.hasten()  # what is open is let go when the other is there
+        self.desk.hasten()  # what is open is let go when the other is there
         self.session.open_file(path)
 
     def ask_for_file(self) -> None:
@@ -125,8 +125,8 @@ class Window(QMainWindow):
 
     def choose_file(self) -> Path | None:
         """Let the technician choose a capture."""
-        recent = self.settings.recent
-        beside = str(recent[0].parent) if recent else str(Path.home())
+        own = (path.parent for path in self.settings.recent if not is_sample(path))
+        beside = str(next(own, Path.home()))
         kinds = self.tr("Captures ({patterns});;All files (*)").format(patterns=_FILTERS)
         chosen, _ = QFileDialog.getOpenFileName(self, self.tr("Open a capture"), beside, kinds)
         return Path(chosen) if chosen else None
@@ -206,18 +206,11 @@ class Window(QMainWindow):
                 made.insertMenu(self.actions_by_name["examine"], self._captures_menu)
             if menu == "View":
                 made.addSeparator()
-                made.addMenu(self._colours_menu())
-                made.addMenu(self._language_menu())
-
-    def _colours_menu(self) -> QMenu:
-        menu = ColoursMenu(self.settings, self)
-        menu.chosen.connect(self._choose_colours)
-        return menu
-
-    def _language_menu(self) -> QMenu:
-        menu = LanguageMenu(self.settings, self)
-        menu.chosen.connect(self.language_chosen)
-        return menu
+                colours, language = ColoursMenu(self.settings, self), LanguageMenu(self.settings, self)
+                colours.chosen.connect(self._choose_colours)
+                language.chosen.connect(self.language_chosen)
+                made.addMenu(colours)
+                made.addMenu(language)
 
     def _lay_out_status(self) -> None:
         self.statusBar().setSizeGripEnabled(False)
@@ -298,6 +291,8 @@ class Window(QMainWindow):
         capture = self.session.capture
         if capture is not None and capture.path is not None:
             self.settings.remember_capture(capture.path)
+            if not is_sample(capture.path):
+                self.page.hint_bar.hide()
         self.page.records.list.setFocus()
         self._show_title()
         self._show_enabled()

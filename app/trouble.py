@@ -8,7 +8,7 @@ from collections.abc import Callable
 from pathlib import Path
 from types import TracebackType
 
-from PySide6.QtCore import QCoreApplication, QStandardPaths
+from PySide6.QtCore import QCoreApplication, QStandardPaths, QTimer
 
 from analysis.errors import WornbandError
 from analysis.wording import Wording
@@ -109,12 +109,17 @@ def log_file() -> Path | None:
 
 
 def show_unforeseen(show: Callable[[str], None]) -> None:
-    """Show what no one caught in the window instead of losing it on a terminal that nobody sees."""
+    """Show what no one caught in the window instead of losing it on a terminal that nobody sees.
+
+    It is shown in the next turn: in this one Qt may be laying out the very window that would be told anew.
+    """
 
     def hook(kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
         if issubclass(kind, KeyboardInterrupt):
             sys.__excepthook__(kind, error, trace)
             return
-        show(sentence(error, QCoreApplication.translate("trouble", "Working in the window")))
+        doing = getattr(error, "__notes__", [QCoreApplication.translate("trouble", "Working in the window")])
+        told = sentence(error, doing[0])
+        QTimer.singleShot(0, lambda: show(told))
 
     sys.excepthook = hook

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject, QPoint
 from PySide6.QtGui import QKeySequence, QUndoStack
-from PySide6.QtWidgets import QFileDialog, QMenu, QWidget
+from PySide6.QtWidgets import QAbstractSpinBox, QFileDialog, QLineEdit, QMenu, QWidget
 
 from analysis.review.model import PointMarker
 from app.importing.page import ImportPage
@@ -48,6 +48,18 @@ class ReviewDesk(QObject):
         window.installEventFilter(self)
         self._show_enabled()
 
+    def hasten(self) -> None:
+        """Take what is still being typed, and write what is unsaved: the capture is about to be let go."""
+        self._end_typing()
+        self.keeper.hasten()
+
+    def _end_typing(self) -> None:
+        field = self._window.focusWidget()
+        if isinstance(field, QLineEdit):
+            field.editingFinished.emit()
+        elif isinstance(field, QAbstractSpinBox):
+            field.interpretText()
+
     def close(self) -> None:
         """Save at once, and let the file go."""
         self.file.leave()
@@ -64,6 +76,7 @@ class ReviewDesk(QObject):
     def _settle_out_of_sight(self) -> bool:
         """Write what is unsaved when the window is gone already; it comes back where it must not go yet."""
         shown = self._window.isVisible()
+        self._end_typing()
         self._window.hide()
         if self.keeper.settle():
             return True

@@ -202,7 +202,7 @@ class EvidenceView(Pane):
         verdict = findings.verdict
         tone = getattr(self._palette, _CALM.get(verdict.code, "bad"))
         headline = Headline(said(verdict_title(findings)), tone)
-        headline.setAccessibleName(self.tr("Verdict"))
+        headline.setAccessibleDescription(self.tr("Verdict"))  # its name is what it says
         self._layout.addWidget(headline)
         self.dismissed = text_line("", "font-weight: 600;")
         self._layout.addWidget(self.dismissed)
@@ -229,9 +229,14 @@ class EvidenceView(Pane):
         card.opened.connect(lambda: self.band_opened.emit(index))
         card.adjusted.connect(lambda edges: self.band_adjusted.emit(index, edges))
         card.restored.connect(lambda before: self.band_restored.emit(index, before))
-        card.reasoned.connect(lambda reason: self.reason_given.emit(index, reason))
+        card.reasoned.connect(lambda reason: self._give_reason(card, reason))
         self._layout.addWidget(card)
         return card
+
+    def _give_reason(self, card: BandCard, reason: str) -> None:
+        """Of a card that is shown: one that goes takes its leave of what is typed in it, too late."""
+        if card in self._cards:
+            self.reason_given.emit(self._cards.index(card), reason)
 
     def _in_mm(self, band: Band) -> str:
         return said(span_words(self._heights.span_mm(band.travel))) if self._heights is not None else ""

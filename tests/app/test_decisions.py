@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
@@ -14,7 +16,8 @@ from app.main_window import Window
 from app.views.band_card import BandCard
 from app.views.headline import Headline
 from tests.app import hands
-from tests.app.fakes import BAND
+from tests.app.conftest import Bench
+from tests.app.fakes import BAND, sound_capture, worn_or_sound
 
 
 def said(window: Window) -> Decision | None:
@@ -74,6 +77,21 @@ def test_a_band_is_dismissed_with_a_reason_that_is_typed_in_its_card(qtbot: QtBo
     QTest.keyClick(QApplication.focusWidget() or review, Qt.Key.Key_N)
     assert review.focus.passage is not None
     assert card(review).reason.text() == "a scratch, as my mate said"
+
+
+def test_a_reason_in_the_midst_of_typing_is_kept_when_another_capture_is_opened(
+    qtbot: QtBot, review: Window, bench: Bench
+) -> None:
+    bench.others, bench.findings = {"new.h5": sound_capture()}, worn_or_sound()
+    choose(review, qtbot)
+    press(review, "dismiss")
+    QTest.keyClicks(card(review).reason, "a scratch")
+    with qtbot.waitSignal(review.session.findings_changed):
+        review.open_file(Path("new.h5"))
+        decision = said(review)  # still of the capture that goes
+        assert decision is not None
+        assert decision.reason == "a scratch"
+    qtbot.waitUntil(lambda: review.session.findings is not None and not review.session.findings.bands)
 
 
 def test_what_was_found_stays_in_sight_beside_what_was_said(qtbot: QtBot, review: Window) -> None:

@@ -15,6 +15,7 @@ from pytestqt.qtbot import QtBot
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Findings
 from analysis.progress import Tick
+from app import resources
 from app.main_window import Window
 from app.session import Tools
 from app.tools import real_tools
@@ -60,11 +61,13 @@ def in_front(qtbot: QtBot, window: Window) -> None:
 
 
 def test_another_language_keeps_undo_view_choice_and_first_steps(
-    qtbot: QtBot, workbench: Workbench, tmp_path: Path
+    qtbot: QtBot, workbench: Workbench, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     window = workbench.window
+    sample = copy_of_sample("W1041-rear-left-height.h5", tmp_path)
+    monkeypatch.setattr(resources, "sample_captures", lambda: [sample])
     with qtbot.waitSignal(window.session.findings_changed, timeout=20_000):
-        window.open_file(copy_of_sample("W1041-rear-left-height.h5", tmp_path))
+        window.open_file(sample)
     qtbot.waitUntil(lambda: not window.keeper.waiting)
     in_front(qtbot, window)
     window.page.hint_bar.show()

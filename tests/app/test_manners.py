@@ -1,14 +1,16 @@
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QLocale, Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLabel, QToolButton
+from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QToolButton
 from pytestqt.qtbot import QtBot
 
+from app.captures_menu import first_sample
 from app.drawing.theme import DARK, LIGHT, palette_for
 from app.language import install_language
 from app.main_window import Window
@@ -27,6 +29,39 @@ def test_the_reading_can_be_copied_as_text(review: Window) -> None:
     assert copied.startswith("2.0")
     assert "Reference 5.00" in copied
     assert "<" not in copied
+
+
+def test_the_first_steps_are_of_the_sample_and_go_with_it(qtbot: QtBot, review: Window, bench: Bench) -> None:
+    review.page.hint_bar.show()
+    sample = first_sample()
+    assert sample is not None
+    bench.others = {path.name: replace(bench.capture, path=path) for path in (sample, Path("own.h5"))}
+    with qtbot.waitSignal(review.session.findings_changed):
+        review.open_file(sample)
+    assert review.page.hint_bar.isVisible()
+    review.open_file(Path("own.h5"))
+    qtbot.waitUntil(lambda: not review.page.hint_bar.isVisible())
+
+
+def test_a_capture_is_looked_for_where_ones_own_lie_and_not_among_the_samples(
+    review: Window, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    begun: list[str] = []
+
+    def choose(_parent: object, _title: str, folder: str, _kinds: str) -> tuple[str, str]:
+        begun.append(folder)
+        return "", ""
+
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", choose)
+    review.settings.forget_capture(Path("worn.h5"))
+    sample = first_sample()
+    assert sample is not None
+    review.settings.remember_capture(sample)
+    QTest.keyClick(review, Qt.Key.Key_O, Qt.KeyboardModifier.ControlModifier)
+    review.settings.remember_capture(tmp_path / "own.h5")
+    review.settings.remember_capture(sample)
+    QTest.keyClick(review, Qt.Key.Key_O, Qt.KeyboardModifier.ControlModifier)
+    assert begun == [str(Path.home()), str(tmp_path)]
 
 
 def test_keys_move_the_arm_a_little_and_the_page_turns_with_it(review: Window) -> None:

@@ -16,6 +16,7 @@ from pytestqt.qtbot import QtBot
 
 from analysis.captures.model import Role
 from analysis.review.model import Choice
+from app import resources
 from app.captures_menu import first_sample
 from app.drawing.row_delegate import ROW_ROLE
 from app.main_window import Window
@@ -44,11 +45,12 @@ def button_that_says(window: Window, text: str) -> QToolButton:
 
 
 @pytest.fixture
-def first_start(qtbot: QtBot, tmp_path: Path) -> Iterator[Window]:
+def first_start(qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Window]:
     """The window as it opens for the first time on a small screen, its sample examined."""
     sample = first_sample()
     assert sample is not None
     shutil.copy(sample, tmp_path)
+    monkeypatch.setattr(resources, "sample_captures", lambda: [tmp_path / sample.name])
     window = Window(real_tools(), Settings(MemoryStore()))
     qtbot.addWidget(window)
     window.setMinimumSize(1366, 768)
