@@ -21,7 +21,7 @@ class SummaryStrip(TallEnough):
         super().__init__()
         self.setObjectName("pane")
         self._sentence, self._cautions = _label("font-size: 12pt; font-weight: 600;"), _label("")
-        self._sentence.setAccessibleName(self.tr("What differs"))
+        self._sentence.setAccessibleDescription(self.tr("What differs"))
         self._cautions.setProperty("quiet", True)
         column = QVBoxLayout(self)
         column.setContentsMargins(10, 6, 10, 6)

@@ -164,6 +164,7 @@ def style_sheet(palette: Palette) -> str:
                         padding: 5px 26px; font-weight: 600; }}
     QPushButton#main:focus {{ border: 2px solid {p.ink}; padding: 4px 25px; }}
     QPushButton#main:disabled {{ background: {p.raised}; color: {p.faint}; border-color: {p.line}; }}
+    QDialogButtonBox {{ dialogbuttonbox-buttons-have-icons: 0; }}
     QMenuBar {{ background: {p.desk}; }}
     QMenuBar::item {{ background: transparent; padding: 3px 9px; }}
     QMenuBar::item:selected {{ background: {p.raised}; }}

@@ -2135,6 +2135,11 @@
         <translation>Warum es kommt und geht</translation>
     </message>
     <message>
+        <source>What it is told for</source>
+        <extracomment>app/why/window.py</extracomment>
+        <translation>Wofür es gesagt wird</translation>
+    </message>
+    <message>
         <source>Drive</source>
         <extracomment>app/why/window.py</extracomment>
         <translation>Fahrt</translation>

@@ -24,7 +24,6 @@ class AboutPage(QDialog):
         self.text.setTextFormat(Qt.TextFormat.PlainText)
         self.text.setWordWrap(True)
         self.text.setMinimumWidth(_WIDTH_PX)
-        self.text.setAccessibleName(self.tr("About Wornband"))
         self.text.setTextInteractionFlags(
             Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
         )

@@ -22,7 +22,7 @@ class Readout(QLabel):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName(self.tr("Reading at the pointer"))
+        self.setAccessibleDescription(self.tr("Reading at the pointer"))  # its name is what it reads
         self.setTextFormat(Qt.TextFormat.RichText)
         self.setContentsMargins(12, 0, 0, 2)
         self._palette = LIGHT

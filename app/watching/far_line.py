@@ -8,9 +8,10 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.watching.distance import ARC_MINUTES, LEAST_ARC_MINUTES, font_px
 
-_WRAP = Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignCenter
+_AS_BROKEN = int(Qt.AlignmentFlag.AlignCenter)
+_WRAP = int(Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignCenter)
 _STEP_PX = 4
-_LARGEST_PX = 190
+_LARGEST_PX, _SMALLEST_PX = 190, 18
 
 
 class FarLine(QWidget):
@@ -19,6 +20,7 @@ class FarLine(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._text, self._ink, self._ground = "", QColor(), QColor()
+        self._shown, self._flags = "", _AS_BROKEN
         self._font = QFont(self.font())
         self._font.setBold(True)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
@@ -27,6 +29,11 @@ class FarLine(QWidget):
     def text(self) -> str:
         """What is shown."""
         return self._text
+
+    @property
+    def lines(self) -> list[str]:
+        """The same as it is broken."""
+        return self._shown.split("\n")
 
     @property
     def font_px(self) -> int:
@@ -59,7 +66,7 @@ class FarLine(QWidget):
             painter.fillRect(self.rect(), self._ground)
             painter.setFont(self._font)
             painter.setPen(self._ink)
-            painter.drawText(self._room(), int(_WRAP), self._text)
+            painter.drawText(self._room(), self._flags, self._shown)
         finally:
             painter.end()
 
@@ -67,10 +74,41 @@ class FarLine(QWidget):
         return self.rect().adjusted(16, 4, -16, -4)
 
     def _fit(self) -> None:
-        room = self._room()
-        for size in range(_LARGEST_PX, 16, -_STEP_PX):
-            self._font.setPixelSize(size)
-            need = QFontMetrics(self._font).boundingRect(room, int(_WRAP), self._text)
-            if need.width() <= room.width() and need.height() <= room.height():
-                break
+        """As large as it fits, in one line or two; wrapped anywhere only where it would be too small."""
+        sizes = {shown: self._fitting(shown, _AS_BROKEN) for shown in broken(self._text)}
+        self._shown, self._flags = max(sizes, key=lambda shown: sizes[shown]), _AS_BROKEN
+        if sizes[self._shown] < font_px(LEAST_ARC_MINUTES, self.screen().physicalDotsPerInch()):
+            self._shown, self._flags = self._text, _WRAP
+        self._font.setPixelSize(self._fitting(self._shown, self._flags))
         self.update()
+
+    def _fitting(self, shown: str, flags: int) -> int:
+        """The largest size at which words fit."""
+        room, font = self._room(), QFont(self._font)
+        for size in range(_LARGEST_PX, _SMALLEST_PX, -_STEP_PX):
+            font.setPixelSize(size)
+            need = QFontMetrics(font).boundingRect(room, flags, shown)
+            if need.width() <= room.width() and need.height() <= room.height():
+                return size
+        return _SMALLEST_PX
+
+
+def broken(text: str) -> list[str]:
+    """A line as it is, and in two lines wherever sense allows a break.
+
+    Parameters
+    ----------
+    text : str
+        A few words.
+
+    Returns
+    -------
+    list of str
+        At least one. What follows a colon begins a line; a number stays with what it counts.
+    """
+    head, colon, tail = text.partition(": ")
+    if colon:
+        return [text, f"{head}:\n{tail}"]
+    places = [place for place in range(1, len(text)) if text[place] == " "]
+    free = [place for place in places if not text[place - 1].isdigit() and text[place + 1 :][:1] != "%"]
+    return [text, *(f"{text[:place]}\n{text[place + 1 :]}" for place in free)]

@@ -114,7 +114,7 @@ class Details(QFrame):
         column.setSpacing(2)
         for place, (title, text) in enumerate(self._told.values()):
             title.setContentsMargins(0, 8 if place else 0, 0, 0)
-            text.setAccessibleName(title.text())
+            text.setAccessibleDescription(title.text())  # its name is what it says
             column.addWidget(title)
             column.addWidget(text)
         column.addStretch(1)

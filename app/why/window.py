@@ -58,6 +58,7 @@ class WhyWindow(QDialog):
         self._empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self._empty.setProperty("quiet", True)
         self.tabs = QTabWidget()
+        self.tabs.setAccessibleName(self.tr("What it is told for"))
         self._lay_out()
         self.drive.changed.connect(self._take)
         self.unit.changed.connect(self._take)

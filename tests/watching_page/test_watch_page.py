@@ -20,6 +20,7 @@ from analysis.watching.watch import Watch
 from app.language import install_language
 from app.main_window import Window
 from app.watching.distance import ARC_MINUTES, LEAST_ARC_MINUTES, font_px
+from app.watching.far_line import FarLine
 from app.watching.page import WatchPage
 from tests.importing_page.tables import at_rest, comma_table, swept
 from tests.watching_page.hands import begin, looked, taken, watch_worn, watched
@@ -160,6 +161,26 @@ def test_the_instruction_can_be_read_from_three_metres(
     window.resize(*size)
     watch_worn(qtbot, window, tmp_path)
     assert window.watching.page.instruction.font_px >= font_px(LEAST_ARC_MINUTES, 96.0)
+
+
+@pytest.mark.parametrize(
+    ("text", "lines"),
+    [
+        ("10–90 %: 3 more times", ["10–90 %:", "3 more times"]),
+        ("10–20 % not done", ["10–20 %", "not done"]),
+        ("Now probe the ground", ["Now probe", "the ground"]),
+        ("ENOUGH", ["ENOUGH"]),
+    ],
+)
+def test_the_instruction_breaks_where_sense_does(qtbot: QtBot, text: str, lines: list[str]) -> None:
+    line = FarLine()
+    qtbot.addWidget(line)
+    line.resize(1340, 330)
+    line.show()
+    line.show_text(text, "#000000", "#ffffff")
+    assert line.lines == lines
+    line.resize(1340, 120)  # lower than two lines that can be read from afar
+    assert line.lines == [text]
 
 
 def test_letters_are_as_high_as_the_angle_asks() -> None:
