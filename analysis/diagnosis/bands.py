@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -72,24 +73,45 @@ def reconciled(bands: tuple[Band, ...], worn: float) -> tuple[Band, ...]:
 
 
 def _inside(survey: TrackSurvey, travel: Interval) -> NDArray[np.bool_]:
+    """Which bins a band touches: its edges lie half way into the outermost."""
     edges = survey.edges_percent
-    return np.asarray((edges[:-1] >= travel.start) & (edges[:-1] < travel.stop))
+    return np.asarray((edges[1:] > travel.start) & (edges[:-1] < travel.stop))
 
 
 def _crossing_times(survey: TrackSurvey, place: Place) -> tuple[CrossingTime, ...]:
+    """Each visit with when it was and how far it broke up, on the way there and on the way back."""
     worst = np.nan_to_num(survey.breakup_percent[:, _inside(survey, place.travel)]).max(axis=1)
     crossed = np.flatnonzero(place.crossed)
-    times = _times_within(survey, [survey.crossings[index] for index in crossed], place.travel)
-    columns = (crossed, place.noisy[crossed], worst[crossed])
+    rows = [slice(first, last + 1) for first, last in zip(place.begun[crossed], crossed, strict=True)]
+    loudest = [int(own.stop - 1 - np.argmax(worst[own][::-1])) for own in rows]
+    shown = [_while_loud(worst, own, row) for own, row in zip(rows, loudest, strict=True)]
+    visits = [
+        Interval(survey.crossings[own.start].time.start, survey.crossings[own.stop - 1].time.stop)
+        for own in shown
+    ]
+    times = _times_within(survey, [survey.crossings[row] for row in loudest], visits, place.travel)
+    columns = (crossed, place.noisy[crossed], worst[loudest])
     return tuple(
         CrossingTime(record=survey.crossings[index].record, time=time, noisy=noisy, breakup_percent=breakup)
         for time, index, noisy, breakup in zip(times, *(item.tolist() for item in columns), strict=True)
     )
 
 
-def _times_within(survey: TrackSurvey, crossings: Sequence[Crossing], travel: Interval) -> list[Interval]:
-    """When each crossing was within the band: from its first node inside to its last."""
-    times = [item.time for item in crossings]
+def _while_loud(worst: NDArray[np.floating[Any]], rows: slice, loudest: int) -> slice:
+    """Of a visit, the strokes in a row around its loudest that broke up."""
+    first = last = loudest
+    while first > rows.start and worst[first - 1] > 0.0:
+        first -= 1
+    while last + 1 < rows.stop and worst[last + 1] > 0.0:
+        last += 1
+    return slice(first, last + 1)
+
+
+def _times_within(
+    survey: TrackSurvey, crossings: Sequence[Crossing], visits: Sequence[Interval], travel: Interval
+) -> list[Interval]:
+    """When each visit was within the band: from its first node inside to its last."""
+    times = list(visits)
     for record in dict.fromkeys(item.record for item in crossings):
         path = survey.path(record)
         if path is None:

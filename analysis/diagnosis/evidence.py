@@ -167,17 +167,24 @@ def _both_directions(seen: Seen) -> Statement | None:
 
 
 def _noisy_ways(band: Band, survey: TrackSurvey) -> set[Direction]:
-    """Directions of the crossings on which a band broke up."""
+    """Directions of the strokes on which a band broke up.
+
+    Of a crossing in which the arm turned round only the strokes that show it count; where none shows it by
+    its depth, those that were in the band then.
+    """
     starts = np.array([crossing.time.start for crossing in survey.crossings])
     stops = np.array([crossing.time.stop for crossing in survey.crossings])
+    edges = survey.edges_percent
+    inside = (edges[1:] > band.travel.start) & (edges[:-1] < band.travel.stop)
+    loud = np.nan_to_num(survey.breakup_percent[:, inside]).max(axis=1, initial=0.0) > 0.0
     ways: set[Direction] = set()
     for item in band.crossings:
         if not item.noisy:
             continue
         near = item.time.widened(1e-3)
-        for index in np.flatnonzero(np.minimum(stops, near.stop) > np.maximum(starts, near.start)):
-            if survey.crossings[index].record == item.record:
-                ways.add(survey.crossings[index].direction)
+        met = np.flatnonzero(np.minimum(stops, near.stop) > np.maximum(starts, near.start))
+        own = [index for index in met if survey.crossings[index].record == item.record]
+        ways |= {survey.crossings[index].direction for index in [i for i in own if loud[i]] or own}
         if len(ways) == len(Direction):
             break
     return ways

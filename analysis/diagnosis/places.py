@@ -83,6 +83,9 @@ class Place:
         Natural logarithm of the odds of place against time, what trying many stretches buys taken off.
     crossed, noisy : ndarray of bool, shape (n_crossings,)
         Crossings of the survey that count here, and those that broke up.
+    begun : ndarray of int, shape (n_crossings,)
+        The crossing of the survey with which that visit began for which each stands: itself, unless the arm
+        turned there.
     inside_per_s, elsewhere_per_s : float
         Disturbances a second in this place, and outside all places.
     """
@@ -93,6 +96,7 @@ class Place:
     log_odds: float
     crossed: NDArray[np.bool_]
     noisy: NDArray[np.bool_]
+    begun: NDArray[np.intp]
     inside_per_s: float
     elsewhere_per_s: float
 
@@ -240,6 +244,7 @@ def _merged(found: list[Place]) -> list[Place]:
             stop_uncertainty_percent=place.stop_uncertainty_percent,
             crossed=last.crossed | place.crossed,
             noisy=last.noisy | place.noisy,
+            begun=np.minimum(last.begun, place.begun),
         )
     return merged
 
@@ -317,7 +322,7 @@ def _place(
     if stretch.sign == RANK_SIGN:
         noisy |= left.high_within(first, last)
     crossed = (visited >= FOOTHOLD * (last - first)) | noisy
-    crossed, noisy = _joined(edges, turns, stretch, crossed, noisy)
+    crossed, noisy, begun = _joined(edges, turns, stretch, crossed, noisy)
     onsets = _onsets(survey, stretch) if stretch.sign != RANK_SIGN else np.nan_to_num(left.high())
     free = ~explained
     free[first:last] = False
@@ -334,6 +339,7 @@ def _place(
         log_odds=stretch.log_odds,
         crossed=crossed,
         noisy=noisy,
+        begun=begun,
         inside_per_s=float(onsets[:, first:last].sum(dtype=np.float64)) / inside_s,
         elsewhere_per_s=float(onsets.sum(axis=0, dtype=np.float64)[free].sum()) / outside_s,
     )
@@ -363,13 +369,15 @@ def _joined(
     stretch: _Stretch,
     crossed: NDArray[np.bool_],
     noisy: NDArray[np.bool_],
-) -> tuple[NDArray[np.bool_], NDArray[np.bool_]]:
-    """Crossings with the visits joined: the last of each visit stands for it."""
+) -> tuple[NDArray[np.bool_], NDArray[np.bool_], NDArray[np.intp]]:
+    """Crossings with the visits joined: the last of each visit stands for it; and with which each began."""
     low = edges[stretch.first] - NEIGHBOURHOOD_PERCENT
     high = edges[stretch.last] + NEIGHBOURHOOD_PERCENT
-    crossed, noisy = crossed.copy(), noisy.copy()
+    crossed, noisy, begun = crossed.copy(), noisy.copy(), np.arange(len(crossed))
     for row in np.flatnonzero((turns >= low) & (turns <= high)):
         crossed[row] |= crossed[row - 1]
         noisy[row] |= noisy[row - 1]
+        if crossed[row - 1]:
+            begun[row] = begun[row - 1]
         crossed[row - 1] = noisy[row - 1] = False
-    return crossed, noisy
+    return crossed, noisy, begun

@@ -55,6 +55,30 @@ def test_each_true_band_is_met_within_one_per_cent_at_each_edge(truth: SampleTru
 
 
 @pytest.mark.parametrize("truth", TRUTHS, ids=lambda truth: truth.file)
+def test_no_crossing_is_said_to_break_up_by_nothing_and_the_time_of_each_holds_what_it_broke_up_by(
+    truth: SampleTruth,
+) -> None:
+    findings = _found(truth.file)
+    for band in findings.bands:
+        survey = next(item for item in findings.surveys if item.role is band.track)
+        inside = (survey.edges_percent[1:] > band.travel.start) & (
+            survey.edges_percent[:-1] < band.travel.stop
+        )
+        for item in band.crossings:
+            if band.confidence < 0.5 or not item.noisy:
+                continue
+            assert item.breakup_percent > survey.floor_percent, item
+            # The arm may turn round in the band: it is one crossing, there and back, and the worst counts.
+            met = [
+                row
+                for row, stroke in enumerate(survey.crossings)
+                if stroke.record == item.record and stroke.time.overlap(item.time.widened(0.01)) > 0.0
+            ]
+            worst = max(float(np.nan_to_num(survey.breakup_percent[row][inside]).max()) for row in met)
+            assert worst == pytest.approx(item.breakup_percent)
+
+
+@pytest.mark.parametrize("truth", TRUTHS, ids=lambda truth: truth.file)
 def test_no_sample_has_a_likely_band_that_is_not_true(truth: SampleTruth) -> None:
     for item in _found(truth.file).bands:
         if item.confidence >= 0.5:
