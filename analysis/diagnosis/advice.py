@@ -55,6 +55,7 @@ RECORD_WIRE = {
 
 MEASURE_AGAIN = Template("Record {record}: {action}.")
 SWEEP_ALL = say("Sweep the arm slowly through its whole travel, four times, hands off the harness.")
+SWEEP_TO_STOPS = Template("Sweep to both stops of the arm; only {low:.0f}–{high:.0f} % was visited.")
 SWEEP_PAST = Template(
     "Sweep past {low:.0f}–{high:.0f} % {missing} more times, slowly, hands off the harness."
 )
@@ -128,6 +129,7 @@ def _sentences(seen: Seen, verdict: Verdict, evidence: tuple[Statement, ...]) ->
     open_points = {item.code: item.state for item in evidence}
     if not seen.studies.swept:
         yield SWEEP_ALL
+    yield from _wider(seen)
     for band in seen.bands:
         yield from _more_crossings(band)
     if seen.sure_bands and open_points.get("not_the_loom") is State.NOT_SHOWN:
@@ -153,6 +155,22 @@ def _sentences(seen: Seen, verdict: Verdict, evidence: tuple[Statement, ...]) ->
         yield NEXT_STEP[verdict.code]
     if verdict.code is VerdictCode.SIGNAL_WIRING and _breaks_up_untouched(seen):
         yield MEASURE_WIRE
+
+
+LEAST_REACH = 0.7
+"""Of the travel that the profile allows: an arm that moved less was hardly swept from stop to stop."""
+
+
+def _wider(seen: Seen) -> Iterator[str]:
+    """To sweep from stop to stop, where no band was found and much of the travel was not visited."""
+    profile, survey = seen.studies.profile, seen.studies.tracks.get(Role.SIGNAL)
+    if seen.sure_bands or survey is None or not survey.crossings or Role.SIGNAL not in profile.tracks:
+        return
+    low = max(min(item.travel.start for item in survey.crossings), 0.0)
+    high = min(max(item.travel.stop for item in survey.crossings), 100.0)
+    allowed_percent = 100.0 * profile.tracks[Role.SIGNAL].valid_v.length / profile.supply_v
+    if high - low < LEAST_REACH * allowed_percent:
+        yield SWEEP_TO_STOPS(low=low, high=high)
 
 
 def _breaks_up_untouched(seen: Seen) -> bool:

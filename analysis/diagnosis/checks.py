@@ -112,19 +112,28 @@ def _reference_level(studies: Studies) -> Iterator[Check]:
 
 
 def _steadiness(studies: Studies) -> Iterator[Check]:
-    limit = Limit(None, STEADY_LIMIT_V, "V", COMMON_PRACTICE)
-    for role, code, title in (
-        (Role.GROUND, "ground_steadiness", say("Ground, steadiness")),
-        (Role.REFERENCE, "reference_steadiness", say("Reference, steadiness")),
-    ):
-        made = []
-        for item in studies.with_channel(role):
-            if item.record.step is Step.UNPLUGGED:
-                continue
-            value, unsure = _largest_lasting(item, role)
-            made.append(decided(code, title, item.record.name, value, unsure, "V", limit))
+    for role in _STEADINESS:
+        made = [
+            steadiness_check(item, role)
+            for item in studies.with_channel(role)
+            if item.record.step is not Step.UNPLUGGED
+        ]
         if made:
             yield max(made, key=lambda check: check.value)
+
+
+_STEADINESS = {
+    Role.GROUND: ("ground_steadiness", say("Ground, steadiness")),
+    Role.REFERENCE: ("reference_steadiness", say("Reference, steadiness")),
+}
+
+
+def steadiness_check(item: Study, role: Role) -> Check:
+    """How far ground or reference moves in one record, which holds it, against `STEADY_LIMIT_V`."""
+    limit = Limit(None, STEADY_LIMIT_V, "V", COMMON_PRACTICE)
+    code, title = _STEADINESS[role]
+    value, unsure = _largest_lasting(item, role)
+    return decided(code, title, item.record.name, value, unsure, "V", limit)
 
 
 def _largest_lasting(item: Study, role: Role) -> tuple[float, float]:
@@ -165,7 +174,8 @@ def _rest_variation(studies: Studies) -> Iterator[Check]:
         away = np.array([np.nanmin(series.mean), np.nanmax(series.mean)]) - middle
         value = float(away[np.argmax(np.abs(away))])
         unsure = result_uncertainty(departure_of(item, Role.SIGNAL, value))
-        yield decided("rest_variation", say("Signal at rest"), item.record.name, value, unsure, "V", limit)
+        title = say("Signal at rest, largest change")
+        yield decided("rest_variation", title, item.record.name, value, unsure, "V", limit)
 
 
 def _at_rest(item: Study) -> bool:

@@ -29,7 +29,6 @@ to count: two that break up between sound ones on either side, and one to spare.
 _STOP_PERCENT = 2.0  # where the arm turns again and again within this, it has a stop
 _STOP_TURNS = 3  # one turn ends a crossing and begins the next, so three are of two visits
 _NEAR_LIMIT_PERCENT = 5.0
-_LEAST_REACH = 0.7  # of what the profile allows: an arm that moves less was hardly swept from stop to stop
 
 
 class Task(StrEnum):
@@ -194,7 +193,7 @@ class _Reach:
         high = np.sort([-item.travel.stop for item in survey.crossings])
         third = min(_STOP_TURNS, len(low)) - 1  # where one crossing alone went, break-up may have led it
         self.travel = Interval(float(low[third]), max(-float(high[third]), float(low[third])))
-        wide = self.travel.length >= _LEAST_REACH * valid_percent.length
+        wide = self.travel.length >= advice.LEAST_REACH * valid_percent.length
         self.low_found = self.travel.start <= valid_percent.start + _NEAR_LIMIT_PERCENT or (
             wide and _turned(low - low[third])
         )
@@ -256,8 +255,7 @@ def _of_travel(stretches: tuple[Stretch, ...], reach: _Reach, interval_s: float)
         yield Missing(
             Task.ENDS,
             say("Go to the ends"),
-            say(
-                "Sweep to both stops of the arm; only {low:.0f}–{high:.0f} % was visited.",
+            advice.SWEEP_TO_STOPS(
                 low=max(reach.travel.start, 0.0),
                 high=min(reach.travel.stop, 100.0),
             ),
@@ -344,6 +342,8 @@ def _asked(findings: Findings) -> Iterator[Missing]:
             continue
         values = sentence.values if isinstance(sentence, Wording) else {}
         template = sentence.template if isinstance(sentence, Wording) else sentence
+        if template == advice.SWEEP_TO_STOPS.text:
+            continue  # the travel is judged by itself, stretch by stretch
         if held and template == advice.HOLD_STILL.text:
             continue  # it was done, and was quiet: once more would say no more
         task, line = _LINES.get(template, (Task.RECORD, Template("Read the advice")))

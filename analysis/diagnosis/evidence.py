@@ -19,6 +19,7 @@ from analysis.diagnosis.evidence_trend import constant_over_crossings, improved_
 from analysis.diagnosis.findings import Band, Check, Direction, Result, State, Statement
 from analysis.diagnosis.hypotheses import rest_travel
 from analysis.diagnosis.judging import unplugged
+from analysis.diagnosis.quiet import quiet_sweeps, quiet_wiggle
 from analysis.diagnosis.seen import PLAIN, QUIET_WEIGHT, Seen, disturbed_weight, too_coarse
 from analysis.diagnosis.seen import names_of as _names
 from analysis.diagnosis.stillness import MOVED
@@ -53,8 +54,10 @@ def _wire(seen: Seen, role: Role, level_code: str, steady_code: str, name: str) 
     reading = _level(role, level.value)
     results = [check.result for check in (level, steady) if check is not None]
     if Result.FAIL in results:
+        moves = steady is not None and steady.result is Result.FAIL
         if level.result is Result.FAIL:
-            text = say("{name} is not good: {reading}.", name=name, reading=reading)
+            # A level that is not kept is not the wire's: most of the time it may stand where it should.
+            text = (_AT_TIMES if moves else _NOT_GOOD)(name=name, reading=reading)
         else:
             text = say(
                 "{name} is not good: {reading}, moving by {moved_mv:.0f} mV.",
@@ -75,6 +78,8 @@ def _wire(seen: Seen, role: Role, level_code: str, steady_code: str, name: str) 
     return Statement(code, State.PROVED, holding, watched(name=name, reading=reading))
 
 
+_NOT_GOOD = Template("{name} is not good: {reading}.")
+_AT_TIMES = Template("{name} is not good: {reading} at times.")
 _NEAR = Template("{name} reads {reading}, too near its limit to tell.")
 _COARSE = Template(
     "{name} reads {reading}; this recorder's steps are too coarse to tell whether it holds still."
@@ -115,9 +120,7 @@ def _wiring_quiet(seen: Seen) -> Statement:
     if weight >= QUIET_WEIGHT:
         text = _WIGGLED_MOVING if any(_moved(item) for item in wiggled) else _WIGGLED_RESTING
         return Statement("wiring_quiet", State.REFUTED, names, text)
-    return Statement(
-        "wiring_quiet", State.PROVED, names, say("Wiggling the harness does not disturb the signal.")
-    )
+    return Statement("wiring_quiet", State.PROVED, names, quiet_wiggle(seen, wiggled))
 
 
 _WIGGLED_RESTING = say("The signal breaks up while the harness is wiggled and the arm rests.")
@@ -226,8 +229,7 @@ def _elsewhere(seen: Seen) -> Statement | None:
         return None
     weight = sum(disturbed_weight(seen, item) for item in swept)
     if weight < QUIET_WEIGHT:
-        text = say("Away from any band the signal follows the arm without a break.")
-        return Statement("quiet_elsewhere", State.PROVED, _names(swept), text)
+        return Statement("quiet_elsewhere", State.PROVED, _names(swept), quiet_sweeps(seen, swept))
     text = say("The signal also breaks up at moments that belong to no place on the travel.")
     return Statement("quiet_elsewhere", State.REFUTED, _names(swept), text)
 

@@ -8,11 +8,13 @@ from itertools import pairwise
 import numpy as np
 
 from analysis.captures.model import Role
+from analysis.diagnosis.checks import STEADY_LIMIT_V, steadiness_check
 from analysis.diagnosis.checks_zero import zero_outcome, zeros_of
-from analysis.diagnosis.findings import CoverageSpan, Event, RecordOutcome, Result
+from analysis.diagnosis.findings import Check, CoverageSpan, Event, RecordOutcome, Result
+from analysis.diagnosis.quiet import brief_at_rest_v, brief_breakup_percent, moving_wires
 from analysis.diagnosis.seen import PLAIN, QUIET_WEIGHT, Seen, disturbed_weight
 from analysis.diagnosis.strays import substance
-from analysis.diagnosis.studies import WATCHED, Studies, Study
+from analysis.diagnosis.studies import WATCHED, Study
 from analysis.intervals import Interval
 from analysis.signals.events import Disturbance
 from analysis.signals.facts import TrackSurvey
@@ -114,18 +116,10 @@ def _outcome(seen: Seen, item: Study) -> RecordOutcome:
     plain = next((p for p in seen.problems if p.record == name and p.strength >= PLAIN), None)
     if plain is not None:
         return RecordOutcome(name, Result.FAIL, plain.text)
-    failed = [
-        check
-        for check in seen.checks
-        if check.record == name and check.result is Result.FAIL and check.code in _FAILED
-    ]
-    if failed:
-        return RecordOutcome(
-            name,
-            Result.FAIL,
-            _FAILED[failed[0].code](reading=_reading(failed[0].value)),
-        )
     crossed = sum(c.noisy for band in seen.sure_bands for c in band.crossings if c.record == name)
+    wrong = _wrong(seen, item, banded=crossed > 0)
+    if wrong is not None:
+        return RecordOutcome(name, Result.FAIL, wrong)
     if crossed:
         return RecordOutcome(
             name,
@@ -140,7 +134,37 @@ def _outcome(seen: Seen, item: Study) -> RecordOutcome:
         return RecordOutcome(name, Result.FAIL, say("breaks up"))
     if seen.sure_bands and item.surveys and not item.swept and _restless(item):
         return RecordOutcome(name, Result.FAIL, say("breaks up at rest in the band"))
-    return RecordOutcome(name, Result.PASS, _quiet_line(seen.studies, item))
+    return RecordOutcome(name, Result.PASS, _quiet_line(seen, item))
+
+
+def _wrong(seen: Seen, item: Study, *, banded: bool) -> Wording | None:
+    """What a check of this record, or a wire in it, plainly shows; None where neither shows anything.
+
+    That two tracks differ is what a band does to them: where one is, it says more.
+    """
+    for check in seen.checks:
+        if check.record != item.record.name or check.result is not Result.FAIL:
+            continue
+        if check.code in _FAILED and not (banded and check.code == "track_agreement"):
+            return _failed(item, check)
+    moving = moving_wires(seen, [item])
+    if moving:
+        made = steadiness_check(item, moving[0])
+        return _FAILED[made.code](reading=_reading(made.value))
+    return None
+
+
+def _failed(item: Study, check: Check) -> Wording:
+    """A failed check in a few words; a level that the wire does not keep comes and goes."""
+    text, role = _FAILED[check.code], _LEVELS.get(check.code)
+    held = role is not None and role in item.cells.volts
+    if role is not None and held and abs(check.value - _middle(item, role)) > STEADY_LIMIT_V:
+        text = _COMES_AND_GOES[check.code]
+    return text(reading=_reading(check.value))
+
+
+def _middle(item: Study, role: Role) -> float:
+    return float(np.nanmedian(item.cells.volts[role].mean))
 
 
 def _restless(item: Study) -> bool:
@@ -159,6 +183,12 @@ _FAILED = {
 }
 """What is wrong, by the code of the check; the others say nothing of one record alone."""
 
+_LEVELS = {"ground_drop": Role.GROUND, "reference_level": Role.REFERENCE}
+_COMES_AND_GOES = {
+    "ground_drop": Template("ground at {reading} at times"),
+    "reference_level": Template("reference at {reading} at times"),
+}
+
 
 def _reading(voltage_v: float) -> Wording:
     if abs(voltage_v) < 0.1:
@@ -166,13 +196,21 @@ def _reading(voltage_v: float) -> Wording:
     return say("{level_v:.2f} V", level_v=voltage_v)
 
 
-def _quiet_line(studies: Studies, item: Study) -> Wording:
-    survey = studies.tracks.get(Role.SIGNAL)
+def _quiet_line(seen: Seen, item: Study) -> Wording:
+    survey = seen.studies.tracks.get(Role.SIGNAL)
     if item.swept and survey is not None:
         count = sum(crossing.record == item.record.name for crossing in survey.crossings)
+        if brief_breakup_percent(seen, [item]):
+            return plural(
+                "{count} stroke, disturbed briefly at most",
+                "{count} strokes, disturbed briefly at most",
+                count=count,
+            )
         return plural("{count} stroke, clean", "{count} strokes, clean", count=count)
     for role in (Role.GROUND, Role.REFERENCE, Role.SIGNAL):
         if role.value == (item.record.step or "") and role in item.cells.volts:
-            middle = float(np.nanmedian(item.cells.volts[role].mean))
-            return say("{reading}, steady", reading=_reading(middle))
-    return say("steady")
+            return say("{reading}, steady", reading=_reading(_middle(item, role)))
+    return _BRIEFLY if brief_at_rest_v(seen, [item]) else _STEADY
+
+
+_STEADY, _BRIEFLY = say("steady"), say("disturbed briefly at most")

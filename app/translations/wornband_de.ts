@@ -4548,6 +4548,11 @@
         <translation>Den Hebel viermal langsam über seinen ganzen Weg bewegen, Hände weg vom Kabelbaum.</translation>
     </message>
     <message>
+        <source>Sweep to both stops of the arm; only {low:.0f}–{high:.0f} % was visited.</source>
+        <extracomment>analysis/diagnosis/advice.py</extracomment>
+        <translation>Fahren Sie den Hebel bis an beide Anschläge; nur {low:.0f}–{high:.0f} % wurden befahren.</translation>
+    </message>
+    <message>
         <source>Sweep past {low:.0f}–{high:.0f} % {missing} more times, slowly, hands off the harness.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
         <translation>Noch {missing} Mal langsam über {low:.0f}–{high:.0f} % fahren, Hände weg vom Kabelbaum.</translation>
@@ -4638,9 +4643,9 @@
         <translation>Bezugsspannung, Schwankung</translation>
     </message>
     <message>
-        <source>Signal at rest</source>
+        <source>Signal at rest, largest change</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation>Signal in Ruhe</translation>
+        <translation>Signal in Ruhe, größte Änderung</translation>
     </message>
     <message>
         <source>Outermost level of the signal while it follows the arm</source>
@@ -4833,11 +4838,6 @@
         <translation>Bis an die Enden fahren</translation>
     </message>
     <message>
-        <source>Sweep to both stops of the arm; only {low:.0f}–{high:.0f} % was visited.</source>
-        <extracomment>analysis/diagnosis/enough.py</extracomment>
-        <translation>Fahren Sie den Hebel bis an beide Anschläge; nur {low:.0f}–{high:.0f} % wurden befahren.</translation>
-    </message>
-    <message>
         <source>Slower</source>
         <extracomment>analysis/diagnosis/enough.py</extracomment>
         <translation>Langsamer</translation>
@@ -4948,11 +4948,6 @@
         <translation>{name} wurde nicht aufgezeichnet.</translation>
     </message>
     <message>
-        <source>{name} is not good: {reading}.</source>
-        <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation>{name} ist nicht in Ordnung: {reading}.</translation>
-    </message>
-    <message>
         <source>{name} is not good: {reading}, moving by {moved_mv:.0f} mV.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
         <translation>{name} ist nicht in Ordnung: {reading}, schwankt um {moved_mv:.0f} mV.</translation>
@@ -4961,6 +4956,16 @@
         <source>{name} reads {reading} unplugged: not shown under load.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
         <translation>{name}: {reading} bei abgestecktem Sensor, unter Last nicht nachgewiesen.</translation>
+    </message>
+    <message>
+        <source>{name} is not good: {reading}.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>{name} ist nicht in Ordnung: {reading}.</translation>
+    </message>
+    <message>
+        <source>{name} is not good: {reading} at times.</source>
+        <extracomment>analysis/diagnosis/evidence.py</extracomment>
+        <translation>{name} ist nicht in Ordnung: zeitweise {reading}.</translation>
     </message>
     <message>
         <source>{name} reads {reading}, too near its limit to tell.</source>
@@ -5008,11 +5013,6 @@
         <translation>Am Kabelbaum wurde nicht gewackelt, während das Signal aufgezeichnet wurde.</translation>
     </message>
     <message>
-        <source>Wiggling the harness does not disturb the signal.</source>
-        <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation>Wackeln am Kabelbaum stört das Signal nicht.</translation>
-    </message>
-    <message>
         <source>The signal breaks up while the harness is wiggled and the arm rests.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
         <translation>Das Signal setzt aus, während am Kabelbaum gewackelt wird und der Hebel ruht.</translation>
@@ -5056,11 +5056,6 @@
         <source>At rest in the spot the reading was quiet; a loom that moves with the arm is not ruled out.</source>
         <extracomment>analysis/diagnosis/evidence.py</extracomment>
         <translation>In Ruhe an der Stelle war der Wert ruhig; ein Kabel, das sich mit dem Hebel bewegt, ist nicht ausgeschlossen.</translation>
-    </message>
-    <message>
-        <source>Away from any band the signal follows the arm without a break.</source>
-        <extracomment>analysis/diagnosis/evidence.py</extracomment>
-        <translation>Außerhalb der Zonen folgt das Signal dem Hebel ohne Aussetzer.</translation>
     </message>
     <message>
         <source>The signal also breaks up at moments that belong to no place on the travel.</source>
@@ -5783,6 +5778,56 @@
         <translation>das Sensorprofil {name} ist viel zu lang</translation>
     </message>
     <message>
+        <source>Wiggling the harness does not disturb the signal.</source>
+        <extracomment>analysis/diagnosis/quiet.py</extracomment>
+        <translation>Wackeln am Kabelbaum stört das Signal nicht.</translation>
+    </message>
+    <message>
+        <source>While the harness is wiggled, the signal moves with {wire} and no further.</source>
+        <extracomment>analysis/diagnosis/quiet.py</extracomment>
+        <translation>Während am Kabelbaum gewackelt wird, bewegt sich das Signal wie {wire}, und nicht weiter.</translation>
+    </message>
+    <message>
+        <source>While the harness is wiggled, the signal is disturbed by up to {brief_v:.2f} V, but too briefly or too seldom for a bad contact.</source>
+        <extracomment>analysis/diagnosis/quiet.py</extracomment>
+        <translation>Während am Kabelbaum gewackelt wird, ist das Signal um bis zu {brief_v:.2f} V gestört, aber zu kurz oder zu selten für einen schlechten Kontakt.</translation>
+    </message>
+    <message>
+        <source>The signal follows the arm without a break.</source>
+        <extracomment>analysis/diagnosis/quiet.py</extracomment>
+        <translation>Das Signal folgt dem Hebel ohne Aussetzer.</translation>
+    </message>
+    <message>
+        <source>Away from any band the signal follows the arm without a break.</source>
+        <extracomment>analysis/diagnosis/quiet.py</extracomment>
+        <translation>Außerhalb der Zonen folgt das Signal dem Hebel ohne Aussetzer.</translation>
+    </message>
+    <message>
+        <source>But for what {wire} does, the signal follows the arm without a break.</source>
+        <extracomment>analysis/diagnosis/quiet.py</extracomment>
+        <translation>Bis auf das, was {wire} tut, folgt das Signal dem Hebel ohne Aussetzer.</translation>
+    </message>
+    <message>
+        <source>The signal follows the arm; it is disturbed by up to {brief:.0f} %, but too briefly or too seldom for a bad contact.</source>
+        <extracomment>analysis/diagnosis/quiet.py</extracomment>
+        <translation>Das Signal folgt dem Hebel; es ist um bis zu {brief:.0f} % gestört, aber zu kurz oder zu selten für einen schlechten Kontakt.</translation>
+    </message>
+    <message>
+        <source>Away from any band the signal follows the arm; it is disturbed by up to {brief:.0f} %, but too briefly or too seldom for a bad contact.</source>
+        <extracomment>analysis/diagnosis/quiet.py</extracomment>
+        <translation>Außerhalb der Zonen folgt das Signal dem Hebel; es ist um bis zu {brief:.0f} % gestört, aber zu kurz oder zu selten für einen schlechten Kontakt.</translation>
+    </message>
+    <message>
+        <source>the sensor ground</source>
+        <extracomment>analysis/diagnosis/quiet.py</extracomment>
+        <translation>die Sensormasse</translation>
+    </message>
+    <message>
+        <source>the reference</source>
+        <extracomment>analysis/diagnosis/quiet.py</extracomment>
+        <translation>die Bezugsspannung</translation>
+    </message>
+    <message>
         <source>breaks up in the band on {count} crossing</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
         <translation>setzt in der Zone bei {count} Überfahrt aus</translation>
@@ -5833,6 +5878,26 @@
         <translation>die Bahnen weichen um {reading} ab</translation>
     </message>
     <message>
+        <source>ground at {reading} at times</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>Masse zeitweise bei {reading}</translation>
+    </message>
+    <message>
+        <source>reference at {reading} at times</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>Bezugsspannung zeitweise bei {reading}</translation>
+    </message>
+    <message>
+        <source>{count} stroke, disturbed briefly at most</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>{count} Hub, höchstens kurz gestört</translation>
+    </message>
+    <message>
+        <source>{count} strokes, disturbed briefly at most</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>{count} Hübe, höchstens kurz gestört</translation>
+    </message>
+    <message>
         <source>{count} stroke, clean</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
         <translation>{count} Hub, sauber</translation>
@@ -5851,6 +5916,11 @@
         <source>steady</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
         <translation>stabil</translation>
+    </message>
+    <message>
+        <source>disturbed briefly at most</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>höchstens kurz gestört</translation>
     </message>
     <message>
         <source>worn resistive track</source>
