@@ -42,6 +42,7 @@ def mirrored_survey(survey: TrackSurvey) -> TrackSurvey:
         edges_percent=100.0 - survey.edges_percent[::-1],
         crossings=tuple(_mirrored_crossing(item) for item in survey.crossings),
         paths=tuple(mirrored_path(item) for item in survey.paths),
+        resting=tuple(mirrored_path(item) for item in survey.resting),
         levels_s=np.ascontiguousarray(survey.levels_s[::-1]),
         **turned,
     )

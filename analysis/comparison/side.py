@@ -109,5 +109,6 @@ def _survey_of(survey: TrackSurvey, record: str) -> TrackSurvey:
         survey.unranked(),
         crossings=tuple(item for item in survey.crossings if item.record == record),
         paths=tuple(item for item in survey.paths if item.record == record),
+        resting=tuple(item for item in survey.resting if item.record == record),
         **rows,
     )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 import numpy as np
@@ -98,7 +98,8 @@ def split_by_wire(record: Record, cells: CellSeries, cell_s: float) -> tuple[Rec
     grounds = [item for item in plateaus if item.last <= above[0].first and _is_ground(item, hum_v)]
     # The air before and after hums, if little; the wire itself is the quietest.
     quietest = min(grounds, key=lambda item: item.reach_v, default=None)
-    spans = [(quietest, Role.GROUND, Step.GROUND)] if quietest is not None else []
+    ground = _without_air(filled, block, quietest, least, hum_v) if quietest is not None else None
+    spans = [(ground, Role.GROUND, Step.GROUND)] if ground is not None else []
     spans += [(above[0], Role.REFERENCE, Step.REFERENCE)]
     per_block = block * cell_s / record.sample_interval_s
 
@@ -141,6 +142,19 @@ def _plateaus(
         # A slow sweep moves little from block to block, but far from end to end.
         if last - first >= least and np.ptp(np.percentile(level[first:last], [4.0, 96.0])) <= steady_v
     ]
+
+
+def _without_air(
+    mean: NDArray[np.float32], block: int, item: _Plateau, least: int, hum_v: float
+) -> _Plateau:
+    """The longest quiet part of a ground: the air before and after it is as near nought, and hums."""
+    blocks = mean[item.first * block : item.last * block].reshape(-1, block)
+    reach = np.ptp(np.percentile(blocks, [4.0, 96.0], axis=1), axis=0)
+    edges = np.flatnonzero(np.diff((reach <= hum_v).astype(np.int8), prepend=0, append=0)).reshape(-1, 2)
+    first, last = max(edges.tolist(), key=lambda run: run[1] - run[0], default=(0, 0))
+    if last - first < least:
+        return item
+    return replace(item, first=item.first + first, last=item.first + last)
 
 
 def _within(item: _Plateau) -> tuple[float, float]:

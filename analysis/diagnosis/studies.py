@@ -38,6 +38,9 @@ STEP_RTOL = 0.1
 LEAST_SWEEP_PERCENT = 4.0
 """An arm that moved less than this was not swept."""
 
+SURE_REST_PERCENT = 2.0
+"""Standard uncertainty of an arm at rest up to which its place is told: a dot on the track is as wide."""
+
 TRACKS = (Role.SIGNAL, Role.SECOND_SIGNAL)
 WATCHED = (Role.GROUND, Role.REFERENCE, Role.SUPPLY)
 
@@ -392,7 +395,17 @@ def _others_percent(item: Study, feed: Feed) -> NDArray[np.float32] | None:
 def _tracks(studies: Sequence[Study], feed: Feed) -> dict[Role, TrackSurvey]:
     traced = {role: [item for item in studies if role in item.surveys] for role in TRACKS}
     return {
-        role: survey_track([item.surveys[role] for item in own if item.swept], role, fixed_v=feed.fixed_v)
+        role: replace(
+            survey_track([item.surveys[role] for item in own if item.swept], role, fixed_v=feed.fixed_v),
+            resting=tuple(item.surveys[role].motion.path for item in own if _stands(item, role)),
+        )
         for role, own in traced.items()
         if own
     }
+
+
+def _stands(item: Study, role: Role) -> bool:
+    """Whether the arm was left alone, and where it stood is known."""
+    unsure_percent = item.surveys[role].motion.path.uncertainty_percent
+    known = bool(len(unsure_percent)) and float(unsure_percent.max()) <= SURE_REST_PERCENT
+    return left_alone(item.record) and not item.swept and known

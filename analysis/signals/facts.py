@@ -67,6 +67,13 @@ class ArmPath:
         """Position at a time, in % of travel; the end values beyond the ends."""
         return float(np.interp(time_s, self.time_s, self.travel_percent))
 
+    def reaches(self, time_s: float) -> bool:
+        """Whether it tells of a time: from one node before its first to one after its last."""
+        if not len(self.time_s):
+            return False
+        node_s = float(self.time_s[1] - self.time_s[0]) if len(self.time_s) > 1 else 0.0
+        return bool(self.time_s[0] - node_s <= time_s <= self.time_s[-1] + node_s)
+
 
 @dataclass(frozen=True, slots=True)
 class TrackSurvey:
@@ -105,6 +112,8 @@ class TrackSurvey:
         Seconds that all crossings together spent in each bin at each of these levels; empty likewise.
     cell_s : float
         Length of the shortest cell, in seconds; 0 likewise.
+    resting : tuple of ArmPath
+        Where the arm stood, of each record in which it was left alone and that says so surely enough.
     """
 
     role: Role
@@ -122,11 +131,21 @@ class TrackSurvey:
     worst_level: NDArray[np.int8] = field(default_factory=lambda: np.empty((0, 0), np.int8))
     levels_s: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 0)))
     cell_s: float = 0.0
+    resting: tuple[ArmPath, ...] = ()
 
     def unranked(self) -> TrackSurvey:
         """The same without what its departures are ranked by, which no part of its crossings has."""
         nothing = np.empty((0, 0), np.int8)
         return replace(self, worst_level=nothing, levels_s=np.empty((0, 0)), cell_s=0.0)
+
+    def whereabouts(self, record: str, time_s: float) -> float | None:
+        """Where the arm was, moving or at rest, in % of travel; None where that is not known.
+
+        Of a record in which one probe went from wire to wire it is known only while that was on the signal.
+        """
+        own = (item for item in (*self.paths, *self.resting) if item.record == record)
+        told = next((item for item in own if item.reaches(time_s)), None)
+        return told.at(time_s) if told is not None else None
 
     def path(self, record: str) -> ArmPath | None:
         """Path through a record, or None where it was not swept; of its spans where it was divided."""

@@ -64,8 +64,10 @@ class Arm(QObject):
 
     def travel(self, moment_s: float | None) -> float | None:
         """Where the arm is at a moment of the shown record, or None where that is unknown."""
-        path = self._path()
-        return path.at(moment_s) if path is not None and moment_s is not None else None
+        record = self._focus.record
+        if self._survey is None or record is None or moment_s is None:
+            return None
+        return self._survey.whereabouts(record.name, moment_s)
 
     def drag_to(self, travel_percent: float) -> None:
         """Move to a place on the track, at the passage nearest in time, and show that; a run stops."""

@@ -19,7 +19,8 @@ class Reading:
     volts : tuple of (Channel, float)
         In the order of `in_role_order`; NaN where a sample is missing.
     travel_percent : float or None
-        From the arm's path where the record was swept, else from the channels' ratio, else unknown.
+        From where the arm was found to be, else, of a record that was not swept, from the channels' ratio,
+        else unknown.
     """
 
     time_s: float
@@ -56,9 +57,10 @@ def travel_at(
     values: tuple[tuple[Channel, float], ...] = (),
 ) -> float | None:
     """Where the arm was at a moment, in % of travel, or None where that cannot be told."""
-    path = survey.path(record.name) if survey is not None else None
-    if path is not None:
-        return path.at(moment_s)
+    known = survey.whereabouts(record.name, moment_s) if survey is not None else None
+    swept = survey is not None and survey.path(record.name) is not None
+    if known is not None or swept:
+        return known
     by_role = {channel.role: value for channel, value in values if channel.role is not None}
     signal_v, reference_v = by_role.get(Role.SIGNAL), by_role.get(Role.REFERENCE)
     if signal_v is None or reference_v is None:

@@ -75,6 +75,26 @@ def test_a_statement_is_pressed_with_enter(worn: Window) -> None:
     assert worn.focus.band == 0
 
 
+def test_an_arm_that_is_held_still_stands_as_a_dot_in_the_band_however_the_reading_wanders(
+    qtbot: QtBot, worn: Window
+) -> None:
+    seen: list[tuple[float, float | None]] = []
+    worn.pointer.read.connect(
+        lambda reading, _resolution_s: seen.append((reading.volts[0][1], reading.travel_percent))
+    )
+    press(worn, "At rest in the spot")
+    (band,) = [item for item in worn.session.findings.bands if item.confidence > 0.5]
+    for at_s in (0.7, 0.74, 2.2, 5.0):
+        worn.focus.point(at_s)
+        place = worn.page.track.arm_position()
+        assert place is not None
+        assert band.travel.contains(place)
+    qtbot.waitUntil(lambda: len(seen) > 1, timeout=10_000)
+    for read_v, travel_percent in seen:
+        assert travel_percent is not None, read_v
+        assert band.travel.contains(travel_percent), read_v
+
+
 def test_the_records_that_show_a_statement_stand_below_it(worn: Window) -> None:
     spot = row(worn, "The output breaks up at the same spot")
     assert "Sweep 1, Sweep 2, Road" in [label.text() for label in spot.findChildren(QLabel)]

@@ -66,6 +66,20 @@ def test_air_ground_reference_and_sweep_are_told_apart() -> None:
     assert len(swept) >= len(_signal(bad=False)) - 0.3 * RATE_HZ
 
 
+@pytest.mark.parametrize("hum_v", [0.03, 0.045, 0.06, 0.09])
+def test_the_air_before_and_after_the_ground_is_left_out_of_its_span(hum_v: float) -> None:
+    """A faint hum swings about nought, as near it as the ground is: it is still no wire."""
+    hum = hum_v / 0.06
+    record = _record(
+        hum * _air(0.8), _held(0.012, 1.5), hum * _air(0.6), _held(5.0, 1.5), _air(0.5), _signal(bad=False)
+    )
+    ground = _split(record)[0]
+    assert ground.step is Step.GROUND
+    assert 0.8 <= ground.first_sample_s < ground.first_sample_s + ground.duration_s <= 2.3
+    assert ground.duration_s >= 0.9
+    assert np.ptp(ground.channels[0].volts()) < 0.03
+
+
 def test_spans_follow_each_other_and_keep_the_records_name() -> None:
     spans = _split(_wire_to_wire())
     assert {item.name for item in spans} == {"001"}
