@@ -8,6 +8,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication
 from PySide6.QtWidgets import QFileDialog, QMainWindow
 
+from analysis.captures.known_words import known_word
 from app.actions import Actions, menu_names
 from app.captures_menu import CapturesMenu, is_sample
 from app.colours_menu import ColoursMenu
@@ -19,6 +20,7 @@ from app.drawing.theme import Palette, palette_for, style_sheet
 from app.exporting.desk import ExportDesk
 from app.importing.desk import ImportDesk
 from app.jobs import Jobs
+from app.language import said
 from app.language_menu import LanguageMenu
 from app.page_stack import PageStack
 from app.pane_keys import PaneKeys
@@ -305,17 +307,15 @@ class Window(QMainWindow):
         capture = self.session.capture
         if capture is None:
             self.page.title.setText("Wornband")
-            self.page.subtitle.setText(
-                self.tr("finds the worn band on a position sensor's track, and proves it")
-            )
+            told = self.tr("finds the worn band on a position sensor's track, and proves it")
+            self.page.subtitle.setText(told)
             self.setWindowTitle("Wornband")
             return
         name = capture.title or (capture.path.stem if capture.path else self.tr("Capture"))
-        about = [capture.text(key) for key in ("vehicle", "mounting", "complaint")]
+        about = map(capture.text, ("vehicle", "mounting", "complaint"))
+        parts = (said(known_word(item)) for item in about if item and item.lower() not in name.lower())
         self.page.title.setText(name)
-        self.page.subtitle.setText(
-            " · ".join(item for item in about if item and item.lower() not in name.lower())
-        )
+        self.page.subtitle.setText(" · ".join(parts))
         self.setWindowTitle(f"{name} – Wornband")
 
     def _show_enabled(self) -> None:

@@ -23,6 +23,16 @@ _KNOWN: dict[str, Wording] = {
     "front right": say("front right"),
     "rear left": say("rear left"),
     "rear right": say("rear right"),
+    "Front left": say("Front left"),
+    "Front right": say("Front right"),
+    "Rear left": say("Rear left"),
+    "Rear right": say("Rear right"),
+    "left": say("left"),
+    "right": say("right"),
+    "front": say("front"),
+    "rear": say("rear"),
+    "front axle": say("front axle"),
+    "rear axle": say("rear axle"),
 }
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from analysis.captures.known_words import known_word
 from analysis.comparison.model import Relation
 from analysis.comparison.positions import Position, apart, same_mounting, stated_as_one
 from analysis.wording import Wording, joined, say
@@ -87,7 +88,9 @@ def why_not(asked: Relation, one: Position, two: Position) -> Wording | None:
             what=joined(parts, ", "),
         )
     if asked is Relation.LEFT_RIGHT and same_mounting(one, two):
-        return say("Both are stated to be mounted {mounting}: not left and right.", mounting=one.mounting)
+        return say(
+            "Both are stated to be mounted {mounting}: not left and right.", mounting=known_word(one.mounting)
+        )
     return None
 
 

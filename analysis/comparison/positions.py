@@ -6,6 +6,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from analysis.captures.known_words import known_word
 from analysis.captures.model import Capture, Role
 from analysis.wording import Wording, say
 
@@ -102,9 +103,9 @@ def _apart(one: Position, two: Position) -> Iterator[Wording]:
     elif not _one_car(one, two) and _differ(_words(one.vehicle), _words(two.vehicle)):
         yield say("of two cars, {one} and {two}", one=one.vehicle, two=two.vehicle)
     if _differ(_words(one.sensor), _words(two.sensor)):
-        yield say("of two kinds, {one} and {two}", one=one.sensor, two=two.sensor)
+        yield say("of two kinds, {one} and {two}", one=known_word(one.sensor), two=known_word(two.sensor))
     if _differ(sorted(_words(one.mounting)), sorted(_words(two.mounting))):
-        yield say("mounted {one} and {two}", one=one.mounting, two=two.mounting)
+        yield say("mounted {one} and {two}", one=known_word(one.mounting), two=known_word(two.mounting))
     known = _same_words(one.mounting, two.mounting) or _one_car(one, two)
     if not known and _differ(_number(one.part_number), _number(two.part_number)):
         yield say("with part numbers {one} and {two}", one=one.part_number, two=two.part_number)

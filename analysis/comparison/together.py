@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
+from analysis.captures.known_words import known_word
 from analysis.captures.model import Record, Role, Step
 from analysis.comparison.positions import Position, same_mounting, two_cars
 from analysis.wording import Wording, say
@@ -59,7 +60,7 @@ def _one_place(one: Taken, two: Taken) -> Wording | None:
     if own and one.track is two.track:
         return say("Both sides show the same signal. Choose the other corner on one side.")
     if same_mounting(one.position, two.position):
-        mounting = one.position.mounting
+        mounting = known_word(one.position.mounting)
         return say(
             "Both are of one corner, {mounting}. Two corners of an axle are needed, recorded together.",
             mounting=mounting,

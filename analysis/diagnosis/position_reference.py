@@ -13,8 +13,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.captures.model import Role
+from analysis.diagnosis.one_arm import on_one_arm
 from analysis.diagnosis.stillness import left_alone
-from analysis.diagnosis.studies import Studies, Study, on_one_arm
+from analysis.diagnosis.studies import Studies, Study
 from analysis.intervals import Interval
 from analysis.signals.linearity import LARGEST_GAP_PERCENT, why_refused
 from analysis.signals.thinning import thinned

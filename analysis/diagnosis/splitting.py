@@ -144,9 +144,7 @@ def _plateaus(
     ]
 
 
-def _without_air(
-    mean: NDArray[np.float32], block: int, item: _Plateau, least: int, hum_v: float
-) -> _Plateau:
+def _without_air(mean: NDArray[np.float32], block: int, item: _Plateau, least: int, hum_v: float) -> _Plateau:
     """The longest quiet part of a ground: the air before and after it is as near nought, and hums."""
     blocks = mean[item.first * block : item.last * block].reshape(-1, block)
     reach = np.ptp(np.percentile(blocks, [4.0, 96.0], axis=1), axis=0)

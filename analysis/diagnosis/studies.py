@@ -9,9 +9,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.captures.model import Capture, Record, Role, Step
+from analysis.diagnosis.one_arm import on_one_arm
 from analysis.diagnosis.profile_model import SensorProfile
 from analysis.diagnosis.splitting import ONE_WIRE, split_by_wire
-from analysis.diagnosis.stillness import left_alone
+from analysis.diagnosis.stillness import left_alone, stands
 from analysis.progress import Tick, ignore, part
 from analysis.signals.cells import LEAST_FEED_V, Feed, RecordCells, reduce_record
 from analysis.signals.companion import Traced, helped, relation_of, steadier_is_second
@@ -37,9 +38,6 @@ STEP_RTOL = 0.1
 
 LEAST_SWEEP_PERCENT = 4.0
 """An arm that moved less than this was not swept."""
-
-SURE_REST_PERCENT = 2.0
-"""Standard uncertainty of an arm at rest up to which its place is told: a dot on the track is as wide."""
 
 TRACKS = (Role.SIGNAL, Role.SECOND_SIGNAL)
 WATCHED = (Role.GROUND, Role.REFERENCE, Role.SUPPLY)
@@ -261,24 +259,6 @@ def _traced(studies: tuple[Study, ...], role: Role) -> list[Traced | None]:
     ]
 
 
-def on_one_arm(record: Record) -> bool:
-    """Whether both signals of a record come from one sensor, as far as the file says.
-
-    Two sensors of one axle, each with a mounting and a plug of its own, move together only until a wheel
-    goes its own way.
-    """
-    pair = [record.channel(role) for role in TRACKS]
-    if any(channel is None for channel in pair):
-        return False
-    for key in ("mounting", "connector"):
-        told = {
-            str(channel.attributes.get(key, "")).strip().lower() for channel in pair if channel is not None
-        }
-        if len(told - {""}) > 1 or (key == "mounting" and len(told) > 1):
-            return False
-    return True
-
-
 def _motions(
     studies: tuple[Study, ...], traces: Mapping[Role, list[Traced | None]]
 ) -> dict[Role, list[Motion | None]]:
@@ -397,15 +377,10 @@ def _tracks(studies: Sequence[Study], feed: Feed) -> dict[Role, TrackSurvey]:
     return {
         role: replace(
             survey_track([item.surveys[role] for item in own if item.swept], role, fixed_v=feed.fixed_v),
-            resting=tuple(item.surveys[role].motion.path for item in own if _stands(item, role)),
+            resting=tuple(
+                path for item in own if stands(item.record, path := item.surveys[role].motion.path)
+            ),
         )
         for role, own in traced.items()
         if own
     }
-
-
-def _stands(item: Study, role: Role) -> bool:
-    """Whether the arm was left alone, and where it stood is known."""
-    unsure_percent = item.surveys[role].motion.path.uncertainty_percent
-    known = bool(len(unsure_percent)) and float(unsure_percent.max()) <= SURE_REST_PERCENT
-    return left_alone(item.record) and not item.swept and known

@@ -7,6 +7,7 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
+from analysis.captures.known_words import known_word
 from analysis.captures.model import Match
 from analysis.diagnosis.findings import Findings, VerdictCode
 from analysis.reports import consequences
@@ -103,9 +104,9 @@ def program_words(subject: Subject) -> dict[str, str]:
 
 def _head(subject: Subject) -> Iterator[Block]:
     rows = tuple((name, subject.fact(key)) for key, name in _HEAD_FACTS)
-    mounting = subject.fact("mounting")
+    mounting = known_word(subject.fact("mounting"))
     rows = tuple(
-        (name, f"{value}, {mounting}" if name == "Sensor" and mounting and value else value)
+        (name, joined([known_word(value), mounting], ", ") if name == "Sensor" and value else value)
         for name, value in rows
     )
     known = tuple((name, value) for name, value in rows if value)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from pathlib import PurePath
 
+from analysis.captures.known_words import known_word
 from analysis.captures.model import Capture, Role
 from analysis.captures.verification import content_sentence
 from analysis.diagnosis.findings import Band, CoverageSpan, Findings
@@ -109,7 +110,7 @@ def altered(findings: Findings, capture: Capture) -> tuple[str, ...]:
 
 def subject(capture: Capture) -> tuple[tuple[str, str], ...]:
     """Name and value of what the capture says about the vehicle and the visit."""
-    said = ((name, capture.text(key).strip()) for name, key in _SUBJECT)
+    said = ((name, known_word(capture.text(key).strip())) for name, key in _SUBJECT)
     return tuple((name, value) for name, value in said if value)
 
 

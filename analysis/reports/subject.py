@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
+from analysis.captures.known_words import known_word
 from analysis.captures.model import Capture
 from analysis.comparison.compare import compare
 from analysis.comparison.model import Comparison, Relation
@@ -12,7 +13,7 @@ from analysis.diagnosis.findings import Findings, VerdictCode
 from analysis.reports.verdicts import is_watched
 from analysis.review.job import fact
 from analysis.review.model import Choice, Review
-from analysis.wording import Wording, say
+from analysis.wording import Wording, joined, say
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,8 +115,10 @@ class Beside:
             return say("The same place, measured later ({date})", date=date)
         if self.is_earlier_visit(subject):
             return say("The same place, measured earlier ({date})", date=date)
-        parts = (self.capture.text("mounting"), self.capture.text("vehicle") or self.capture.title)
-        name = ", ".join(part for part in parts if part) or say("without a name")
+        mounting = known_word(self.capture.text("mounting"))
+        name = joined([mounting, self.capture.text("vehicle") or self.capture.title], ", ") or say(
+            "without a name"
+        )
         if self.good:
             return say("Another sensor, in which no fault was found: {name} ({date})", name=name, date=date)
         return say("Another sensor: {name} ({date})", name=name, date=date)

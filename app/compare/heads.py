@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from analysis.captures.known_words import known_word
 from analysis.captures.model import Capture
 from app.compare.side import CompareSide
 from app.drawing.numbers import duration, rate_text
+from app.language import said
 
 
 def head_of(side: CompareSide, other: CompareSide, mountings: tuple[str, str], said_of: str = "") -> str:
@@ -24,7 +26,7 @@ def head_of(side: CompareSide, other: CompareSide, mountings: tuple[str, str], s
     taken = []
     if record is not None:
         taken = [record.label, duration(record.duration_s), rate_text(1.0 / record.sample_interval_s)]
-    apart = [mountings[0]] if mountings[0] != mountings[1] else []
+    apart = [said(known_word(mountings[0]))] if mountings[0] != mountings[1] else []
     if other.capture is None or other.capture is capture:
         parts = [*apart, *taken, capture.title] if other.capture is capture else [capture.title, *taken]
     else:
@@ -44,7 +46,7 @@ def telling(capture: Capture, other: Capture) -> list[str]:
     parts = [_own_words(capture.title, other.title), date if date != other.text("created")[:10] else ""]
     if not any(parts):
         return [capture.title]
-    mounting = capture.text("mounting") or capture.title
+    mounting = said(known_word(capture.text("mounting"))) or capture.title
     return parts if mounting in parts else [*parts, mounting]
 
 

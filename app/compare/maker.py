@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QObject, Signal
 
+from analysis.captures.known_words import known_word
 from analysis.comparison.compare import compare
 from analysis.comparison.corners import Corner, Plausibility, Rule, compare_corners
 from analysis.comparison.model import Comparison, Relation
@@ -116,7 +117,8 @@ def corner_of(side: CompareSide, shift_s: float, otherwise: str) -> MakeCorner |
     if record is None or capture is None or track is None or channel is None:
         return None
     profile = side.findings.profile if side.findings is not None else ""
-    name = str(channel.attributes.get("mounting", "")) or capture.text("mounting") or otherwise
+    mounting = str(channel.attributes.get("mounting", "")) or capture.text("mounting")
+    name = known_word(mounting) or otherwise
 
     def make() -> Corner:
         feed, _ = measured_feed(capture.records, load_profile(profile or None))

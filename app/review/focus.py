@@ -143,10 +143,15 @@ class Focus(QObject):
         self.target_changed.emit()
 
     def show_record(self, name: str) -> None:
-        """Show a record as a whole."""
+        """Show a record as a whole; a crossing that is singled out in another one is so no more."""
         if self._capture is None:
             return
+        left = self._passage is not None and self._passages[self._passage].record != name
+        if left:
+            self._passage = None
         self._go(self._view(name, whole(self._capture.record(name))), remember=True)
+        if left:
+            self.target_changed.emit()
 
     def show_window(self, window: Interval) -> None:
         """Show a stretch of the present record, clipped to it and never finer than a few samples."""

@@ -541,9 +541,9 @@
         <translation>Überfahrten</translation>
     </message>
     <message>
-        <source>No break-up and no event to step to.</source>
+        <source>Nothing to step to: no band, and no event that counts.</source>
         <extracomment>app/views/events.py</extracomment>
-        <translation>Weder Aussetzer noch Ereignis, zu dem man gehen könnte.</translation>
+        <translation>Nichts zum Durchgehen: keine Zone und kein Ereignis, das zählt.</translation>
     </message>
     <message>
         <source>Crossings of a worn band, or events, are listed here to step through.</source>
@@ -3426,6 +3426,56 @@
         <source>rear right</source>
         <extracomment>analysis/captures/known_words.py</extracomment>
         <translation>hinten rechts</translation>
+    </message>
+    <message>
+        <source>Front left</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>Vorne links</translation>
+    </message>
+    <message>
+        <source>Front right</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>Vorne rechts</translation>
+    </message>
+    <message>
+        <source>Rear left</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>Hinten links</translation>
+    </message>
+    <message>
+        <source>Rear right</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>Hinten rechts</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>vorne</translation>
+    </message>
+    <message>
+        <source>rear</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>hinten</translation>
+    </message>
+    <message>
+        <source>front axle</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>Vorderachse</translation>
+    </message>
+    <message>
+        <source>rear axle</source>
+        <extracomment>analysis/captures/known_words.py</extracomment>
+        <translation>Hinterachse</translation>
     </message>
     <message>
         <source>{name} holds {dtype}, which a capture cannot store</source>

@@ -112,7 +112,7 @@ class CornersView(Pane):
         self._shade.show_stretches(tuple(Stretch(item, strong=True) for item in found.beyond))
         self._stored.show_at(found.first_stored_s)
         for name, text in zip(self._names, (*found.names, self.tr("Difference")), strict=True):
-            name.setText(f"{text}  %")
+            name.setText(f"{said(text)}  %")
         self._names[1].setPos(LEFT_AXIS_PX + 12 + self._names[0].boundingRect().width(), 0)
         self.show_content()
         self.show_window(self._window)

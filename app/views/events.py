@@ -74,7 +74,7 @@ class EventsView(Pane):
                 worst = self._model.index(self._rows[most], 0)
                 self.list.scrollTo(worst, RowList.ScrollHint.PositionAtCenter)
         elif examined:
-            self.show_empty(self.tr("No break-up and no event to step to."))
+            self.show_empty(self.tr("Nothing to step to: no band, and no event that counts."))
         else:
             self.show_empty(self.tr("Crossings of a worn band, or events, are listed here to step through."))
 

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLayout, QScrollArea,
 
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Band, Findings, Result, State, Statement, VerdictCode
+from analysis.reports.called import called
 from analysis.reports.checks import check_sentence, state_name
 from analysis.reports.confidence import in_words
 from analysis.reports.contrary import contrary_line, told_in_order
@@ -86,6 +87,7 @@ class EvidenceView(Pane):
         self._decisions: tuple[Decision | None, ...] = ()
         self._make_tools: Callable[[], list[QWidget]] = list
         self._heights: VehicleHeights | None = None
+        self._pressed: QWidget | None = None
         self.rows_area = QScrollArea()
         self.rows_area.setWidgetResizable(True)
         self.rows_area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -111,6 +113,7 @@ class EvidenceView(Pane):
 
     def show_findings(self, capture: Capture | None, findings: Findings | None) -> None:
         """Show these findings, or what to do to get some."""
+        before, at_px = self._examined(), self.rows_area.verticalScrollBar().value()
         self._capture, self._findings = capture, findings
         self._cards, self._chosen, self._decisions = [], None, ()
         if findings is None:
@@ -124,8 +127,14 @@ class EvidenceView(Pane):
             return
         self._cautions.show_for(capture)
         self._cautions.show_brief(self.height() < _LOW_PX)
-        self._fill(findings)
+        self._fill(findings, at_px if before == self._examined() else 0)
         self.show_content()
+
+    def _examined(self) -> tuple[str, VerdictCode] | None:
+        """What is read here: examined again to the same verdict, the reader goes on where he was."""
+        if self._capture is None or self._findings is None:
+            return None
+        return self._capture.capture_id, self._findings.verdict.code
 
     def use_tools(self, make: Callable[[], list[QWidget]]) -> None:
         """Put controls that `make` gives on the card of the chosen band."""
@@ -138,10 +147,34 @@ class EvidenceView(Pane):
             card.show_height(self._in_mm(band))
 
     def choose_band(self, band: int | None) -> None:
-        """Mark the card of a band."""
+        """Mark the card of a band; a row that was pressed stays under the pointer, to be pressed again."""
         self._chosen = band
+        before_px = self._height_of_pressed()
         for index, card in enumerate(self._cards):
             card.show_chosen(index == band)
+        if before_px is not None:
+            self._settle()
+            bar = self.rows_area.verticalScrollBar()
+            bar.setValue(bar.value() + (self._height_of_pressed() or 0) - before_px)
+
+    def _height_of_pressed(self) -> int | None:
+        """Where the row that is being pressed stands, in pixels from the top of what is seen."""
+        if self._pressed is None:
+            return None
+        return self._pressed.mapTo(self.rows_area.viewport(), self._pressed.rect().topLeft()).y()
+
+    def _settle(self) -> None:
+        """Give everything its place now: Qt would do so after the next event."""
+        body = self.rows_area.widget()
+        for card in self._cards:
+            layout = card.layout()
+            if layout is not None:
+                layout.activate()
+        self._layout.activate()
+        if isinstance(body, TallEnough):
+            body.fit_height()
+            body.resize(body.width(), max(body.minimumHeight(), self.rows_area.viewport().height()))
+        self._layout.activate()
 
     def show_decisions(self, decisions: tuple[Decision | None, ...]) -> None:
         """Show what the technician said of each band, beside what was found."""
@@ -179,9 +212,9 @@ class EvidenceView(Pane):
         self._palette = palette
         self._cautions.apply_palette(palette)
         if self._findings is not None:
-            self._fill(self._findings)
+            self._fill(self._findings, self.rows_area.verticalScrollBar().value())
 
-    def _fill(self, findings: Findings) -> None:
+    def _fill(self, findings: Findings, at_px: int) -> None:
         body = TallEnough()
         self._layout = QVBoxLayout(body)
         self._layout.setSizeConstraint(QLayout.SizeConstraint.SetNoConstraint)
@@ -197,6 +230,9 @@ class EvidenceView(Pane):
         in_turn([self.rows_area, *stops(body)])
         self.show_decisions(self._decisions)
         self.choose_band(self._chosen)
+        if at_px:
+            self._settle()
+            self.rows_area.verticalScrollBar().setValue(at_px)
 
     def _verdict(self, findings: Findings) -> None:
         verdict = findings.verdict
@@ -257,7 +293,7 @@ class EvidenceView(Pane):
             text = f"{names[check.record]}: {line}" if check.record in names else line
             row = self._row(mark, tone, text, pressed=check.record in names)
             if isinstance(row, PressRow):
-                row.clicked.connect(partial(self._go_to_record, check.record))
+                row.clicked.connect(partial(self._go_to_record, row, check.record))
             self._layout.addWidget(row)
 
     def _statement(self, statement: Statement) -> QWidget:
@@ -273,7 +309,7 @@ class EvidenceView(Pane):
         row = self._row(mark, tone, said(statement.text), bool(records), quiet=quiet, below=below)
         told = said(state_name(statement.state))
         if isinstance(row, PressRow):
-            row.clicked.connect(partial(self._press_statement, statement))
+            row.clicked.connect(partial(self._press_statement, row, statement))
             told = self.tr("{state}; seen in: {records}").format(state=told, records=", ".join(records))
             more = self.tr("Press to go there, and again for the next.")
             row.setToolTip(plain_tip(f"{told}\n{more}" if len(records) > 1 else told))
@@ -282,11 +318,15 @@ class EvidenceView(Pane):
         row.setAccessibleDescription(told)
         return row
 
-    def _go_to_record(self, record: str, _checked: bool = False) -> None:
+    def _go_to_record(self, row: QWidget, record: str, _checked: bool = False) -> None:
+        self._pressed = row
         self.record_wanted.emit(record)
+        self._pressed = None
 
-    def _press_statement(self, statement: Statement, _checked: bool = False) -> None:
+    def _press_statement(self, row: QWidget, statement: Statement, _checked: bool = False) -> None:
+        self._pressed = row
         self.statement_pressed.emit(statement)
+        self._pressed = None
 
     def _row(
         self,
@@ -322,8 +362,9 @@ class EvidenceView(Pane):
     def _advice(self, findings: Findings) -> None:
         if findings.advice:
             self._section(self.tr("What to capture next"))
+        names = record_names(self._capture) if self._capture is not None else {}
         for line in findings.advice:
-            self._layout.addWidget(text_line(f"– {said(line)}"))
+            self._layout.addWidget(text_line(f"– {said(called(line, names))}"))
 
     def _section(self, title: str) -> None:
         label = text_line(title, f"font-weight: 600; color: {self._palette.quiet};")

@@ -69,6 +69,58 @@ def test_pressed_again_a_statement_goes_through_all_that_shows_it_with_its_band_
     assert worn.focus.record.name == "005"
 
 
+def stands(window: Window, begins: str) -> int:
+    """Where a statement stands in what is seen, in pixels from the top."""
+    spot = row(window, begins)
+    return spot.mapTo(window.page.evidence.rows_area.viewport(), spot.rect().center()).y()
+
+
+def test_a_row_stays_under_the_pointer_though_the_card_of_its_band_grows(worn: Window) -> None:
+    area, begins = worn.page.evidence.rows_area, "The output breaks up at the same spot"
+    area.verticalScrollBar().setValue(area.verticalScrollBar().maximum() // 3)
+    before = stands(worn, begins)
+    press(worn, begins)
+    assert worn.focus.band == 0
+    assert abs(stands(worn, begins) - before) <= 1
+    QTest.qWait(0)
+    assert abs(stands(worn, begins) - before) <= 1
+
+
+def test_examined_again_the_evidence_is_read_on_where_it_was(qtbot: QtBot, worn: Window) -> None:
+    bar = worn.page.evidence.rows_area.verticalScrollBar()
+    bar.setValue(bar.maximum() // 2)
+    begins = "The travel tested"
+    before = stands(worn, begins)
+    worn.focus.show_record("001")
+    worn.record_desk.open_form()
+    box = worn.page.records.form.boxes[(None, "", "ignition")]
+    with qtbot.waitSignal(worn.session.findings_changed, timeout=20_000):
+        box.setEditText("off")
+        QTest.keyClick(box, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: not worn.session.examining)
+    assert abs(stands(worn, begins) - before) <= 40  # what stands above it may take a line more
+
+
+def test_a_crossing_of_another_record_is_singled_out_no_more(worn: Window) -> None:
+    worn.focus.step(1)
+    assert worn.focus.passage is not None
+    press(worn, "Wiggling the harness")
+    assert worn.focus.passage is None
+    assert worn.focus.band == 0
+    assert not worn.page.events.list.selectionModel().hasSelection()
+
+
+def test_a_record_that_is_to_be_taken_again_is_called_as_in_the_list(qtbot: QtBot, tmp_path: Path) -> None:
+    path = hands.copy_of_sample("W1091-front-right-height.h5", tmp_path)
+    made = Window(real_tools(), Settings(MemoryStore()))
+    for window in shown(qtbot, made):
+        with qtbot.waitSignal(window.session.findings_changed, timeout=20_000):
+            window.open_file(path)
+        texts = [label.text() for label in window.page.evidence.findChildren(QLabel)]
+        assert "\N{EN DASH} Sweep 1: put the probe back and repeat." in texts
+        assert not any("Record 00" in text for text in texts)
+
+
 def test_a_statement_is_pressed_with_enter(worn: Window) -> None:
     QTest.keyClick(row(worn, "At rest in the spot"), Qt.Key.Key_Return)
     assert step_shown(worn) == "hold"
@@ -83,7 +135,9 @@ def test_an_arm_that_is_held_still_stands_as_a_dot_in_the_band_however_the_readi
         lambda reading, _resolution_s: seen.append((reading.volts[0][1], reading.travel_percent))
     )
     press(worn, "At rest in the spot")
-    (band,) = [item for item in worn.session.findings.bands if item.confidence > 0.5]
+    findings = worn.session.findings
+    assert findings is not None
+    (band,) = [item for item in findings.bands if item.confidence > 0.5]
     for at_s in (0.7, 0.74, 2.2, 5.0):
         worn.focus.point(at_s)
         place = worn.page.track.arm_position()
