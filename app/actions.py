@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
-from functools import partial
 from html import escape
 
 from PySide6.QtCore import QCoreApplication
@@ -168,6 +167,11 @@ class Actions:
 
     def __init__(self, owner: QWidget) -> None:
         self._made: dict[str, QAction] = {spec.name: _make(spec, owner) for spec in SPECS}
+        self._handlers: dict[str, list[Callable[[], object]]] = {name: [] for name in self._made}
+        self._to_furnish: dict[str, Callable[[], object]] = {}
+        self._doing = {name: action.text().rstrip("…") for name, action in self._made.items()}
+        for name, action in self._made.items():
+            action.triggered.connect(lambda _checked=False, name=name: self._do(name))
         owner.addActions(list(self._made.values()))
 
     def __getitem__(self, name: str) -> QAction:
@@ -177,8 +181,11 @@ class Actions:
     def connect(self, handlers: dict[str, Callable[[], object]]) -> None:
         """Do these things when the actions of these names are triggered."""
         for name, handler in handlers.items():
-            action = self._made[name]
-            action.triggered.connect(partial(_do, action.text().rstrip("…"), handler))
+            self._handlers[name].append(handler)
+
+    def furnish_first(self, names: Iterable[str], furnish: Callable[[], object]) -> None:
+        """Call this before one of these is done for the first time: whoever does it connects itself then."""
+        self._to_furnish.update(dict.fromkeys(names, furnish))
 
     def in_menu(self, menu: str) -> list[QAction]:
         """The actions of one menu, in order."""
@@ -189,6 +196,18 @@ class Actions:
         for spec in SPECS:
             if spec.icon:
                 self._made[spec.name].setIcon(icons.icon(spec.icon, palette.ink, palette.faint))
+
+    def _do(self, name: str) -> None:
+        """Do it; what goes wrong says with it what was being done."""
+        try:
+            furnish = self._to_furnish.pop(name, None)
+            if furnish is not None:
+                furnish()
+            for handler in tuple(self._handlers[name]):
+                handler()
+        except Exception as error:
+            error.add_note(self._doing[name])
+            raise
 
 
 def keys_page(actions: Actions) -> str:
@@ -219,15 +238,6 @@ def menu_names() -> dict[str, str]:
 
 def _tr(text: str) -> str:
     return QCoreApplication.translate("actions", text)
-
-
-def _do(doing: str, handler: Callable[[], object], _checked: bool = False) -> None:
-    """Do it; what goes wrong says with it what was being done."""
-    try:
-        handler()
-    except Exception as error:
-        error.add_note(doing)
-        raise
 
 
 def _make(spec: Spec, owner: QWidget) -> QAction:

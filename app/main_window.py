@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication
@@ -12,20 +13,15 @@ from analysis.captures.known_words import known_word
 from app.actions import Actions, menu_names
 from app.captures_menu import CapturesMenu, is_sample
 from app.colours_menu import ColoursMenu
-from app.compare.desk import CompareDesk
-from app.compare.focus import CompareFocus
 from app.compare.specs import COMPARE_SPECS
 from app.drawing import icons
 from app.drawing.theme import Palette, palette_for, style_sheet
 from app.exporting.desk import ExportDesk
-from app.importing.desk import ImportDesk
 from app.jobs import Jobs
 from app.language import said
 from app.language_menu import LanguageMenu
 from app.page_stack import PageStack
 from app.pane_keys import PaneKeys
-from app.reporting.desk import ReportDesk
-from app.reporting.page import ReportPage
 from app.review.arm import Arm
 from app.review.circle import ReviewCircle
 from app.review.desk import ReviewDesk
@@ -35,15 +31,22 @@ from app.review.page import ReviewPage
 from app.review.playback import SPEEDS
 from app.review.pointer_reader import PointerReader
 from app.review.record_desk import RecordDesk
+from app.rooms import Rooms
 from app.session import Session, Tools
 from app.settings import Settings
 from app.views.about_page import AboutPage
 from app.views.keys_page import KeysPage
 from app.views.problem_bar import ProblemBar
 from app.views.readout import Readout
-from app.watching.desk import WatchDesk
 from app.why.circle import WhyCircle
 from app.work_status import WorkStatus
+
+if TYPE_CHECKING:
+    from app.compare.desk import CompareDesk
+    from app.compare.focus import CompareFocus
+    from app.importing.desk import ImportDesk
+    from app.reporting.desk import ReportDesk
+    from app.watching.desk import WatchDesk
 
 _FILTERS = "*.h5 *.hdf5 *.nc"
 _NUDGE = 1 / 400  # of the window: about two pixels of a small screen
@@ -80,23 +83,16 @@ class Window(QMainWindow):
         self._captures_menu = CapturesMenu(settings, self)
         self.page = ReviewPage(self.actions_by_name, self._captures_menu)
         self.readout, self.pointer = Readout(), PointerReader(self.jobs, self)
-        self.report = ReportPage(self.actions_by_name)
         self.pages = PageStack()
         self.pages.addWidget(self.page)
-        self.pages.addWidget(self.report)
         self.setCentralWidget(self.pages)
+        self.rooms = Rooms(self)
         self._lay_out_menus()
         self._lay_out_status()
         self.circle = ReviewCircle(self)
         self.keeper = ReviewKeeper(self.jobs, self)
         self.desk = ReviewDesk(self, self.keeper)
         self.record_desk = RecordDesk(self, self.keeper, self.desk.markers)
-        self.report_desk = ReportDesk(self, self.keeper)
-        self.compare = CompareDesk(self)
-        self.imports = ImportDesk(self)
-        self.watching = WatchDesk(self)
-        for page in (self.compare.page, self.imports.page, self.watching.page):
-            self.pages.addWidget(page)
         self.why = WhyCircle(self)
         self.exports = ExportDesk(self)
         PaneKeys(self)
@@ -107,10 +103,9 @@ class Window(QMainWindow):
             self.restoreGeometry(settings.geometry)
         self.actions_by_name["lanes"].setChecked(settings.lanes)
         self.page.trace.show_as_lanes(settings.lanes)
-        self.compare.show_as_lanes(settings.lanes)
         self.apply_colours()
         self._show_title()
-        self._show_enabled()
+        self.show_enabled()
 
     def open_file(self, path: Path) -> None:
         """Open a capture in the background; a file that is none, or a folder, leads to Import."""
@@ -136,25 +131,50 @@ class Window(QMainWindow):
     @property
     def comparing(self) -> bool:
         """Whether Compare is shown, and not Review."""
-        return self.pages.currentWidget() is self.compare.page
+        return self.rooms.comparing
+
+    @property
+    def compare(self) -> CompareDesk:
+        """Two captures against each other."""
+        return self.rooms.compare
+
+    @property
+    def imports(self) -> ImportDesk:
+        """What a recorder saved becomes a capture."""
+        return self.rooms.imports
+
+    @property
+    def watching(self) -> WatchDesk:
+        """A folder that a recorder saves into."""
+        return self.rooms.watching
+
+    @property
+    def report_desk(self) -> ReportDesk:
+        """The report as it is printed."""
+        return self.rooms.report
+
+    def receive(self, paths: list[Path]) -> None:
+        """Files that were dropped, or named at the start: a capture is opened, others lead to Import."""
+        if len(paths) == 1 and not self.rooms.importing:
+            self.open_file(paths[0])
+        else:
+            self.imports.receive(paths)
 
     def show_review(self) -> None:
         """Show the review of one capture."""
         self.pages.setCurrentWidget(self.page)
-        self._show_enabled()
+        self.show_enabled()
 
     def show_compare(self) -> None:
         """Show two captures against each other."""
         self.arm.rest()
         self.pages.setCurrentWidget(self.compare.page)
         self.compare.enter()
-        self._show_enabled()
+        self.show_enabled()
 
     def problem_bar(self) -> ProblemBar:
         """Where the page that is shown says what went wrong."""
-        others = (self.report, self.compare.page, self.imports.page, self.watching.page)
-        shown = self.pages.currentWidget()
-        return next((page.problem_bar for page in others if page is shown), self.page.problem_bar)
+        return self.rooms.problem_bar()
 
     def apply_colours(self) -> None:
         """Take on the palette that the settings and the desktop ask for."""
@@ -162,26 +182,22 @@ class Window(QMainWindow):
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on a palette, on every page."""
+        self.colours = palette
         self.setStyleSheet(style_sheet(palette))
         self.actions_by_name.apply_palette(palette)
         self.setWindowIcon(icons.icon("wornband", palette.band, palette.faint))
         self.page.apply_palette(palette)
-        self.report.apply_palette(palette)
-        self.compare.page.apply_palette(palette)
-        self.imports.page.apply_palette(palette)
-        self.watching.page.apply_palette(palette)
+        self.rooms.apply_palette(palette)
         self.readout.apply_palette(palette)
         self.why.apply_palette()
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Stop the work, close the file, remember the window; nothing is asked, for nothing is lost."""
         self.arm.rest()
-        self.report_desk.leave()
+        self.rooms.leave_typing()
         self.settings.geometry = self.saveGeometry()
         self.desk.close()
-        self.compare.close()
-        self.imports.close()
-        self.watching.close()
+        self.rooms.close()
         self.session.close()
         super().closeEvent(event)
 
@@ -198,7 +214,7 @@ class Window(QMainWindow):
             if self.comparing:
                 self.compare.open_file(files[0])
             else:
-                self.imports.receive(files)
+                self.receive(files)
 
     def _lay_out_menus(self) -> None:
         for menu, name in menu_names().items():
@@ -224,19 +240,15 @@ class Window(QMainWindow):
 
     def _connect(self) -> None:
         self.session.capture_changed.connect(self._captured)
-        self.session.findings_changed.connect(self._show_enabled)
+        self.session.findings_changed.connect(self.show_enabled)
         self.session.refused.connect(self.settings.forget_capture)
         self.session.problem.connect(self._complain)
         self.pointer.read.connect(self.readout.show_reading)
         self.pointer.problem.connect(lambda said: self.problem_bar().show_problem(said))
         self.page.trace.problem.connect(self.page.problem_bar.show_problem)
-        self.pages.currentChanged.connect(self._show_enabled)
-        for jobs in self.compare.every_jobs:
-            self.work.follow(jobs)
-        self.compare.maker.compared.connect(self._show_enabled)
-        self.focus.window_changed.connect(self._show_enabled)
-        self.compare.focus.windows_changed.connect(self._show_enabled)
-        self.focus.target_changed.connect(self._show_enabled)
+        self.pages.currentChanged.connect(self.show_enabled)
+        self.focus.window_changed.connect(self.show_enabled)
+        self.focus.target_changed.connect(self.show_enabled)
         self.page.speed.activated.connect(lambda place: self.arm.set_speed(SPEEDS[place]))
         self._captures_menu.chosen.connect(self.open_file)
         self.arm.speed_changed.connect(lambda speed: self.page.speed.setCurrentIndex(SPEEDS.index(speed)))
@@ -287,7 +299,7 @@ class Window(QMainWindow):
         """Stop the work that is under way; what is on screen stays."""
         self.work.cancel_all()
         self.page.evidence.show_stopped()
-        self.compare.show_stopped()
+        self.rooms.show_stopped()
 
     def _captured(self) -> None:
         capture = self.session.capture
@@ -297,7 +309,7 @@ class Window(QMainWindow):
                 self.page.hint_bar.hide()
         self.page.records.list.setFocus()
         self._show_title()
-        self._show_enabled()
+        self.show_enabled()
 
     def _complain(self, sentence: str) -> None:
         self.page.problem_bar.show_problem(sentence)
@@ -318,7 +330,7 @@ class Window(QMainWindow):
         self.page.subtitle.setText(" · ".join(parts))
         self.setWindowTitle(f"{name} – Wornband")
 
-    def _show_enabled(self) -> None:
+    def show_enabled(self) -> None:
         """Offer only what can be done now."""
         own, comparing = self.pages.currentWidget() is self.page, self.comparing
         self.readout.setVisible(own or comparing)
@@ -376,7 +388,7 @@ class Window(QMainWindow):
         self.settings.lanes = self.actions_by_name["lanes"].isChecked()
         self.page.trace.show_as_lanes(self.settings.lanes)
         self.circle.refresh()
-        self.compare.show_as_lanes(self.settings.lanes)
+        self.rooms.show_as_lanes(self.settings.lanes)
 
     def _toggle_full_screen(self) -> None:
         if self.isFullScreen():

@@ -10,7 +10,7 @@ from typing import Protocol
 from PySide6.QtCore import QByteArray
 
 from analysis.errors import WornbandError
-from analysis.reports.pages import Workshop
+from analysis.reports.workshop import Workshop
 from app.settings_file import SettingsFile
 
 _MOST_RECENT = 8

@@ -12,7 +12,6 @@ from analysis.captures.model import Capture
 from analysis.captures.overview import with_overviews
 from analysis.captures.reading import OpenCapture, open_capture
 from analysis.captures.verification import verify_content
-from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import Findings
 from analysis.errors import CaptureError
 from analysis.progress import Tick, part
@@ -54,4 +53,6 @@ def _drawable(opened: OpenCapture, tick: Tick) -> OpenCapture:
 
 def _examine(capture: Capture, tick: Tick) -> Findings:
     """Hash the file, then examine: the findings name the exact file that they speak of."""
+    from analysis.diagnosis.examine import examine  # the first picture does not wait for it to load
+
     return examine(with_sha256(capture, part(tick, 0.0, 0.1)), tick=part(tick, 0.1, 1.0))

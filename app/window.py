@@ -77,7 +77,7 @@ def open_workbench(paths: list[Path]) -> int:
     window.page.hint_bar.setVisible(start is None)
     start = start or first_sample()
     if start is not None:
-        window.imports.receive(paths if len(paths) > 1 else [start])
+        window.receive(paths if len(paths) > 1 else [start])
     return app.exec()
 
 

@@ -8,7 +8,7 @@ from PySide6.QtCore import QObject, Qt, QTimer
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QLabel, QProgressBar, QStatusBar, QToolButton
 
-from app.importing.desk import QUIET
+from app.importing.topics import QUIET
 from app.jobs import Jobs
 from app.review.file import LOOKING, REVIEWING
 from app.review.keeper import COMPARING, SAVING

@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from analysis.comparison.model import BandComparison, Change, CheckComparison, Compared, Comparison, Relation
 from analysis.comparison.pairing import Pairing
 from analysis.diagnosis.findings import Band, VerdictCode
-from analysis.diagnosis.verdict import only_when_handled
+from analysis.diagnosis.handled import only_when_handled
 from analysis.intervals import Interval
 from analysis.wording import Template, Wording, joined, say
 

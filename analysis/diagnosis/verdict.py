@@ -6,6 +6,7 @@ from collections.abc import Mapping
 
 from analysis.captures.model import Role
 from analysis.diagnosis.findings import Band, State, Statement, Verdict, VerdictCode
+from analysis.diagnosis.handled import ELSEWHERE, only_when_handled, state_of
 from analysis.diagnosis.profile_model import Contact
 from analysis.diagnosis.seen import Seen
 from analysis.wording import Template, Wording, listed, plural, say
@@ -58,12 +59,6 @@ TESTED = ("rest_height_tested", "all_tracks_recorded", "tracks_agree", "sampled_
 
 _AT_A_PLACE = (VerdictCode.WORN_TRACK, VerdictCode.SENSOR_OUTPUT_FAULT)
 
-HANDLED = ("tapping_quiet", "warm_quiet", "cold_quiet", "wet_quiet")
-"""Statements that are refuted where the output broke up while something was done to the sensor."""
-
-ELSEWHERE = ("wiring_quiet", "quiet_elsewhere", "unplugged_quiet")
-"""Statements that are refuted where it broke up otherwise."""
-
 
 def give_verdict(
     seen: Seen, probabilities: Mapping[VerdictCode, float], evidence: tuple[Statement, ...]
@@ -99,12 +94,12 @@ def give_verdict(
     if code is VerdictCode.WORN_TRACK and seen.studies.profile.contact is Contact.CONTACTLESS:
         code = VerdictCode.SENSOR_OUTPUT_FAULT
     summary = _summary(code, seen, bands)
-    if code is VerdictCode.INCONCLUSIVE and _state(evidence, "tracks_agree") is State.REFUTED:
+    if code is VerdictCode.INCONCLUSIVE and state_of(evidence, "tracks_agree") is State.REFUTED:
         summary = _TRACKS_DISAGREE
     causes = CAUSES.get(code, ())
     if code is VerdictCode.SIGNAL_WIRING and only_when_handled(evidence):
         summary, causes = _WHEN_HANDLED, (say("a contact inside the sensor"), *causes)
-    if code in _AT_A_PLACE and any(_state(evidence, item) is State.REFUTED for item in ELSEWHERE):
+    if code in _AT_A_PLACE and any(state_of(evidence, item) is State.REFUTED for item in ELSEWHERE):
         causes = (
             *causes,
             CAUSES[VerdictCode.SIGNAL_WIRING][0],
@@ -125,19 +120,9 @@ def _no_surer_than_its_band(
     return {**shares, VerdictCode.WORN_TRACK: surest, VerdictCode.INCONCLUSIVE: undecided}
 
 
-def only_when_handled(evidence: tuple[Statement, ...]) -> bool:
-    """Whether the sensor broke up when it was tapped, warmed, cooled or wetted, and not otherwise."""
-    handled = any(_state(evidence, code) is State.REFUTED for code in HANDLED)
-    return handled and not any(_state(evidence, code) is State.REFUTED for code in ELSEWHERE)
-
-
-def _state(evidence: tuple[Statement, ...], code: str) -> State | None:
-    return next((item.state for item in evidence if item.code == code), None)
-
-
 def _untested(evidence: tuple[Statement, ...]) -> bool:
     """Whether what forbids to clear the sensor is only what was not tested."""
-    refuted = {code for code in CLEARING if _state(evidence, code) is State.REFUTED}
+    refuted = {code for code in CLEARING if state_of(evidence, code) is State.REFUTED}
     return bool(refuted) and refuted <= set(TESTED)
 
 

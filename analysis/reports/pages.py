@@ -9,6 +9,7 @@ from typing import Any, TypeAlias
 
 from analysis.reports.document import Table
 from analysis.reports.drawing import Drawing
+from analysis.reports.workshop import Workshop
 from analysis.review.job import Photo
 
 
@@ -129,25 +130,6 @@ class Page:
 
     title: str
     blocks: tuple[Block, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Workshop:
-    """Who makes the report, as the settings keep it.
-
-    Parameters
-    ----------
-    name : str
-        Of the workshop.
-    lines : tuple of str
-        Address, telephone and the like.
-    logo : str
-        Path of an image; empty for none.
-    """
-
-    name: str = ""
-    lines: tuple[str, ...] = ()
-    logo: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,7 @@ from __future__ import annotations
 from typing import Protocol
 
 from analysis.diagnosis.findings import Band, Findings, Statement, Verdict, VerdictCode
-from analysis.diagnosis.verdict import only_when_handled
+from analysis.diagnosis.handled import only_when_handled
 from analysis.reports.confidence import in_words
 from analysis.wording import Wording, say
 

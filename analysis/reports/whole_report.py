@@ -7,8 +7,9 @@ from pathlib import PurePath
 from analysis.captures.known_words import known_word
 from analysis.reports.customer_page import customer_page
 from analysis.reports.evidence_page import evidence_page
-from analysis.reports.pages import Pages, Workshop, spoken
+from analysis.reports.pages import Pages, spoken
 from analysis.reports.subject import Beside, Subject
+from analysis.reports.workshop import Workshop
 from analysis.wording import ENGLISH, Language, Template, say
 
 _SHEET = Template("Sheet {page} of {pages}")

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from analysis.captures.model import Capture, Channel, Record, Role
-from analysis.diagnosis.assess import assess
 from analysis.diagnosis.findings import Band, Findings
 from analysis.intervals import Interval
 from analysis.progress import Tick, ignore
@@ -146,6 +145,8 @@ def snapped_moment(record: Record, time_s: float) -> float:
 
 def read_travel(findings: Findings, track: Role, travel: Interval) -> TravelReadings | None:
     """Judge a stretch of travel as a found band; None where the track was not surveyed."""
+    from analysis.diagnosis.assess import assess  # most of the diagnosis: needed once a stretch is marked
+
     band = assess(findings, track, travel)
     return None if band is None else TravelReadings(band, wilson_interval(band.noisy_passes, band.passes))
 

@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import TextIO
 
 from analysis.errors import WornbandError
-from analysis.reports.pages import Workshop
+from analysis.reports.workshop import Workshop
 from app.errands.interrupts import Interrupts
 from app.errands.progress_line import ProgressLine
 from app.printable import error_line, printable

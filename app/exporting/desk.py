@@ -12,10 +12,7 @@ from PySide6.QtWidgets import QFileDialog
 
 from analysis.captures.model import Capture
 from analysis.captures.verification import content_note, content_sentence, with_content
-from analysis.diagnosis.serialise import findings_object
 from analysis.errors import ExportingError, WornbandError
-from analysis.exporting.findings_file import export_findings
-from analysis.exporting.samples import export_samples
 from analysis.intervals import Interval
 from analysis.progress import Tick, part
 from analysis.review.model import SpanMarker
@@ -129,6 +126,9 @@ class ExportDesk(QObject):
             assumed = self._window.session.assumptions
 
             def work(compared: Capture, _tick: Tick) -> None:
+                from analysis.diagnosis.serialise import findings_object
+                from analysis.exporting.findings_file import export_findings
+
                 found = findings_object(findings, assumptions=assumed, content=compared.content)
                 export_findings(found, target)
 
@@ -159,12 +159,11 @@ class ExportDesk(QObject):
         self._save([(Shot(text, view.plots), view) for text, view in shots], "-trace")
 
     def _picture_track(self) -> None:
-        page = self._window.compare.page
         if not self._window.comparing:
             view = self._window.page.track
             self._save([(Shot(self._heading(record=False), view.plots), view)], "-track")
             return
-        names = self._both()
+        page, names = self._window.compare.page, self._both()
         if page.corners_shown:
             self._save([(Shot(names, page.corners), page.corners)], "-corners")
         else:
@@ -261,6 +260,8 @@ class ExportDesk(QObject):
 
 
 def _samples(record: str, span_s: Interval | None, target: Path, capture: Capture, tick: Tick) -> None:
+    from analysis.exporting.samples import export_samples  # writers that no start has to wait for
+
     if target.suffix.lower() not in tuple(f".{kind}" for kind in _SAMPLES):
         raise ExportingError(
             say("samples cannot be written as {ending}", ending=target.suffix),

@@ -20,16 +20,12 @@ from app.importing.maker import Brought, Looked, Place, bring_in, look, place_fo
 from app.importing.page import ImportPage
 from app.importing.showing import show_all
 from app.importing.state import ImportState
+from app.importing.topics import GATHERING, IMPORTING, LOOKING, PLACING, QUIET, RECEIVING
 from app.importing.words import error_sentence
 from app.trouble import sentence
 
 if TYPE_CHECKING:
     from app.main_window import Window
-
-RECEIVING, GATHERING, IMPORTING = "import_receive", "import_gather", "import"
-LOOKING, PLACING = "import_look", "import_place"
-QUIET = (LOOKING, PLACING)
-"""What takes a blink, and is told on the page."""
 
 
 class ImportDesk(QObject):
@@ -159,7 +155,7 @@ class ImportDesk(QObject):
         near = files[0].path if files else recent[0] if recent else None
         return str(near.parent) if near is not None else str(Path.home())
 
-    def _take_foreign(self, path: Path) -> None:
+    def take_foreign(self, path: Path) -> None:
         """What was to be opened is no capture: it may be what a recorder saved."""
         paths = list(self._arrived) if path in self._arrived else [path]
         self._arrived = ()
@@ -353,7 +349,6 @@ class ImportDesk(QObject):
 
     def _follow(self) -> None:
         window, page, files = self._window, self.page, self.page.files
-        window.session.foreign.connect(self._take_foreign)
         window.jobs.progressed.connect(self._progress)
         window.jobs.ended.connect(self._ended)
         window.pages.currentChanged.connect(self.show)

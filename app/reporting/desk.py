@@ -25,6 +25,7 @@ from app.reporting.languages import report_language
 from app.reporting.layout import Paper, lay_out
 from app.reporting.making import Wanted, check_target, materials_of, store
 from app.reporting.materials import Materials
+from app.reporting.page import ReportPage
 from app.reporting.placed import Sheet
 from app.review.keeper import ReviewKeeper
 from app.save_place import folder_to_save
@@ -52,7 +53,7 @@ class ReportDesk(QObject):
 
     def __init__(self, window: Window, keeper: ReviewKeeper) -> None:
         super().__init__(window)
-        self._window, self._keeper, self._page = window, keeper, window.report
+        self._window, self._keeper, self.page = window, keeper, ReportPage(window.actions_by_name)
         self._materials: Materials | None = None
         self._sheets: tuple[Sheet, ...] = ()
         self._timer = QTimer(self)
@@ -70,35 +71,33 @@ class ReportDesk(QObject):
     @property
     def shown(self) -> bool:
         """Whether the Report screen is in front."""
-        return self._window.pages.currentWidget() is self._page
+        return self._window.pages.currentWidget() is self.page
 
     def open(self) -> None:
         """Bring the Report screen to the front."""
-        self._window.pages.setCurrentWidget(self._page)
+        self._window.pages.setCurrentWidget(self.page)
         self._show()
-        self._page.form.setFocus()
-
-    def close(self) -> None:
-        """Go back to Review; what is still being typed is taken."""
-        self._page.form.commit()
-        self._window.pages.setCurrentWidget(self._window.page)
+        self.page.form.setFocus()
 
     def leave(self) -> None:
-        """Take what is still being typed; whoever closes the review saves it."""
-        self._page.form.commit()
+        """Take what is still being typed."""
+        self.page.form.commit()
+
+    def close(self) -> None:
+        """Make no more sheets."""
         self._timer.stop()
 
     def _choose_settings(self) -> None:
-        settings, page = self._window.settings, self._page
+        settings, page = self._window.settings, self.page
         page.paper.setCurrentIndex(max(page.paper.findData(settings.paper), 0))
         page.language.setCurrentIndex(max(page.language.findData(self._language()), 0))
 
     def _follow(self) -> None:
-        window, page = self._window, self._page
+        window, page = self._window, self.page
         window.session.capture_changed.connect(self._show)
         window.session.findings_changed.connect(self._show)
         self._keeper.changed.connect(self._show)
-        self._keeper.problem.connect(self._page.problem_bar.show_problem)
+        self._keeper.problem.connect(self.page.problem_bar.show_problem)
         page.form.edited.connect(self._edit)
         page.form.other_wanted.connect(self._choose_other)
         page.form.other_dropped.connect(lambda: self._set_other(""))
@@ -108,35 +107,27 @@ class ReportDesk(QObject):
         window.actions_by_name.connect(
             {
                 "report": self.open,
-                "review": self.close,
                 "save_pdf": lambda: self._ask_and_save(".pdf"),
                 "save_html": lambda: self._ask_and_save(".html"),
                 "print_report": self.print_it,
                 "workshop": self._ask_workshop,
             }
         )
-        self._show_enabled()
 
     # -- showing -----------------------------------------------------------------------------
 
     def _show(self) -> None:
-        self._show_enabled()
         subject = self._subject()
         if not self.shown:
             return
         if subject is None:
             self._sheets = ()
-            self._page.title.setText(self.tr("Report"))
-            self._page.show_empty(self.tr("The report appears here once a capture is open and examined."))
+            self.page.title.setText(self.tr("Report"))
+            self.page.show_empty(self.tr("The report appears here once a capture is open and examined."))
             return
-        self._page.title.setText(self.tr("Report: {name}").format(name=subject.capture.title))
-        self._page.form.show_entries(_entries(subject, report_language(self._language())))
+        self.page.title.setText(self.tr("Report: {name}").format(name=subject.capture.title))
+        self.page.form.show_entries(_entries(subject, report_language(self._language())))
         self._timer.start()
-
-    def _show_enabled(self) -> None:
-        ready = self._subject() is not None
-        for name in ("report", "save_pdf", "save_html", "print_report"):
-            self._window.actions_by_name[name].setEnabled(ready)
 
     def _subject(self) -> Subject | None:
         session = self._window.session
@@ -179,9 +170,9 @@ class ReportDesk(QObject):
         self._materials = materials
         self._lay_out()
         if materials.troubles:
-            self._page.problem_bar.show_problem(as_sentence(said(materials.troubles[0])))
+            self.page.problem_bar.show_problem(as_sentence(said(materials.troubles[0])))
         else:
-            self._page.problem_bar.hide()
+            self.page.problem_bar.hide()
 
     def _lay_out(self) -> None:
         if self._materials is None:
@@ -191,11 +182,11 @@ class ReportDesk(QObject):
         except WornbandError as error:
             self._complain(error)
             return
-        self._page.preview.show_sheets(self._sheets)
-        self._page.show_content()
+        self.page.preview.show_sheets(self._sheets)
+        self.page.show_content()
 
     def _complain(self, error: Exception) -> None:
-        self._page.problem_bar.show_problem(sentence(error, self.tr("Making the report")))
+        self.page.problem_bar.show_problem(sentence(error, self.tr("Making the report")))
 
     # -- edits -------------------------------------------------------------------------------
 
@@ -229,12 +220,12 @@ class ReportDesk(QObject):
         return names
 
     def _change_paper(self) -> None:
-        self._window.settings.paper = str(self._page.paper.currentData())
+        self._window.settings.paper = str(self.page.paper.currentData())
         self._lay_out()
 
     def _change_language(self) -> None:
-        self._page.form.commit()
-        self._window.settings.report_language = str(self._page.language.currentData())
+        self.page.form.commit()
+        self._window.settings.report_language = str(self.page.language.currentData())
         self._show()
 
     def _ask_workshop(self) -> None:
@@ -249,7 +240,7 @@ class ReportDesk(QObject):
     # -- storing -----------------------------------------------------------------------------
 
     def _ask_and_save(self, suffix: str) -> None:
-        self._page.form.commit()
+        self.page.form.commit()
         capture = self._window.session.capture
         path = capture.path if capture is not None else None
         name = path.stem if path is not None else "report"
@@ -275,16 +266,16 @@ class ReportDesk(QObject):
         self._window.jobs.run("save_report", self.tr("Saving the report"), work, self._saved, self._complain)
 
     def _saved(self, target: Path) -> None:
-        self._page.problem_bar.hide()
+        self.page.problem_bar.hide()
         self._window.statusBar().showMessage(self.tr("Saved: {path}").format(path=target), 8000)
 
     def print_it(self) -> None:
         """Ask for a printer and print the sheets that are shown."""
         from app.reporting.printing import print_sheets  # loads the printing system, needed for nothing else
 
-        self._page.form.commit()
-        if self._sheets and not print_sheets(self._sheets, self._page.title.text(), self._window):
-            self._page.problem_bar.show_problem(
+        self.page.form.commit()
+        if self._sheets and not print_sheets(self._sheets, self.page.title.text(), self._window):
+            self.page.problem_bar.show_problem(
                 self.tr("The printer cannot be used; save the report as PDF and print that instead.")
             )
 

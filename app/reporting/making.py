@@ -14,10 +14,11 @@ from analysis.captures.replacing import replaced_at_the_end
 from analysis.captures.verification import content_sentence
 from analysis.errors import WornbandError
 from analysis.progress import Tick, ignore, part
-from analysis.reports.pages import Pages, Workshop
+from analysis.reports.pages import Pages
 from analysis.reports.subject import Beside as OtherCapture
 from analysis.reports.subject import Subject
 from analysis.reports.whole_report import whole_report
+from analysis.reports.workshop import Workshop
 from analysis.review.named_files import allowed_path
 from analysis.review.records import edits_told
 from analysis.wording import ENGLISH, Language, say

@@ -11,7 +11,6 @@ from PySide6.QtGui import QKeySequence, QUndoStack
 from PySide6.QtWidgets import QAbstractSpinBox, QFileDialog, QLineEdit, QMenu, QWidget
 
 from analysis.review.model import PointMarker
-from app.importing.page import ImportPage
 from app.review.decision_desk import DecisionDesk
 from app.review.file import ReviewFile
 from app.review.keeper import ReviewKeeper
@@ -194,8 +193,7 @@ class ReviewDesk(QObject):
 
     def _stack(self) -> QUndoStack:
         """Edits that can be undone: those of the review, or of what is about to be imported."""
-        page = self._window.pages.currentWidget()
-        return page.stack if isinstance(page, ImportPage) else self.keeper.stack
+        return self._window.rooms.undo_stack() or self.keeper.stack
 
     def _say(self, *texts: tuple[str, str, str]) -> None:
         for name, plain, what in texts:

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from analysis.reports.pages import Workshop
+from analysis.reports.workshop import Workshop
 
 IMAGE_FILES = "*.png *.jpg *.jpeg *.bmp *.gif *.webp *.svg"
 

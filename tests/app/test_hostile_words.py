@@ -109,7 +109,7 @@ def test_no_word_of_a_file_is_read_as_markup(qtbot: QtBot, capture: Path) -> Non
     window.report_desk.open()
     qtbot.waitUntil(lambda: not window.jobs.busy(), timeout=20_000)
     assert read_as_markup(window) == []
-    window.report_desk.close()
+    window.rooms.leave()
     with qtbot.waitSignal(window.session.problem, timeout=20_000):
         window.open_file(capture.with_name(f"{capture.stem}-gone.h5"))
     assert read_as_markup(window) == []

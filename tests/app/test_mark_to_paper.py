@@ -85,9 +85,9 @@ def test_from_a_marked_band_to_the_pdf_takes_a_handful_of_actions_and_seconds(
     assert marker.travel.start == pytest.approx(42.0, abs=0.3)
     assert marker.travel.stop == pytest.approx(49.0, abs=0.3)
     hand.press(Qt.Key.Key_R, CTRL)
-    qtbot.waitUntil(lambda: opened.report.preview.count > 0, timeout=20_000)
-    opened.report.form.markers.setFocus()
-    hand.press(Qt.Key.Key_Space, Qt.KeyboardModifier.NoModifier, opened.report.form.markers)
+    qtbot.waitUntil(lambda: opened.report_desk.page.preview.count > 0, timeout=20_000)
+    opened.report_desk.page.form.markers.setFocus()
+    hand.press(Qt.Key.Key_Space, Qt.KeyboardModifier.NoModifier, opened.report_desk.page.form.markers)
     assert opened.keeper.review.job.markers
     hand.press(Qt.Key.Key_P, CTRL | SHIFT)
     target = tmp_path / "W1041-rear-left-height-report.pdf"
@@ -122,11 +122,11 @@ def test_print_goes_through_the_windows_command_and_the_dialog_to_paper(
 
     monkeypatch.setattr(printing, "QPrintDialog", Accepting)
     QTest.keyClick(opened, Qt.Key.Key_R, CTRL)
-    qtbot.waitUntil(lambda: opened.report.preview.count > 0, timeout=20_000)
+    qtbot.waitUntil(lambda: opened.report_desk.page.preview.count > 0, timeout=20_000)
     QTest.keyClick(opened, Qt.Key.Key_P, CTRL)
     qtbot.waitUntil(lambda: (tmp_path / "printed.pdf").exists())
     pages = PdfReader(tmp_path / "printed.pdf").pages
-    assert len(pages) == opened.report.preview.count
+    assert len(pages) == opened.report_desk.page.preview.count
     assert not opened.findChildren(QPrintDialog)  # none is left that knows a printer which is gone
     assert [round(float(side) * 25.4 / 72.0) for side in pages[0].mediabox[2:]] == [210, 297]
     assert "Very likely the position sensor is worn" in " ".join(pages[0].extract_text().split())
@@ -138,9 +138,9 @@ def test_a_print_that_the_user_thinks_better_of_prints_nothing_and_says_nothing(
     monkeypatch.setattr(QPrintDialog, "exec", lambda _self: int(QDialog.DialogCode.Rejected))
     monkeypatch.setattr(printing, "paint_on", lambda *_: pytest.fail("printed"))
     QTest.keyClick(opened, Qt.Key.Key_R, CTRL)
-    qtbot.waitUntil(lambda: opened.report.preview.count > 0, timeout=20_000)
+    qtbot.waitUntil(lambda: opened.report_desk.page.preview.count > 0, timeout=20_000)
     opened.actions_by_name["print_report"].trigger()
-    assert not opened.report.problem_bar.isVisible()
+    assert not opened.report_desk.page.problem_bar.isVisible()
 
 
 def test_a_printer_that_cannot_be_used_is_said_with_the_way_round_it(
@@ -149,9 +149,9 @@ def test_a_printer_that_cannot_be_used_is_said_with_the_way_round_it(
     monkeypatch.setattr(QPrintDialog, "exec", lambda _self: int(QDialog.DialogCode.Accepted))
     monkeypatch.setattr(printing, "paint_on", lambda *_: False)
     opened.report_desk.open()
-    qtbot.waitUntil(lambda: opened.report.preview.count > 0, timeout=20_000)
+    qtbot.waitUntil(lambda: opened.report_desk.page.preview.count > 0, timeout=20_000)
     opened.actions_by_name["print_report"].trigger()
-    assert "save the report as PDF" in opened.report.problem_bar.text
+    assert "save the report as PDF" in opened.report_desk.page.problem_bar.text
 
 
 def test_the_readings_of_markers_are_printed_only_where_the_technician_says_so(
@@ -161,9 +161,9 @@ def test_the_readings_of_markers_are_printed_only_where_the_technician_says_so(
     QTest.keyClick(opened, Qt.Key.Key_M)
     assert len(keeper.review.markers) == 1
     opened.report_desk.open()
-    qtbot.waitUntil(lambda: opened.report.preview.count > 0, timeout=20_000)
+    qtbot.waitUntil(lambda: opened.report_desk.page.preview.count > 0, timeout=20_000)
     assert keeper.review.job == Job()
-    opened.report.form.markers.click()
+    opened.report_desk.page.form.markers.click()
     assert keeper.review.job == replace(Job(), markers=True)
     opened.actions_by_name["undo"].trigger()
     assert keeper.review.job == Job()

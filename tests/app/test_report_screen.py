@@ -18,7 +18,7 @@ from pytestqt.qtbot import QtBot
 
 from analysis.captures import layout
 from analysis.reports.drawing import Label
-from analysis.reports.pages import Workshop
+from analysis.reports.workshop import Workshop
 from analysis.review.job import FACTS, Photo
 from app.main_window import Window
 from app.reporting.placed import Drawn, Line
@@ -35,7 +35,7 @@ from tests.reporting.examples import photo
 def report(qtbot: QtBot, review: Window) -> Window:
     """The window with the Report screen of the worn capture in front."""
     review.actions_by_name["report"].trigger()
-    qtbot.waitUntil(lambda: review.report.preview.count > 0)
+    qtbot.waitUntil(lambda: review.report_desk.page.preview.count > 0)
     return review
 
 
@@ -60,7 +60,7 @@ def letters(text: str) -> str:
 
 def enter(window: Window, key: str, text: str) -> None:
     """Type into a fact's field and leave it."""
-    field = window.report.form.facts[key]
+    field = window.report_desk.page.form.facts[key]
     assert isinstance(field, LineField)
     field.setFocus()
     field.selectAll()
@@ -70,8 +70,8 @@ def enter(window: Window, key: str, text: str) -> None:
 
 def test_the_screen_comes_with_its_key_and_goes_with_its_key(qtbot: QtBot, review: Window) -> None:
     QTest.keyClick(review, Qt.Key.Key_R, Qt.KeyboardModifier.ControlModifier)
-    qtbot.waitUntil(lambda: review.report.preview.count > 0)
-    assert review.pages.currentWidget() is review.report
+    qtbot.waitUntil(lambda: review.report_desk.page.preview.count > 0)
+    assert review.pages.currentWidget() is review.report_desk.page
     QTest.keyClick(
         review, Qt.Key.Key_R, Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
     )
@@ -82,7 +82,7 @@ def test_there_is_no_report_without_findings(window: Window) -> None:
     for name in ("report", "save_pdf", "save_html", "print_report"):
         assert not window.actions_by_name[name].isEnabled()
     window.report_desk.open()
-    assert "once a capture is open" in window.report._sheets.empty_text
+    assert "once a capture is open" in window.report_desk.page._sheets.empty_text
 
 
 def test_a_fact_that_is_typed_is_on_the_sheet_and_can_be_undone(qtbot: QtBot, report: Window) -> None:
@@ -91,11 +91,11 @@ def test_a_fact_that_is_typed_is_on_the_sheet_and_can_be_undone(qtbot: QtBot, re
     assert report.keeper.review.job.facts == {"vin": "WBX00000000000017"}
     report.keeper.stack.undo()
     qtbot.waitUntil(lambda: "WBX00000000000017" not in words(report))
-    assert report.report.form.facts["vin"].text() == ""  # type: ignore[union-attr]
+    assert report.report_desk.page.form.facts["vin"].text() == ""  # type: ignore[union-attr]
 
 
 def test_every_fact_has_a_field_and_every_field_a_name_for_a_screen_reader(report: Window) -> None:
-    form = report.report.form
+    form = report.report_desk.page.form
     assert set(form.facts) == set(FACTS)
     assert all(field.accessibleName() for field in (*form.facts.values(), *form.offer.values(), form.words))
 
@@ -108,7 +108,7 @@ def test_letters_typed_into_a_field_move_nothing_in_the_window(report: Window) -
 
 
 def test_own_words_stand_on_the_sheet_and_the_programs_come_back(qtbot: QtBot, report: Window) -> None:
-    form = report.report.form
+    form = report.report_desk.page.form
     form.words.setFocus()
     form.words.setPlainText("The sensor fails when the car leans.")
     form.words.commit()
@@ -120,7 +120,7 @@ def test_own_words_stand_on_the_sheet_and_the_programs_come_back(qtbot: QtBot, r
 
 
 def test_pictures_list_offer_and_odds_are_chosen_by_hand(qtbot: QtBot, report: Window) -> None:
-    form = report.report.form
+    form = report.report_desk.page.form
     form.number.click()
     form.repaired.click()
     form.closing["road_test"].click()
@@ -141,17 +141,17 @@ def test_pictures_list_offer_and_odds_are_chosen_by_hand(qtbot: QtBot, report: W
 def test_the_sheets_stay_white_in_the_dark(qtbot: QtBot, report: Window) -> None:
     report.settings.colours = "dark"
     report.apply_colours()
-    view = report.report.preview._views[0]
+    view = report.report_desk.page.preview._views[0]
     image = view.grab().toImage()
     assert image.pixelColor(image.width() // 2, 20).lightness() > 250
-    assert report.report.grab().toImage().pixelColor(3, 3).lightness() < 90
+    assert report.report_desk.page.grab().toImage().pixelColor(3, 3).lightness() < 90
 
 
 def test_what_is_seen_is_what_is_stored(qtbot: QtBot, report: Window, tmp_path: Path) -> None:
     report.report_desk.save(tmp_path / "a.pdf")
     qtbot.waitUntil(lambda: (tmp_path / "a.pdf").exists() and not report.jobs.busy())
     pages = PdfReader(tmp_path / "a.pdf").pages
-    assert len(pages) == report.report.preview.count
+    assert len(pages) == report.report_desk.page.preview.count
     stored = "".join("".join(page.extract_text() for page in pages).split())
     shown = "".join(words(report).split())
     assert sorted(letters(shown)) == sorted(letters(stored))
@@ -170,9 +170,9 @@ def test_a_place_that_cannot_be_written_is_said_above_the_sheets(
     qtbot: QtBot, report: Window, tmp_path: Path
 ) -> None:
     report.report_desk.save(tmp_path / "no folder" / "a.pdf")
-    qtbot.waitUntil(lambda: "no such folder" in report.report.problem_bar.text)
+    qtbot.waitUntil(lambda: "no such folder" in report.report_desk.page.problem_bar.text)
     report.report_desk.save(tmp_path / "a.odd")
-    qtbot.waitUntil(lambda: ".pdf or .html" in report.report.problem_bar.text)
+    qtbot.waitUntil(lambda: ".pdf or .html" in report.report_desk.page.problem_bar.text)
 
 
 def test_photos_are_added_captioned_and_taken_out(
@@ -180,13 +180,13 @@ def test_photos_are_added_captioned_and_taken_out(
 ) -> None:
     photo(tmp_path / "one.png")
     monkeypatch.setattr(QFileDialog, "getOpenFileNames", lambda *_: ([str(tmp_path / "one.png")], ""))
-    report.report.form.photos.wanted.emit()
-    (caption,) = report.report.form.photos.findChildren(LineField)
+    report.report_desk.page.form.photos.wanted.emit()
+    (caption,) = report.report_desk.page.form.photos.findChildren(LineField)
     caption.setText("bent link")
     caption.editingFinished.emit()
     qtbot.waitUntil(lambda: "bent link" in words(report))
     assert report.keeper.review.job.photos[0].caption == "bent link"
-    report.report.form.photos._change(0, None)
+    report.report_desk.page.form.photos._change(0, None)
     qtbot.waitUntil(lambda: "bent link" not in words(report))
 
 
@@ -197,7 +197,7 @@ def test_a_photo_from_elsewhere_is_printed_where_it_was_chosen_and_told_where_it
     elsewhere.parent.mkdir()
     photo(elsewhere)
     monkeypatch.setattr(QFileDialog, "getOpenFileNames", lambda *_: ([str(elsewhere)], ""))
-    report.report.form.photos.wanted.emit()
+    report.report_desk.page.form.photos.wanted.emit()
     assert report.keeper.review.job.photos == (Photo(str(elsewhere)),)
     folder = report.report_desk._folder()
     assert report.settings.chosen_files(folder) == {str(elsewhere)}
@@ -212,7 +212,7 @@ def test_a_photo_from_elsewhere_is_printed_where_it_was_chosen_and_told_where_it
     report.settings._keep(chosen_files="[]")
     report.report_desk._make()
     qtbot.waitUntil(lambda: not printed())
-    assert "outside the capture's folder" in report.report.problem_bar.text
+    assert "outside the capture's folder" in report.report_desk.page.problem_bar.text
 
 
 def test_the_workshop_is_kept_in_the_settings_and_printed(qtbot: QtBot, report: Window) -> None:
@@ -228,8 +228,8 @@ def test_the_workshop_is_kept_in_the_settings_and_printed(qtbot: QtBot, report: 
 
 def test_another_paper_gives_other_sheets_at_once(report: Window) -> None:
     before = report.report_desk.sheets[0].width
-    report.report.paper.setCurrentIndex(report.report.paper.findData("letter"))
-    report.report.paper.activated.emit(report.report.paper.currentIndex())
+    report.report_desk.page.paper.setCurrentIndex(report.report_desk.page.paper.findData("letter"))
+    report.report_desk.page.paper.activated.emit(report.report_desk.page.paper.currentIndex())
     assert report.report_desk.sheets[0].width > before
     assert report.settings.paper == "letter"
 
@@ -268,7 +268,7 @@ def _opened_and_read(qtbot: QtBot, capture: Path, technician: str) -> str:
         made.open_file(capture)
     qtbot.waitUntil(lambda: not made.jobs.busy())
     made.report_desk.open()
-    qtbot.waitUntil(lambda: made.report.preview.count > 0)
+    qtbot.waitUntil(lambda: made.report_desk.page.preview.count > 0)
     seen = words(made)
     if technician:
         enter(made, "technician", technician)
@@ -292,5 +292,5 @@ def test_a_capture_that_is_set_beside_it_and_cannot_be_read_is_said(
     (tmp_path / "odd.h5").write_bytes(b"no capture")
     job = replace(report.keeper.review.job, other=str(tmp_path / "odd.h5"))
     report.keeper.change("x", replace(report.keeper.review, job=job))
-    qtbot.waitUntil(lambda: report.report.problem_bar.text != "")
-    assert "odd.h5" in report.report.form.other.text()
+    qtbot.waitUntil(lambda: report.report_desk.page.problem_bar.text != "")
+    assert "odd.h5" in report.report_desk.page.form.other.text()

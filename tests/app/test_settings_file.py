@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 from analysis.errors import WornbandError
-from analysis.reports.pages import Workshop
+from analysis.reports.workshop import Workshop
 from app.settings import Settings
 from app.settings_file import SCHEMA, SettingsFile
 

@@ -12,7 +12,7 @@ import pytest
 from pypdf import PdfReader
 
 from analysis.captures import layout
-from analysis.reports.pages import Workshop
+from analysis.reports.workshop import Workshop
 from analysis.review.sidecar import read_sidecar, write_sidecar
 from analysis.review.vehicle import Vehicle
 from analysis.vehicle.geometry import TwoPoints

@@ -7,9 +7,10 @@ from pathlib import Path
 
 from PySide6.QtGui import QColor, QImage, QPainter
 
-from analysis.reports.pages import Pages, Workshop
+from analysis.reports.pages import Pages
 from analysis.reports.subject import Subject
 from analysis.reports.whole_report import whole_report
+from analysis.reports.workshop import Workshop
 from analysis.review.job import FACTS, Job, Photo
 from analysis.review.model import Review
 from app.window import application

@@ -13,7 +13,7 @@ import pytest
 from pypdf import PdfReader
 from PySide6.QtGui import QImage
 
-from analysis.reports.pages import Workshop
+from analysis.reports.workshop import Workshop
 from analysis.review.job import Job, Photo
 from analysis.review.sidecar import read_sidecar, write_sidecar
 from app.command_line import main

@@ -14,7 +14,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from PySide6.QtGui import QImage
 
-from analysis.reports.pages import Workshop
+from analysis.reports.workshop import Workshop
 from analysis.review.job import Job, Photo
 from app.printable import printable
 from app.reporting.html import report_html

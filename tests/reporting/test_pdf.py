@@ -11,9 +11,10 @@ import pytest
 from pypdf import PdfReader
 
 from analysis.errors import WornbandError
-from analysis.reports.pages import Pages, Workshop
+from analysis.reports.pages import Pages
 from analysis.reports.subject import Subject
 from analysis.reports.whole_report import whole_report
+from analysis.reports.workshop import Workshop
 from analysis.review.job import Job, Photo
 from analysis.review.model import Review
 from app.reporting.blocks import shared_widths

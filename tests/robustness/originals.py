@@ -20,7 +20,7 @@ from analysis.captures.reading import open_capture
 from analysis.captures.writing import write_capture
 from analysis.diagnosis.profiles import built_in_ids, built_in_text
 from analysis.intervals import Interval
-from analysis.reports.pages import Workshop
+from analysis.reports.workshop import Workshop
 from analysis.review.job import Job, Photo
 from analysis.review.model import Choice, Decision, PointMarker, Review, SpanMarker, TravelSpan
 from analysis.review.stored import review_text
