@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 from functools import cached_property
+from importlib import import_module
 from typing import TYPE_CHECKING, Final, TypeAlias, TypeVar
 
 from PySide6.QtGui import QUndoStack
 
+from analysis.progress import Tick
 from app.compare.specs import COMPARE_SPECS
 from app.drawing.theme import Palette
 from app.importing.specs import IMPORT_SPECS
+from app.jobs import Jobs
 from app.reporting.specs import REPORT_SPECS
 from app.watching.specs import WATCH_SPECS
 
@@ -25,6 +28,15 @@ if TYPE_CHECKING:
     _Desk = TypeVar("_Desk", CompareDesk, ImportDesk, ReportDesk, WatchDesk)
 
 _NAMES: Final = ("compare", "imports", "watching", "report")
+MODULES: Final = (
+    "app.compare.desk",
+    "app.reporting.desk",
+    "app.importing.desk",
+    "app.watching.desk",
+    "app.why.window",
+)
+"""What the rooms, and the window that explains, load when they are furnished."""
+
 _NOTHING_YET = ("bring_in", "next_sensor", "review_gathered")
 """What its room offers once there is something to do it with."""
 
@@ -43,6 +55,7 @@ class Rooms:
 
     def __init__(self, window: Window) -> None:
         self._window = window
+        self._loading = Jobs(window)
         actions = window.actions_by_name
         for name in _NOTHING_YET:
             actions[name].setEnabled(False)
@@ -116,6 +129,11 @@ class Rooms:
         """Whether Import is in front."""
         return self._is_shown("imports")
 
+    def load_ahead(self) -> None:
+        """Load what the rooms need beside the window: nobody shall wait for it who wants one."""
+        # What goes wrong here goes wrong again where a room is wanted, and is told there.
+        self._loading.run("load", "", _load, lambda _done: None, lambda _error: None)
+
     def problem_bar(self) -> ProblemBar:
         """Where the page that is shown says what went wrong."""
         return (self.shown or self._window).page.problem_bar
@@ -151,6 +169,7 @@ class Rooms:
 
     def close(self) -> None:
         """Stop all work, and close what is open."""
+        self._loading.shut_down()
         for desk in self.furnished:
             desk.close()
 
@@ -167,3 +186,9 @@ class Rooms:
         ready = session.capture is not None and session.findings is not None
         for name in ("report", "save_pdf", "save_html", "print_report"):
             self._window.actions_by_name[name].setEnabled(ready)
+
+
+def _load(tick: Tick) -> None:
+    for place, name in enumerate(MODULES):
+        tick(place / len(MODULES))
+        import_module(name)

@@ -17,6 +17,9 @@ from analysis.errors import WornbandError
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QApplication
 
+_FIRST_PICTURE_MS = 1500
+"""By then the first capture is drawn and, as a rule, examined: what comes next gets the processor."""
+
 _QT_PACKAGES = "libegl1 libgl1 libfontconfig1 libdbus-1-3 libglib2.0-0 libxkbcommon0"
 _SCREEN_LIBRARIES = {
     "libxcb-cursor.so.0": "libxcb-cursor0",
@@ -78,6 +81,7 @@ def open_workbench(paths: list[Path]) -> int:
     start = start or first_sample()
     if start is not None:
         window.receive(paths if len(paths) > 1 else [start])
+    QTimer.singleShot(_FIRST_PICTURE_MS, window.rooms.load_ahead)
     return app.exec()
 
 
