@@ -31,7 +31,7 @@ from app.review.page import ReviewPage
 from app.review.playback import SPEEDS
 from app.review.pointer_reader import PointerReader
 from app.review.record_desk import RecordDesk
-from app.rooms import Rooms
+from app.rooms import Rooms, WithRooms
 from app.session import Session, Tools
 from app.settings import Settings
 from app.views.about_page import AboutPage
@@ -44,15 +44,12 @@ from app.work_status import WorkStatus
 if TYPE_CHECKING:
     from app.compare.desk import CompareDesk
     from app.compare.focus import CompareFocus
-    from app.importing.desk import ImportDesk
-    from app.reporting.desk import ReportDesk
-    from app.watching.desk import WatchDesk
 
 _FILTERS = "*.h5 *.hdf5 *.nc"
 _NUDGE = 1 / 400  # of the window: about two pixels of a small screen
 
 
-class Window(QMainWindow):
+class Window(QMainWindow, WithRooms):
     """Review: records at the left, the record and the track in the middle, evidence at the right.
 
     Parameters
@@ -127,31 +124,6 @@ class Window(QMainWindow):
         kinds = self.tr("Captures ({patterns});;All files (*)").format(patterns=_FILTERS)
         chosen, _ = QFileDialog.getOpenFileName(self, self.tr("Open a capture"), beside, kinds)
         return Path(chosen) if chosen else None
-
-    @property
-    def comparing(self) -> bool:
-        """Whether Compare is shown, and not Review."""
-        return self.rooms.comparing
-
-    @property
-    def compare(self) -> CompareDesk:
-        """Two captures against each other."""
-        return self.rooms.compare
-
-    @property
-    def imports(self) -> ImportDesk:
-        """What a recorder saved becomes a capture."""
-        return self.rooms.imports
-
-    @property
-    def watching(self) -> WatchDesk:
-        """A folder that a recorder saves into."""
-        return self.rooms.watching
-
-    @property
-    def report_desk(self) -> ReportDesk:
-        """The report as it is printed."""
-        return self.rooms.report
 
     def receive(self, paths: list[Path]) -> None:
         """Files that were dropped, or named at the start: a capture is opened, others lead to Import."""

@@ -188,6 +188,37 @@ class Rooms:
             self._window.actions_by_name[name].setEnabled(ready)
 
 
+class WithRooms:
+    """What a window says of its rooms; to ask for one furnishes it."""
+
+    rooms: Rooms
+
+    @property
+    def comparing(self) -> bool:
+        """Whether Compare is shown, and not Review."""
+        return self.rooms.comparing
+
+    @property
+    def compare(self) -> CompareDesk:
+        """Two captures against each other."""
+        return self.rooms.compare
+
+    @property
+    def imports(self) -> ImportDesk:
+        """What a recorder saved becomes a capture."""
+        return self.rooms.imports
+
+    @property
+    def watching(self) -> WatchDesk:
+        """A folder that a recorder saves into."""
+        return self.rooms.watching
+
+    @property
+    def report_desk(self) -> ReportDesk:
+        """The report as it is printed."""
+        return self.rooms.report
+
+
 def _load(tick: Tick) -> None:
     for place, name in enumerate(MODULES):
         tick(place / len(MODULES))

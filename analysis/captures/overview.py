@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from functools import lru_cache
-from typing import Any, cast
+from typing import Any
 
 import h5py
 import numpy as np
@@ -19,6 +19,7 @@ from numpy.typing import NDArray
 
 from analysis.captures import layout, strict
 from analysis.captures.model import Capture, Channel, OverviewLevel, Record, SampleSource, Scaling
+from analysis.captures.stretches import Stretches
 from analysis.errors import CaptureError
 from analysis.progress import Tick, ignore, part
 
@@ -28,12 +29,6 @@ _BLOCKS_A_COLUMN = 4
 Of the finest level one block a column will do, with edges half a column off: reading the samples instead took
 twice as long as the rest of a frame out of a packed file (measured at 900 samples a column).
 """
-
-_LEAST_TO_DOUBLE, _MOST_TO_DOUBLE = 300, 32
-"""Fewer stretches, and longer ones, take no longer one by one (measured)."""
-
-_AT_HAND_BYTES = 1 << 18
-"""More values are slower by doubling (measured): the system gives and takes back such memory page by page."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,54 +106,6 @@ def _edges(start: int, stop: int, count: int) -> NDArray[np.int64]:
     edges = start + np.arange(count + 1, dtype=np.int64) * (stop - start) // count
     edges.setflags(write=False)
     return edges
-
-
-@dataclass(frozen=True, slots=True)
-class Stretches:
-    """Neighbouring stretches of values, planned once for all whose extremes are asked for.
-
-    Parameters
-    ----------
-    begins : ndarray of int64, shape (n,)
-        Where each begins, rising; the last one ends with the values.
-    reach : int
-        None but the first and the last is shorter than this, nor longer than twice it; 0 where they are
-        better taken one by one.
-    backs : ndarray of int64, shape (n - 2,)
-        A reach before the end of each but the first and the last.
-    """
-
-    begins: NDArray[np.int64]
-    reach: int
-    backs: NDArray[np.int64]
-
-    @classmethod
-    def of(cls, begins: NDArray[np.int64]) -> Stretches:
-        """Those that begin there."""
-        lengths = np.diff(begins)[1:]
-        shortest = int(lengths.min(initial=0 if len(lengths) < _LEAST_TO_DOUBLE else _MOST_TO_DOUBLE))
-        reach = 1 << shortest.bit_length() - 1 if shortest else 0
-        if not 0 < shortest < _MOST_TO_DOUBLE or int(lengths.max()) > 2 * reach:
-            reach = 0
-        return cls(begins, reach, begins[2:] - reach)
-
-    def extremes(self, values: NDArray[Any], extreme: np.ufunc) -> NDArray[Any]:
-        """What ``extreme.reduceat(values, begins)`` gives, in half its time, by `numpy.fmin` or `numpy.fmax`.
-
-        The extremes of as many neighbours as the reach are worked out for every place, by doubling; two of
-        them that overlap make a stretch, whatever its length.
-        """
-        if not self.reach or values.nbytes > _AT_HAND_BYTES:
-            return cast(NDArray[Any], extreme.reduceat(values, self.begins))
-        level, wide = values, 1
-        while wide < self.reach:
-            level = extreme(level[:-wide], level[wide:])
-            wide *= 2
-        found = np.empty(self.begins.size, dtype=values.dtype)
-        extreme(level[self.begins[1:-1]], level[self.backs], out=found[1:-1])
-        found[0] = extreme.reduce(values[: self.begins[1]])
-        found[-1] = extreme.reduce(values[self.begins[-1] :])
-        return found
 
 
 @lru_cache(maxsize=8)

@@ -19,6 +19,7 @@ from scipy import io
 
 from analysis.captures.replacing import replaced_at_the_end
 from analysis.errors import Cancelled
+from analysis.exporting import samples
 from analysis.intervals import Interval
 from analysis.progress import Tick
 from app.exporting import desk
@@ -139,7 +140,7 @@ def test_a_stopped_export_leaves_nothing_behind(
                 stopped.append(True)
                 raise
 
-    monkeypatch.setattr(desk, "export_samples", held)
+    monkeypatch.setattr(samples, "export_samples", held)
     choose.append("a.csv")
     review.actions_by_name["export_record"].trigger()
     qtbot.waitUntil(lambda: any(tmp_path.iterdir()))

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from analysis.captures.overview import Stretches
+from analysis.captures.stretches import Stretches
 
 
 @settings(max_examples=200, deadline=None)
