@@ -200,9 +200,9 @@ class Actions:
     def _do(self, name: str) -> None:
         """Do it; what goes wrong says with it what was being done."""
         try:
-            furnish = self._to_furnish.pop(name, None)
-            if furnish is not None:
-                furnish()
+            if name in self._to_furnish:
+                self._to_furnish[name]()
+                del self._to_furnish[name]  # not where it failed: the next wish tries again
             for handler in tuple(self._handlers[name]):
                 handler()
         except Exception as error:
