@@ -41,7 +41,8 @@ def marker_row(
     place = where(marker, records, places.height_mm(marker, read))
     reads = brief(read, places.drop_v(marker, read))
     icon, kind = _ICONS[type(marker)], kind_name(marker)
-    return MarkerRow(marker.marker_id, icon, kind, marker.label, place, reads, marker.note)
+    record = "" if isinstance(marker, TravelSpan) else records.get(marker.record, marker.record)
+    return MarkerRow(marker.marker_id, icon, kind, marker.label, place, reads, marker.note, record)
 
 
 def marker_grid(marker: Marker, read: MarkerReadings | None, places: WheelPlaces) -> Grid:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, QSize, Qt, Signal
+from PySide6.QtGui import QFontMetrics
 from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem
 
 from app.drawing import icons
@@ -18,7 +19,9 @@ _TOP = QModelIndex()
 _HEAD = QSize(66, 19)
 _NO_HEAD = QSize(0, 19)
 _PART = " · "
-_CELL_MARGINS_PX = 14
+_CELL_MARGINS_PX = 12
+_LEAST_LETTERS = 3
+_ROW_ROLE = Qt.ItemDataRole.UserRole
 _RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
 
@@ -35,6 +38,8 @@ class MarkerRow:
         Words for people.
     note : str
         The technician's; empty for none.
+    record : str
+        What `where` begins with: the record of a place in time; empty for a stretch of travel.
     """
 
     marker_id: str
@@ -44,6 +49,7 @@ class MarkerRow:
     where: str
     reads: str
     note: str = ""
+    record: str = ""
 
 
 class MarkersModel(QAbstractTableModel):
@@ -106,6 +112,8 @@ class MarkersModel(QAbstractTableModel):
         row = self._rows[index.row()]
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.EditRole):
             return (row.label, row.where, row.reads)[index.column()]
+        if role == _ROW_ROLE:
+            return row
         if role == Qt.ItemDataRole.ToolTipRole:
             lines = (f"{row.kind} {row.label}: {row.where}", row.reads, row.note)
             return plain_tip("\n".join(filter(None, lines)))
@@ -135,11 +143,22 @@ class PlaceDelegate(QStyledItemDelegate):
     ) -> None:
         """Leave out what does not fit."""
         super().initStyleOption(option, index)
-        room = option.rect.width() - _CELL_MARGINS_PX
-        parts = option.text.split(_PART)
-        while len(parts) > 1 and option.fontMetrics.horizontalAdvance(_PART.join(parts)) > room:
-            parts.pop()
-        option.text = _PART.join(parts)
+        row: MarkerRow = index.data(_ROW_ROLE)
+        option.text = shortened(row, option.rect.width() - _CELL_MARGINS_PX, option.fontMetrics)
+
+
+def shortened(row: MarkerRow, room_px: int, metrics: QFontMetrics) -> str:
+    """What there is room for of where a marker is: first the height goes, then the name of the record."""
+    lead = f"{row.record}{_PART}" if row.record else ""
+    parts = row.where.removeprefix(lead).split(_PART)
+    while len(parts) > 1 and metrics.horizontalAdvance(lead + _PART.join(parts)) > room_px:
+        parts.pop()
+    place = _PART.join(parts)
+    if not lead or metrics.horizontalAdvance(lead + place) <= room_px:
+        return lead + place
+    left_px = room_px - metrics.horizontalAdvance(_PART + place)
+    name = metrics.elidedText(row.record, Qt.TextElideMode.ElideRight, left_px)
+    return f"{name}{_PART}{place}" if len(name) > _LEAST_LETTERS else place
 
 
 class ReadingsModel(QAbstractTableModel):

@@ -28,6 +28,7 @@ _MOST_ROWS = 4
 _BAR_PX = 10
 _BAR_ON, _BAR_OFF = Qt.ScrollBarPolicy.ScrollBarAlwaysOn, Qt.ScrollBarPolicy.ScrollBarAlwaysOff
 _HEADING_PX = 35
+_HEAD_GAPS_PX = 28
 _MARGINS_PX = 23
 
 
@@ -105,11 +106,9 @@ class MarkersView(Pane):
         self._fit_columns(readings)
         self.grid.setVisible(bool(readings.rows))
         self.grid.setFixedHeight(self._grid_height(readings))
-        self._remark.setText(readings.remark)
         for told in (self._remark, self.grid):
             told.setToolTip(plain_tip(readings.tip))
-        self._remark.setVisible(bool(readings.remark))
-        self._head()
+        self._tell()
         if rows:
             self.show_content()
         else:
@@ -121,14 +120,23 @@ class MarkersView(Pane):
             )
 
     def show_hint(self, text: str) -> None:
-        """Say something at the head of the list, in place of how many there are; empty for nothing."""
+        """Say something at the head of the list, in place of how many there are; empty for nothing.
+
+        Where there is no room for all of it there, it takes the place of what is to be known of the figures.
+        """
         if text != self._hint:
             self._hint = text
-            self._head()
+            self._tell()
 
-    def _head(self) -> None:
-        count = len(self._model.rows)
-        self.set_note(self._hint or (str(count) if count else ""))
+    def _tell(self) -> None:
+        """Write what stands above the list and below the readings."""
+        count, room = len(self._model.rows), self.width() - self._title.sizeHint().width() - _HEAD_GAPS_PX
+        above = self._note.fontMetrics().horizontalAdvance(self._hint) <= room
+        self.set_note((self._hint if above else "") or (str(count) if count else ""))
+        self._remark.setText(self.readings.remark if above else self._hint)
+        self._remark.setVisible(bool(self._remark.text()))
+        if self._hint:
+            self.setAccessibleDescription(self._hint)
 
     def wanted_height(self) -> int:
         """Height that shows what there is, in pixels; a table of many markers scrolls."""
@@ -138,7 +146,7 @@ class MarkersView(Pane):
         height = _HEADING_PX + min(rows, _MOST_ROWS) * _ROW_PX + 6
         if self._chosen is not None:
             height += self.note.sizeHint().height() + 8 + self._grid_height(self._readings.shown)
-        return height + (self._remark.sizeHint().height() + 4 if self._readings.shown.remark else 0)
+        return height + (self._remark.sizeHint().height() + 4 if self._remark.text() else 0)
 
     def settle(self) -> None:
         """Need no more height than what is shown by now, at once and not in the next turn."""
@@ -170,6 +178,7 @@ class MarkersView(Pane):
         if event.oldSize().width() != event.size().width():
             self._fit_columns(self.readings)
             self.grid.setFixedHeight(self._grid_height(self.readings))
+            self._tell()
 
     def _table(self) -> QTableView:
         table = _quiet_table(_ChosenInSight(), self._model, self.tr("Markers"), _ROW_PX)

@@ -26,7 +26,7 @@ from app.review.marker_sheet import rows
 from app.review.marker_words import Grid
 from app.settings import MemoryStore, Settings
 from app.settings_file import SettingsFile
-from app.views.marker_tables import MarkerRow
+from app.views.marker_tables import MarkerRow, shortened
 from tests.app.fakes import BAND, RATE_HZ, SWEEP_S, worn_capture, worn_findings
 
 MARKS = "Drag moves it, F2 names it, Del deletes it"
@@ -283,3 +283,20 @@ def test_a_stretch_whose_voltages_are_known_is_copied_with_them() -> None:
     told = dict(zip(heads, line, strict=True))
     assert (told["Volts from / V"], told["Volts to / V"]) == (2.12, 2.45)
     assert told["Expect it from / % of crossings"] == pytest.approx(80.0)
+
+
+def test_where_there_is_little_room_the_time_stays_and_the_name_of_the_record_gives_way(
+    review: Window,
+) -> None:
+    metrics = review.page.markers.table.fontMetrics()
+    line = MarkerRow("a", "mark_point", "Point", "1", "Sweep 1 · 3.293 s · −18 mm", "", "", "Sweep 1")
+
+    def room_for(text: str) -> int:
+        return metrics.horizontalAdvance(text)
+
+    assert shortened(line, room_for(line.where), metrics) == line.where
+    assert shortened(line, room_for(line.where) - 1, metrics) == "Sweep 1 · 3.293 s"
+    narrow = shortened(line, room_for("Sweep 1 · 3.293 s") - 1, metrics)
+    assert narrow.startswith("Sw")
+    assert narrow.endswith("… · 3.293 s")
+    assert shortened(line, room_for("3.293 s"), metrics) == "3.293 s"

@@ -150,3 +150,18 @@ def test_why_it_comes_and_goes_fits_too(qtbot: QtBot, small: Window) -> None:
     assert (why.width(), why.height()) == (WIDTH, HEIGHT)
     assert cut(why, why) == []
     why.close()
+
+
+def test_what_can_be_done_with_the_first_mark_is_said_whole(qtbot: QtBot, small: Window) -> None:
+    small.desk.markers.mark_moment(3.0)
+    markers = small.page.markers
+    words = markers.accessibleDescription()
+    assert "F2" in words
+    below = markers._remark
+    qtbot.waitUntil(lambda: bool(markers.readings.rows))
+    qtbot.waitUntil(lambda: below.height() >= below.heightForWidth(below.width()))
+    assert words in (markers._note.shown_text(), below.text())
+    small.desk.markers.choose(None)
+    small.desk.markers.step(1)
+    assert words not in (markers._note.text(), below.text())
+    assert "±" in below.text()
