@@ -46,6 +46,8 @@ class Sidecar:
         Why the file cannot be used, and what happens to it; empty where it can.
     spare : Path or None
         Where the review goes where it cannot be written beside the capture.
+    kept : Path or None
+        Where that lies by now what the last writing found in its place and could not take over.
     """
 
     path: Path
@@ -53,6 +55,7 @@ class Sidecar:
     digest: str = ""
     trouble: str = ""
     spare: Path | None = None
+    kept: Path | None = None
 
 
 def read_sidecar(
@@ -206,11 +209,11 @@ def write_sidecar(sidecar: Sidecar, review: Review, *, over_changes: bool = Fals
     changed = _digest(present) != sidecar.digest
     if changed and present != raw and not over_changes:
         raise changed_error()
-    if present is not None and present != raw and (changed or sidecar.trouble):
-        _keep_aside(sidecar.path)
+    foreign = present is not None and present != raw and (changed or sidecar.trouble)
+    kept = _keep_aside(sidecar.path) if foreign else None
     with replaced_at_the_end(sidecar.path, ReviewError) as temporary:
         temporary.write_bytes(raw)
-    return Sidecar(sidecar.path, review, _digest(raw), spare=sidecar.spare)
+    return Sidecar(sidecar.path, review, _digest(raw), spare=sidecar.spare, kept=kept)
 
 
 def write_aside(sidecar: Sidecar, review: Review) -> Path:
@@ -263,9 +266,10 @@ def _check_same_capture(found: Review, own: Review) -> None:
         )
 
 
-def _keep_aside(path: Path) -> None:
+def _keep_aside(path: Path) -> Path:
+    """Give a file another name; back comes that."""
     try:
-        path.rename(_free_name(path))
+        return path.rename(_free_name(path))
     except OSError as error:
         raise ReviewError(
             say("the review that lies there cannot be renamed"), say("see who may write there")

@@ -21,6 +21,8 @@ from app.review.specs import REVIEW_SPECS
 if TYPE_CHECKING:
     from app.main_window import Window
 
+_SAY_MS = 10_000
+
 
 class ReviewDesk(QObject):
     """Everything of the review that a window has.
@@ -41,7 +43,7 @@ class ReviewDesk(QObject):
         self.decisions = DecisionDesk(window, self.keeper)
         self.markers = MarkerDesk(window, self.keeper, self.decisions)
         self.copies = MarkerCopies(window, self.keeper, self.markers)
-        self._conflict_told = False
+        self._asked = ""  # the question which of two reviews holds, while it is open
         self._follow()
         window.actions_by_name.connect(self._handlers())
         window.installEventFilter(self)
@@ -89,7 +91,8 @@ class ReviewDesk(QObject):
         self.keeper.changed.connect(self._show)
         self.keeper.standing_changed.connect(self._show_standing)
         self.keeper.problem.connect(self._complain)
-        self.file.problem.connect(page.problem_bar.show_problem)
+        self.keeper.told.connect(lambda said: window.statusBar().showMessage(said, _SAY_MS))
+        self.file.problem.connect(self._tell_of_file)
         self.markers.reader.problem.connect(page.problem_bar.show_problem)
         for changed in (self.keeper.stack.indexChanged, self.keeper.stack.cleanChanged):
             changed.connect(self._show_enabled)
@@ -150,17 +153,24 @@ class ReviewDesk(QObject):
 
     def _show_standing(self) -> None:
         """Take the question off the screen once it was answered; offer what can be done now."""
-        if self._conflict_told and not self.keeper.conflict:
+        if self._asked and not self.keeper.conflict:
             self._window.page.problem_bar.hide()
-            self._conflict_told = False
+            self._asked = ""
         self._show_enabled()
 
     def _complain(self, said: str) -> None:
         self._show_enabled()
-        self._conflict_told = self.keeper.conflict
+        self._asked = said if self.keeper.conflict else ""
         names = ("take_other", "keep_own") if self.keeper.conflict else ("save_elsewhere",)
         tools = tuple(self._window.page.button(name, text=True) for name in names)
         self._window.page.problem_bar.show_problem(said, tools)
+
+    def _tell_of_file(self, said: str) -> None:
+        """Say what happened to the files; a question that is still open stays beside it."""
+        if self._asked:
+            self._complain(f"{said} {self._asked}" if said not in self._asked else self._asked)
+        else:
+            self._window.page.problem_bar.show_problem(said)
 
     def _show_enabled(self) -> None:
         """Offer only what can be done now, and say what would be undone."""

@@ -80,11 +80,14 @@ class ReviewKeeper(QObject):
         It was saved, or could not be; whether another program changed the file is known anew.
     problem(sentence)
         It could not be saved; one sentence to show, once for each capture and cause.
+    told(sentence)
+        What became of a review that was put aside: where it lies.
     """
 
     changed = Signal()
     standing_changed = Signal()
     problem = Signal(str)
+    told = Signal(str)
 
     def __init__(self, jobs: Jobs, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -182,7 +185,7 @@ class ReviewKeeper(QObject):
             return True
         if self._conflict:
             try:
-                write_aside(self._sidecar, self._review)
+                self._tell_kept(write_aside(self._sidecar, self._review))
             except ReviewError as error:
                 self._tell(error)
             else:
@@ -249,8 +252,7 @@ class ReviewKeeper(QObject):
         if not self._conflict or self._sidecar is None:
             return
         try:
-            if self._unsaved:
-                write_aside(self._sidecar, self._review)
+            aside = write_aside(self._sidecar, self._review) if self._unsaved else None
             other = read_again(self._sidecar)
         except ReviewError as error:
             self._tell(error)
@@ -262,6 +264,8 @@ class ReviewKeeper(QObject):
         self.change(say("take the other review"), other.review)
         self._unsaved = False
         self._timer.stop()
+        if aside is not None:
+            self._tell_kept(aside)
         self.standing_changed.emit()
 
     def close(self) -> None:
@@ -318,6 +322,9 @@ class ReviewKeeper(QObject):
                 " again there; “Save the review elsewhere” puts it where you say."
             )
             self.problem.emit(kept.format(file=done.sidecar.path))
+        if done.sidecar.kept is not None:
+            aside = self.tr("What lay in the place of this review was kept as {name}")
+            self.told.emit(aside.format(name=done.sidecar.kept.name))
         self._go_on()
 
     def _take_failure(self, error: Exception) -> None:
@@ -335,6 +342,9 @@ class ReviewKeeper(QObject):
 
     def _tell(self, error: Exception, more: str = "") -> None:
         self._say(" ".join(filter(None, (sentence(error, self.tr("Saving the review")), more))))
+
+    def _tell_kept(self, aside: Path) -> None:
+        self.told.emit(self.tr("This review was kept as {name}").format(name=aside.name))
 
     def _say(self, text: str) -> None:
         """Say it, but not twice in a row."""

@@ -1694,9 +1694,19 @@
         <translation>Die Auswertung lässt sich nicht neben der Messung speichern. Sie wird auf diesem PC aufgehoben, in {file}, und dort wiedergefunden; „Auswertung woanders speichern“ legt sie dorthin, wo Sie wollen.</translation>
     </message>
     <message>
+        <source>What lay in the place of this review was kept as {name}</source>
+        <extracomment>app/review/keeper.py</extracomment>
+        <translation>Was an der Stelle dieser Auswertung lag, liegt jetzt unter {name}</translation>
+    </message>
+    <message>
         <source>Until then it is kept in memory.</source>
         <extracomment>app/review/keeper.py</extracomment>
         <translation>Bis dahin bleibt sie im Arbeitsspeicher.</translation>
+    </message>
+    <message>
+        <source>This review was kept as {name}</source>
+        <extracomment>app/review/keeper.py</extracomment>
+        <translation>Diese Auswertung liegt jetzt unter {name}</translation>
     </message>
 </context>
 <context>
