@@ -254,7 +254,7 @@ def style_sheet(palette: Palette) -> str:
     QTableView::item:selected {{ background: {p.raised}; color: {p.ink}; }}
     QHeaderView, QHeaderView::section {{ background: transparent; border: 0; color: {p.quiet};
                                          padding: 0 3px; }}
-    QTableView#readings QHeaderView::section:horizontal {{ padding-right: 6px; }}
+    QTableView#readings QHeaderView::section:horizontal {{ padding: 0 8px 0 0; }}
     QToolTip {{ background: {p.paper}; color: {p.ink}; border: 1px solid {p.line}; padding: 3px; }}
     QDialog, QTextBrowser {{ background: {p.paper}; }}
     {menus} {{ background: {p.paper}; }}

@@ -29,7 +29,7 @@ _BAR_PX = 10
 _BAR_ON, _BAR_OFF = Qt.ScrollBarPolicy.ScrollBarAlwaysOn, Qt.ScrollBarPolicy.ScrollBarAlwaysOff
 _HEADING_PX = 35
 _HEAD_GAPS_PX = 28
-_MARGINS_PX = 23
+_MARGINS_PX = 22
 
 
 class MarkersView(Pane):
@@ -225,13 +225,13 @@ class MarkersView(Pane):
         heads = self.grid.horizontalHeader()
         room = self.width() - _MARGINS_PX - self.grid.verticalHeader().sizeHint().width()
         self._readings.cut_heads(False)
-        if sum(self._wanted(readings)) > room:
+        whole = least = self._wanted(readings)
+        if sum(whole) > room:
             self._readings.cut_heads(True)
-        wanted = self._wanted(readings)
-        left = room - sum(wanted)
-        self._scrolls = left < 0
-        for column, width in enumerate(wanted):
-            heads.resizeSection(column, width + (max(left, 0) if column == 0 else 0))
+            least = self._wanted(readings)
+        self._scrolls = sum(least) > room
+        for column, width in enumerate(_shared_out(least, whole, room)):
+            heads.resizeSection(column, width)
         self.grid.setHorizontalScrollBarPolicy(_BAR_ON if self._scrolls else _BAR_OFF)
 
     def _wanted(self, readings: Grid) -> list[int]:
@@ -282,6 +282,16 @@ class MarkersView(Pane):
         marker_id = str(self.note.property("markerId") or "")
         if marker_id:
             self.noted.emit(marker_id, self.note.text())
+
+
+def _shared_out(least: list[int], whole: list[int], room: int) -> list[int]:
+    """Widths that fill a room: what is left over goes to heads that were cut, then to the first column."""
+    left, widths = max(room - sum(least), 0), []
+    for width, wanted in zip(least, whole, strict=True):
+        more = min(wanted - width, left)
+        left -= more
+        widths.append(width + more)
+    return [width + (left if column == 0 else 0) for column, width in enumerate(widths)]
 
 
 class _ChosenInSight(QTableView):

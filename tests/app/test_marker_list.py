@@ -300,3 +300,19 @@ def test_where_there_is_little_room_the_time_stays_and_the_name_of_the_record_gi
     assert narrow.startswith("Sw")
     assert narrow.endswith("… · 3.293 s")
     assert shortened(line, room_for("3.293 s"), metrics) == "3.293 s"
+
+
+def test_heads_are_cut_by_no_more_than_is_missing(qtbot: QtBot, review: Window) -> None:
+    by_span(review)
+    read(qtbot, review)
+    view, (marker,) = review.page.markers, review.page.markers.rows
+    heads = ("Signal, V", "Second signal of the pedal, V", "Ground, mV")
+    view.show_markers((marker,), marker.marker_id, Grid(heads, (("Mean", ("2.4", "1.2", "14")),)))
+    header = view.grid.horizontalHeader()
+    widths = [header.sectionSize(column) for column in range(3)]
+    assert sum(widths) == view.width() - 22 - view.grid.verticalHeader().sizeHint().width()
+    view._readings.cut_heads(False)
+    whole = [header.sectionSizeHint(column) for column in range(3)]
+    assert sum(whole) > sum(widths)  # there is too little room for all of them
+    assert widths[0] == whole[0]
+    assert widths[1] > 66
