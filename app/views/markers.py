@@ -64,7 +64,7 @@ class MarkersView(Pane):
         self.note.setPlaceholderText(self.tr("A note on this marker"))
         self.note.setAccessibleName(self.tr("Note on the chosen marker"))
         self.note.editingFinished.connect(self._note_typed)
-        self._keys = FieldKeys((self.note,), self.table)
+        self._keys, self._name_keys = FieldKeys((self.note,), self.table), FieldKeys((), self.table)
         # Or the next key, which is meant for the window, would be written into the note.
         self.note.returnPressed.connect(self._keys.give_back)
         self._keys.given_up.connect(self._give_note_up)
@@ -159,7 +159,7 @@ class MarkersView(Pane):
         """Let the technician type another name, in place."""
         row = self._row_of(marker_id)
         if row is not None:
-            self.table.setFocus()
+            self._name_keys.step_into(self.table)
             self.table.edit(self._model.index(row, 0))
 
     def edit_note(self) -> None:
@@ -195,6 +195,7 @@ class MarkersView(Pane):
         heads.setMaximumSectionSize(190)
         table.selectionModel().currentRowChanged.connect(self._picked)
         table.activated.connect(self._activated)
+        table.itemDelegate().closeEditor.connect(lambda *_: self._name_keys.give_back())
         return table
 
     def _grid(self) -> QTableView:

@@ -13,7 +13,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLineEdit
 from pytestqt.qtbot import QtBot
 
 from analysis.captures.model import Channel, Role
@@ -316,3 +316,19 @@ def test_heads_are_cut_by_no_more_than_is_missing(qtbot: QtBot, review: Window) 
     assert sum(whole) > sum(widths)  # there is too little room for all of them
     assert widths[0] == whole[0]
     assert widths[1] > 66
+
+
+@pytest.mark.parametrize("end", [Qt.Key.Key_Return, Qt.Key.Key_Escape])
+def test_after_a_name_the_keyboard_is_where_it_was(qtbot: QtBot, review: Window, end: Qt.Key) -> None:
+    by_key(review)
+    table, before = review.page.markers.table, review.page.records.list
+    before.setFocus()
+    QTest.keyClick(review, Qt.Key.Key_F2)
+    editor = table.findChild(QLineEdit)
+    assert editor is not None
+    qtbot.waitUntil(editor.hasFocus)
+    QTest.keyClicks(editor, "gone")
+    QTest.keyClick(editor, end)
+    qtbot.waitUntil(before.hasFocus)
+    assert row(review).label == ("gone" if end == Qt.Key.Key_Return else "1")
+    assert review.desk.markers.chosen is not None
