@@ -147,10 +147,21 @@ class PlaceDelegate(QStyledItemDelegate):
         option.text = shortened(row, option.rect.width() - _CELL_MARGINS_PX, option.fontMetrics)
 
 
+def _in_parts(row: MarkerRow) -> tuple[str, list[str]]:
+    """What stands before the place, and the place in the parts that may be left out from the end."""
+    lead = f"{row.record}{_PART}" if row.record else ""
+    return lead, row.where.removeprefix(lead).split(_PART)
+
+
+def least_place_px(rows: tuple[MarkerRow, ...], metrics: QFontMetrics) -> int:
+    """Width of a column in which of each place at least its first part, a time or a travel, is whole."""
+    widths = [metrics.horizontalAdvance(_in_parts(row)[1][0]) for row in rows]
+    return max(widths, default=0) + _CELL_MARGINS_PX
+
+
 def shortened(row: MarkerRow, room_px: int, metrics: QFontMetrics) -> str:
     """What there is room for of where a marker is: first the height goes, then the name of the record."""
-    lead = f"{row.record}{_PART}" if row.record else ""
-    parts = row.where.removeprefix(lead).split(_PART)
+    lead, parts = _in_parts(row)
     while len(parts) > 1 and metrics.horizontalAdvance(lead + _PART.join(parts)) > room_px:
         parts.pop()
     place = _PART.join(parts)

@@ -19,13 +19,14 @@ from app.drawing.plain import plain_tip
 from app.drawing.theme import Palette
 from app.review.marker_words import NOTHING, Grid
 from app.views.field_keys import FieldKeys
-from app.views.marker_tables import MarkerRow, MarkersModel, PlaceDelegate, ReadingsModel
+from app.views.marker_tables import MarkerRow, MarkersModel, PlaceDelegate, ReadingsModel, least_place_px
 from app.views.pane import Pane
 
 _ROW_PX = 21
 _GRID_ROW_PX = 17
 _MOST_ROWS = 4
-_BAR_PX = 10
+_BAR_PX, _LIST_BAR_PX = 10, 16  # the one below figures, and the one beside rows with its gap
+_LEAST_NAME_PX, _MOST_NAME_PX = 42, 190
 _BAR_ON, _BAR_OFF = Qt.ScrollBarPolicy.ScrollBarAlwaysOn, Qt.ScrollBarPolicy.ScrollBarAlwaysOff
 _HEADING_PX = 35
 _HEAD_GAPS_PX = 28
@@ -101,6 +102,7 @@ class MarkersView(Pane):
         self._model.show_rows(rows)
         self._choose(chosen)
         self._filling = False
+        self._fit_names()
         self._show_note(next((item for item in rows if item.marker_id == chosen), None))
         self._readings.show_grid(readings)
         self._fit_columns(readings)
@@ -176,6 +178,7 @@ class MarkersView(Pane):
         """Columns of figures have their width from that of the pane."""
         super().resizeEvent(event)
         if event.oldSize().width() != event.size().width():
+            self._fit_names()
             self._fit_columns(self.readings)
             self.grid.setFixedHeight(self._grid_height(self.readings))
             self._tell()
@@ -190,9 +193,9 @@ class MarkersView(Pane):
         table.setMinimumHeight(2 * _ROW_PX)
         heads = table.horizontalHeader()
         heads.setStretchLastSection(False)
-        for column, mode in enumerate(("ResizeToContents", "Stretch", "ResizeToContents")):
+        for column, mode in enumerate(("Fixed", "Stretch", "ResizeToContents")):
             heads.setSectionResizeMode(column, QHeaderView.ResizeMode[mode])
-        heads.setMaximumSectionSize(190)
+        heads.setMaximumSectionSize(_MOST_NAME_PX)
         table.selectionModel().currentRowChanged.connect(self._picked)
         table.activated.connect(self._activated)
         table.itemDelegate().closeEditor.connect(lambda *_: self._name_keys.give_back())
@@ -216,6 +219,14 @@ class MarkersView(Pane):
             part.setFont(small)
         grid.setObjectName("readings")
         return grid
+
+    def _fit_names(self) -> None:
+        """Names are whole as far as that leaves room for a time or a travel beside them."""
+        table = self.table
+        place = least_place_px(self._model.rows, table.fontMetrics())
+        room = self.width() - _MARGINS_PX - _LIST_BAR_PX - table.sizeHintForColumn(2) - place
+        wanted = min(table.sizeHintForColumn(0), _MOST_NAME_PX)
+        table.horizontalHeader().resizeSection(0, max(min(wanted, room), _LEAST_NAME_PX))
 
     def _fit_columns(self, readings: Grid) -> None:
         """Columns as wide as their figures; the first takes what is left, or else they scroll.

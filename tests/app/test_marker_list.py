@@ -332,3 +332,15 @@ def test_after_a_name_the_keyboard_is_where_it_was(qtbot: QtBot, review: Window,
     qtbot.waitUntil(before.hasFocus)
     assert row(review).label == ("gone" if end == Qt.Key.Key_Return else "1")
     assert review.desk.markers.chosen is not None
+
+
+def test_a_long_name_leaves_room_for_the_times_of_a_span(qtbot: QtBot, review: Window) -> None:
+    for number in range(5):  # more than there is room for: the list scrolls
+        review.desk.markers.mark_time(Interval(9.1234 + 0.1 * number, 11.4321))
+    review.desk.markers.rename(row(review).marker_id, "here the customer said that the lamp came on")
+    read(qtbot, review)
+    table, line = review.page.markers.table, row(review)
+    place = line.where.removeprefix(f"{line.record} · ")
+    qtbot.waitUntil(lambda: table.columnWidth(1) >= table.fontMetrics().horizontalAdvance(place) + 12)
+    assert shortened(line, table.columnWidth(1) - 12, table.fontMetrics()).endswith(place)
+    assert sum(table.columnWidth(column) for column in range(3)) <= table.viewport().width()
