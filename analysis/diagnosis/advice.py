@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from analysis.captures.model import Role, Step
-from analysis.diagnosis.findings import Band, State, Statement, Verdict, VerdictCode
+from analysis.diagnosis.findings import MEASURE_AGAIN, Band, State, Statement, Verdict, VerdictCode
 from analysis.diagnosis.seen import QUIET_WEIGHT, Seen, disturbed_weight, too_coarse
 from analysis.wording import Template, say
 
@@ -53,7 +53,6 @@ RECORD_WIRE = {
     Role.REFERENCE: say("Record the reference with the sensor plugged in and the ignition on."),
 }
 
-MEASURE_AGAIN = Template("Record {record}: {action}.")
 SWEEP_ALL = say("Sweep the arm slowly through its whole travel, four times, hands off the harness.")
 SWEEP_TO_STOPS = Template("Sweep to both stops of the arm; only {low:.0f}–{high:.0f} % was visited.")
 SWEEP_PAST = Template(

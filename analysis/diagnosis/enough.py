@@ -16,7 +16,7 @@ from numpy.typing import NDArray
 
 from analysis.captures.model import Capture, Role
 from analysis.diagnosis import advice
-from analysis.diagnosis.findings import Findings, TrackSurvey, VerdictCode
+from analysis.diagnosis.findings import MEASURE_AGAIN, Findings, TrackSurvey, VerdictCode
 from analysis.diagnosis.profile_model import SensorProfile
 from analysis.intervals import Interval
 from analysis.wording import Template, Wording, plural, say
@@ -310,7 +310,7 @@ def _of_run(run: list[Stretch], few: int) -> Missing:
 
 
 _LINES: dict[str, tuple[Task, Template]] = {
-    advice.MEASURE_AGAIN.text: (Task.MEASURE, Template("Measure again")),
+    MEASURE_AGAIN.text: (Task.MEASURE, Template("Measure again")),
     advice.SWEEP_ALL.template: (Task.SWEEP, Template("Sweep the arm")),
     advice.SWEEP_PAST.text: (Task.CROSSINGS, Template("Sweep past {low:.0f}–{high:.0f} %")),
     advice.HOLD_STILL.text: (Task.HOLD, Template("Hold still at {place:.0f} %")),

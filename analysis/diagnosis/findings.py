@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 from analysis.captures.model import Role, Step
 from analysis.intervals import Interval
 from analysis.signals.facts import ArmPath, Crossing, Direction, TrackSurvey
+from analysis.wording import Template
 
 __all__ = [
     "ArmPath",
@@ -312,6 +313,10 @@ class Part:
     time: Interval
     step: Step | None
     role: Role | None
+
+
+MEASURE_AGAIN = Template("Record {record}: {action}.")
+"""The advice that names a record, by its name in the file; see `analysis.reports.called`."""
 
 
 @dataclass(frozen=True, slots=True)

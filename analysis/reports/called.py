@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from analysis.diagnosis.advice import MEASURE_AGAIN
+from analysis.diagnosis.findings import MEASURE_AGAIN
 from analysis.wording import Template, Wording
 
 _BY_NAME = Template("{record}: {action}.")

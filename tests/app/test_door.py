@@ -115,7 +115,7 @@ def test_a_shown_window_has_loaded_nothing_that_only_files_and_reports_need() ->
         "window.show()\n"
         "app.processEvents()\n"
         "late = ('pyarrow', 'scipy.io', 'pypdf', 'analysis.importing', 'analysis.watching',"
-        " 'analysis.comparison', 'analysis.diagnosis.examine', 'analysis.reports.whole_report')\n"
+        " 'analysis.comparison', 'analysis.diagnosis.places', 'analysis.reports.whole_report')\n"
         "print([name for name in late if name in sys.modules], window.isVisible())\n"
         "window.close()\n"
     )
