@@ -170,7 +170,10 @@ class BandItem(OverAll):
         left = min(max(box.center().x() - width / 2, view.left() + 2), view.right() - width - 2)
         row = next((i for i, end in enumerate(row_end_px) if left > end + 4), len(row_end_px))
         row_end_px[row : row + 1] = [left + width]
-        plate = QRectF(left, view.top() + 3 + row * (metrics.height() + 5), width, metrics.height() + 3)
+        top = view.top() + 3 + row * (metrics.height() + 5)
+        # On whole pixels and smoothed: else its round corners are two broken lines each.
+        plate = QRectF(round(left) + 0.5, round(top) + 0.5, round(width), round(metrics.height() + 3))
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         ground = QColor(self._paper)
         ground.setAlphaF(0.92)
         painter.setPen(QPen(self._colour, 1))

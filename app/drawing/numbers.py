@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 import math
+import re
 
 from analysis.intervals import Interval
 from analysis.reports.quantities import NO_VALUE, number
 from analysis.wording import say
 from app.language import said
+
+_BEFORE_A_UNIT = re.compile(r"(?<=\d) (?=[^\W\d]{1,2}\b|%)")
 
 
 def volts(value_v: float) -> str:
@@ -55,6 +58,11 @@ def seconds(value_s: float, resolution_s: float = 1e-3) -> str:
         return NO_VALUE
     digits = min(max(math.ceil(-math.log10(max(resolution_s, 1e-9)) - 1e-9), 0), 6)
     return _with_unit(value_s, digits, "s")
+
+
+def unbroken(text: str) -> str:
+    """The same, no line of which begins with the unit of a number at the end of the line above."""
+    return _BEFORE_A_UNIT.sub("\N{NO-BREAK SPACE}", text)
 
 
 def duration(value_s: float) -> str:

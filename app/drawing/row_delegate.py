@@ -18,6 +18,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from app.drawing import icons
+from app.drawing.numbers import unbroken
 from app.drawing.theme import LIGHT, Palette
 
 _MARK_PX, _PLAIN_PX = 34, 11
@@ -124,7 +125,9 @@ class RowDelegate(QStyledItemDelegate):
         if not row.detail:
             return QSize(80, round(metrics.height() + 7))
         width = self._list.viewport().width() - (_MARK_PX if row.mark else _PLAIN_PX) - 10
-        lines = metrics.boundingRect(QRectF(0, 0, max(width, 40), 1e4), _DETAIL_FLAGS, row.detail).height()
+        lines = metrics.boundingRect(
+            QRectF(0, 0, max(width, 40), 1e4), _DETAIL_FLAGS, unbroken(row.detail)
+        ).height()
         return QSize(80, round(metrics.height() + lines + 8))
 
     def paint(
@@ -180,4 +183,4 @@ class RowDelegate(QStyledItemDelegate):
         if row.detail:
             painter.setPen(QColor(self.palette.quiet))
             second = QRectF(box.left(), first.bottom(), box.width(), box.bottom() - first.bottom())
-            painter.drawText(second, _DETAIL_FLAGS, row.detail)
+            painter.drawText(second, _DETAIL_FLAGS, unbroken(row.detail))

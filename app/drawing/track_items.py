@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 import numpy as np
@@ -67,26 +68,35 @@ class SurveyItem(Drawing):
 
 
 class BreakupItem(SurveyItem):
-    """Break-up over travel: every crossing faint, the worst of them bold, a chosen one on top."""
+    """Break-up over travel: every crossing faint, the worst of them bold; or a chosen one alone."""
 
     def __init__(self) -> None:
         super().__init__()
         self._floor_percent = 0.0
         self._survey: TrackSurvey | None = None
         self._chosen: QPainterPath | None = None
+        self._strokes: tuple[int, ...] = ()
         self._ink, self._bold, self._choice = QColor("grey"), QColor("black"), QColor("blue")
 
     def show_survey(self, survey: TrackSurvey) -> None:
         """Prepare the outlines of a survey."""
-        self._survey, self._floor_percent, self._chosen = survey, survey.floor_percent, None
+        self._survey, self._floor_percent = survey, survey.floor_percent
+        self._chosen, self._strokes = None, ()
         self._outline(survey)
 
-    def single_out(self, crossing: int | None) -> None:
-        """Draw one crossing on top of the others, or none."""
+    def single_out(self, strokes: Sequence[int]) -> None:
+        """Draw these strokes alone, by their rows in the survey; all of them again where there are none."""
+        self._strokes = tuple(strokes) if self._survey is not None else ()
         self._chosen = None
-        if self._survey is not None and crossing is not None and crossing < len(self._survey.breakup_percent):
-            self._chosen = stairs(self._survey.edges_percent, self._survey.breakup_percent[crossing])
+        if self._survey is not None and self._strokes:
+            rows = self._survey.breakup_percent[list(self._strokes)]
+            self._chosen = stairs(self._survey.edges_percent, rows)
         self.update()
+
+    @property
+    def singled_out(self) -> tuple[int, ...]:
+        """Rows of the strokes that are drawn alone; empty where all are drawn."""
+        return self._strokes
 
     def recolour(self, ink: QColor, bold: QColor, choice: QColor) -> None:
         """Set the colours of all crossings, of the worst, and of the chosen one."""
@@ -101,16 +111,12 @@ class BreakupItem(SurveyItem):
         try:
             painter.setBrush(Qt.BrushStyle.NoBrush)
             faint = QColor(self._ink)
-            faint.setAlphaF(0.3 if self._chosen is None else 0.16)
-            painter.setPen(cosmetic(faint, 1))
-            painter.drawPath(self._faint)
-            bold = QColor(self._bold)
-            bold.setAlphaF(1.0 if self._chosen is None else 0.35)
-            painter.setPen(cosmetic(bold, 2))
-            painter.drawPath(self._worst)
-            if self._chosen is not None:
-                painter.setPen(cosmetic(self._choice, 2))
-                painter.drawPath(self._chosen)
+            faint.setAlphaF(0.3)
+            if self._chosen is None:
+                painter.setPen(cosmetic(faint, 1))
+                painter.drawPath(self._faint)
+            painter.setPen(cosmetic(self._bold if self._chosen is None else self._choice, 2))
+            painter.drawPath(self._worst if self._chosen is None else self._chosen)
             # The track itself, for the arm to ride on.
             painter.setPen(cosmetic(faint, 4))
             painter.drawLine(QPointF(self._extent.left(), 0.0), QPointF(self._extent.right(), 0.0))

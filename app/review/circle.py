@@ -234,6 +234,7 @@ class ReviewCircle(QObject):
     def _show_window(self) -> None:
         self._window.page.trace.show_window(self._window.focus.window)
         self._window.page.overview.show_window(self._window.focus.window)
+        self._window.readout.show_resolution(self._finest_s())
 
     def _show_travel(self) -> None:
         travel, track = self._window.focus.travel, self._window.page.track
@@ -249,7 +250,7 @@ class ReviewCircle(QObject):
         window.page.evidence.choose_band(focus.band)
         window.page.events.show_passage(focus.passage)
         passage = focus.passages[focus.passage] if focus.passage is not None else None
-        window.page.track.single_out(passage.record if passage else None, passage.time if passage else None)
+        window.page.track.single_out((passage.record, passage.time) if passage is not None else None)
         self._show_stretches()
 
     def _go_to_its_track(self) -> None:
@@ -261,13 +262,14 @@ class ReviewCircle(QObject):
             self.show_track_of(findings.bands[band].track)
 
     def _show_stretches(self) -> None:
-        """Shade every passage of the shown record; the singled-out one, or the chosen band's, strongly."""
+        """Shade every passage of the shown record, the chosen band's strongly, or one alone."""
         focus = self._window.focus
         band = self._pointed_band if focus.band is None else focus.band
+        alone = focus.passages[focus.passage] if focus.passage is not None else None
         stretches = tuple(
-            Stretch(item.time, strong=_is_strong(band, focus.passage, item.band, index))
-            for index, item in enumerate(focus.passages)
-            if focus.record is not None and item.record == focus.record.name and item.noisy
+            Stretch(item.time, strong=item is alone or (band is not None and item.band == band))
+            for item in ([alone] if alone is not None else focus.passages)
+            if focus.record is not None and item.record == focus.record.name and (item.noisy or item is alone)
         )
         self._window.page.trace.show_stretches(stretches)
         self._window.page.overview.show_stretches(stretches)
@@ -302,9 +304,13 @@ class ReviewCircle(QObject):
         if record is None or moment_s is None:
             window.pointer.forget()
             return
-        pixel_s = focus.window.length / max(window.page.trace.width(), 1)
-        finest_s = max(pixel_s, record.sample_interval_s)
-        window.pointer.ask(Pointed(record, moment_s, self._survey, finest_s))
+        window.pointer.ask(Pointed(record, moment_s, self._survey, self._finest_s()))
+
+    def _finest_s(self) -> float:
+        """The smallest step that can be pointed at: a pixel of what is shown, or a sample."""
+        focus, page = self._window.focus, self._window.page
+        pixel_s = focus.window.length / max(page.trace.width(), 1)
+        return max(pixel_s, focus.record.sample_interval_s if focus.record is not None else 0.0)
 
     def _draw_moment(self, moment_s: float | None) -> None:
         page = self._window.page
@@ -361,9 +367,3 @@ class ReviewCircle(QObject):
         count = int(np.isfinite(column).sum())
         self._window.pointer.forget()
         self._window.readout.show_place(travel_percent, value if count else None, count)
-
-
-def _is_strong(band: int | None, passage: int | None, own_band: int | None, own_index: int) -> bool:
-    if passage is not None:
-        return own_index == passage
-    return band is not None and own_band == band

@@ -298,7 +298,17 @@ class Focus(QObject):
         if self._passage in stops:
             self.choose_passage(stops[(stops.index(self._passage) + by) % len(stops)])
         else:
-            self.choose_passage(stops[0 if by > 0 else -1])
+            self.choose_passage(self._nearest_to_view(stops, by))
+
+    def _nearest_to_view(self, stops: list[int], by: int) -> int:
+        """The first of these that is in view or after it; going back, the last in view or before it."""
+        name = self._record.name if self._record is not None else ""
+        start, stop = (name, self._window.start), (name, self._window.stop)
+        every = [(i, self._passages[i]) for i in stops]
+        if by > 0:
+            return next((i for i, item in every if (item.record, item.time.stop) > start), stops[0])
+        behind = (i for i, item in reversed(every) if (item.record, item.time.start) < stop)
+        return next(behind, stops[-1])
 
     def step_record(self, by: int) -> None:
         """Show the next (1) or previous (-1) record."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from analysis.captures.model import Role
 from analysis.diagnosis.findings import Band, CrossingTime, Event, Findings, VerdictCode
 from analysis.intervals import Interval
 from analysis.reports.verdicts import WATCH_BELOW
@@ -32,6 +33,8 @@ class Passage:
         Whether the output broke up; True for every event.
     shape : str
         Shape of an event; empty for a crossing.
+    roles : tuple of Role
+        Whose event it is; empty for a crossing.
     """
 
     record: str
@@ -41,6 +44,7 @@ class Passage:
     depth_v: float
     noisy: bool
     shape: str = ""
+    roles: tuple[Role, ...] = ()
 
 
 def passages(findings: Findings) -> tuple[Passage, ...]:
@@ -88,4 +92,4 @@ def _crossing(band: int, item: CrossingTime) -> Passage:
 
 
 def _event(item: Event) -> Passage:
-    return Passage(item.record, item.time, None, float("nan"), item.depth_v, True, item.shape)
+    return Passage(item.record, item.time, None, float("nan"), item.depth_v, True, item.shape, item.roles)

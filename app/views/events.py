@@ -17,7 +17,7 @@ from app.drawing.theme import Palette
 from app.language import said
 from app.review.passages import Passage
 from app.views.pane import Pane
-from app.words import record_names, shape_name
+from app.words import record_names, role_name, shape_name
 
 
 class EventsView(Pane):
@@ -54,6 +54,8 @@ class EventsView(Pane):
         else:
             self._title.setText(self.tr("Events") if kinds == {False} else self.tr("Crossings"))
         self._title.setToolTip(plain_tip(said(A_CROSSING)) if kinds != {False} else "")
+        whose = {item.roles for item in passages}
+        self.set_note(", ".join(role_name(role) for role in whose.pop()) if len(whose) == 1 else "")
         names = record_names(capture) if capture is not None else {}
         before, most = "", _worst(passages)
         for index, passage in enumerate(passages):
@@ -85,8 +87,11 @@ class EventsView(Pane):
         if index is None or index >= len(self._rows):
             model.clear()
         else:
-            place = self._model.index(self._rows[index], 0)
+            row = self._rows[index]
+            place = self._model.index(row, 0)
             model.setCurrentIndex(place, QItemSelectionModel.SelectionFlag.ClearAndSelect)
+            if row and not self._model.item(row - 1).isEnabled():  # the first of a record, below its name
+                self.list.scrollTo(self._model.index(row - 1, 0))
             self.list.scrollTo(place)
         self._filling = False
 

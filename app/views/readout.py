@@ -41,6 +41,14 @@ class Readout(QLabel):
             parts.append(f"<span style='color:{colour}'>●</span> {name} <b>{volts(value_v)}</b>")
         self.setText("&nbsp;&nbsp;&nbsp;".join(parts))
 
+    def show_resolution(self, resolution_s: float) -> None:
+        """Say the moment with as many digits as it can be pointed at with now."""
+        if self._reading is None:
+            return
+        reading, before_s = self._reading
+        if seconds(reading.time_s, resolution_s) != seconds(reading.time_s, before_s):
+            self.show_reading(reading, resolution_s)
+
     def show_nothing(self) -> None:
         """Show no reading: nothing is pointed at."""
         self._reading = None

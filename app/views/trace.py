@@ -81,6 +81,7 @@ class TraceView(Pane):
         self._lanes: list[_Lane] = []
         self._stretches: tuple[Stretch, ...] = ()
         self._window = Interval(0.0, 1.0)
+        self._pointer: QPointF | None = None
         self.marks = MarkLayer(self)
         self._read_v: dict[tuple[str, int], float] = {}
         self._plots = Canvas(self.tr("Voltages over time"))
@@ -223,8 +224,8 @@ class TraceView(Pane):
             name = LaneName(f"{channel_name(channel)}  V", whole, left_px)
             left_px += name.boundingRect().width() + 10
             lane.names.append((name, channel))
-        box.zoomed.connect(self.zoomed)
-        box.panned.connect(self.panned)
+        box.zoomed.connect(self._zoom)
+        box.panned.connect(self._pan)
         box.pressed.connect(self._press)
         box.asked.connect(self.asked)
         box.spanned.connect(self._span)
@@ -279,7 +280,20 @@ class TraceView(Pane):
 
     def _hover(self, position: QPointF | None) -> None:
         self.marks.hover(position)
-        self.pointed.emit(self.time_under(position) if position is not None else None)
+        self._pointer = position
+        self._point()
+
+    def _point(self) -> None:
+        """Say what lies under the pointer now: it may have moved, or the view under it."""
+        self.pointed.emit(self.time_under(self._pointer) if self._pointer is not None else None)
+
+    def _zoom(self, factor: float, at_s: float) -> None:
+        self.zoomed.emit(factor, at_s)
+        self._point()
+
+    def _pan(self, share: float) -> None:
+        self.panned.emit(share)
+        self._point()
 
     def _complain(self, error: CaptureError) -> None:
         self.problem.emit(sentence(error, self.tr("Drawing the record")))
@@ -287,7 +301,7 @@ class TraceView(Pane):
     def _pinch(self, factor: float, position: QPointF) -> None:
         at_s = self.time_under(position)
         if at_s is not None:
-            self.zoomed.emit(factor, at_s)
+            self._zoom(factor, at_s)
 
     def _span(self, span: Interval, finished: bool) -> None:
         shade = () if finished else (Stretch(span, strong=True, hatched=False),)
@@ -295,3 +309,4 @@ class TraceView(Pane):
             lane.drag.show_stretches(shade)
         if finished and span.length > 0:
             self.window_wanted.emit(span)
+            self._point()

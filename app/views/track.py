@@ -12,6 +12,7 @@ from analysis.intervals import Interval
 from analysis.reports.confidence import in_words
 from analysis.reports.quantities import breakup_unit, travel
 from analysis.review.model import Choice, Decision
+from analysis.signals.strokes import Strokes
 from analysis.vehicle.heights import VehicleHeights
 from app.drawing.axes import QuietAxis
 from app.drawing.band_item import BandItem, Stretch
@@ -69,6 +70,7 @@ class TrackView(Pane):
         self.setAccessibleName(self.tr("Sensor track: break-up over travel"))
         self._palette = LIGHT
         self._survey: TrackSurvey | None = None
+        self._strokes = Strokes(())
         self._bands: tuple[Band, ...] = ()
         self._decisions: tuple[Decision | None, ...] = ()
         self._chosen_band: int | None = None
@@ -109,6 +111,7 @@ class TrackView(Pane):
     def show_findings(self, findings: Findings | None, survey: TrackSurvey | None) -> None:
         """Show one track of the findings; say why there is nothing to show where there is none."""
         self._survey, self._chosen_band = survey, None
+        self._strokes = Strokes(survey.crossings if survey is not None else ())
         self._bands = findings.bands if findings is not None else ()
         self._decisions = ()
         self._offer_tracks(findings)
@@ -196,16 +199,14 @@ class TrackView(Pane):
         self._decisions = decisions
         self._show_bands()
 
-    def single_out(self, record: str | None, time: Interval | None) -> None:
-        """Draw the crossing of that record and time on top, or none."""
-        found: int | None = None
-        if self._survey is not None and record is not None and time is not None:
-            shares = [
-                item.time.overlap(time) if item.record == record else 0.0 for item in self._survey.crossings
-            ]
-            if shares and max(shares) > 0:
-                found = shares.index(max(shares))
-        self._lines.single_out(found)
+    def single_out(self, passage: tuple[str, Interval] | None) -> None:
+        """Draw what was passed in that record and time alone, there and back where the arm turned; or all."""
+        self._lines.single_out(self._strokes.within(*passage).tolist() if passage is not None else [])
+
+    @property
+    def singled_out(self) -> tuple[int, ...]:
+        """Rows of the survey that are drawn alone; empty where all are drawn."""
+        return self._lines.singled_out
 
     def show_arm(self, travel_percent: float | None) -> None:
         """Put the dot on the track, or take it off."""

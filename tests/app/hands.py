@@ -80,8 +80,13 @@ def ask(widget: QWidget, at: QPoint) -> None:
     _mouse(widget, QMouseEvent.Type.MouseButtonRelease, at, right, none)
 
 
-def wheel(widget: QWidget, at: QPoint, notches: int) -> None:
-    """Turn the wheel; away from the hand is positive."""
+def wheel(
+    widget: QWidget,
+    at: QPoint,
+    notches: int,
+    held: Qt.KeyboardModifier = Qt.KeyboardModifier.NoModifier,
+) -> None:
+    """Turn the wheel, perhaps with a key held; away from the hand is positive."""
     spot = QPointF(at)
     event = QWheelEvent(
         spot,
@@ -89,7 +94,7 @@ def wheel(widget: QWidget, at: QPoint, notches: int) -> None:
         QPoint(),
         QPoint(0, 120 * notches),
         Qt.MouseButton.NoButton,
-        Qt.KeyboardModifier.NoModifier,
+        held,
         Qt.ScrollPhase.NoScrollPhase,
         False,
     )

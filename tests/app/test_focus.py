@@ -98,6 +98,22 @@ def test_stepping_with_a_chosen_band_stays_on_that_band(focus: Focus) -> None:
         assert focus.passages[focus.passage].band == 0
 
 
+def test_stepping_begins_at_what_is_shown(focus: Focus) -> None:
+    names = [item.record for item in focus.passages]
+    focus.show_record("005")
+    focus.step(1)
+    assert focus.passage == names.index("005")
+    focus.choose_band(None)
+    focus.show_record("004")
+    focus.step(-1)
+    assert focus.passage == names.index("005") - 1
+    focus.choose_band(None)
+    third = focus.passages[2].time
+    focus.show_window(Interval(third.stop + 0.01, third.stop + 0.2))
+    focus.step(1)
+    assert focus.passage == 3
+
+
 def test_what_was_chosen_stays_chosen_where_an_examination_finds_it_again(focus: Focus) -> None:
     found = worn_findings()
     focus.choose_passage(3)

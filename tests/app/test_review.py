@@ -130,6 +130,57 @@ def test_double_clicking_a_band_zooms_to_the_crossing_with_the_most_break_up(
     assert review.focus.window.length < 5 * worst.time.length + 0.2
 
 
+def test_a_chosen_crossing_is_shown_alone_until_it_is_let_go(qtbot: QtBot, review: Window) -> None:
+    page = review.page
+    assert len(page.trace.stretches) == 6
+    QTest.keyClick(review, Qt.Key.Key_N)
+    QTest.keyClick(review, Qt.Key.Key_N)
+    QTest.keyClick(review, Qt.Key.Key_Home)  # the others are in view again, and not lit
+    passage = review.focus.passages[1]
+    for view in (page.trace, page.overview):
+        assert [(item.span, item.strong) for item in view.stretches] == [(passage.time, True)]
+    assert page.track.singled_out == (1,)
+    QTest.keyClick(review, Qt.Key.Key_Escape)
+    assert len(page.trace.stretches) == len(page.overview.stretches) == 6
+    assert page.track.singled_out == ()
+
+
+def test_the_reading_follows_the_pointer_where_the_view_moves_under_it(qtbot: QtBot, review: Window) -> None:
+    review.focus.show_window(Interval(3.0, 5.0))
+    at = at_time(review, 4.0)
+    hands.point(canvas(review), at)
+    hands.wheel(canvas(review), at, 1, Qt.KeyboardModifier.ShiftModifier)
+    moment_s = review.focus.moment_s
+    assert moment_s is not None
+    assert moment_s == pytest.approx(3.8, abs=0.01)
+    assert abs(at_time(review, moment_s).x() - at.x()) <= 1
+
+
+def test_zooming_says_the_moment_to_more_digits(qtbot: QtBot, review: Window) -> None:
+    at = at_time(review, 3.0)
+    hands.point(canvas(review), at)
+    review.pointer.settle()
+    before = review.readout.plain_text().split(" s")[0]
+    hands.wheel(canvas(review), at, 20)
+    review.pointer.settle()
+    after = review.readout.plain_text().split(" s")[0]
+    assert len(after) >= len(before) + 2
+    review.focus.show_whole()
+    assert len(review.readout.plain_text().split(" s")[0]) == len(before)
+
+
+def test_the_first_crossing_of_a_record_is_listed_with_the_name_of_its_record(
+    qtbot: QtBot, review: Window
+) -> None:
+    rows = review.page.events.list
+    rows.setFixedHeight(60)
+    qtbot.waitUntil(lambda: rows.viewport().height() < 62)
+    rows.scrollToBottom()
+    QTest.keyClick(review, Qt.Key.Key_N)
+    heading = rows.visualRect(rows.model().index(0, 0))
+    assert 0 <= heading.top() < heading.bottom() <= rows.viewport().height()
+
+
 def test_stepping_goes_through_the_crossings_in_order_and_round(review: Window) -> None:
     seen = []
     for _ in range(13):
@@ -201,6 +252,13 @@ def test_events_without_a_place_can_be_stepped_through(qtbot: QtBot, window: Win
     QTest.keyClick(window, Qt.Key.Key_N)
     assert window.focus.passage == 1
     assert window.focus.window.contains(1.91)
+
+
+def test_events_say_of_which_wire_they_are(qtbot: QtBot, window: Window, bench: Bench) -> None:
+    bench.findings = lambda _capture, _tick: wiring_findings()
+    with qtbot.waitSignal(window.session.findings_changed):
+        hands.drop(window, Path("wiring.h5"))
+    assert window.page.events.accessibleDescription() == "Signal"
 
 
 def test_a_bad_file_gives_one_sentence_and_leaves_the_open_capture(

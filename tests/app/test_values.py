@@ -7,13 +7,14 @@ import itertools
 import numpy as np
 import pytest
 from PySide6.QtCore import QRectF
-from PySide6.QtGui import QTransform
+from PySide6.QtGui import QColor, QImage, QPainter, QTransform
+from PySide6.QtWidgets import QApplication
 
 from analysis.captures.model import Role
 from analysis.diagnosis.findings import ArmPath
 from analysis.intervals import Interval
 from app.drawing import numbers
-from app.drawing.band_item import runs_px
+from app.drawing.band_item import BandItem, Stretch, runs_px
 from app.drawing.envelope_item import bars, strokes
 from app.drawing.envelopes import columns, extent_v
 from app.drawing.theme import DARK, LIGHT, Palette
@@ -69,6 +70,34 @@ def test_a_time_has_as_many_digits_as_a_pixel_can_move() -> None:
     assert numbers.seconds(1.23456789, 0.1) == "1.2 s"
     assert numbers.seconds(1.23456789, 1e-4) == "1.2346 s"
     assert numbers.seconds(-0.0004, 0.1) == "0.0 s"
+
+
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        ("reference stands at 3.64 V", 4),
+        ("the tracks differ by 0.36 V", 5),
+        ("breaks up on 4 crossings", 5),
+        ("11–90 % of travel", 3),
+    ],
+)
+def test_a_number_keeps_its_unit_where_a_line_ends(text: str, words: int) -> None:
+    whole = numbers.unbroken(text)
+    assert whole.replace("\N{NO-BREAK SPACE}", " ") == text
+    assert len(whole.split(" ")) == words
+
+
+def test_the_plate_of_a_label_has_smooth_corners(qapp: QApplication) -> None:
+    picture = QImage(300, 40, QImage.Format.Format_RGB32)
+    picture.fill(QColor("white"))
+    item = BandItem(labels=True)
+    item.recolour(QColor("#d55e00"), QColor("#d55e00"), QColor("white"))
+    item.show_stretches((Stretch(Interval(100.0, 101.0), label=" "),))
+    painter = QPainter(picture)
+    item._write_all(painter, QTransform(), QRectF(0, 0, 300, 40))
+    painter.end()
+    shades = {picture.pixel(x, y) for x in range(300) for y in range(40)}
+    assert len(shades) > 4
 
 
 def test_a_reading_has_every_channel_with_the_tracks_first_and_the_travel() -> None:
