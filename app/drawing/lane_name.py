@@ -1,4 +1,4 @@
-"""A name above a plot, where it hides nothing; on a low screen in its corner, on a ground of its own."""
+"""A name above a plot, where it hides nothing; without room for it in its corner, on a ground of its own."""
 
 from __future__ import annotations
 
@@ -38,6 +38,11 @@ class LaneName(QGraphicsSimpleTextItem):
     def recolour(self, ink: QColor) -> None:
         """Set the colour of the text."""
         self.setBrush(ink)
+
+    def stand(self, corner: QGraphicsItem, left_px: float) -> None:
+        """Stand above another plot's corner, or further from it."""
+        self.setParentItem(corner)
+        self.setPos(left_px, 0)
 
     @property
     def is_inside(self) -> bool:

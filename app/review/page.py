@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QObject, QSize, Qt
+from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QComboBox,
@@ -38,9 +38,9 @@ from app.why.strip import ControlUnitStrip
 
 _GAP_PX = 6
 _ROOM_FOR_ANSWERS_PX = 640
-_ROOM_FOR_WORDS_PX = 480
 _ROOM_FOR_TITLE_PX = 400  # of a name and a little of what is said of it
 _LOW_PX = 620
+_STRIP_EVENTS = (QEvent.Type.Resize, QEvent.Type.ShowToParent, QEvent.Type.HideToParent)
 
 
 class ReviewPage(QWidget):
@@ -53,6 +53,8 @@ class ReviewPage(QWidget):
     captures_menu : QMenu
         Last captures and samples.
     """
+
+    _strip_changed = Signal()
 
     def __init__(self, actions: Actions, captures_menu: QMenu) -> None:
         super().__init__()
@@ -94,6 +96,7 @@ class ReviewPage(QWidget):
         """On a small screen let words go where a picture says it too, and height where there is little."""
         super().resizeEvent(event)
         self.overview.show_low(self.height() < _LOW_PX)
+        self.control_unit.show_low(self.height() < _LOW_PX)
         self._fit_header()
 
     def _fit_header(self) -> None:
@@ -113,18 +116,24 @@ class ReviewPage(QWidget):
         self._fit_track_tools()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802 - Qt's own name
-        """Fit the tools beside the sensor track's name to its width."""
+        """Fit the tools beside the sensor track's name to its width, and the panes to the strip."""
         if watched is self.track and event.type() == QEvent.Type.Resize:
             self._fit_track_tools()
+        if watched is self.control_unit and event.type() in _STRIP_EVENTS:
+            self._strip_changed.emit()
         return super().eventFilter(watched, event)
+
+    def _make_room(self) -> None:
+        self._middle.make_room(self.control_unit)
 
     def _fit_track_tools(self) -> None:
         """Where there is no room for all of them, the card of the band and the icon say it alone."""
-        width = self.track.width()
         for tool in self._band_tools:
-            tool.setVisible(self._band_chosen and width >= _ROOM_FOR_ANSWERS_PX)
-        beside, alone = Qt.ToolButtonStyle.ToolButtonTextBesideIcon, Qt.ToolButtonStyle.ToolButtonIconOnly
-        self._run.setToolButtonStyle(beside if width >= _ROOM_FOR_WORDS_PX else alone)
+            tool.setVisible(self._band_chosen and self.track.width() >= _ROOM_FOR_ANSWERS_PX)
+        for style in (Qt.ToolButtonStyle.ToolButtonTextBesideIcon, Qt.ToolButtonStyle.ToolButtonIconOnly):
+            self._run.setToolButtonStyle(style)
+            if self.track.fit_note():
+                break
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
@@ -208,7 +217,11 @@ class ReviewPage(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(_GAP_PX)
         column.addWidget(self.overview)
-        column.addWidget(_column([(_above(self.trace, self.control_unit), 10), (self.track, 9)]), 1)
+        self._middle = _MiddleColumn(_above(self.trace, self.control_unit), self.track)
+        self.control_unit.installEventFilter(self)
+        # Queued: the strip hears of its size while the column is sharing the height out.
+        self._strip_changed.connect(self._make_room, Qt.ConnectionType.QueuedConnection)
+        column.addWidget(self._middle, 1)
         panes = QSplitter(Qt.Orientation.Horizontal)
         for place, (pane, stretch, least) in enumerate(
             ((self._left, 1, 208), (middle, 5, 420), (self._right, 2, 260))
@@ -300,12 +313,25 @@ def _above(pane: QWidget, strip: QWidget) -> QWidget:
     return both
 
 
-def _column(panes: list[tuple[QWidget, int]]) -> QSplitter:
-    column = QSplitter(Qt.Orientation.Vertical)
-    column.setHandleWidth(_GAP_PX)
-    column.setChildrenCollapsible(False)
-    for place, (pane, stretch) in enumerate(panes):
-        column.addWidget(pane)
-        column.setStretchFactor(place, stretch)
-    column.setSizes([100 * stretch for _, stretch in panes])
-    return column
+class _MiddleColumn(QSplitter):
+    """Trace, with whatever stands under it, above the sensor track."""
+
+    def __init__(self, upper: QWidget, lower: QWidget) -> None:
+        super().__init__(Qt.Orientation.Vertical)
+        self._taken_px = 0
+        self.setHandleWidth(_GAP_PX)
+        self.setChildrenCollapsible(False)
+        for place, (pane, stretch) in enumerate(((upper, 10), (lower, 9))):
+            self.addWidget(pane)
+            self.setStretchFactor(place, stretch)
+        self.setSizes([1000, 900])
+
+    def make_room(self, strip: QWidget) -> None:
+        """Let Trace and the sensor track give up room for a strip in the proportion that they have."""
+        taken_px = strip.sizeHint().height() + _GAP_PX if strip.isVisibleTo(self) else 0
+        upper, lower = self.sizes()
+        before, after = upper + lower - self._taken_px, upper + lower - taken_px
+        if taken_px != self._taken_px and before > 0:
+            trace = round((upper - self._taken_px) * after / before)
+            self._taken_px = taken_px
+            self.setSizes([trace + taken_px, after - trace])

@@ -1931,6 +1931,11 @@
         <translation>Kein Durchlauf zu zeigen. Einen langsamen Durchlauf über den ganzen Weg messen, einige Male auf und ab.</translation>
     </message>
     <message>
+        <source>break-up in %</source>
+        <extracomment>app/views/track.py</extracomment>
+        <translation>Aussetzer in %</translation>
+    </message>
+    <message>
         <source>tested
 ≤ {count}×</source>
         <extracomment>app/views/track.py</extracomment>

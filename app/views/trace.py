@@ -28,7 +28,10 @@ from app.words import channel_name
 
 _NAME_PX = 15.0
 _ROOM_FOR_NAMES_PX = 62.0
-"""Height of a lane, its share of the axis of time included, below which its name stands in it."""
+"""Height of a lane, its share of the axis of time included, below which its name has no row of its own."""
+_BESIDE_PX = 10.0
+_MOST_IN_ROW = 4
+"""Names in a row say by their order and colour which lane they are of; of more lanes nobody counts them."""
 _TRACKS = (Role.SIGNAL, Role.SECOND_SIGNAL)
 
 
@@ -158,14 +161,22 @@ class TraceView(Pane):
             self._colour(lane)
 
     def _place_names(self) -> None:
-        """Names above the lanes, or in them where the lanes would be lines otherwise."""
+        """Names above the lanes; where those would be lines, in a row above all; in the lanes as the last."""
         if not self._lanes:
             return
-        inside = self._plots.height() < _ROOM_FOR_NAMES_PX * len(self._lanes)
-        for lane in self._lanes:
-            self._plots.set_head(lane.whole, 0.0 if inside else _NAME_PX)
+        low = self._plots.height() < _ROOM_FOR_NAMES_PX * len(self._lanes)
+        names = [name for lane in self._lanes for name, _ in lane.names]
+        row_px = sum(name.boundingRect().width() + _BESIDE_PX for name in names)
+        in_row = low and row_px < self._plots.width() - LEFT_AXIS_PX and len(self._lanes) <= _MOST_IN_ROW
+        left_px = LEFT_AXIS_PX + 2.0
+        for place, lane in enumerate(self._lanes):
+            headed = not low or (in_row and place == 0)
+            self._plots.set_head(lane.whole, _NAME_PX if headed else 0.0)
+            left_px = left_px if in_row else LEFT_AXIS_PX + 2.0
             for name, _ in lane.names:
-                name.show_inside(self._palette.shade("paper", 0.8) if inside else None)
+                name.stand(self._lanes[0].whole if in_row else lane.whole, left_px)
+                name.show_inside(self._palette.shade("paper", 0.8) if low and not in_row else None)
+                left_px += name.boundingRect().width() + _BESIDE_PX
 
     def time_under(self, position: QPointF) -> float | None:
         """Time under a point of the scene, or None beside the plots."""
@@ -215,15 +226,12 @@ class TraceView(Pane):
         extents = [self._extent_v(item) for item in channels]
         low_v, high_v = min(low for low, _ in extents), max(high for _, high in extents)
         box.show_y(low_v, high_v)
-        left_px = LEFT_AXIS_PX + 2.0
         for channel in channels:
             curve = EnvelopeItem(self._complain)
             box.hold(curve)
             curve.show_channel(record, channel, self._palette.role(channel.role), (low_v, high_v))
             lane.curves.append((curve, channel))
-            name = LaneName(f"{channel_name(channel)}  V", whole, left_px)
-            left_px += name.boundingRect().width() + 10
-            lane.names.append((name, channel))
+            lane.names.append((LaneName(f"{channel_name(channel)}  V", whole), channel))
         box.zoomed.connect(self._zoom)
         box.panned.connect(self._pan)
         box.pressed.connect(self._press)

@@ -125,7 +125,9 @@ class TrackView(Pane):
                 else self.tr("Where the sensor breaks up along its travel is drawn here.")
             )
             return
-        self.set_note(f"{role_name(survey.role)} · {said(breakup_unit(survey))}")
+        unit = said(breakup_unit(survey))
+        told = unit if self._choice.isVisibleTo(self) else f"{role_name(survey.role)} · {unit}"
+        self.set_note(told, short=self.tr("break-up in %"))
         self._lines.show_survey(survey)
         counts = np.isfinite(survey.breakup_percent).sum(axis=0)
         self._counts.show_counts(survey.edges_percent, counts)

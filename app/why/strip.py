@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 import numpy as np
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF, QResizeEvent
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
 from analysis.control_unit.replay import Replay, RuleReplay
@@ -21,10 +21,12 @@ from app.drawing.numbers import seconds
 from app.drawing.plain import plain_tip
 from app.drawing.theme import LIGHT, Palette
 from app.language import said
+from app.views.elided_label import ElidedLabel
 from app.views.pane import Pane
 from app.views.press_row import text_line
 
-_ROW_PX = 34
+_ROW_PX, _LOW_ROW_PX = 34, 26
+_BESIDE_WORDS_PX = 18  # left and right of what a pane holds
 _RIGHT_PX = 7  # as far as the plots of Trace stand from their frame
 
 
@@ -36,13 +38,15 @@ class ControlUnitStrip(Pane):
         self._title.setText(self.tr("Control unit"))
         self.setAccessibleName(self.tr("Control unit: which fault would have been stored, and when"))
         self.sheet = _Sheet()
-        self.against = text_line("", quiet=True)
+        self.against, self._against_short = text_line("", quiet=True), ElidedLabel()
+        self._against_short.setProperty("quiet", True)
+        self._low = False
         content = QWidget()
         column = QVBoxLayout(content)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(2)
-        column.addWidget(self.sheet)
-        column.addWidget(self.against)
+        for part in (self.sheet, self.against, self._against_short):
+            column.addWidget(part)
         self.set_content(content)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.show_replay(None)
@@ -76,7 +80,31 @@ class ControlUnitStrip(Pane):
         replay = self.sheet.replay
         words = said(against_record(codes, replay)) if replay is not None and replay.rules else ""
         self.against.setText(words)
-        self.against.setVisible(bool(words))
+        self._against_short.setText(words)
+        self._fit_words()
+
+    def show_low(self, low: bool) -> None:
+        """Take less height: lower rows, and one line of words, the rest of it in its tip."""
+        self._low = low
+        self.sheet.show_low(low)
+        self._fit_words()
+
+    def hasHeightForWidth(self) -> bool:  # noqa: N802 - Qt's own name
+        """No: the words know their height, and the page of what is not shown would ask for more."""
+        return False
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Give the words the height that they need at the new width."""
+        super().resizeEvent(event)
+        self._fit_words()
+
+    def _fit_words(self) -> None:
+        """As high as its lines are: a stack of pages would guess, and leave Trace less."""
+        told = bool(self.against.text())
+        self.against.setVisible(told and not self._low)
+        self._against_short.setVisible(told and self._low)
+        width = max(self.width() - self.contentsMargins().left() - _BESIDE_WORDS_PX, 100)
+        self.against.setFixedHeight(max(self.against.heightForWidth(width), 0))
 
     def show_window(self, window: Interval) -> None:
         """Show this stretch of time."""
@@ -129,11 +157,12 @@ class _Sheet(QWidget):
         self._window = Interval(0.0, 1.0)
         self._palette = LIGHT
         self._rows: tuple[_Row, ...] = ()
+        self._row_px = _ROW_PX
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def sizeHint(self) -> QSize:
         """A row for each rule."""
-        return QSize(300, _ROW_PX * max(len(self.replay.rules) if self.replay is not None else 1, 1))
+        return QSize(300, self._row_px * max(len(self.replay.rules) if self.replay is not None else 1, 1))
 
     def minimumSizeHint(self) -> QSize:
         """As high as its rows."""
@@ -143,6 +172,11 @@ class _Sheet(QWidget):
     def rows(self) -> tuple[_Row, ...]:
         """What is drawn, from the top."""
         return self._rows
+
+    def show_low(self, low: bool) -> None:
+        """Draw lower rows, or such of full height."""
+        self._row_px = _LOW_ROW_PX if low else _ROW_PX
+        self.updateGeometry()
 
     def show_replay(self, replay: Replay | None) -> None:
         """Draw this from now on."""
@@ -226,18 +260,27 @@ class _Sheet(QWidget):
             painter.drawLine(QPointF(x, box.top() + 10), QPointF(x, foot))
         painter.setPen(QColor(palette.quiet))
         place = QRectF(box.left() + 2, box.top(), box.width() - 4, 13)
-        painter.drawText(
-            place, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, self.told(row.rule)
-        )
+        words = self.told_within(row.rule, QFontMetricsF(painter.font()), place.width())
+        painter.drawText(place, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, words)
 
     def _name(self, rule: RuleReplay) -> str:
         if rule.kind is RuleKind.COMPARISON and self.replay is not None and self.replay.modelled:
             return self.tr("comparison with the other side, modelled as sound, not recorded")
         return said(RULE_NAMES[rule.kind])
 
-    def told(self, rule: RuleReplay) -> str:
-        """What is written on a rule's row."""
+    def told_within(self, rule: RuleReplay, metrics: QFontMetricsF, width: float) -> str:
+        """What is written on a rule's row that is so wide: its name gives way, never what came of it."""
+        words = self.told(rule)
+        over = metrics.horizontalAdvance(words) - width
+        if over <= 0.0:
+            return words
         name = self._name(rule)
+        room = metrics.horizontalAdvance(name) - over
+        return self.told(rule, metrics.elidedText(name, Qt.TextElideMode.ElideRight, max(room, 0.0)))
+
+    def told(self, rule: RuleReplay, name: str = "") -> str:
+        """What came of a rule, behind its name or another one."""
+        name = name or self._name(rule)
         if rule.stored_s:
             times = ", ".join(seconds(item, 0.01) for item in rule.stored_s[:3])
             more = self.tr(" and more") if len(rule.stored_s) > 3 else ""

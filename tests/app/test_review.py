@@ -142,7 +142,18 @@ def test_a_chosen_crossing_is_shown_alone_until_it_is_let_go(qtbot: QtBot, revie
     assert page.track.singled_out == (1,)
     QTest.keyClick(review, Qt.Key.Key_Escape)
     assert len(page.trace.stretches) == len(page.overview.stretches) == 6
-    assert page.track.singled_out == ()
+    assert not page.track.singled_out
+
+
+def test_a_chosen_crossing_is_let_go_with_its_record_and_is_alone_again_when_we_go_back(
+    qtbot: QtBot, review: Window
+) -> None:
+    QTest.keyClick(review, Qt.Key.Key_N)
+    QTest.keyClick(review, Qt.Key.Key_PageDown)
+    assert not review.page.track.singled_out
+    assert len(review.page.trace.stretches) == 6
+    QTest.keyClick(review, Qt.Key.Key_Left, Qt.KeyboardModifier.AltModifier)
+    assert list(review.page.track.singled_out) == [0]
 
 
 def test_the_reading_follows_the_pointer_where_the_view_moves_under_it(qtbot: QtBot, review: Window) -> None:

@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QLocale, Qt
+from PySide6.QtGui import QFontMetricsF
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QComboBox, QScrollArea, QToolButton, QWidget
 from pytestqt.qtbot import QtBot
@@ -16,7 +17,10 @@ from app.language import install_language
 from app.main_window import Window
 from app.session import Tools
 from app.settings import MemoryStore, Settings
+from app.views.elided_label import ElidedLabel
 from app.views.fit_screen import fit_screen, keep_on_screen
+from app.views.trace import TraceView
+from app.why.strip import ControlUnitStrip
 from tests.app.conftest import Bench
 from tests.app.real_files import shown
 from tests.app.test_pictures import bench, enter
@@ -98,11 +102,87 @@ def test_lanes_and_track_are_more_than_lines(qtbot: QtBot, small: Window) -> Non
     assert foot.y() - top.y() >= 40
 
 
-def test_names_stand_above_the_lanes_again_where_there_is_room(qtbot: QtBot, small: Window) -> None:
-    first = small.page.trace.lanes[0]
-    qtbot.waitUntil(lambda: first.names[0][0].is_inside)
+def hidden(trace: TraceView) -> list[str]:
+    """Names of lanes that lie over a curve, or over each other."""
+    names = [name for lane in trace.lanes for name, _ in lane.names]
+    boxes = [lane.box.sceneBoundingRect() for lane in trace.lanes]
+    others = {name: [item.sceneBoundingRect() for item in names if item is not name] for name in names}
+    return [
+        name.text()
+        for name in names
+        if any(name.sceneBoundingRect().intersects(box) for box in (*boxes, *others[name]))
+    ]
+
+
+def test_names_stand_in_a_row_above_low_lanes_and_each_above_its_own_where_there_is_room(
+    qtbot: QtBot, small: Window
+) -> None:
+    trace = small.page.trace
+    qtbot.waitUntil(lambda: len({lane.names[0][0].sceneBoundingRect().top() for lane in trace.lanes}) == 1)
+    qtbot.waitUntil(lambda: hidden(trace) == [])
     small.resize(1366, 768)
-    qtbot.waitUntil(lambda: not small.page.trace.lanes[0].names[0][0].is_inside)
+    qtbot.waitUntil(lambda: len({lane.names[0][0].sceneBoundingRect().top() for lane in trace.lanes}) == 3)
+    qtbot.waitUntil(lambda: hidden(trace) == [])
+
+
+def with_control_unit(qtbot: QtBot, window: Window) -> ControlUnitStrip:
+    """The control unit under Trace, after it has run the record."""
+    QTest.keyClick(window, Qt.Key.Key_U)
+    strip = window.page.control_unit
+    qtbot.waitUntil(lambda: len(strip.sheet.rows) > 0, timeout=20_000)
+    qtbot.waitUntil(lambda: strip.height() == strip.sizeHint().height())
+    return strip
+
+
+def test_the_control_unit_under_trace_leaves_room_for_curves_and_track(qtbot: QtBot, small: Window) -> None:
+    with_control_unit(qtbot, small)
+    trace, track = small.page.trace, small.page.track
+    qtbot.waitUntil(lambda: min(lane.box.size_px()[1] for lane in trace.lanes) >= 16)
+    qtbot.waitUntil(lambda: hidden(trace) == [])
+    top, foot = track.viewport_point(50.0, track.top_percent), track.viewport_point(50.0, 0.0)
+    assert foot.y() - top.y() >= 35
+
+
+def test_what_came_of_a_rule_is_never_cut(qtbot: QtBot, small: Window) -> None:
+    strip = with_control_unit(qtbot, small)
+    metrics = QFontMetricsF(strip.font())
+    for row in strip.sheet.rows:
+        whole = strip.sheet.told(row.rule)
+        for width in (0.7 * metrics.horizontalAdvance(whole), 1e4):
+            told = strip.sheet.told_within(row.rule, metrics, width)
+            assert told.split(": ")[-1] == whole.split(": ")[-1]
+        if len(whole) > 60:
+            assert metrics.horizontalAdvance(strip.sheet.told_within(row.rule, metrics, 330.0)) <= 330.0
+
+
+def test_the_control_unit_takes_no_more_room_than_it_fills_and_gives_it_back(
+    qtbot: QtBot, small: Window
+) -> None:
+    small.resize(1366, 728)
+    trace, track = small.page.trace, small.page.track
+    qtbot.waitUntil(lambda: trace.height() + track.height() > 550)
+    before = trace.height() / track.height()
+    strip = with_control_unit(qtbot, small)
+    qtbot.waitUntil(lambda: strip.y() - trace.geometry().bottom() <= 8)
+    strip.show_codes(("AB-123",))
+    lines = strip.against.heightForWidth(strip.against.width())
+    qtbot.waitUntil(lambda: strip.against.height() == lines)
+    QTest.keyClick(small, Qt.Key.Key_U)
+    qtbot.waitUntil(lambda: trace.height() + track.height() > 550)
+    qtbot.waitUntil(lambda: trace.height() / track.height() == pytest.approx(before, rel=0.02))
+
+
+def test_the_note_of_the_track_is_whole_while_a_band_is_judged(qtbot: QtBot, small: Window) -> None:
+    small.resize(1366, 728)
+    QTest.keyClick(small, Qt.Key.Key_B)
+    track = small.page.track
+    note = track.findChild(ElidedLabel, "paneNote")
+    assert isinstance(note, ElidedLabel)
+    qtbot.waitUntil(lambda: note.shown_text() == note.text() == track.accessibleDescription())
+    small.resize(WIDTH, HEIGHT)
+    qtbot.waitUntil(lambda: len(note.text()) < len(track.accessibleDescription()))
+    qtbot.waitUntil(lambda: note.shown_text() == note.text())
+    assert track.accessibleDescription() in note.toolTip()
 
 
 def test_a_word_of_a_record_is_whole(qtbot: QtBot, small: Window) -> None:
