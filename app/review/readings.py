@@ -19,8 +19,7 @@ class Reading:
     volts : tuple of (Channel, float)
         In the order of `in_role_order`; NaN where a sample is missing.
     travel_percent : float or None
-        From where the arm was found to be, else, of a record that was not swept, from the channels' ratio,
-        else unknown.
+        Where the arm was found to be; before that is found out, what the channels' ratio says; else unknown.
     """
 
     time_s: float
@@ -57,10 +56,8 @@ def travel_at(
     values: tuple[tuple[Channel, float], ...] = (),
 ) -> float | None:
     """Where the arm was at a moment, in % of travel, or None where that cannot be told."""
-    known = survey.whereabouts(record.name, moment_s) if survey is not None else None
-    swept = survey is not None and survey.path(record.name) is not None
-    if known is not None or swept:
-        return known
+    if survey is not None:  # a signal that breaks up says of no sample where the arm is
+        return survey.whereabouts(record.name, moment_s)
     by_role = {channel.role: value for channel, value in values if channel.role is not None}
     signal_v, reference_v = by_role.get(Role.SIGNAL), by_role.get(Role.REFERENCE)
     if signal_v is None or reference_v is None:

@@ -42,9 +42,11 @@ class WheelPlaces:
         if record is None or not isinstance(readings, PointReading):
             return None
         surveys = self.findings.surveys if self.findings is not None else ()
-        survey = next((item for item in surveys if item.path(record.name) is not None), None)
+        if surveys:
+            told = (travel_at(record, readings.time_s, survey) for survey in surveys)
+            return next((travel for travel in told if travel is not None), None)
         values = tuple((channel, one.value) for channel, one in readings.channels if one is not None)
-        return travel_at(record, readings.time_s, survey, values)
+        return travel_at(record, readings.time_s, None, values)
 
     def drop_v(self, marker: Marker, readings: MarkerReadings | None) -> tuple[float, float] | None:
         """How far the signal lies below what belongs to the arm's place, and what belongs there, in volts.

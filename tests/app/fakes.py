@@ -33,6 +33,8 @@ RATE_HZ = 10_000.0
 SWEEPS = 6
 SWEEP_S = 2.0
 BAND = Interval(41.9, 47.7)
+REST_PERCENT = 59.0
+"""Where the arm rests while ground, reference and harness are looked at."""
 
 
 class FakeOpened:
@@ -133,6 +135,9 @@ def worn_findings(capture: Capture | None = None, tick: Tick = ignore) -> Findin
             crossing = Interval(float(time_s[place[0]]), float(time_s[place[-1]]))
             times.append(CrossingTime(record, crossing, True, float(np.nanmax(row[inside]))))
     survey = TrackSurvey(Role.SIGNAL, edges, tuple(crossings), np.array(rows), 0.4, tuple(paths))
+    ends_s = np.array([0.0, 3.0])
+    rests = (ArmPath(f"{n:03d}", ends_s, np.full(2, REST_PERCENT), np.full(2, 0.1)) for n in (1, 2, 3))
+    survey = replace(survey, resting=tuple(rests))
     band = Band(BAND, Interval(2.09, 2.37), 0.3, 0.4, 0.98, 12, 12, 36.1, "ground", "004", tuple(times))
     tick(1.0)
     return Findings(

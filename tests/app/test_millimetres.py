@@ -6,17 +6,19 @@ import csv
 import io
 import math
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QStyleOptionViewItem
 from pytestqt.qtbot import QtBot
 
+from analysis.diagnosis.findings import Findings
 from analysis.intervals import Interval
 from app.main_window import Window
 from app.views.marker_tables import PlaceDelegate
 from tests.app.conftest import Bench
-from tests.app.fakes import worn_capture
+from tests.app.fakes import worn_capture, worn_findings
 
 
 def by_hand_mm(travel_percent: float) -> float:
@@ -70,6 +72,26 @@ def test_a_point_says_where_arm_and_wheel_were(qtbot: QtBot, review: Window) -> 
     assert float(first["Travel / %"]) == pytest.approx(travel_percent, abs=0.01)
     assert float(first["Height from / mm"]) == pytest.approx(by_hand_mm(travel_percent), abs=0.01)
     assert first["Height to / mm"] == ""
+
+
+def test_a_point_in_a_record_at_rest_says_where_the_arm_rested(
+    qtbot: QtBot, window: Window, bench: Bench
+) -> None:
+    # The signal there is 59 % of the feed: only what was found says otherwise.
+    bench.findings = lambda capture, tick: rested_at(44.0, worn_findings(capture, tick))
+    with qtbot.waitSignal(window.session.findings_changed):
+        window.open_file(Path("worn.h5"))
+    window.focus.show_record("003")
+    window.desk.markers.mark_moment(1.5)
+    qtbot.waitUntil(lambda: bool(window.page.markers.readings.rows))
+    assert dict(window.page.markers.readings.rows)["Travel"] == ("44.0 %",)
+
+
+def rested_at(travel_percent: float, findings: Findings) -> Findings:
+    """The same, with an arm that rested at another place."""
+    (survey,) = findings.surveys
+    moved = [replace(item, travel_percent=0.0 * item.time_s + travel_percent) for item in survey.resting]
+    return replace(findings, surveys=(replace(survey, resting=tuple(moved)),))
 
 
 def test_a_span_of_time_has_no_place(qtbot: QtBot, review: Window) -> None:

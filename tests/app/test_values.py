@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import itertools
+from dataclasses import replace
 
 import numpy as np
 import pytest
@@ -10,7 +11,7 @@ from PySide6.QtCore import QRectF
 from PySide6.QtGui import QColor, QImage, QPainter, QTransform
 from PySide6.QtWidgets import QApplication
 
-from analysis.captures.model import Role
+from analysis.captures.model import ArraySource, Role
 from analysis.diagnosis.findings import ArmPath
 from analysis.intervals import Interval
 from app.drawing import numbers
@@ -24,7 +25,7 @@ from app.review.readings import in_role_order, read_at
 from app.review.view_history import View, ViewHistory
 from app.views.records import missing_steps
 from app.words import record_names
-from tests.app.fakes import worn_capture, worn_findings
+from tests.app.fakes import REST_PERCENT, worn_capture, worn_findings
 
 
 def test_a_new_view_forgets_what_lay_ahead() -> None:
@@ -113,6 +114,20 @@ def test_without_a_path_travel_is_the_ratio_of_the_channels() -> None:
     signal_v, reference_v, ground_v = (value for _, value in reading.volts)
     ratio = 100 * (signal_v - ground_v) / (reference_v - ground_v)
     assert reading.travel_percent == pytest.approx(ratio)
+
+
+def test_a_signal_that_drops_out_does_not_move_an_arm_that_rests() -> None:
+    record = worn_capture().record("003")
+    signal, *others = record.channels
+    dropped = replace(signal, source=ArraySource(np.zeros(len(record))))
+    reading = read_at(replace(record, channels=(dropped, *others)), 0.5, worn_findings().surveys[0])
+    assert reading.volts[0][1] == 0.0
+    assert reading.travel_percent == REST_PERCENT
+
+
+def test_where_nobody_found_the_arm_no_place_is_read() -> None:
+    survey = replace(worn_findings().surveys[0], resting=())
+    assert read_at(worn_capture().record("001"), 0.5, survey).travel_percent is None
 
 
 def test_a_file_may_order_its_channels_as_it_likes() -> None:
