@@ -83,7 +83,7 @@ def _brief(marker: Marker, read: MarkerReadings | None, subject: Subject) -> str
 
 
 def _drop(marker: Marker, read: PointReading, subject: Subject) -> Wording | None:
-    """How far the signal dropped, where it did."""
+    """How far the signal dropped or rose, where it did."""
     signal = {channel.role: one for channel, one in read.channels}.get(Role.SIGNAL)
     record = next((item for item in subject.capture.records if item.name == _record(marker)), None)
     if signal is None or record is None:
@@ -92,7 +92,10 @@ def _drop(marker: Marker, read: PointReading, subject: Subject) -> Wording | Non
     if dropped is None:
         return None
     # The arm's place is known no better than to hundredths of a volt.
-    return say("drop {drop_v:.2f} V below {belongs_v:.2f} V", drop_v=dropped[0], belongs_v=dropped[1])
+    drop_v, belongs_v = dropped
+    if drop_v < 0.0:
+        return say("rise {rise_v:.2f} V above {belongs_v:.2f} V", rise_v=-drop_v, belongs_v=belongs_v)
+    return say("drop {drop_v:.2f} V below {belongs_v:.2f} V", drop_v=drop_v, belongs_v=belongs_v)
 
 
 def _record(marker: Marker) -> str:

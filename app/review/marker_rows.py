@@ -54,14 +54,15 @@ def marker_grid(marker: Marker, read: MarkerReadings | None, places: WheelPlaces
 def brief(read: MarkerReadings | None, drop_v: tuple[float, float] | None = None) -> str:
     """The one figure that says most; a dash where nothing is read yet, or nothing can be.
 
-    Of a point how far the signal dropped, or else its level; of a span its height from peak to peak; of a
-    stretch of travel how likely a band is.
+    Of a point how far the signal dropped or rose, or else its level; of a span its height from peak to peak;
+    of a stretch of travel how likely a band is.
 
     Parameters
     ----------
     read : MarkerReadings or None
     drop_v : (float, float) or None
-        How far the signal of a point lies below what belongs there, and what belongs there, in volts.
+        How far the signal of a point lies below what belongs there (negative: above), and what belongs
+        there, in volts.
     """
     if isinstance(read, TravelReadings):
         return said(place_words(read.band.confidence, with_odds=False))
@@ -71,7 +72,8 @@ def brief(read: MarkerReadings | None, drop_v: tuple[float, float] | None = None
         return NO_VALUE
     if drop_v is not None:
         # The arm's place is known no better than to a hundredth of a volt.
-        return _tr("drop {drop}").format(drop=f"{figure(drop_v[0], 2)} V")
+        text = _tr("drop {drop}") if drop_v[0] > 0.0 else _tr("rise {drop}")
+        return text.format(drop=f"{figure(abs(drop_v[0]), 2)} V")
     first = next((item for _, item in in_order(read.channels) if item is not None), None)
     return volts(first.value) if first is not None else NO_VALUE
 

@@ -54,7 +54,7 @@ def heads(findings: Findings | None = None) -> tuple[str, ...]:
         _tr("Travel / %"),
         _tr("Height from / mm"),
         _tr("Height to / mm"),
-        _tr("Signal dropped by / V"),
+        _tr("Drop of the signal (negative: rise) / V"),
         _tr("Volts from / V"),
         _tr("Volts to / V"),
         _tr("Expect it from / % of crossings"),

@@ -110,12 +110,13 @@ def grid(
 
 
 def _drop_rows(drop_v: tuple[float, float] | None) -> list[tuple[str, str]]:
-    """How far the signal lies below what belongs to the arm's place."""
+    """How far the signal lies below, or above, what belongs to the arm's place."""
     if drop_v is None:
         return []
-    text = _tr("{drop} below {belongs}")
-    drop, belongs = (f"{figure(value, 2)} V" for value in drop_v)  # the arm's place is known no better
-    return [(_tr("Drop"), text.format(drop=drop, belongs=belongs))]
+    drop, belongs = (f"{figure(abs(value), 2)} V" for value in drop_v)  # the arm's place is known no better
+    if drop_v[0] < 0.0:
+        return [(_tr("Rise"), _tr("{drop} above {belongs}").format(drop=drop, belongs=belongs))]
+    return [(_tr("Drop"), _tr("{drop} below {belongs}").format(drop=drop, belongs=belongs))]
 
 
 def _place_rows(travel_percent: Place | None, height_mm: Place | None) -> list[tuple[str, str]]:

@@ -51,7 +51,8 @@ class WheelPlaces:
     def drop_v(self, marker: Marker, readings: MarkerReadings | None) -> tuple[float, float] | None:
         """How far the signal lies below what belongs to the arm's place, and what belongs there, in volts.
 
-        None where it is no drop, or the arm's path is not known, or no band says how travel becomes volts.
+        Negative where it lies above; None where it is neither drop nor rise, the arm's path is not known, or
+        no band says how travel becomes volts.
         """
         if not isinstance(marker, PointMarker) or not isinstance(readings, PointReading):
             return None

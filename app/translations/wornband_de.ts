@@ -9518,6 +9518,11 @@
         <translation>zu lang zum Auswerten</translation>
     </message>
     <message>
+        <source>rise {rise_v:.2f} V above {belongs_v:.2f} V</source>
+        <extracomment>analysis/reports/marker_readings.py</extracomment>
+        <translation>Anstieg {rise_v:.2f} V über {belongs_v:.2f} V</translation>
+    </message>
+    <message>
         <source>drop {drop_v:.2f} V below {belongs_v:.2f} V</source>
         <extracomment>analysis/reports/marker_readings.py</extracomment>
         <translation>Einbruch {drop_v:.2f} V unter {belongs_v:.2f} V</translation>
@@ -11705,6 +11710,11 @@
         <translation>Einbruch {drop}</translation>
     </message>
     <message>
+        <source>rise {drop}</source>
+        <extracomment>app/review/marker_rows.py</extracomment>
+        <translation>Anstieg {drop}</translation>
+    </message>
+    <message>
         <source>{height} p–p</source>
         <extracomment>app/review/marker_rows.py</extracomment>
         <translation>{height} Sp–Sp</translation>
@@ -11825,9 +11835,9 @@
         <translation>Höhe bis / mm</translation>
     </message>
     <message>
-        <source>Signal dropped by / V</source>
+        <source>Drop of the signal (negative: rise) / V</source>
         <extracomment>app/review/marker_sheet.py</extracomment>
-        <translation>Einbruch des Signals / V</translation>
+        <translation>Einbruch des Signals (negativ: Anstieg) / V</translation>
     </message>
     <message>
         <source>Volts from / V</source>
@@ -11870,14 +11880,24 @@
         <translation>Höhe: mm Radweg ab der Normalhöhe</translation>
     </message>
     <message>
-        <source>{drop} below {belongs}</source>
+        <source>Rise</source>
         <extracomment>app/review/marker_words.py</extracomment>
-        <translation>{drop} unter {belongs}</translation>
+        <translation>Anstieg</translation>
+    </message>
+    <message>
+        <source>{drop} above {belongs}</source>
+        <extracomment>app/review/marker_words.py</extracomment>
+        <translation>{drop} über {belongs}</translation>
     </message>
     <message>
         <source>Drop</source>
         <extracomment>app/review/marker_words.py</extracomment>
         <translation>Einbruch</translation>
+    </message>
+    <message>
+        <source>{drop} below {belongs}</source>
+        <extracomment>app/review/marker_words.py</extracomment>
+        <translation>{drop} unter {belongs}</translation>
     </message>
     <message>
         <source>Height</source>

@@ -19,11 +19,12 @@ from pytestqt.qtbot import QtBot
 from analysis.captures.model import Channel, Role
 from analysis.intervals import Interval
 from analysis.review.model import TravelSpan
-from analysis.review.readings import TravelReadings
+from analysis.review.readings import PointReading, TravelReadings
+from analysis.signals.measurement import Reading
 from app.main_window import Window
 from app.review.marker_rows import brief
 from app.review.marker_sheet import rows
-from app.review.marker_words import Grid
+from app.review.marker_words import Grid, grid
 from app.settings import MemoryStore, Settings
 from app.settings_file import SettingsFile
 from app.views.marker_tables import MarkerRow, shortened
@@ -261,7 +262,7 @@ def test_what_is_copied_holds_what_the_list_and_the_readings_show(qtbot: QtBot, 
     review.actions_by_name["copy_csv"].trigger()
     *point, stretch = copied()
     assert [line["Channel"] for line in point] == ["Signal", "Reference", "Ground"]  # as they are shown
-    assert float(point[0]["Signal dropped by / V"]) == pytest.approx(drop_v, abs=0.03)
+    assert float(point[0]["Drop of the signal (negative: rise) / V"]) == pytest.approx(drop_v, abs=0.03)
     low, high = (float(stretch[f"Expect it {end} / % of crossings"]) for end in ("from", "to"))
     assert shown["Expect it on"] == (f"{low:.0f}–{high:.0f} % of crossings",)
 
@@ -344,3 +345,10 @@ def test_a_long_name_leaves_room_for_the_times_of_a_span(qtbot: QtBot, review: W
     qtbot.waitUntil(lambda: table.columnWidth(1) >= table.fontMetrics().horizontalAdvance(place) + 12)
     assert shortened(line, table.columnWidth(1) - 12, table.fontMetrics()).endswith(place)
     assert sum(table.columnWidth(column) for column in range(3)) <= table.viewport().width()
+
+
+def test_a_point_where_the_signal_rose_is_listed_by_how_far() -> None:
+    reading = PointReading(1.0, ((signal(), Reading(4.547, 0.0, 0.01, True)),))
+    assert brief(reading, (-1.43, 3.12)) == "rise 1.43 V"
+    assert dict(grid(reading, drop_v=(-1.43, 3.12)).rows)["Rise"] == ("1.43 V above 3.12 V",)
+    assert "Drop" not in dict(grid(reading, drop_v=(-1.43, 3.12)).rows)

@@ -109,3 +109,21 @@ def _signal_v(record: Record, time_s: float) -> float:
         for channel, item in read_point(record, time_s).channels
         if channel.role is Role.SIGNAL and item is not None
     )
+
+
+def test_where_a_lost_contact_lets_the_signal_rise_that_is_what_is_said() -> None:
+    with open_capture(SAMPLE.with_name("W1072-front-left-height.h5")) as opened:
+        capture = opened.capture
+        findings = examine(capture)
+        crossing = findings.bands[0].crossings[-1]
+        record = next(item for item in capture.records if item.name == crossing.record)
+        moments = [crossing.time.start + share * crossing.time.length for share in (0.3, 0.4, 0.5)]
+        at_s = max(moments, key=lambda time_s: _signal_v(record, time_s))
+        read_v = _signal_v(record, at_s)
+        markers = (PointMarker("p", record.name, at_s, "the rise"),)
+        subject = Subject(capture, findings, review=Review(markers=markers))
+        told = next(block.items for block in what_was_said(subject) if isinstance(block, Items))
+    rise_v, belongs_v = map(float, re.findall(r"rise ([\d.]+) V above ([\d.]+) V", told[0])[0])
+    assert rise_v == pytest.approx(read_v - belongs_v, abs=0.011)
+    assert rise_v > 1.0
+    assert findings.bands[0].volts.start - 0.05 <= belongs_v <= findings.bands[0].volts.stop + 0.05
