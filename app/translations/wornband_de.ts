@@ -4708,9 +4708,9 @@
         <translation>Bezugsspannung, Schwankung</translation>
     </message>
     <message>
-        <source>Signal at rest, largest change</source>
+        <source>Change at rest</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation>Signal in Ruhe, größte Änderung</translation>
+        <translation>Änderung in Ruhe</translation>
     </message>
     <message>
         <source>Outermost level of the signal while it follows the arm</source>
