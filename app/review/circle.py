@@ -366,4 +366,4 @@ class ReviewCircle(QObject):
         value = float(worst(survey.breakup_percent[:, place : place + 1])[0])
         count = int(np.isfinite(column).sum())
         self._window.pointer.forget()
-        self._window.readout.show_place(travel_percent, value if count else None, count)
+        self._window.readout.show_place(travel_percent, value if count else None, count, survey.role)

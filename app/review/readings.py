@@ -20,11 +20,14 @@ class Reading:
         In the order of `in_role_order`; NaN where a sample is missing.
     travel_percent : float or None
         Where the arm was found to be; before that is found out, what the channels' ratio says; else unknown.
+    track : Role
+        Whose travel that is: the second track of a sensor has an electrical travel of its own.
     """
 
     time_s: float
     volts: tuple[tuple[Channel, float], ...]
     travel_percent: float | None
+    track: Role = Role.SIGNAL
 
 
 def read_at(record: Record, moment_s: float, survey: TrackSurvey | None) -> Reading:
@@ -40,7 +43,8 @@ def read_at(record: Record, moment_s: float, survey: TrackSurvey | None) -> Read
     index = record.index_at(moment_s)
     values = tuple((channel, _one(channel, index)) for channel in in_role_order(record.channels))
     time_s = record.first_sample_s + index * record.sample_interval_s
-    return Reading(time_s, values, travel_at(record, moment_s, survey, values))
+    track = survey.role if survey is not None else Role.SIGNAL
+    return Reading(time_s, values, travel_at(record, moment_s, survey, values), track)
 
 
 def in_role_order(channels: tuple[Channel, ...]) -> tuple[Channel, ...]:

@@ -1396,6 +1396,11 @@
         <translation>größter Aussetzer {worst}</translation>
     </message>
     <message>
+        <source>{travel} of travel, second signal</source>
+        <extracomment>app/views/readout.py</extracomment>
+        <translation>{travel} des Wegs, Signal 2</translation>
+    </message>
+    <message>
         <source>{travel} of travel</source>
         <extracomment>app/views/readout.py</extracomment>
         <translation>{travel} des Wegs</translation>

@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QTextDocumentFragment
 from PySide6.QtWidgets import QLabel, QWidget
 
+from analysis.captures.model import Role
 from analysis.vehicle.heights import VehicleHeights
 from analysis.wording import plural
 from app.drawing.numbers import millimetres, percent, seconds, volts
@@ -34,7 +35,7 @@ class Readout(QLabel):
         self._reading = (reading, resolution_s)
         parts = [f"<b>{seconds(reading.time_s, resolution_s)}</b>"]
         if reading.travel_percent is not None:
-            parts += self._place(reading.travel_percent)
+            parts += self._place(reading.travel_percent, reading.track)
         for channel, value_v in reading.volts:
             colour = self._palette.role(channel.role).name()
             name = escape(channel_name(channel))
@@ -54,10 +55,12 @@ class Readout(QLabel):
         self._reading = None
         self.clear()
 
-    def show_place(self, travel_percent: float, breakup_percent: float | None, tested: int) -> None:
-        """Show what is known of a place on the track, and how often the arm went over it."""
+    def show_place(
+        self, travel_percent: float, breakup_percent: float | None, tested: int, track: Role = Role.SIGNAL
+    ) -> None:
+        """Show what is known of a place on a track, and how often the arm went over it."""
         self._reading = None
-        parts = self._place(travel_percent)
+        parts = self._place(travel_percent, track)
         if breakup_percent is None:
             parts.append(self.tr("not tested"))
         else:
@@ -71,7 +74,10 @@ class Readout(QLabel):
         if self._reading is not None:
             self.show_reading(*self._reading)
 
-    def _place(self, travel_percent: float) -> list[str]:
+    def _place(self, travel_percent: float, track: Role) -> list[str]:
+        if track is Role.SECOND_SIGNAL:  # neither the signal's travel nor what is known of its heights
+            told = self.tr("{travel} of travel, second signal")
+            return [told.format(travel=f"<b>{percent(travel_percent)}</b>")]
         parts = [self.tr("{travel} of travel").format(travel=f"<b>{percent(travel_percent)}</b>")]
         if self._heights is None:
             return parts

@@ -97,8 +97,15 @@ def test_a_sensor_with_two_tracks_offers_both(qtbot: QtBot, window: Window, benc
     assert choice.isVisible()
     assert choice.currentText() == "Signal"
     choice.setFocus()
+    qtbot.waitUntil(lambda: "% of travel" in window.readout.plain_text())
+    assert "second signal" not in window.readout.plain_text()
     QTest.keyClick(choice, Qt.Key.Key_Down)
     assert window.page.track.survey is second
+    # Each track has an electrical travel of its own: nobody takes one for the other.
+    qtbot.waitUntil(lambda: "% of travel, second signal" in window.readout.plain_text())
+    hands.point(window.page.track.canvas, at_travel(window, 70.0))
+    qtbot.waitUntil(lambda: "tested" in window.readout.plain_text())
+    assert "% of travel, second signal" in window.readout.plain_text()
 
 
 def test_stairs_leave_a_gap_where_nothing_was_visited() -> None:
