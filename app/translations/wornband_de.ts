@@ -4608,11 +4608,6 @@
         <translation>Die Bezugsspannung bei angestecktem Sensor und eingeschalteter Zündung aufzeichnen.</translation>
     </message>
     <message>
-        <source>Record {record}: {action}.</source>
-        <extracomment>analysis/diagnosis/advice.py</extracomment>
-        <translation>Aufzeichnung {record}: {action}.</translation>
-    </message>
-    <message>
         <source>Sweep the arm slowly through its whole travel, four times, hands off the harness.</source>
         <extracomment>analysis/diagnosis/advice.py</extracomment>
         <translation>Den Hebel viermal langsam über seinen ganzen Weg bewegen, Hände weg vom Kabelbaum.</translation>
@@ -5491,6 +5486,11 @@
         <source>say which channel is the signal, or record the signal wire</source>
         <extracomment>analysis/diagnosis/examine.py</extracomment>
         <translation>angeben, welcher Kanal das Signal ist, oder die Signalleitung aufzeichnen</translation>
+    </message>
+    <message>
+        <source>Record {record}: {action}.</source>
+        <extracomment>analysis/diagnosis/findings.py</extracomment>
+        <translation>Aufzeichnung {record}: {action}.</translation>
     </message>
     <message>
         <source>left out where there are points</source>
