@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QVBoxLayout, QW
 import analysis
 from app.settings_file import settings_path
 from app.trouble import log_file
+from app.views.dialog_buttons import dialog_buttons
 
 
 class AboutPage(QDialog):
@@ -27,7 +28,7 @@ class AboutPage(QDialog):
         self.text.setTextInteractionFlags(
             Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
         )
-        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
+        buttons = dialog_buttons(QDialogButtonBox.StandardButton.Close)
         buttons.rejected.connect(self.reject)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(18, 14, 18, 14)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayout, QWidget
 
 from app.actions import Actions, keys_page
+from app.views.dialog_buttons import dialog_buttons
 from app.views.fit_screen import fit_screen
 
 
@@ -24,7 +25,7 @@ class KeysPage(QDialog):
         self.page = QTextBrowser()
         self.page.setAccessibleName(self.tr("Keys"))
         self.page.setHtml(keys_page(actions))
-        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
+        buttons = dialog_buttons(QDialogButtonBox.StandardButton.Close)
         buttons.rejected.connect(self.reject)
         layout = QVBoxLayout(self)
         layout.addWidget(self.page)

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from analysis.reports.workshop import Workshop
+from app.views.dialog_buttons import dialog_buttons
 
 IMAGE_FILES = "*.png *.jpg *.jpeg *.bmp *.gif *.webp *.svg"
 
@@ -42,6 +43,7 @@ class WorkshopForm(QDialog):
             QPlainTextEdit(),
             QLineEdit(workshop.logo),
         )
+        self.lines.setTabChangesFocus(True)  # or the keyboard does not get out of it
         self.lines.setPlainText("\n".join(workshop.lines))
         self.lines.setFixedHeight(90)
         self.name.setAccessibleName(_tr("Name of the workshop"))
@@ -56,9 +58,7 @@ class WorkshopForm(QDialog):
         form.addRow(_tr("Name"), self.name)
         form.addRow(_tr("Address, telephone"), self.lines)
         form.addRow(_tr("Logo"), logo)
-        buttons = QDialogButtonBox(
-            QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel
-        )
+        buttons = dialog_buttons(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
         layout = QVBoxLayout(self)

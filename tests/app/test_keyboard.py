@@ -10,7 +10,7 @@ import pytest
 from PySide6.QtCore import QCoreApplication, QEvent, QLocale, QPoint, Qt
 from PySide6.QtGui import QAccessible, QImage
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QToolButton, QWidget
+from PySide6.QtWidgets import QApplication, QPlainTextEdit, QToolButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from app.actions import menu_names
@@ -22,7 +22,7 @@ from app.views.flow_row import FlowRow
 from app.views.pane import Pane
 from app.views.press_row import PressRow
 from app.views.record_form import RecordForm
-from tests.app.test_pictures import bench, enter
+from tests.app.test_pictures import DIALOGS, bench, enter
 
 __all__ = ["bench"]  # the worn capture of a car whose heights are known
 
@@ -62,7 +62,7 @@ def in_front(qtbot: QtBot, widget: QWidget) -> None:
     qtbot.waitUntil(lambda: QApplication.activeWindow() is widget)
 
 
-SCREENS = ("record", "compared", "report", "import", "watch", "keys", "why")
+SCREENS = ("record", "compared", "report", "import", "watch", "why", *DIALOGS)
 LOOKS = [*((screen, "dark") for screen in SCREENS), ("record", "light")]  # of Review with a record's words
 
 
@@ -87,6 +87,15 @@ def test_everything_that_tab_comes_to_is_in_sight_and_looks_different_then(
     assert unseen == []
     if widget is not review:
         widget.close()
+
+
+def test_tab_leaves_the_address_of_the_workshop(qtbot: QtBot, review: Window, tmp_path: Path) -> None:
+    form = enter(qtbot, review, "workshop", tmp_path)
+    in_front(qtbot, form)
+    kinds = [type(stop) for stop in by_tab(form)]
+    assert len(kinds) == 6
+    assert QPlainTextEdit in kinds
+    form.close()
 
 
 def test_tab_goes_from_column_to_column_and_through_the_evidence_as_it_is_read(

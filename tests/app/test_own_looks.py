@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QAbstractSlider,
     QGraphicsTextItem,
     QGraphicsView,
+    QPushButton,
     QScrollBar,
     QToolButton,
     QWidget,
@@ -32,6 +33,7 @@ from app.views.overview import OverviewView
 from tests.app import hands
 from tests.app.conftest import Bench
 from tests.app.fakes import worn_capture
+from tests.app.test_pictures import DIALOGS, enter
 
 
 def pixels(widget: QWidget) -> np.ndarray:
@@ -52,6 +54,17 @@ def shows(picture: np.ndarray, colour: str | QColor, within: int = 12) -> np.nda
 def is_grey(colour: QColor) -> bool:
     parts = (colour.red(), colour.green(), colour.blue())
     return max(parts) - min(parts) < 20
+
+
+@pytest.mark.parametrize("screen", DIALOGS)
+def test_the_buttons_of_a_dialog_have_no_pictures_of_the_style(
+    qtbot: QtBot, review: Window, tmp_path: Path, screen: str
+) -> None:
+    dialog = enter(qtbot, review, screen, tmp_path)
+    buttons = dialog.findChildren(QPushButton)
+    assert buttons
+    assert all(button.icon().isNull() for button in buttons)
+    dialog.close()
 
 
 # -- Records: a checklist by step with its outcome, not a row of numbered small screens with back and forward

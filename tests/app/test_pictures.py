@@ -22,7 +22,8 @@ from tests.app.hands import drop, import_worn
 from tests.watching_page.hands import watch_worn
 
 SIZES = ((1366, 768), (1920, 1080))
-SCREENS = ("review", "record", "compare", "compared", "report", "import", "watch", "keys", "why")
+DIALOGS = ("keys", "about", "workshop")
+SCREENS = ("review", "record", "compare", "compared", "report", "import", "watch", "why", *DIALOGS)
 
 
 @pytest.fixture
@@ -39,9 +40,9 @@ def enter(qtbot: QtBot, window: Window, screen: str, folder: Path) -> QWidget:
     if screen == "record":
         QTest.keyClick(window, Qt.Key.Key_F4)
         QTest.keyClick(window, Qt.Key.Key_C)
-    elif screen == "keys":
-        QTest.keyClick(window, Qt.Key.Key_F1)
-        return window.findChildren(QDialog)[-1]
+    elif screen in DIALOGS:
+        window.actions_by_name[screen].trigger()
+        return next(item for item in window.findChildren(QDialog) if item.isVisible())
     elif screen == "why":
         window.actions_by_name["why"].trigger()
         why = window.why.why
