@@ -13,6 +13,7 @@ from app.importing.column_card import CardFacts, ColumnCard
 from app.importing.draft import OUT
 from app.importing.trouble_line import TroubleLine
 from app.views.pane import Pane
+from app.views.tab_order import in_turn, stops
 
 _AT_ONCE = 5  # cards: half a frame's worth of building each (measured), as many as are in sight
 _ROOM_FOR_WIRE_PX = 740
@@ -47,6 +48,7 @@ class ColumnsPane(Pane):
         self._wanted: list[str] = []
         self._all = False
         self._sheet: QVBoxLayout | None = None
+        self._ordered: list[QWidget] = []
         self._builder = QTimer(self)
         self._builder.setInterval(0)
         self._builder.timeout.connect(lambda: self._build_on(1))
@@ -80,6 +82,7 @@ class ColumnsPane(Pane):
             self._begin()  # a column that was not shown has become a wire
         for name, card in self.cards.items():
             card.show_facts(self._facts[name])
+        self._order_stops()
         self.show_content()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -138,3 +141,11 @@ class ColumnsPane(Pane):
             card.told.connect(lambda key, word, name=name: self.told.emit(name, key, word))
             self.cards[name] = card
             self._sheet.insertWidget(self._sheet.count() - 1, card)
+        self._order_stops()
+
+    def _order_stops(self) -> None:
+        """Let Tab go through card after card; a column that becomes a wire gets fields later than others."""
+        order = [self._scroll, *(stop for card in self.cards.values() for stop in stops(card))]
+        if order != self._ordered:
+            self._ordered = order
+            in_turn(order)

@@ -119,6 +119,22 @@ def test_tab_goes_from_column_to_column_and_through_the_evidence_as_it_is_read(
     assert len(places) == len(expected)
 
 
+def test_tab_goes_through_the_columns_of_an_import_card_by_card(
+    qtbot: QtBot, review: Window, tmp_path: Path
+) -> None:
+    page = enter(qtbot, review, "import", tmp_path)
+    in_front(qtbot, page)
+    cards = list(review.imports.page.columns.cards.values())
+    stops = list(by_tab(page))
+    owners = [next((n for n, card in enumerate(cards) if card.isAncestorOf(stop)), None) for stop in stops]
+    on_cards = [owner for owner in owners if owner is not None]
+    assert on_cards == sorted(on_cards)
+    begin = next(n for n, owner in enumerate(owners) if owner is not None)
+    assert owners[begin : begin + len(on_cards)] == on_cards
+    assert stops.index(review.imports.page.files.list) < begin
+    assert stops.index(review.imports.page.import_button) > begin
+
+
 def test_backwards_tab_comes_to_the_same_controls(qtbot: QtBot, review: Window) -> None:
     in_front(qtbot, review)
     page = review.page
