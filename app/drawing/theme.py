@@ -156,6 +156,7 @@ def style_sheet(palette: Palette) -> str:
     QFrame#pane QToolButton[outlined="true"] {{ background: {p.paper}; }}
     QFrame#pane QToolButton[outlined="true"]:checked {{ background: {p.raised}; border-color: {p.ink}; }}
     QToolButton::menu-indicator {{ image: none; width: 0; }}
+    QToolButton::menu-button {{ border: 0; }}
     QPushButton {{ background: {p.raised}; border: 1px solid {p.line}; border-radius: 5px;
                    padding: 5px 12px; }}
     QPushButton:hover, QPushButton:focus {{ border-color: {p.choice}; }}
