@@ -19,6 +19,7 @@ from app.language import said
 from app.views.press_row import text_line
 from app.views.record_form import WordBox
 from app.views.report_fields import LineField
+from app.views.tall_enough import TallEnough
 
 FOUND, EVERY, RATE, COLUMN = "found", "every", "rate", "column:"
 """Where the time comes from: found out, an interval, a rate, or (followed by its name) a column."""
@@ -216,7 +217,7 @@ class ReadingForm(QScrollArea):
 
 
 def _part() -> tuple[QWidget, QFormLayout]:
-    part = QWidget()
+    part = TallEnough()  # or its wrapped lines are cut
     form = QFormLayout(part)
     form.setContentsMargins(0, 0, 0, 0)
     form.setVerticalSpacing(3)

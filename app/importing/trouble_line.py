@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
 
 
@@ -15,14 +16,23 @@ class TroubleLine(QLabel):
         self.setWordWrap(True)
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
         self.setProperty("trouble", True)
-        self.setAccessibleName(QCoreApplication.translate("trouble_line", "What is missing"))
+        self.setAccessibleDescription(QCoreApplication.translate("trouble_line", "What is missing"))
         self.hide()
 
     def show_sentence(self, sentence: str) -> None:
         """Show a sentence; nothing for an empty one."""
         self.setText(sentence)
-        self.setAccessibleDescription(sentence)
+        self._take_height()
         self.setVisible(bool(sentence))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Ask for the height of the lines at this width."""
+        super().resizeEvent(event)
+        self._take_height()
+
+    def _take_height(self) -> None:
+        """Of a form's rows that wrap, Qt gives each a share of what all of them need."""
+        self.setMinimumHeight(max(self.heightForWidth(self.width()), 0))
 
     @property
     def sentence(self) -> str:

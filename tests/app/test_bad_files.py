@@ -75,6 +75,7 @@ def test_a_file_of_another_kind_leads_to_import_and_says_there_what_is_wrong(
     bad = tmp_path / "bad.h5"
     spoil(bad)
     real_window.imports.recipes = tmp_path / "recipes"
+    real_window.setMinimumSize(1366, 728)
     real_window.open_file(bad)
     page = real_window.imports.page
 
@@ -87,6 +88,24 @@ def test_a_file_of_another_kind_leads_to_import_and_says_there_what_is_wrong(
     assert said().endswith(".")
     assert "Traceback" not in said()
     assert real_window.settings.recent == ()
+
+
+def test_what_is_wrong_is_told_whole_after_other_files(
+    qtbot: QtBot, real_window: Window, tmp_path: Path
+) -> None:
+    real_window.imports.recipes = tmp_path / "recipes"
+    real_window.setMinimumSize(1366, 728)
+    line = real_window.imports.page.reading.trouble
+    for name, spoil in (("first.h5", text_file), ("second.h5", another_hdf5)):
+        spoil(tmp_path / name)
+        real_window.open_file(tmp_path / name)
+        qtbot.waitUntil(
+            lambda name=name: Path(name).stem in real_window.imports.page.target.text(), timeout=10_000
+        )
+        real_window.show_review()
+    real_window.open_file(tmp_path / "second.h5")
+    qtbot.waitUntil(line.isVisible, timeout=10_000)
+    qtbot.waitUntil(lambda: line.height() >= line.heightForWidth(line.width()))
 
 
 @pytest.mark.parametrize("spoil", [cut_short, nothing_there, empty_file])
