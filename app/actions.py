@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from html import escape
 
@@ -211,18 +211,44 @@ class Actions:
 
 
 def keys_page(actions: Actions) -> str:
-    """Every action with its keys, as HTML for people, made from the actions themselves."""
-    parts = []
+    """Every action with its keys, as HTML for people, made from the actions themselves.
+
+    Before them stand the keys that are no actions: those that go through the window.
+    """
+    parts = [_keys_table(_tr("On every page"), _beside_actions())]
     for menu in MENUS:
-        parts.append(f"<h3>{escape(_tr(menu))}</h3><table cellpadding='3'>")
-        for action in actions.in_menu(menu):
-            keys = ", ".join(
-                key.toString(QKeySequence.SequenceFormat.NativeText) for key in action.shortcuts()
+        rows = [
+            (
+                ", ".join(key.toString(QKeySequence.SequenceFormat.NativeText) for key in action.shortcuts()),
+                str(action.property("plainTip")),
             )
-            tip = escape(str(action.property("plainTip")))
-            parts.append(f"<tr><td width='150'><b>{escape(keys)}</b></td><td>{tip}</td></tr>")
-        parts.append("</table>")
+            for action in actions.in_menu(menu)
+        ]
+        parts.append(_keys_table(_tr(menu), rows))
     return "".join(parts)
+
+
+def _keys_table(title: str, rows: Sequence[tuple[str, str]]) -> str:
+    lines = "".join(
+        f"<tr><td width='150'><b>{escape(keys)}</b></td><td>{escape(tip)}</td></tr>" for keys, tip in rows
+    )
+    return f"<h3>{escape(title)}</h3><table cellpadding='3'>{lines}</table>"
+
+
+def _beside_actions() -> list[tuple[str, str]]:
+    def native(keys: str) -> str:
+        return QKeySequence(keys).toString(QKeySequence.SequenceFormat.NativeText)
+
+    return [
+        (
+            f"{native('Tab')}, {native('Shift+Tab')}",
+            _tr("Go to the next control, or the one before"),
+        ),
+        (native("Enter"), _tr("Press the button that the keyboard is on; open the row")),
+        (native("Alt+Down"), _tr("Open the list of a field")),
+        (_tr("Alt and a letter"), _tr("Open the menu with that letter underlined")),
+        ("← → ↑ ↓", _tr("In the overview: move the shown window, show less or more")),
+    ]
 
 
 def menu_names() -> dict[str, str]:

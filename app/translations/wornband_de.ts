@@ -2610,6 +2610,41 @@
         <translation>Zeigen, welche Version das ist und wo was liegt</translation>
     </message>
     <message>
+        <source>On every page</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Auf jeder Seite</translation>
+    </message>
+    <message>
+        <source>Go to the next control, or the one before</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Zum nächsten Bedienelement gehen oder zum vorigen</translation>
+    </message>
+    <message>
+        <source>Press the button that the keyboard is on; open the row</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Die Schaltfläche drücken, auf der die Tastatur steht; die Zeile öffnen</translation>
+    </message>
+    <message>
+        <source>Open the list of a field</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Die Liste eines Feldes öffnen</translation>
+    </message>
+    <message>
+        <source>Alt and a letter</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Alt und ein Buchstabe</translation>
+    </message>
+    <message>
+        <source>Open the menu with that letter underlined</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Das Menü öffnen, in dem dieser Buchstabe unterstrichen ist</translation>
+    </message>
+    <message>
+        <source>In the overview: move the shown window, show less or more</source>
+        <extracomment>app/actions.py</extracomment>
+        <translation>Im Überblick: den gezeigten Ausschnitt verschieben, weniger oder mehr zeigen</translation>
+    </message>
+    <message>
         <source>Compare</source>
         <extracomment>app/compare/specs.py</extracomment>
         <translation>Vergleich</translation>

@@ -51,6 +51,11 @@ def test_the_keys_page_has_every_action(review: Window) -> None:
         assert spec.tip in page
 
 
+def test_the_keys_page_begins_with_the_keys_that_go_through_the_window(review: Window) -> None:
+    page = keys_page(review.actions_by_name)
+    assert page.index("Shift+Tab") < page.index("Press the button") < page.index(SPECS[0].tip)
+
+
 @pytest.mark.parametrize("size", [(1366, 768), (960, 540)])
 def test_the_window_fits_small_screens_and_two_hundred_per_cent(
     review: Window, size: tuple[int, int]
