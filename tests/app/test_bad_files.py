@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import threading
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 
 import h5py
@@ -14,6 +15,7 @@ from pytestqt.qtbot import QtBot
 from analysis.captures.model import ArraySource, Capture, Channel, Record, Role, Step
 from analysis.captures.reading import open_capture
 from analysis.captures.writing import write_capture
+from app.importing.page import ImportPage
 from app.main_window import Window
 from app.session import Tools
 from app.settings import MemoryStore, Settings
@@ -90,19 +92,22 @@ def test_a_file_of_another_kind_leads_to_import_and_says_there_what_is_wrong(
     assert real_window.settings.recent == ()
 
 
+def _is_target(page: ImportPage, name: str) -> bool:
+    return name in page.target.text()
+
+
 def test_what_is_wrong_is_told_whole_after_other_files(
     qtbot: QtBot, real_window: Window, tmp_path: Path
 ) -> None:
     real_window.imports.recipes = tmp_path / "recipes"
     real_window.setMinimumSize(1366, 728)
-    line = real_window.imports.page.reading.trouble
-    for name, spoil in (("first.h5", text_file), ("second.h5", another_hdf5)):
-        spoil(tmp_path / name)
-        real_window.open_file(tmp_path / name)
-        qtbot.waitUntil(
-            lambda name=name: Path(name).stem in real_window.imports.page.target.text(), timeout=10_000
-        )
+    page = real_window.imports.page
+    for name, spoil in (("first", text_file), ("second", another_hdf5)):
+        spoil(tmp_path / f"{name}.h5")
+        real_window.open_file(tmp_path / f"{name}.h5")
+        qtbot.waitUntil(partial(_is_target, page, name), timeout=10_000)
         real_window.show_review()
+    line = page.reading.trouble
     real_window.open_file(tmp_path / "second.h5")
     qtbot.waitUntil(line.isVisible, timeout=10_000)
     qtbot.waitUntil(lambda: line.height() >= line.heightForWidth(line.width()))
