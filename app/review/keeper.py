@@ -214,6 +214,7 @@ class ReviewKeeper(QObject):
             self._tell(error)
             self.standing_changed.emit()
         else:
+            self.told.emit(self.tr("The review is in {path} from now on").format(path=path))
             kept = replace(done.sidecar, spare=self._sidecar.spare)
             self._take_saved(replace(done, sidecar=kept))
 

@@ -1684,6 +1684,11 @@
         <translation>Die Auswertung ließ sich nirgends speichern und ist nur noch in diesem Fenster. „Auswertung woanders speichern“ legt sie dorthin, wo Sie wollen; ein weiterer Versuch gibt sie auf.</translation>
     </message>
     <message>
+        <source>The review is in {path} from now on</source>
+        <extracomment>app/review/keeper.py</extracomment>
+        <translation>Die Auswertung liegt von jetzt an unter {path}</translation>
+    </message>
+    <message>
         <source>Looking at the review</source>
         <extracomment>app/review/keeper.py</extracomment>
         <translation>Auswertung ansehen</translation>

@@ -68,3 +68,18 @@ def test_the_question_which_review_holds_stays_when_the_capture_changes_too(
     assert "another window or program changed the review" in window.page.problem_bar.text.lower()
     tools_of(window)["Take the other review"].click()
     assert labels(window) == ["theirs"]
+
+
+def test_where_a_review_is_saved_from_now_on_is_told_and_what_lay_there_keeps_its_bytes(
+    qtbot: QtBot, make: Make, path: Path, tmp_path: Path
+) -> None:
+    window = opened(qtbot, make(), path)
+    window.desk.markers.mark_moment(3.0)
+    there = tmp_path / "mine.review.json"
+    window.keeper.save_elsewhere(there)
+    assert passing(window) == f"The review is in {there} from now on"
+    taken = tmp_path / "taken.review.json"
+    taken.write_text("a shopping list")
+    window.keeper.save_elsewhere(taken)
+    assert passing(window) == "What lay in the place of this review was kept as taken.review.kept-1.json"
+    assert taken.with_name("taken.review.kept-1.json").read_text() == "a shopping list"
