@@ -16,6 +16,7 @@ from app.drawing.over_all import OverAll
 DIAMOND_PX = 5.0
 _BRACKET_PX = 7.0
 _FOOT_PX = 3.0
+_MOST_LABEL_PX = 160.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,6 +93,7 @@ class MarkItem(OverAll):
             painter.setWorldTransform(QTransform())
             painter.setClipRect(view.adjusted(-DIAMOND_PX, 0, DIAMOND_PX, 0))
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            labels: list[tuple[Mark, float, list[float]]] = []
             for mark, heights in self._marks:
                 left = to_device.map(QPointF(mark.start, 0.0)).x()
                 right = left if mark.stop is None else to_device.map(QPointF(mark.stop, 0.0)).x()
@@ -104,7 +106,10 @@ class MarkItem(OverAll):
                 else:
                     self._stretch(painter, mark, left, right, view)
                 if self._labels and mark.label:
-                    self._write(painter, mark, 0.5 * (left + right), tops, view, to_plot)
+                    labels.append((mark, 0.5 * (left + right), tops))
+            for mark, plate in self._placed(labels, QFontMetricsF(painter.font()), view):
+                self._plates.append((to_plot.mapRect(plate), mark))
+                self._write(painter, mark, plate)
         finally:
             painter.restore()
 
@@ -142,26 +147,49 @@ class MarkItem(OverAll):
         style = Qt.PenStyle.DashLine if mark.fixed else Qt.PenStyle.SolidLine
         return QPen(colour, 1.5 if mark.chosen else 1.0, style)
 
-    def _write(
-        self,
-        painter: QPainter,
-        mark: Mark,
-        x: float,
-        tops: list[float],
-        view: QRectF,
-        to_plot: QTransform,
-    ) -> None:
-        """Write the label inside the view, and remember where in the plot it stands."""
-        metrics = QFontMetricsF(painter.font())
-        text = metrics.elidedText(mark.label, Qt.TextElideMode.ElideRight, 160.0)
-        width, height = metrics.horizontalAdvance(text) + 10, metrics.height() + 2
-        plate = plate_of(x, (width, height), tops, view.adjusted(0, 0, 0, -self._foot_px))
-        self._plates.append((to_plot.mapRect(plate), mark))
+    def _placed(
+        self, labels: list[tuple[Mark, float, list[float]]], metrics: QFontMetricsF, view: QRectF
+    ) -> list[tuple[Mark, QRectF]]:
+        """Where each label stands, in the order of painting; from the left, so that choosing moves none."""
+        room, taken = view.adjusted(0, 0, 0, -self._foot_px), dict[int, QRectF]()
+        for at in sorted(range(len(labels)), key=lambda place: labels[place][0].start):
+            mark, x, tops = labels[at]
+            size = metrics.horizontalAdvance(_short(mark, metrics)) + 10, metrics.height() + 2
+            taken[at] = beside(plate_of(x, size, tops, room), list(taken.values()), room)
+        return [(labels[at][0], taken[at]) for at in range(len(labels))]
+
+    def _write(self, painter: QPainter, mark: Mark, plate: QRectF) -> None:
         painter.setPen(QPen(self._colour, 1))
         painter.setBrush(self._colour if mark.chosen else self._paper)
         painter.drawRoundedRect(plate, 3, 3)
         painter.setPen(self._paper if mark.chosen else self._ink)
+        text = _short(mark, QFontMetricsF(painter.font()))
         painter.drawText(plate, Qt.AlignmentFlag.AlignCenter, text)
+
+
+def _short(mark: Mark, metrics: QFontMetricsF) -> str:
+    return metrics.elidedText(mark.label, Qt.TextElideMode.ElideRight, _MOST_LABEL_PX)
+
+
+def beside(plate: QRectF, others: list[QRectF], view: QRectF) -> QRectF:
+    """A label that would cover others, a row further into the plot, or two; where it was if there is no room.
+
+    Parameters
+    ----------
+    plate : QRectF
+        Where it would stand, in pixels.
+    others : list of QRectF
+        Labels that are placed.
+    view : QRectF
+        The plot.
+    """
+    row_px = (plate.height() + 1.0) * (-1.0 if plate.center().y() > view.center().y() else 1.0)
+    moved = QRectF(plate)
+    while view.contains(moved):
+        if not any(moved.intersects(other) for other in others):
+            return moved
+        moved.translate(0.0, row_px)
+    return plate
 
 
 def plate_of(x: float, size: tuple[float, float], tops: list[float], view: QRectF) -> QRectF:
