@@ -203,7 +203,7 @@ class ReviewKeeper(QObject):
         return given_up
 
     def save_elsewhere(self, path: Path) -> None:
-        """Save to another file, now and from now on; nothing happens without a capture file."""
+        """Save to another file, now and until it is closed; nothing happens without a capture file."""
         self._jobs.finish(SAVING)
         if self._sidecar is None:
             return
@@ -214,7 +214,10 @@ class ReviewKeeper(QObject):
             self._tell(error)
             self.standing_changed.emit()
         else:
-            self.told.emit(self.tr("The review is in {path} from now on").format(path=path))
+            where = self.tr(
+                "Saved to {path} until the capture is closed; then the one beside it is read again"
+            )
+            self.told.emit(where.format(path=path))
             kept = replace(done.sidecar, spare=self._sidecar.spare)
             self._take_saved(replace(done, sidecar=kept))
 

@@ -57,7 +57,7 @@ DECISION_SPECS = (
         "save_elsewhere",
         "Review",
         "Save the review elsewhere…",
-        "Save the review to another file, now and from now on",
+        "Save the review to another file, now and until the capture is closed",
         "Ctrl+Shift+S",
     ),
     (

@@ -1684,9 +1684,9 @@
         <translation>Die Auswertung ließ sich nirgends speichern und ist nur noch in diesem Fenster. „Auswertung woanders speichern“ legt sie dorthin, wo Sie wollen; ein weiterer Versuch gibt sie auf.</translation>
     </message>
     <message>
-        <source>The review is in {path} from now on</source>
+        <source>Saved to {path} until the capture is closed; then the one beside it is read again</source>
         <extracomment>app/review/keeper.py</extracomment>
-        <translation>Die Auswertung liegt von jetzt an unter {path}</translation>
+        <translation>Liegt unter {path}, bis die Messung geschlossen wird; danach gilt wieder die Auswertung neben ihr</translation>
     </message>
     <message>
         <source>Looking at the review</source>
@@ -3190,9 +3190,9 @@
         <translation>Auswertung woanders speichern…</translation>
     </message>
     <message>
-        <source>Save the review to another file, now and from now on</source>
+        <source>Save the review to another file, now and until the capture is closed</source>
         <extracomment>app/review/specs.py</extracomment>
-        <translation>Die Auswertung in eine andere Datei speichern, jetzt und von nun an</translation>
+        <translation>Die Auswertung in eine andere Datei speichern, jetzt und bis die Messung geschlossen wird</translation>
     </message>
     <message>
         <source>Take the other review</source>
