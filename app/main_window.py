@@ -205,6 +205,7 @@ class Window(QMainWindow, WithRooms):
     def _lay_out_status(self) -> None:
         self.statusBar().setSizeGripEnabled(False)
         self.statusBar().addWidget(self.readout, 1)
+        self.statusBar().messageChanged.connect(lambda text: None if text else self.show_enabled())
         self.work = WorkStatus(self.statusBar(), self.page.button("cancel"), self.actions_by_name["cancel"])
         self.work.follow(self.jobs)
 
@@ -305,7 +306,8 @@ class Window(QMainWindow, WithRooms):
     def show_enabled(self) -> None:
         """Offer only what can be done now."""
         own, comparing = self.pages.currentWidget() is self.page, self.comparing
-        self.readout.setVisible(own or comparing)
+        if not (self.statusBar().currentMessage() and (own or comparing)):  # it would be painted over it
+            self.readout.setVisible(own or comparing)
         shown, passages = own and self.focus.record is not None, own and bool(self.focus.passages)
         bands = own and any(item.band is not None for item in self.focus.passages)
         can = {

@@ -11,7 +11,7 @@ from analysis.comparison.model import Tested
 from analysis.comparison.side import Side, survey_of
 from analysis.diagnosis.findings import Band, CrossingTime
 from analysis.intervals import Interval
-from analysis.wording import Wording, joined, say
+from analysis.wording import Wording, listed, say
 
 SIMILAR = 2.0
 """Speeds within this factor of each other, and sampling no slower than by it, are similar (common practice,
@@ -139,7 +139,7 @@ def _conditions(side: Side, records: list[str]) -> tuple[dict[str, frozenset[str
 
 def _states(said: frozenset[str]) -> Wording:
     """Conditions in a row; those that the program proposes can be said in any language."""
-    return joined([known_word(item) for item in sorted(said)], ", ")
+    return listed(known_word(item) for item in sorted(said))
 
 
 def _state(value: str | float) -> str:

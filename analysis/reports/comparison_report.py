@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
 
 from analysis.comparison.checks import as_compared
 from analysis.comparison.model import (
@@ -54,12 +55,19 @@ def comparison_report(comparison: Comparison) -> Report:
     )
 
 
-def check_name(item: CheckComparison) -> Wording:
-    """The check by its title, with its record where there are several; says where sizes stand for it."""
+def check_name(item: CheckComparison, called: Mapping[str, str] | None = None) -> Wording:
+    """The check by its title, with its record where there are several; says where sizes stand for it.
+
+    Parameters
+    ----------
+    item : CheckComparison
+    called : mapping or None
+        What to call a record instead of by its name in the file.
+    """
     taken, title = item.first or item.second, item.title or item.code
     name = say("{title}", title=title)
     if item.repeated and taken is not None:
-        name = say("{title}, {record}", title=title, record=taken.record)
+        name = say("{title}, {record}", title=title, record=(called or {}).get(taken.record, taken.record))
     return say("{name}, in size", name=name) if as_compared(item) != (item.first, item.second) else name
 
 

@@ -11,7 +11,7 @@ from analysis.comparison.model import Comparison, Relation
 from analysis.comparison.side import Side
 from analysis.diagnosis.findings import Findings, VerdictCode
 from analysis.reports.verdicts import is_watched
-from analysis.review.job import fact
+from analysis.review.job import fact, placed
 from analysis.review.model import Choice, Review
 from analysis.wording import Wording, joined, say
 
@@ -48,6 +48,11 @@ class Subject:
         return fact(self.review.job, self.capture, key)
 
     @property
+    def placed(self) -> Capture:
+        """The capture as it is said to be of a sensor and a car, entered or recorded."""
+        return placed(self.capture, self.review.job)
+
+    @property
     def dismissed(self) -> bool:
         """Whether the technician dismissed every band that the verdict stands on."""
         if self.findings.verdict.code not in (VerdictCode.WORN_TRACK, VerdictCode.SENSOR_OUTPUT_FAULT):
@@ -79,22 +84,22 @@ class Beside:
 
     def is_later_visit(self, subject: Subject) -> bool:
         """Whether it is the same place of the same car, measured later."""
-        return _same_place(subject.capture, self.capture) and _follows(self.capture, subject.capture)
+        return _same_place(subject.placed, self.capture) and _follows(self.capture, subject.capture)
 
     def is_earlier_visit(self, subject: Subject) -> bool:
         """Whether it is the same place of the same car, measured earlier."""
-        return _same_place(subject.capture, self.capture) and _follows(subject.capture, self.capture)
+        return _same_place(subject.placed, self.capture) and _follows(subject.capture, self.capture)
 
     def compared(self, subject: Subject) -> Comparison:
         """The two set against each other, as far as their findings tell."""
-        own, other = Side(subject.capture, subject.findings), Side(self.capture, self.findings)
+        own, other = Side(subject.placed, subject.findings), Side(self.capture, self.findings)
         if self.is_later_visit(subject):
             return compare(own, other, relation=Relation.BEFORE_AFTER)
         if self.is_earlier_visit(subject):
             return compare(other, own, relation=Relation.BEFORE_AFTER)
         if self.good:
             return compare(other, own, relation=Relation.KNOWN_GOOD)
-        sides = _side(subject.capture), _side(self.capture)
+        sides = _side(subject.placed), _side(self.capture)
         if sides == ("left", "right"):
             return compare(own, other, relation=Relation.LEFT_RIGHT)
         if sides == ("right", "left"):

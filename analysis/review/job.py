@@ -27,6 +27,9 @@ FACTS = (
 )
 """Keys of the job facts, in the order in which they are asked for."""
 
+PLACE = ("vehicle", "registration", "vin", "sensor", "mounting", "part_number")
+"""Facts that say which sensor of which car it is."""
+
 OFFER_AMOUNTS = ("part", "labour", "calibration")
 """Amounts of an offer, before tax."""
 
@@ -112,6 +115,24 @@ def with_words(job: Job, key: str, text: str | None) -> Job:
     """The job with the technician's wording of a paragraph; None takes the program's again."""
     words = {name: words for name, words in job.words.items() if name != key}
     return replace(job, words=words if text is None else {**words, key: text})
+
+
+def placed(capture: Capture, job: Job) -> Capture:
+    """The capture, stated to be of the sensor and the car that the job says.
+
+    Parameters
+    ----------
+    capture : Capture
+    job : Job
+
+    Returns
+    -------
+    Capture
+        The same value where the job says nothing else of these.
+    """
+    said = {key: fact(job, capture, key) for key in PLACE if key in job.facts}
+    other = {key: text for key, text in said.items() if text != capture.text(key).strip()}
+    return replace(capture, attributes={**capture.attributes, **other}) if other else capture
 
 
 def fact(job: Job, capture: Capture, key: str) -> str:

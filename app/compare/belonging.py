@@ -16,32 +16,32 @@ from app.compare.side import CompareSide
 
 def pairing(asked: Relation, sides: Sequence[CompareSide]) -> Pairing:
     """How both sides are told of; as was asked while there are not two."""
-    positions = _positions(sides)
-    return pairing_of(asked, *positions) if positions is not None else Pairing(asked)
+    stated = positions(sides)
+    return pairing_of(asked, *stated) if stated is not None else Pairing(asked)
 
 
 def ruled_out(sides: Sequence[CompareSide]) -> Mapping[Relation, Wording]:
     """What both sides cannot be, each with the reason."""
-    positions = _positions(sides)
-    if positions is None:
+    stated = positions(sides)
+    if stated is None:
         return {}
     asked = (Relation.BEFORE_AFTER, Relation.LEFT_RIGHT)
-    reasons = {relation: why_not(relation, *positions) for relation in asked}
+    reasons = {relation: why_not(relation, *stated) for relation in asked}
     return {relation: reason for relation, reason in reasons.items() if reason is not None}
 
 
 def on_one_place(sides: Sequence[CompareSide]) -> bool:
     """Whether both are stated to be of one sensor position and part: then neither is mounted otherwise."""
-    positions = _positions(sides)
-    if positions is None or not stated_as_one(*positions):
+    stated = positions(sides)
+    if stated is None or not stated_as_one(*stated):
         return False
-    parts = {" ".join(item.part_number.casefold().split()) for item in positions} - {""}
+    parts = {" ".join(item.part_number.casefold().split()) for item in stated} - {""}
     return len(parts) < 2 and sides[0].track is sides[1].track
 
 
 def why_no_corners(sides: Sequence[CompareSide]) -> Wording | None:
     """Why both sides are not two corners recorded together; None where nothing stands against it."""
-    taken = [_taken(side, position) for side, position in zip(sides, _positions(sides) or (), strict=False)]
+    taken = [_taken(side, position) for side, position in zip(sides, positions(sides) or (), strict=False)]
     if len(taken) < 2 or taken[0] is None or taken[1] is None:
         return None
     return why_not_together(taken[0], taken[1])
@@ -49,12 +49,13 @@ def why_no_corners(sides: Sequence[CompareSide]) -> Wording | None:
 
 def mountings(sides: Sequence[CompareSide]) -> tuple[str, str]:
     """Where each side sits, as far as it is stated; nothing while there are not two."""
-    positions = _positions(sides)
-    return (positions[0].mounting, positions[1].mounting) if positions is not None else ("", "")
+    stated = positions(sides)
+    return (stated[0].mounting, stated[1].mounting) if stated is not None else ("", "")
 
 
-def _positions(sides: Sequence[CompareSide]) -> tuple[Position, Position] | None:
-    first, second = (side.capture for side in sides)
+def positions(sides: Sequence[CompareSide]) -> tuple[Position, Position] | None:
+    """Where each side's sensor sits, as far as it is stated; None while there are not two."""
+    first, second = (side.placed for side in sides)
     if first is None or second is None:
         return None
     tracks: tuple[Role | None, Role | None] = (sides[0].track, sides[1].track)

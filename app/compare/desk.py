@@ -10,7 +10,8 @@ from PySide6.QtCore import QObject
 
 from analysis.comparison.model import Comparison, Relation
 from analysis.comparison.movement import first_movement_s
-from app.compare.belonging import mountings, on_one_place, pairing, ruled_out, why_no_corners
+from analysis.comparison.positions import Position
+from app.compare.belonging import mountings, on_one_place, pairing, positions, ruled_out, why_no_corners
 from app.compare.drawn import draw_bands, share_scale
 from app.compare.focus import CompareFocus
 from app.compare.heads import head_of
@@ -20,10 +21,11 @@ from app.compare.menu import SideMenu
 from app.compare.page import ComparePage
 from app.compare.side import CompareSide
 from app.compare.stepping import Steps
-from app.compare.summary import moved_words
+from app.compare.summary import aligned_words
 from app.jobs import Jobs
 from app.language import said
 from app.review.pointer_reader import Pointed
+from app.words import record_names
 
 if TYPE_CHECKING:
     from app.main_window import Window
@@ -43,10 +45,11 @@ class CompareDesk(QObject):
         self._window = window
         self.jobs = Jobs(self)
         self.maker = ComparisonMaker(self.jobs, self)
-        tools = window.tools
-        self.sides = [CompareSide(window.session, tools, self) for _ in range(2)]
+        tools, keeper = window.tools, window.keeper
+        self.sides = [CompareSide(window.session, tools, lambda: keeper.review.job, self) for _ in range(2)]
         self.focus = CompareFocus(parent=self)
         self.relation = Relation.BEFORE_AFTER
+        self._positions: tuple[Position, Position] | None = None
         self.steps = Steps()
         menus = tuple(SideMenu(window.settings, self._good, window) for _ in range(2))
         self.page = ComparePage(window.page.button, (menus[0], menus[1]))
@@ -171,7 +174,7 @@ class CompareDesk(QObject):
         before_s = self.focus.offset_s
         self.focus.align(moments[1] - moments[0])
         moved_s = before_s - self.focus.offset_s
-        told = moved_words(moved_s) or self.tr("Both arms first move at the same place: nothing was moved.")
+        told = aligned_words(moved_s) or self.tr("Both arms first move at the same place: nothing was moved.")
         self._window.statusBar().showMessage(told, 8000)
 
     def keep_known_good(self) -> None:
@@ -221,10 +224,12 @@ class CompareDesk(QObject):
 
     def _follow_sides(self) -> None:
         self._window.keeper.changed.connect(self._show_bands)
+        self._window.keeper.changed.connect(self._placed_anew)
         for side in self.sides:
             side.capture_changed.connect(lambda side=side: self._taken(side))
             side.chosen_changed.connect(self._show_sides)
             side.markers_changed.connect(self._show_bands)
+            side.placed_anew.connect(self._placed_anew)
             side.problem.connect(self.page.problem_bar.show_problem)
             side.jobs.ended.connect(lambda _topic: self._show_waiting())
             side.jobs.progressed.connect(self._show_progress)
@@ -275,16 +280,25 @@ class CompareDesk(QObject):
         """Another capture: of its records, show the one that was taken as the other side's was."""
         other = self.sides[1 - self.sides.index(side)]
         side.match(other.record)
+        self._mirror_none_of_one_place()
+        self._show_sides()
+
+    def _placed_anew(self) -> None:
+        """A review says of another sensor or car: what both sides are to each other may be something else."""
+        if positions(self.sides) != self._positions:
+            self._mirror_none_of_one_place()
+            self._show_sides()
+
+    def _mirror_none_of_one_place(self) -> None:
         if on_one_place(self.sides):
             for item in self.sides:
                 item.mirror(False)
-        self._show_sides()
 
     # -- what is shown -----------------------------------------------------------------------
 
     def _show_sides(self) -> None:
         """Show records, tracks and bands of both sides again, and set them against each other."""
-        page, actions = self.page, self._window.actions_by_name
+        page, actions, self._positions = self.page, self._window.actions_by_name, positions(self.sides)
         for place, side in enumerate(self.sides):
             if page.traces[place].record is not side.record:
                 page.traces[place].show_record(side.record)
@@ -344,7 +358,8 @@ class CompareDesk(QObject):
         self.maker.compare(self.sides[0], self.sides[1], self.relation)
 
     def _take(self, comparison: Comparison | None) -> None:
-        self.page.numbers.show_comparison(comparison, self._waiting_for())
+        one, two = (record_names(side.capture) if side.capture is not None else {} for side in self.sides)
+        self.page.numbers.show_comparison(comparison, self._waiting_for(), (one, two))
         if comparison is not None:
             self.page.summary.show_comparison(comparison)
         else:

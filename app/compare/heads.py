@@ -20,17 +20,19 @@ def head_of(side: CompareSide, other: CompareSide, mountings: tuple[str, str], s
     said_of : str
         What else is said of it; may be empty.
     """
-    capture, record = side.capture, side.record
+    capture, theirs, record = side.placed, other.placed, side.record
     if capture is None:
         return ""
     taken = []
     if record is not None:
         taken = [record.label, duration(record.duration_s), rate_text(1.0 / record.sample_interval_s)]
     apart = [said(known_word(mountings[0]))] if mountings[0] != mountings[1] else []
-    if other.capture is None or other.capture is capture:
-        parts = [*apart, *taken, capture.title] if other.capture is capture else [capture.title, *taken]
+    if theirs is None:
+        parts = [capture.title, *taken]
+    elif side.shows_as(other):
+        parts = [*apart, *taken, capture.title]
     else:
-        parts = [*(apart or telling(capture, other.capture)), *taken]
+        parts = [*(apart or telling(capture, theirs)), *taken]
     return " · ".join(part for part in (*parts, said_of) if part)
 
 

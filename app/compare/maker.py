@@ -61,7 +61,7 @@ class ComparisonMaker(QObject):
             self._take(None)
             return
         what = tuple(
-            (id(item.findings), item.capture.content, item.mirrored, item.record, item.track)
+            (id(item.findings), item.capture.content, item.position(), item.mirrored, item.record, item.track)
             for item in sides
         )
         if (what, relation) != self._asked:
@@ -112,7 +112,7 @@ def corner_of(side: CompareSide, shift_s: float, otherwise: str) -> MakeCorner |
     otherwise : str
         What to call it where the file does not say where it is mounted.
     """
-    record, capture, track, mirrored = side.record, side.capture, side.track, side.mirrored
+    record, capture, track, mirrored = side.record, side.placed, side.track, side.mirrored
     channel = record.channel(track) if record is not None and track is not None else None
     if record is None or capture is None or track is None or channel is None:
         return None
@@ -129,8 +129,8 @@ def corner_of(side: CompareSide, shift_s: float, otherwise: str) -> MakeCorner |
 
 def _sides(first: CompareSide, second: CompareSide) -> tuple[Side, Side] | None:
     """What goes into the comparison: two records where one capture is on both sides, else the captures."""
-    same = first.capture is not None and first.capture is second.capture
     by_track = first.track is not second.track
-    by_record = same and first.record is not second.record
+    names = [side.record.name if side.record is not None else "" for side in (first, second)]
+    by_record = first.shows_as(second) and names[0] != names[1]
     one, two = (side.compared(by_track=by_track, by_record=by_record) for side in (first, second))
     return (one, two) if one is not None and two is not None else None

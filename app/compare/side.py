@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QObject, Signal
@@ -9,6 +10,7 @@ from PySide6.QtCore import QObject, Signal
 from analysis.captures.model import Capture, Record, Role, Step
 from analysis.comparison.side import Side
 from analysis.diagnosis.findings import ArmPath, Findings, TrackSurvey
+from analysis.review.job import Job, placed
 from analysis.review.model import Marker, Review
 from analysis.review.records import edits_told
 from app.jobs import Jobs
@@ -27,6 +29,8 @@ class CompareSide(QObject):
         Of the capture that Review shows.
     tools : Tools
         How a capture of its own is opened and examined.
+    job : callable
+        Gives the job of Review's capture as it stands.
 
     Signals
     -------
@@ -36,6 +40,8 @@ class CompareSide(QObject):
         Another record, track or mounting of the same capture.
     markers_changed()
         The markers of its own capture were read.
+    placed_anew()
+        What the review of its own capture says of its sensor and car was read.
     problem(sentence)
         A capture of its own could not be used.
     """
@@ -43,15 +49,19 @@ class CompareSide(QObject):
     capture_changed = Signal()
     chosen_changed = Signal()
     markers_changed = Signal()
+    placed_anew = Signal()
     problem = Signal(str)
 
-    def __init__(self, review: Session, tools: Tools, parent: QObject | None = None) -> None:
+    def __init__(
+        self, review: Session, tools: Tools, job: Callable[[], Job], parent: QObject | None = None
+    ) -> None:
         super().__init__(parent)
         self.jobs = Jobs(self)
         self._review = review
         self._own = Session(tools, self.jobs, self)
         self._read_review = tools.read_review
         self._markers: tuple[Marker, ...] = ()
+        self._review_job, self._own_job = job, Job()
         self._of_review = False
         self._record: Record | None = None
         self._track: Role | None = None
@@ -72,6 +82,13 @@ class CompareSide(QObject):
     def capture(self) -> Capture | None:
         """The capture, or None where none was chosen yet."""
         return self._session.capture
+
+    @property
+    def placed(self) -> Capture | None:
+        """The capture as it and its review say of which sensor of which car it is."""
+        capture = self._session.capture
+        job = self._review_job() if self._of_review else self._own_job
+        return placed(capture, job) if capture is not None else None
 
     @property
     def findings(self) -> Findings | None:
@@ -118,6 +135,13 @@ class CompareSide(QObject):
     def path(self) -> ArmPath | None:
         """The arm's path through the shown record."""
         return self.survey.path(self._record.name) if self.survey is not None and self._record else None
+
+    def shows_as(self, other: CompareSide) -> bool:
+        """Whether both show one capture: the one that is open for both, or one file that is open twice."""
+        ours, theirs = self.capture, other.capture
+        if ours is None or theirs is None or ours is theirs:
+            return ours is not None and ours is theirs
+        return ours.path is not None and (ours.path, ours.capture_id) == (theirs.path, theirs.capture_id)
 
     def take_review(self) -> None:
         """Show Review's capture from now on."""
@@ -170,10 +194,10 @@ class CompareSide(QObject):
         by_record : bool
             Whether the sides are two records of one capture, so that these are.
         """
-        if self.capture is None or self.findings is None:
+        if self.placed is None or self.findings is None:
             return None
         record = self._record.name if by_record and self._record is not None else ""
-        return Side(self.capture, self.findings, self._mirrored, record, self._track if by_track else None)
+        return Side(self.placed, self.findings, self._mirrored, record, self._track if by_track else None)
 
     def close(self) -> None:
         """Stop its work and close its file."""
@@ -203,7 +227,7 @@ class CompareSide(QObject):
 
     def _look_for_review(self) -> None:
         """Read the review beside its own capture in the background: markers, and what is said of records."""
-        self._markers = ()
+        self._markers, self._own_job = (), Job()
         path, read = self.capture.path if self.capture is not None else None, self._read_review
         if path is not None and read is not None:
             doing = self.tr("Reading the review of {name}").format(name=path.name)
@@ -216,8 +240,9 @@ class CompareSide(QObject):
             )
 
     def _take_review(self, review: Review) -> None:
-        self._markers = review.markers
+        self._markers, self._own_job = review.markers, review.job
         self.markers_changed.emit()
+        self.placed_anew.emit()
         self._own.edit(review.records)
 
     def _choose_usual(self) -> None:

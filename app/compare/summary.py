@@ -69,6 +69,15 @@ def moved_words(shift_s: float) -> str:
     return (later if shift_s > 0.0 else sooner).format(time=duration(abs(shift_s)))
 
 
+def aligned_words(moved_s: float) -> str:
+    """By how much the second trace was moved just now, which is not where it stands; empty for not at all."""
+    if abs(moved_s) < _LEAST_S:
+        return ""
+    later = _tr("Both arms first move at the same place now: the second trace went {time} later.")
+    sooner = _tr("Both arms first move at the same place now: the second trace went {time} earlier.")
+    return (later if moved_s > 0.0 else sooner).format(time=duration(abs(moved_s)))
+
+
 def _tr(text: str) -> str:
     return QCoreApplication.translate("compare_summary", text)
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TextIO
 
 from analysis.comparison.compare import compare
@@ -13,6 +14,7 @@ from analysis.progress import Tick, part
 from analysis.reports.cautions import cautions
 from analysis.reports.comparison_report import comparison_report
 from analysis.reports.document import Section
+from analysis.review.job import placed
 from analysis.wording import say
 from app.errands.analysing import Request, examined
 from app.errands.beside import ALONE, Beside, words_beside
@@ -90,8 +92,11 @@ def _sides(
             progress.begin(path)
             try:
                 beside = words_beside(path, part(tick, 0.0, 0.05)) if hears_review else ALONE
-                sides.append(_side(path, name in mirrored, part(tick, 0.05, 1.0), beside))
-                told += [f"{path}: {line}" for line in beside.told]
+                side = _side(path, name in mirrored, part(tick, 0.05, 1.0), beside)
+                moved = placed(side.capture, beside.job)
+                sides.append(replace(side, capture=moved))
+                lines = beside.told if moved is side.capture else (*beside.told, _PLACED)
+                told += [f"{path}: {line}" for line in lines]
             except WornbandError as error:
                 failures.append((path, str(error)))
             except (Cancelled, BrokenPipeError):
@@ -105,6 +110,9 @@ def _sides(
 def _side(path: str, mirrored: bool, tick: Tick, beside: Beside) -> Side:
     with examined(path, tick=tick, beside=beside) as one:
         return Side(one.capture, one.findings, mirrored)
+
+
+_PLACED = say("Which sensor of which car it is: as its review says, where that differs from the file.")
 
 
 def _unforeseen(error: Exception) -> str:

@@ -19,6 +19,7 @@ from analysis.reports.subject import Beside as OtherCapture
 from analysis.reports.subject import Subject
 from analysis.reports.whole_report import whole_report
 from analysis.reports.workshop import Workshop
+from analysis.review.job import placed
 from analysis.review.named_files import allowed_path
 from analysis.review.records import edits_told
 from analysis.wording import ENGLISH, Language, say
@@ -152,8 +153,9 @@ def subject_of(path: str, tick: Tick = ignore) -> Iterator[Subject]:
 @contextmanager
 def beside_of(path: str, tick: Tick = ignore) -> Iterator[OtherCapture]:
     """Another capture examined with its review, open until the context ends; raises as `make_report`."""
-    with examined(path, tick=part(tick, 0.1, 1.0), beside=words_beside(path, part(tick, 0.0, 0.1))) as one:
-        yield OtherCapture(one.capture, one.findings)
+    words = words_beside(path, part(tick, 0.0, 0.1))
+    with examined(path, tick=part(tick, 0.1, 1.0), beside=words) as one:
+        yield OtherCapture(placed(one.capture, words.job), one.findings)
 
 
 def pages_of(subject: Subject, beside: OtherCapture | None, wanted: Wanted) -> Pages:

@@ -84,7 +84,7 @@
     <message>
         <source>Why? (Enter keeps it)</source>
         <extracomment>app/views/band_card.py</extracomment>
-        <translation>Warum? (Eingabe behält es)</translation>
+        <translation>Warum? (mit Eingabetaste übernehmen)</translation>
     </message>
     <message>
         <source>Reason for what you say of this band</source>
@@ -176,22 +176,22 @@
     <message>
         <source>Both arms first move at the same place: nothing was moved.</source>
         <extracomment>app/compare/desk.py</extracomment>
-        <translation>Beide Arme bewegen sich an derselben Stelle zuerst: Es wurde nichts verschoben.</translation>
+        <translation>Beide Hebel bewegen sich schon an derselben Stelle los: Es wurde nichts verschoben.</translation>
     </message>
     <message>
         <source>This capture names neither part number nor profile, so it is known good for no sensor.</source>
         <extracomment>app/compare/desk.py</extracomment>
-        <translation>Diese Messung nennt weder Teilenummer noch Profil und kann daher für keinen Sensor als bekannt gut gelten.</translation>
+        <translation>Diese Messung nennt weder Teilenummer noch Profil und kann daher für keinen Sensor als guter Sensor gelten.</translation>
     </message>
     <message>
         <source>Kept as known good: {title}.</source>
         <extracomment>app/compare/desk.py</extracomment>
-        <translation>Als gut bekannt behalten: {title}.</translation>
+        <translation>Als guten Sensor gemerkt: {title}.</translation>
     </message>
     <message>
         <source>No capture is kept as known good for this sensor. Open one, and keep it as such.</source>
         <extracomment>app/compare/desk.py</extracomment>
-        <translation>Für diesen Sensor ist keine Messung als bekannt gut behalten. Öffnen Sie eine und behalten Sie sie so.</translation>
+        <translation>Für diesen Sensor ist noch keine Messung eines guten Sensors gemerkt. Öffnen Sie eine und merken Sie sie als guten Sensor.</translation>
     </message>
     <message>
         <source>Both captures are of one and the same sensor position, so neither is mirrored: that is for a sensor that is mounted the other way round, as on the other side of the axle.</source>
@@ -244,7 +244,7 @@
     <message>
         <source>Known good and this one</source>
         <extracomment>app/compare/page.py</extracomment>
-        <translation>Bekannt gut und dieser</translation>
+        <translation>Guter Sensor und dieser</translation>
     </message>
     <message>
         <source>Two different sensors</source>
@@ -318,7 +318,7 @@
     <message>
         <source>The other side was not recorded here. What a sound sensor would read that moves as this one does stands in for it.</source>
         <extracomment>app/why/strip.py</extracomment>
-        <translation>Die andere Seite wurde hier nicht aufgezeichnet. An ihrer Stelle steht, was ein heiler Sensor läse, der sich bewegt wie dieser.</translation>
+        <translation>Die andere Seite wurde hier nicht aufgezeichnet. An ihrer Stelle steht, was ein fehlerfreier Sensor läse, der sich bewegt wie dieser.</translation>
     </message>
     <message>
         <source>no code would have been stored in this record</source>
@@ -556,6 +556,11 @@
         <translation>ruhig</translation>
     </message>
     <message>
+        <source>breaks up</source>
+        <extracomment>app/views/events.py</extracomment>
+        <translation>setzt aus</translation>
+    </message>
+    <message>
         <source>worst {reading}</source>
         <extracomment>app/views/events.py</extracomment>
         <translation>stärkste {reading}</translation>
@@ -677,7 +682,7 @@
     <message>
         <source>Band and wheel travel at each height</source>
         <extracomment>app/why/picture.py</extracomment>
-        <translation>Zone und Radweg bei jeder Höhe</translation>
+        <translation>Zone und Radhub bei jeder Höhe</translation>
     </message>
     <message>
         <source>band</source>
@@ -692,7 +697,7 @@
     <message>
         <source>mm of wheel travel from the normal height, up to the right</source>
         <extracomment>app/why/picture.py</extracomment>
-        <translation>mm Radweg ab Normalhöhe, nach rechts höher</translation>
+        <translation>mm Radhub ab Normalhöhe, nach rechts höher</translation>
     </message>
     <message>
         <source>in the band · code</source>
@@ -899,7 +904,7 @@
         <translation>Doppelklick auf die schraffierte Zone der Sensorbahn: Der Verlauf zeigt ihre stärkste Überfahrt. N geht zur nächsten, die Leertaste lässt den Hebel laufen.</translation>
     </message>
     <message>
-        <source>Point at the drop and press M to measure it; Accept says that the band is one. Then drop a capture of your own here.</source>
+        <source>Point at the drop and press M to measure it; Accept confirms the band. Then drop a capture of your own here.</source>
         <extracomment>app/views/hint_bar.py</extracomment>
         <translation>Auf den Einbruch zeigen und mit M messen; Annehmen bestätigt die Zone. Danach eine eigene Messung hier ablegen.</translation>
     </message>
@@ -1244,6 +1249,11 @@
         <source>More than its uncertainty: {said}</source>
         <extracomment>app/views/numbers_table.py</extracomment>
         <translation>Mehr als seine Unsicherheit: {said}</translation>
+    </message>
+    <message>
+        <source>record {record}</source>
+        <extracomment>app/views/numbers_table.py</extracomment>
+        <translation>Aufzeichnung {record}</translation>
     </message>
     <message>
         <source>worst seen</source>
@@ -1775,7 +1785,7 @@
     <message>
         <source>The known good one</source>
         <extracomment>app/compare/menu.py</extracomment>
-        <translation>Die bekannt gute</translation>
+        <translation>Die des guten Sensors</translation>
     </message>
     <message>
         <source>Open…</source>
@@ -2234,7 +2244,7 @@
     <message>
         <source>comparison with the other side, modelled as sound, not recorded</source>
         <extracomment>app/why/strip.py</extracomment>
-        <translation>Vergleich mit der anderen Seite, als heil gerechnet, nicht aufgezeichnet</translation>
+        <translation>Vergleich mit der anderen Seite, als fehlerfrei gerechnet, nicht aufgezeichnet</translation>
     </message>
     <message>
         <source> and more</source>
@@ -2477,7 +2487,7 @@
     <message>
         <source>Choose nothing</source>
         <extracomment>app/actions.py</extracomment>
-        <translation>Nichts wählen</translation>
+        <translation>Auswahl aufheben</translation>
     </message>
     <message>
         <source>Let go of the chosen band and crossing</source>
@@ -2752,22 +2762,22 @@
     <message>
         <source>Compare with the known good one</source>
         <extracomment>app/compare/specs.py</extracomment>
-        <translation>Mit der bekannt guten vergleichen</translation>
+        <translation>Mit gutem Sensor vergleichen</translation>
     </message>
     <message>
         <source>Set the capture against the one that is kept as known good for this sensor</source>
         <extracomment>app/compare/specs.py</extracomment>
-        <translation>Die Messung der gegenüberstellen, die für diesen Sensor als bekannt gut behalten ist</translation>
+        <translation>Die Messung der des guten Sensors gegenüberstellen, die für diesen Sensor gemerkt ist</translation>
     </message>
     <message>
         <source>Keep as known good</source>
         <extracomment>app/compare/specs.py</extracomment>
-        <translation>Als bekannt gut behalten</translation>
+        <translation>Als guten Sensor merken</translation>
     </message>
     <message>
         <source>Keep the open capture as the known good one for sensors of this part</source>
         <extracomment>app/compare/specs.py</extracomment>
-        <translation>Die offene Messung als die bekannt gute für Sensoren dieses Teils behalten</translation>
+        <translation>Die offene Messung als die eines guten Sensors für Sensoren dieser Teilenummer merken</translation>
     </message>
     <message>
         <source>Export</source>
@@ -4190,7 +4200,7 @@
     <message>
         <source>on the known good one</source>
         <extracomment>analysis/comparison/pairing.py</extracomment>
-        <translation>am bekannt guten</translation>
+        <translation>am guten Sensor</translation>
     </message>
     <message>
         <source>on this one</source>
@@ -4225,7 +4235,7 @@
     <message>
         <source>Known good</source>
         <extracomment>analysis/comparison/pairing.py</extracomment>
-        <translation>Bekannt gut</translation>
+        <translation>Guter Sensor</translation>
     </message>
     <message>
         <source>This one</source>
@@ -4355,7 +4365,7 @@
     <message>
         <source>The arm was moved by hand ({label}), not both corners together. Choose a record with the step Road on both sides.</source>
         <extracomment>analysis/comparison/together.py</extracomment>
-        <translation>Der Arm wurde von Hand bewegt ({label}), nicht beide Ecken zusammen. Wählen Sie auf beiden Seiten eine Aufzeichnung mit dem Schritt Probefahrt.</translation>
+        <translation>Der Hebel wurde von Hand bewegt ({label}), nicht beide Ecken zusammen. Wählen Sie auf beiden Seiten eine Aufzeichnung mit dem Schritt Probefahrt.</translation>
     </message>
     <message>
         <source>Nothing moved both corners ({label}). Choose a record with the step Road on both sides.</source>
@@ -5010,7 +5020,7 @@
     <message>
         <source>Now probe the reference</source>
         <extracomment>analysis/diagnosis/enough.py</extracomment>
-        <translation>Jetzt Referenz messen</translation>
+        <translation>Jetzt Bezugsspannung messen</translation>
     </message>
     <message>
         <source>Probe the ground again, smaller range</source>
@@ -5030,7 +5040,7 @@
     <message>
         <source>Probe the reference again</source>
         <extracomment>analysis/diagnosis/enough.py</extracomment>
-        <translation>Referenz noch einmal messen</translation>
+        <translation>Bezugsspannung noch einmal messen</translation>
     </message>
     <message>
         <source>Read the advice</source>
@@ -5910,7 +5920,7 @@
     <message>
         <source>Away from any band the signal follows the arm without a break.</source>
         <extracomment>analysis/diagnosis/quiet.py</extracomment>
-        <translation>Außerhalb der Zonen folgt das Signal dem Hebel ohne Aussetzer.</translation>
+        <translation>Außerhalb etwaiger Zonen folgt das Signal dem Hebel ohne Aussetzer.</translation>
     </message>
     <message>
         <source>But for what {wire} does, the signal follows the arm without a break.</source>
@@ -7245,7 +7255,7 @@
     <message>
         <source>it moves by {spread_v:.2f} V between the rails</source>
         <extracomment>analysis/importing/guesses.py</extracomment>
-        <translation>sie bewegt sich um {spread_v:.2f} V zwischen Masse und Referenz</translation>
+        <translation>sie bewegt sich um {spread_v:.2f} V zwischen Masse und Bezugsspannung</translation>
     </message>
     <message>
         <source>it stays near zero, at {middle_v:.3f} V</source>
@@ -7725,7 +7735,7 @@
     <message>
         <source>{name} names a sensor and no wire that is known here: at {middle_v:.3f} V it is taken for the reference; check it</source>
         <extracomment>analysis/importing/second_look.py</extracomment>
-        <translation>{name} nennt einen Sensor und keine Leitung, die hier bekannt ist: Mit {middle_v:.3f} V gilt sie als Referenz; prüfen Sie das</translation>
+        <translation>{name} nennt einen Sensor und keine Leitung, die hier bekannt ist: Mit {middle_v:.3f} V gilt sie als Bezugsspannung; prüfen Sie das</translation>
     </message>
     <message>
         <source>save each block as a file of its own, and choose them together</source>
@@ -8300,7 +8310,7 @@
     <message>
         <source>The sensor tells the car how high it stands at this corner. It is a little arm that slides along a track; the voltage it gives should follow the arm smoothly.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
-        <translation>Der Sensor meldet dem Fahrzeug, wie hoch es an dieser Ecke steht. In ihm gleitet ein kleiner Schleifer über eine Widerstandsbahn; die Spannung, die er abgibt, soll der Bewegung gleichmäßig folgen.</translation>
+        <translation>Der Sensor meldet dem Fahrzeug, wie hoch es an diesem Rad steht. In ihm gleitet ein kleiner Schleifer über eine Widerstandsbahn; die Spannung, die er abgibt, soll der Bewegung gleichmäßig folgen.</translation>
     </message>
     <message>
         <source>The sensor tells the engine how far the pedal or the throttle is open. It is an arm that slides along a track; the voltage it gives should follow the arm smoothly.</source>
@@ -10595,17 +10605,17 @@
     <message>
         <source>{near:.0f} to {far:.0f} mm of wheel travel below the normal height</source>
         <extracomment>analysis/vehicle/words.py</extracomment>
-        <translation>{near:.0f} bis {far:.0f} mm Radweg unter der Normalhöhe</translation>
+        <translation>am Rad {near:.0f} bis {far:.0f} mm unter der Normalhöhe</translation>
     </message>
     <message>
         <source>{near:.0f} to {far:.0f} mm of wheel travel above the normal height</source>
         <extracomment>analysis/vehicle/words.py</extracomment>
-        <translation>{near:.0f} bis {far:.0f} mm Radweg über der Normalhöhe</translation>
+        <translation>am Rad {near:.0f} bis {far:.0f} mm über der Normalhöhe</translation>
     </message>
     <message>
         <source>from {far:.0f} mm of wheel travel below the normal height to {near:.0f} mm above it</source>
         <extracomment>analysis/vehicle/words.py</extracomment>
-        <translation>von {far:.0f} mm Radweg unter der Normalhöhe bis {near:.0f} mm darüber</translation>
+        <translation>am Rad von {far:.0f} mm unter der Normalhöhe bis {near:.0f} mm darüber</translation>
     </message>
     <message>
         <source>the folder cannot be read</source>
@@ -10631,6 +10641,11 @@
         <source>The review beside it is not used: {problem}.</source>
         <extracomment>app/errands/beside.py</extracomment>
         <translation>Die Auswertung daneben wird nicht verwendet: {problem}.</translation>
+    </message>
+    <message>
+        <source>Which sensor of which car it is: as its review says, where that differs from the file.</source>
+        <extracomment>app/errands/comparing.py</extracomment>
+        <translation>Welcher Sensor welches Fahrzeugs es ist: wie die Auswertung sagt, wo das von der Datei abweicht.</translation>
     </message>
     <message>
         <source>a picture cannot be written as {ending}</source>
@@ -11294,6 +11309,16 @@
         <extracomment>app/compare/summary.py</extracomment>
         <translation>Der zweite Verlauf ist um {time} nach früher verschoben.</translation>
     </message>
+    <message>
+        <source>Both arms first move at the same place now: the second trace went {time} later.</source>
+        <extracomment>app/compare/summary.py</extracomment>
+        <translation>Beide Hebel bewegen sich jetzt an derselben Stelle los: Der zweite Verlauf wurde um {time} nach später verschoben.</translation>
+    </message>
+    <message>
+        <source>Both arms first move at the same place now: the second trace went {time} earlier.</source>
+        <extracomment>app/compare/summary.py</extracomment>
+        <translation>Beide Hebel bewegen sich jetzt an derselben Stelle los: Der zweite Verlauf wurde um {time} nach früher verschoben.</translation>
+    </message>
 </context>
 <context>
     <name>dataset_list</name>
@@ -11922,7 +11947,7 @@
     <message>
         <source>Height: mm of wheel travel from the normal height</source>
         <extracomment>app/review/marker_words.py</extracomment>
-        <translation>Höhe: mm Radweg ab der Normalhöhe</translation>
+        <translation>Höhe: mm am Rad ab der Normalhöhe</translation>
     </message>
     <message>
         <source>Rise</source>
@@ -12742,7 +12767,7 @@
     <message>
         <source>ringing</source>
         <extracomment>app/words.py</extracomment>
-        <translation>Klingeln</translation>
+        <translation>Schwingen</translation>
     </message>
     <message>
         <source>spike</source>

@@ -126,6 +126,8 @@ def _row(passage: Passage, worst: bool) -> Row:
         return Row(title, "", f"{shape_name(passage.shape)} {went}", "fail", "bad")
     if not passage.noisy:
         return Row(title, "", QCoreApplication.translate("EventsView", "quiet"), "pass", "good")
+    if round(passage.breakup_percent) == 0:  # seen by the time it lasts, which is no share of the voltage
+        return Row(title, "", QCoreApplication.translate("EventsView", "breaks up"), "fail", "bad")
     reading = percent(passage.breakup_percent, 0)
     if worst:
         reading = QCoreApplication.translate("EventsView", "worst {reading}").format(reading=reading)

@@ -23,7 +23,7 @@ class HintBar(QFrame):
                 " N goes on to the next, Space lets the arm run."
             ),
             self.tr(
-                "Point at the drop and press M to measure it; Accept says that the band is one. Then drop a"
+                "Point at the drop and press M to measure it; Accept confirms the band. Then drop a"
                 " capture of your own here."
             ),
         )

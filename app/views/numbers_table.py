@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QColor, QFont, QResizeEvent, QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
@@ -66,6 +68,7 @@ class NumbersView(Pane):
         self.setAccessibleName(self.tr("Numbers of both, with their difference"))
         self._palette = LIGHT
         self._comparison: Comparison | None = None
+        self._called: tuple[Mapping[str, str], Mapping[str, str]] = ({}, {})
         self.model = QStandardItemModel(self)
         self.table = _Table()
         self.table.setModel(self.model)
@@ -85,12 +88,27 @@ class NumbersView(Pane):
         self.table.horizontalHeader().setHighlightSections(False)
         self.table.selectionModel().currentRowChanged.connect(self._picked)
         self.table.resized.connect(self._fit_columns)
+        self.table.horizontalHeader().sectionResized.connect(self._fit_names)
         self.set_content(self.table)
         self.show_empty(self.tr("Open a second capture to see what differs."))
 
-    def show_comparison(self, comparison: Comparison | None, otherwise: str = "") -> None:
-        """Show the numbers, or why there are none yet."""
-        self._comparison = comparison
+    def show_comparison(
+        self,
+        comparison: Comparison | None,
+        otherwise: str = "",
+        called: tuple[Mapping[str, str], Mapping[str, str]] = ({}, {}),
+    ) -> None:
+        """Show the numbers, or why there are none yet.
+
+        Parameters
+        ----------
+        comparison : Comparison or None
+        otherwise : str
+            Why there is none.
+        called : pair of mappings
+            What each side's records are called, by their names in the file.
+        """
+        self._comparison, self._called = comparison, called
         self.model.clear()
         if comparison is None:
             self.show_empty(otherwise or self.tr("Open a second capture to see what differs."))
@@ -120,6 +138,11 @@ class NumbersView(Pane):
             header.resizeSection(0, _LEAST_NAME_PX)
         self._fit_rows()
 
+    def _fit_names(self, column: int, before_px: int, now_px: int) -> None:
+        """Wrap the names anew: their column hears of another width after the table does."""
+        if column == 0 and before_px != now_px:
+            self._fit_rows()
+
     def _fit_rows(self) -> None:
         """A name that is too long for its column takes another line, with some air about it."""
         self.table.resizeRowsToContents()
@@ -135,7 +158,7 @@ class NumbersView(Pane):
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
         self._palette = palette
-        self.show_comparison(self._comparison, self.empty_text)
+        self.show_comparison(self._comparison, self.empty_text, self._called)
 
     def _band_row(self, band: BandComparison, comparison: Comparison) -> list[QStandardItem]:
         texts = (
@@ -157,15 +180,15 @@ class NumbersView(Pane):
     def _check_row(self, check: CheckComparison) -> list[QStandardItem]:
         sides = as_compared(check)
         texts = (
-            said(check_name(check)),
+            said(check_name(check, self._records_of(0 if check.first is not None else 1))),
             *(said(check_reading(item)) if item is not None else self.tr("not taken") for item in sides),
             said(difference_text(check)),
             self._beyond(check),
         )
         record = self.tr("record {record}: {result}")
         limits = [
-            record.format(record=item.record, result=said(result_name(item.result)))
-            for item in sides
+            record.format(record=called.get(item.record, item.record), result=said(result_name(item.result)))
+            for item, called in zip(sides, self._called, strict=True)
             if item is not None
         ]
         limits.append(self.tr("More than its uncertainty: {said}").format(said=said(exceeds_text(check))))
@@ -173,6 +196,10 @@ class NumbersView(Pane):
         if check.exceeds and not check.worst_seen:
             self._tint(row[4], "bad")
         return row
+
+    def _records_of(self, side: int) -> dict[str, str]:
+        record = self.tr("record {record}")
+        return {name: record.format(record=called) for name, called in self._called[side].items()}
 
     def _beyond(self, check: CheckComparison) -> str:
         """The answer in a word; the tip has all of it."""

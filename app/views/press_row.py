@@ -6,6 +6,8 @@ from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtGui import QEnterEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QAbstractButton, QLabel, QSizePolicy, QStyle, QStyleOption, QWidget
 
+from app.drawing.numbers import unbroken
+
 
 class PressRow(QAbstractButton):
     """A row that can be pressed with the mouse; Enter opens it, as pressing it twice does.
@@ -83,12 +85,29 @@ class PressRow(QAbstractButton):
             label.setFont(font)
 
 
-def text_line(text: str, style: str = "", quiet: bool = False) -> QLabel:
-    """A line of plain text that wraps to whatever width there is."""
-    label = QLabel(text)
-    label.setWordWrap(True)
-    label.setTextFormat(Qt.TextFormat.PlainText)
-    label.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
+class TextLine(QLabel):
+    """A line of plain text that wraps to whatever width there is, and never between a number and its unit."""
+
+    def __init__(self, text: str) -> None:
+        super().__init__(unbroken(text))
+        self._said = text
+        self.setWordWrap(True)
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
+
+    def text(self) -> str:
+        """As it was said."""
+        return self._said
+
+    def setText(self, text: str) -> None:  # noqa: N802 - Qt's own name
+        """Say something else."""
+        self._said = text
+        super().setText(unbroken(text))
+
+
+def text_line(text: str, style: str = "", quiet: bool = False) -> TextLine:
+    """A line of plain text that wraps, perhaps quiet or in a style of its own."""
+    label = TextLine(text)
     label.setProperty("quiet", quiet)
     if style:
         label.setStyleSheet(style)

@@ -172,7 +172,7 @@ class TrackPairView(Pane):
         self._plots = Canvas(self.tr("Break-up over travel of both sides"))
         self._box = GestureBox()
         self._plots.pinched.connect(lambda factor, at: self._zoom(factor, self._box.x_at(at)))
-        self._axes = (QuietAxis("left"), QuietAxis("bottom", " %"))
+        self._axes = (QuietAxis("left", " %"), QuietAxis("bottom", " %"))
         self._plots.add_plot(0, self._box, *self._axes)
         self._lines = (OutlineItem(), OutlineItem(dashed=True))
         self._shades = tuple(BandItem(hatch=hatch) for hatch in _HATCHES)

@@ -123,13 +123,24 @@ def test_both_are_laid_on_each_other_by_their_first_movement(compare: Window) ->
     assert focus.offset_s == pytest.approx(DELAY_S, abs=0.02)
     told = compare.compare.page.summary.quiet_text
     assert told == f"The second trace is moved {1e3 * focus.offset_s:.0f} ms earlier."
-    assert compare.statusBar().currentMessage() == told
+    moved = f"the second trace went {1e3 * focus.offset_s:.0f} ms earlier."
+    assert compare.statusBar().currentMessage().endswith(moved)
     QTest.keyClick(compare, Qt.Key.Key_F7, Qt.KeyboardModifier.ControlModifier)
     assert compare.statusBar().currentMessage() == (
         "Both arms first move at the same place: nothing was moved."
     )
     QTest.keyClick(compare, Qt.Key.Key_Right, Qt.KeyboardModifier.ControlModifier)
     assert focus.offset_s < DELAY_S - 0.05
+
+
+def test_a_message_is_not_painted_over_by_the_readings_and_these_come_back(compare: Window) -> None:
+    QTest.keyClick(compare, Qt.Key.Key_F7, Qt.KeyboardModifier.ControlModifier)
+    assert not compare.readout.isVisible()
+    QTest.keyClick(compare, Qt.Key.Key_N)
+    assert compare.statusBar().currentMessage()
+    assert not compare.readout.isVisible()
+    compare.statusBar().clearMessage()
+    assert compare.readout.isVisible()
 
 
 def test_without_a_movement_it_says_so_and_changes_nothing(compare: Window) -> None:

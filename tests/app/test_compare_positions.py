@@ -196,3 +196,38 @@ def test_left_against_right_of_hand_sweeps_says_why_not_instead_of_a_fault(
     qtbot.waitUntil(lambda: "Both are of one corner, rear left" in page.corners.empty_text)
     qtbot.waitUntil(lambda: not corners.compare.jobs.busy())  # what was still at work brings no fault either
     assert page.corners.empty_text.startswith("Both are of one corner")
+
+
+def correct(window: Window, key: str, text: str) -> None:
+    """Enter a fact of the job on the Report page, and come back to Compare."""
+    window.actions_by_name["report"].trigger()
+    field = window.report_desk.page.form.facts[key]
+    field.setFocus()
+    field.clear()
+    QTest.keyClicks(field, text)
+    QTest.keyClick(window, Qt.Key.Key_F7)
+
+
+def test_a_mounting_that_is_corrected_on_the_report_page_is_heard(qtbot: QtBot, corners: Window) -> None:
+    page = corners.compare.page
+    QTest.keyClick(corners, Qt.Key.Key_1)
+    correct(corners, "mounting", "rear right")
+    qtbot.waitUntil(lambda: "is gone" in page.summary.text)
+    assert page.chosen_relation() is Relation.BEFORE_AFTER
+    assert page.summary.quiet_text == ""
+    assert not corners.compare.sides[0].mirrored
+    QTest.keyClick(corners, Qt.Key.Key_D)
+    assert "Both are of one corner, rear right" in page.corners.empty_text
+    QTest.keyClick(corners, Qt.Key.Key_D)
+    corners.actions_by_name["undo"].trigger()
+    qtbot.waitUntil(lambda: "on the left alone" in page.summary.text)
+    assert page.chosen_relation() is Relation.LEFT_RIGHT
+    heads = [trace.accessibleDescription().split(" · ")[0] for trace in page.traces]
+    assert heads == ["rear left", "rear right"]
+
+
+def test_another_fact_of_the_job_compares_nothing_anew(qtbot: QtBot, corners: Window) -> None:
+    before = corners.compare.comparison
+    correct(corners, "technician", "J. Halvorsen")
+    assert corners.compare.comparison is before
+    assert not corners.compare.jobs.busy()

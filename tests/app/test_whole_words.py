@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -11,6 +12,8 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QStyle, QStyleOptionComboBox
 from pytestqt.qtbot import QtBot
 
+from analysis.diagnosis.findings import Check, Result
+from analysis.progress import ignore
 from app.language import install_language
 from app.main_window import Window
 from app.session import Tools
@@ -83,6 +86,47 @@ def test_no_name_in_the_numbers_of_a_comparison_is_shortened(german: Window, qtb
         needed = table.fontMetrics().boundingRect(room.adjusted(0, 0, 0, 500), wrap, item.text())
         assert needed.height() <= room.height(), item.text()
         assert needed.width() <= room.width() + 6, item.text()
+
+
+def names_cut(numbers: NumbersView) -> list[str]:
+    """Names that are taller than their row."""
+    table, model = numbers.table, numbers.model
+    wrap = int(Qt.TextFlag.TextWordWrap)
+    air_px = table.style().pixelMetric(QStyle.PixelMetric.PM_FocusFrameHMargin, None, table) + 1
+    boxes = {row: table.visualRect(model.index(row, 0)) for row in range(model.rowCount())}
+    rooms = {row: box.adjusted(air_px, 0, -air_px, 0) for row, box in boxes.items()}
+    return [
+        model.item(row).text()
+        for row, room in rooms.items()
+        if table.fontMetrics().boundingRect(0, 0, room.width(), 500, wrap, model.item(row).text()).height()
+        > room.height()
+    ]
+
+
+def test_names_are_whole_in_the_window_too_and_after_its_colours_changed(
+    german: Window, qtbot: QtBot, bench: Bench
+) -> None:
+    names = ("Masse, Schwankung", "Bezugsspannung, Schwankung über alle Aufzeichnungen", "Signal in Ruhe")
+    checks = tuple(
+        Check(f"code{place}", "", 0.01, 0.004, "V", None, 0.1, Result.PASS, "", names[place % 3])
+        for place in range(12)
+    )
+    sound, worn = bench.findings(sound_capture(), ignore), bench.findings(bench.capture, ignore)
+    by_id = {item.capture_id: replace(item, checks=checks) for item in (sound, worn)}
+    bench.findings = lambda capture, _tick: by_id.get(capture.capture_id, by_id[worn.capture_id])
+    german.session.examine_again()
+    qtbot.waitUntil(lambda: bool(german.session.findings and german.session.findings.checks))
+    german.actions_by_name["compare"].trigger()
+    drop(german, Path("new.h5"))
+    numbers = german.compare.page.numbers
+    qtbot.waitUntil(lambda: numbers.model.rowCount() == 13)
+    qtbot.waitUntil(lambda: names_cut(numbers) == [])
+    german.settings.colours = "dark"
+    german.apply_colours()
+    qtbot.waitUntil(lambda: names_cut(numbers) == [])
+    for width in range(1366, 1100, -19):
+        german.resize(width, 768)
+        qtbot.waitUntil(lambda: names_cut(numbers) == [])
 
 
 def test_a_long_path_keeps_its_end(qtbot: QtBot) -> None:

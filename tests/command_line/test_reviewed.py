@@ -13,6 +13,7 @@ import pytest
 from analysis.captures import layout
 from analysis.captures.reading import open_capture
 from analysis.own_folder import kept_reviews
+from analysis.review.job import with_fact
 from analysis.review.records import with_word
 from analysis.review.sidecar import read_sidecar, write_sidecar
 from app.command_line import main
@@ -98,6 +99,17 @@ def test_compare_hears_both_reviews_in_text_and_none_in_json(told: Path, capsys:
     level = next(item for item in checks if item["code"] == "reference_level")
     assert level["after"] is not None
     assert not [item for item in heard if item["code"] == "reference_level" and item["after"] is not None]
+
+
+def test_compare_hears_of_each_review_where_the_sensor_sits_and_says_so(told: Path, capsys: Out) -> None:
+    sidecar = read_sidecar(told)
+    job = with_fact(sidecar.review.job, "mounting", "rear right")
+    write_sidecar(sidecar, replace(sidecar.review, job=job))
+    said = _printed(capsys, "compare", str(SAMPLE), str(told))
+    assert "two different sensors, mounted rear left and rear right" in said
+    assert said.count("as its review says") == 1
+    alone = _printed(capsys, "compare", "--no-review", str(SAMPLE), str(told))
+    assert "two different sensors" not in alone
 
 
 def test_a_report_hears_the_review_of_the_capture_that_is_set_beside_it(

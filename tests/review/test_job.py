@@ -8,7 +8,17 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from analysis.errors import ReviewError
-from analysis.review.job import FACTS, Job, Photo, fact, job_object, parse_job, with_fact, with_words
+from analysis.review.job import (
+    FACTS,
+    Job,
+    Photo,
+    fact,
+    job_object,
+    parse_job,
+    placed,
+    with_fact,
+    with_words,
+)
 from analysis.review.model import Review
 from analysis.review.stored import parse_review, review_text
 from tests.reports.examples import CAPTURE
@@ -90,3 +100,17 @@ def test_every_fact_that_is_asked_for_is_printed() -> None:
     printed = repr(customer_page(subject)) + repr(evidence_page(subject))
     for key in FACTS:
         assert f"fact-{key}-fact" in printed, key
+
+
+def test_a_capture_is_placed_where_the_job_says_that_its_sensor_sits() -> None:
+    job = with_fact(with_fact(Job(), "mounting", " front right "), "technician", "J. Halvorsen")
+    moved = placed(CAPTURE, job)
+    assert moved.text("mounting") == "front right"
+    assert moved.text("technician") == CAPTURE.text("technician")
+    assert moved.records is CAPTURE.records
+
+
+def test_a_job_that_says_nothing_else_of_the_sensor_leaves_the_capture_as_it_is() -> None:
+    assert placed(CAPTURE, Job()) is CAPTURE
+    assert placed(CAPTURE, with_fact(Job(), "mounting", CAPTURE.text("mounting"))) is CAPTURE
+    assert placed(CAPTURE, with_fact(Job(), "complaint", "sits low")) is CAPTURE
