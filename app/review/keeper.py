@@ -203,8 +203,8 @@ class ReviewKeeper(QObject):
         return given_up
 
     def save_elsewhere(self, path: Path) -> None:
-        """Save to another file, now and until it is closed; nothing happens without a capture file."""
-        self._jobs.finish(SAVING)
+        """Save a copy; where its own place takes none, go on there. Nothing happens without a file."""
+        self.save()
         if self._sidecar is None:
             return
         there = put_elsewhere(replace(self._sidecar, spare=None), path)
@@ -213,13 +213,19 @@ class ReviewKeeper(QObject):
         except ReviewError as error:
             self._tell(error)
             self.standing_changed.emit()
+            return
+        copied = not self._unsaved
+        self.told.emit((self._copied() if copied else self._moved()).format(path=path))
+        if copied:
+            self._tell_found(done.sidecar)
         else:
-            where = self.tr(
-                "Saved to {path} until the capture is closed; then the one beside it is read again"
-            )
-            self.told.emit(where.format(path=path))
-            kept = replace(done.sidecar, spare=self._sidecar.spare)
-            self._take_saved(replace(done, sidecar=kept))
+            self._take_saved(replace(done, sidecar=replace(done.sidecar, spare=self._sidecar.spare)))
+
+    def _copied(self) -> str:
+        return self.tr("A copy of the review was saved: {path}")
+
+    def _moved(self) -> str:
+        return self.tr("Saved to {path} until the capture is closed; then the one beside it is read again")
 
     def look(self) -> None:
         """See beside the window whether another program changed the file meanwhile, and say so."""
@@ -326,9 +332,7 @@ class ReviewKeeper(QObject):
                 " again there; “Save the review elsewhere” puts it where you say."
             )
             self.problem.emit(kept.format(file=done.sidecar.path))
-        if done.sidecar.kept is not None:
-            aside = self.tr("What lay in the place of this review was kept as {name}")
-            self.told.emit(aside.format(name=done.sidecar.kept.name))
+        self._tell_found(done.sidecar)
         self._go_on()
 
     def _take_failure(self, error: Exception) -> None:
@@ -346,6 +350,12 @@ class ReviewKeeper(QObject):
 
     def _tell(self, error: Exception, more: str = "") -> None:
         self._say(" ".join(filter(None, (sentence(error, self.tr("Saving the review")), more))))
+
+    def _tell_found(self, written: Sidecar) -> None:
+        """Say where that lies by now what was found where the review was written."""
+        if written.kept is not None:
+            aside = self.tr("What lay in the place of this review was kept as {name}")
+            self.told.emit(aside.format(name=written.kept.name))
 
     def _tell_kept(self, aside: Path) -> None:
         self.told.emit(self.tr("This review was kept as {name}").format(name=aside.name))

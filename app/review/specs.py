@@ -57,7 +57,7 @@ DECISION_SPECS = (
         "save_elsewhere",
         "Review",
         "Save the review elsewhere…",
-        "Save the review to another file, now and until the capture is closed",
+        "Save a copy of the review; where its own place takes none, it goes on there",
         "Ctrl+Shift+S",
     ),
     (

@@ -1694,6 +1694,11 @@
         <translation>Die Auswertung ließ sich nirgends speichern und ist nur noch in diesem Fenster. „Auswertung woanders speichern“ legt sie dorthin, wo Sie wollen; ein weiterer Versuch gibt sie auf.</translation>
     </message>
     <message>
+        <source>A copy of the review was saved: {path}</source>
+        <extracomment>app/review/keeper.py</extracomment>
+        <translation>Eine Kopie der Auswertung wurde gespeichert: {path}</translation>
+    </message>
+    <message>
         <source>Saved to {path} until the capture is closed; then the one beside it is read again</source>
         <extracomment>app/review/keeper.py</extracomment>
         <translation>Liegt unter {path}, bis die Messung geschlossen wird; danach gilt wieder die Auswertung neben ihr</translation>
@@ -1714,14 +1719,14 @@
         <translation>Die Auswertung lässt sich nicht neben der Messung speichern. Sie wird auf diesem PC aufgehoben, in {file}, und dort wiedergefunden; „Auswertung woanders speichern“ legt sie dorthin, wo Sie wollen.</translation>
     </message>
     <message>
-        <source>What lay in the place of this review was kept as {name}</source>
-        <extracomment>app/review/keeper.py</extracomment>
-        <translation>Was an der Stelle dieser Auswertung lag, liegt jetzt unter {name}</translation>
-    </message>
-    <message>
         <source>Until then it is kept in memory.</source>
         <extracomment>app/review/keeper.py</extracomment>
         <translation>Bis dahin bleibt sie im Arbeitsspeicher.</translation>
+    </message>
+    <message>
+        <source>What lay in the place of this review was kept as {name}</source>
+        <extracomment>app/review/keeper.py</extracomment>
+        <translation>Was an der Stelle dieser Auswertung lag, liegt jetzt unter {name}</translation>
     </message>
     <message>
         <source>This review was kept as {name}</source>
@@ -3200,9 +3205,9 @@
         <translation>Auswertung woanders speichern…</translation>
     </message>
     <message>
-        <source>Save the review to another file, now and until the capture is closed</source>
+        <source>Save a copy of the review; where its own place takes none, it goes on there</source>
         <extracomment>app/review/specs.py</extracomment>
-        <translation>Die Auswertung in eine andere Datei speichern, jetzt und bis die Messung geschlossen wird</translation>
+        <translation>Eine Kopie der Auswertung speichern; wo ihr eigener Ort keine annimmt, geht es dort weiter</translation>
     </message>
     <message>
         <source>Take the other review</source>

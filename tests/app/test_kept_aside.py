@@ -70,14 +70,24 @@ def test_the_question_which_review_holds_stays_when_the_capture_changes_too(
     assert labels(window) == ["theirs"]
 
 
-def test_where_a_review_is_saved_from_now_on_is_told_and_what_lay_there_keeps_its_bytes(
+def test_a_copy_that_is_saved_elsewhere_takes_nothing_from_the_place_where_the_review_is_found_again(
     qtbot: QtBot, make: Make, path: Path, tmp_path: Path
 ) -> None:
     window = opened(qtbot, make(), path)
     window.desk.markers.mark_moment(3.0)
     there = tmp_path / "mine.review.json"
     window.keeper.save_elsewhere(there)
-    assert passing(window).startswith(f"Saved to {there} until the capture is closed")
+    assert passing(window) == f"A copy of the review was saved: {there}"
+    assert there.read_bytes() == layout.review_path(path).read_bytes()
+    window.desk.markers.mark_moment(4.0)
+    window.close()
+    assert labels(opened(qtbot, make(), path)) == ["1", "2"]
+
+
+def test_where_a_copy_is_saved_what_lay_there_keeps_its_bytes(
+    qtbot: QtBot, make: Make, path: Path, tmp_path: Path
+) -> None:
+    window = opened(qtbot, make(), path)
     taken = tmp_path / "taken.review.json"
     taken.write_text("a shopping list")
     window.keeper.save_elsewhere(taken)
