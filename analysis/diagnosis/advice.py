@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from analysis.captures.model import Role, Step
 from analysis.diagnosis.findings import MEASURE_AGAIN, Band, State, Statement, Verdict, VerdictCode
 from analysis.diagnosis.seen import QUIET_WEIGHT, Seen, disturbed_weight, too_coarse
+from analysis.intervals import Interval
 from analysis.wording import Template, say
 
 ENOUGH_CROSSINGS = 6
@@ -160,16 +161,22 @@ LEAST_REACH = 0.7
 """Of the travel that the profile allows: an arm that moved less was hardly swept from stop to stop."""
 
 
-def _wider(seen: Seen) -> Iterator[str]:
-    """To sweep from stop to stop, where no band was found and much of the travel was not visited."""
+def part_visited(seen: Seen) -> Interval | None:
+    """The travel that was visited, in %, where that is only a part; None where it is most, or unknown."""
     profile, survey = seen.studies.profile, seen.studies.tracks.get(Role.SIGNAL)
-    if seen.sure_bands or survey is None or not survey.crossings or Role.SIGNAL not in profile.tracks:
-        return
+    if survey is None or not survey.crossings or Role.SIGNAL not in profile.tracks:
+        return None
     low = max(min(item.travel.start for item in survey.crossings), 0.0)
     high = min(max(item.travel.stop for item in survey.crossings), 100.0)
     allowed_percent = 100.0 * profile.tracks[Role.SIGNAL].valid_v.length / profile.supply_v
-    if high - low < LEAST_REACH * allowed_percent:
-        yield SWEEP_TO_STOPS(low=low, high=high)
+    return Interval(low, max(low, high)) if high - low < LEAST_REACH * allowed_percent else None
+
+
+def _wider(seen: Seen) -> Iterator[str]:
+    """To sweep from stop to stop, where no band was found and much of the travel was not visited."""
+    visited = part_visited(seen)
+    if visited is not None and not seen.sure_bands:
+        yield SWEEP_TO_STOPS(low=visited.start, high=visited.stop)
 
 
 def _breaks_up_untouched(seen: Seen) -> bool:

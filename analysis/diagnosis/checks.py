@@ -174,7 +174,7 @@ def _rest_variation(studies: Studies) -> Iterator[Check]:
         away = np.array([np.nanmin(series.mean), np.nanmax(series.mean)]) - middle
         value = float(away[np.argmax(np.abs(away))])
         unsure = result_uncertainty(departure_of(item, Role.SIGNAL, value))
-        title = say("Change at rest")
+        title = say("Signal change at rest")
         yield decided("rest_variation", title, item.record.name, value, unsure, "V", limit)
 
 

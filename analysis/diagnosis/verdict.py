@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from analysis.captures.model import Role
+from analysis.diagnosis.advice import part_visited
 from analysis.diagnosis.findings import Band, State, Statement, Verdict, VerdictCode
 from analysis.diagnosis.handled import ELSEWHERE, only_when_handled, state_of
 from analysis.diagnosis.profile_model import Contact
@@ -139,10 +140,15 @@ def _summary(code: VerdictCode, seen: Seen, bands: tuple[Band, ...]) -> Wording:
         text = seen.problems[0].text if seen.problems else say("the readings contradict each other")
         return say("This capture cannot be judged: {text}.", text=text)
     if code is VerdictCode.NO_FAULT_FOUND:
-        return say("No fault was seen in {tested}.", tested=_tested(seen))
+        told = _NONE_SEEN if part_visited(seen) is None else _NONE_SEEN_IN_PART
+        return told(tested=_tested(seen))
     if code is VerdictCode.REFERENCE_FAULT and not seen.studies.profile.ratiometric:
         return _FEED_ALONE
     return _SENTENCES[code]
+
+
+_NONE_SEEN = Template("No fault was seen in {tested}.")
+_NONE_SEEN_IN_PART = Template("No fault was seen in {tested}; the rest of the travel was not visited.")
 
 
 def _broken_up(code: VerdictCode, bands: tuple[Band, ...]) -> Wording:

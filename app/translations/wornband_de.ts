@@ -4763,9 +4763,9 @@
         <translation>Bezugsspannung, Schwankung</translation>
     </message>
     <message>
-        <source>Change at rest</source>
+        <source>Signal change at rest</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation>Änderung in Ruhe</translation>
+        <translation>Signaländerung in Ruhe</translation>
     </message>
     <message>
         <source>Outermost level of the signal while it follows the arm</source>
@@ -6146,6 +6146,11 @@
         <source>No fault was seen in {tested}.</source>
         <extracomment>analysis/diagnosis/verdict.py</extracomment>
         <translation>Kein Fehler gefunden in {tested}.</translation>
+    </message>
+    <message>
+        <source>No fault was seen in {tested}; the rest of the travel was not visited.</source>
+        <extracomment>analysis/diagnosis/verdict.py</extracomment>
+        <translation>Kein Fehler gefunden in {tested}; der übrige Weg wurde nicht befahren.</translation>
     </message>
     <message>
         <source>{plain} It may break up at {spans} too, where {crossed}.</source>

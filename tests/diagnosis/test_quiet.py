@@ -104,6 +104,11 @@ def test_wiggling_that_changes_the_signal_beyond_its_limit_is_not_said_to_leave_
 def test_where_half_of_the_travel_was_visited_and_no_fault_found_the_rest_is_asked_for() -> None:
     asked = "Sweep to both stops of the arm; only 10–57 % was visited."
     assert asked in _found("W1072-front-left-height-new-sensor.h5").advice
+    summary = _found("W1072-front-left-height-new-sensor.h5").verdict.summary
+    assert summary == (
+        "No fault was seen in 10–57 % of travel, 14 strokes; the rest of the travel was not visited."
+    )
+    assert "not visited" not in _found("W1041-rear-right-height.h5").verdict.summary
     assert not any("both stops" in item for item in _found("W1041-rear-right-height.h5").advice)
 
 
