@@ -4,12 +4,22 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import (
+    QItemSelectionModel,
+    QModelIndex,
+    QPersistentModelIndex,
+    QPoint,
+    QRectF,
+    QSize,
+    Qt,
+    Signal,
+)
 from PySide6.QtGui import (
     QColor,
     QFocusEvent,
     QFont,
     QFontMetricsF,
+    QKeyEvent,
     QPainter,
     QPen,
     QResizeEvent,
@@ -90,9 +100,29 @@ class RowList(QListView):
         self.scrollTo(self.currentIndex())  # what is marked stays in sight where the list gives up room
 
     def focusInEvent(self, event: QFocusEvent) -> None:
-        """Show the row that the keys start from."""
+        """Show the row that the keys start from: where none is marked, one that is in sight already."""
+        if not self.currentIndex().isValid():
+            self._begin_in_sight()
         super().focusInEvent(event)
         self.scrollTo(self.currentIndex())
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter chooses the row that the keyboard is on: Tab came to it, and chose none."""
+        here, enter = self.currentIndex(), event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+        if enter and here.isValid() and not self.selectionModel().isSelected(here):
+            self.selectionModel().select(here, QItemSelectionModel.SelectionFlag.ClearAndSelect)
+        else:
+            super().keyPressEvent(event)
+
+    def _begin_in_sight(self) -> None:
+        place = self.indexAt(QPoint(2, 2))
+        while place.isValid() and (self.visualRect(place).top() < 0 or not self._can_be_chosen(place)):
+            place = place.siblingAtRow(place.row() + 1)
+        if place.isValid():
+            self.selectionModel().setCurrentIndex(place, QItemSelectionModel.SelectionFlag.NoUpdate)
+
+    def _can_be_chosen(self, place: QModelIndex) -> bool:
+        return bool(self.rows.flags(place) & Qt.ItemFlag.ItemIsEnabled)
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""

@@ -158,6 +158,23 @@ def test_coming_to_a_list_by_tab_leads_nobody_away(qtbot: QtBot, review: Window)
     assert focus.passage is not None
 
 
+def test_the_keys_begin_at_a_crossing_in_sight_and_enter_chooses_it(qtbot: QtBot, review: Window) -> None:
+    in_front(qtbot, review)
+    events = review.page.events.list
+    bar = events.verticalScrollBar()
+    events.setMaximumHeight(80)
+    qtbot.waitUntil(lambda: bar.maximum() > 0)
+    bar.setValue(bar.maximum())
+    events.setFocus(Qt.FocusReason.TabFocusReason)
+    assert bar.value() == bar.maximum()
+    assert review.focus.passage is None
+    here = events.currentIndex()
+    assert here.row() > 1
+    QTest.keyClick(events, Qt.Key.Key_Return)
+    assert review.focus.passage is not None
+    assert events.currentIndex().row() == here.row()
+
+
 def test_a_key_goes_from_pane_to_pane_and_back(qtbot: QtBot, review: Window) -> None:
     in_front(qtbot, review)
     page = review.page

@@ -56,6 +56,16 @@ def is_grey(colour: QColor) -> bool:
     return max(parts) - min(parts) < 20
 
 
+def test_every_icon_is_drawn_in_one_colour_and_used_somewhere() -> None:
+    root = Path(__file__).parents[2]
+    text = "".join(path.read_text(encoding="utf-8") for path in (root / "app").rglob("*.py"))
+    for path in sorted((root / "icons").glob("*.svg")):
+        drawn = path.read_text(encoding="utf-8")
+        assert "currentColor" in drawn, path.name
+        assert "#" not in drawn, path.name
+        assert f'"{path.stem}"' in text, path.name
+
+
 @pytest.mark.parametrize("screen", DIALOGS)
 def test_the_buttons_of_a_dialog_have_no_pictures_of_the_style(
     qtbot: QtBot, review: Window, tmp_path: Path, screen: str
