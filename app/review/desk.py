@@ -96,6 +96,7 @@ class ReviewDesk(QObject):
         self.markers.reader.problem.connect(page.problem_bar.show_problem)
         for changed in (self.keeper.stack.indexChanged, self.keeper.stack.cleanChanged):
             changed.connect(self._show_enabled)
+        self.keeper.stack.indexChanged.connect(lambda done: window.focus.settle() if done else None)
         window.focus.target_changed.connect(self._show_enabled)
         window.focus.record_changed.connect(self._show_enabled)
         window.pages.currentChanged.connect(self._show_enabled)

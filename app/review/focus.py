@@ -142,6 +142,10 @@ class Focus(QObject):
             self.show_record(max(findings.bands, key=lambda band: band.confidence).record)
         self.target_changed.emit()
 
+    def settle(self) -> None:
+        """Say that something was done with what is shown: findings lead nobody away from it."""
+        self._settled = True
+
     def show_record(self, name: str) -> None:
         """Show a record as a whole; a crossing that is singled out in another one is so no more."""
         if self._capture is None:
