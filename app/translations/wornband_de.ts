@@ -12777,7 +12777,7 @@
     <message>
         <source>ringing</source>
         <extracomment>app/words.py</extracomment>
-        <translation>Schwingen</translation>
+        <translation>Zittern</translation>
     </message>
     <message>
         <source>spike</source>

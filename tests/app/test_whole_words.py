@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QLocale, Qt
+from PySide6.QtGui import QFontMetricsF
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QStyle, QStyleOptionComboBox
 from pytestqt.qtbot import QtBot
@@ -21,6 +22,7 @@ from app.settings import MemoryStore, Settings
 from app.views.elided_label import ElidedLabel
 from app.views.numbers_table import NumbersView
 from app.views.record_form import WordBox
+from app.words import shape_name
 from tests.app.conftest import Bench
 from tests.app.fakes import sound_capture, worn_or_sound
 from tests.app.hands import drop
@@ -138,3 +140,15 @@ def test_a_long_path_keeps_its_end(qtbot: QtBot) -> None:
     assert label.shown_text().endswith("4711")
     assert "…" in label.shown_text()
     assert label.toolTip().endswith("job-4711")
+
+
+@pytest.mark.parametrize("shape", ["drop", "rise", "ringing", "spike"])
+def test_the_shape_of_an_event_is_whole_beside_its_time(german: Window, shape: str) -> None:
+    rows = german.page.events.list
+    metrics = QFontMetricsF(rows.font())
+    needed = (
+        metrics.horizontalAdvance("12,29 s") + 8 + metrics.horizontalAdvance(f"{shape_name(shape)} 268 mV")
+    )
+    bar_px = rows.verticalScrollBar().sizeHint().width()
+    marked_px = 34 + 8  # the mark before the time, and the margin behind the reading
+    assert needed <= rows.width() - bar_px - marked_px
