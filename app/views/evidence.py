@@ -218,7 +218,7 @@ class EvidenceView(Pane):
         body = TallEnough()
         self._layout = QVBoxLayout(body)
         self._layout.setSizeConstraint(QLayout.SizeConstraint.SetNoConstraint)
-        self._layout.setContentsMargins(4, 0, 6, 0)  # room for the ring of the pane
+        self._layout.setContentsMargins(3, 0, 3, 0)  # room for the ring of the pane
         self._layout.setSpacing(6)
         self._verdict(findings)
         self._cards = [self._band(index, band) for index, band in enumerate(findings.bands)]
