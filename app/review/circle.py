@@ -55,6 +55,7 @@ class ReviewCircle(QObject):
         self._show_record()
         self._show_targets()
         self._show_moment()
+        self._window.desk.markers.show_marks()
 
     def choose_next_band(self) -> None:
         """Light up the band after the chosen one, and then none."""

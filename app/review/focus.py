@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject, Signal
 from analysis.captures.model import Capture, Record
 from analysis.diagnosis.findings import Band, Findings
 from analysis.intervals import Interval
+from app.review.deepest import deepest_s
 from app.review.passages import Passage, passages, same_band, same_passage
 from app.review.view_history import View, ViewHistory
 
@@ -54,6 +55,7 @@ class Focus(QObject):
         self._window = Interval(0.0, 0.0)
         self._travel: Interval | None = None
         self._moment_s: float | None = None
+        self._findings: Findings | None = None
         self._passages: tuple[Passage, ...] = ()
         self._bands: tuple[Band, ...] = ()
         self._band: int | None = None
@@ -104,7 +106,7 @@ class Focus(QObject):
     def start(self, capture: Capture | None) -> None:
         """Look at another capture: its longest sweep, or else its first record, as a whole."""
         self._capture, self._history = capture, ViewHistory()
-        self._passages, self._bands, self._moment_s = (), (), None
+        self._findings, self._passages, self._bands, self._moment_s = None, (), (), None
         self._band, self._passage = None, None
         self._record, self._settled, self._travel = None, False, None
         if capture is not None and capture.records:
@@ -128,7 +130,7 @@ class Focus(QObject):
         """Take what can be stepped to; go to the record with the likeliest band, or the deepest event."""
         band, passage = self._band, self._passages[self._passage] if self._passage is not None else None
         before = self._bands[band] if band is not None and band < len(self._bands) else None
-        self._passages, self._bands = passages(findings), findings.bands
+        self._findings, self._passages, self._bands = findings, passages(findings), findings.bands
         # Examined again: what was chosen stays chosen where it is still there, and nobody is led away.
         self._band = same_band(before, findings.bands) if before is not None else None
         self._passage = same_passage(passage, self._passages) if passage is not None else None
@@ -260,8 +262,14 @@ class Focus(QObject):
             record = self._capture.record(passage.record)
             view = self._view(record.name, clipped(passage.time.widened(margin_s), record))
             self._go(replace(view, travel=travel or view.travel), remember)
-        self.point(passage.time.centre)
+        self.point(self._clearest_s(passage))
         self.target_changed.emit()
+
+    def _clearest_s(self, passage: Passage) -> float:
+        """Where a crossing breaks up most; the middle of an event."""
+        if passage.band is None or self._findings is None or self._record is None:
+            return passage.time.centre
+        return deepest_s(self._findings, self._record, passage.band, passage.time)
 
     def open_band(self, band: int) -> None:
         """Choose a band, zoom the track to it, and time to its clearest crossing.
