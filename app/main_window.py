@@ -318,7 +318,7 @@ class Window(QMainWindow, WithRooms):
             "run_crossing": passages,
             "run_onward": passages,
             "repeat": passages,
-            "clearest": bands,
+            "clearest": passages,
             "release": own,
             "next_band": bands or (comparing and self.compare.has_bands),
             "control_unit": shown,

@@ -173,6 +173,7 @@ def style_sheet(palette: Palette) -> str:
     QMenu::item {{ padding: 5px 26px 5px 10px; background: transparent; }}
     QMenu::item:selected {{ background: {p.choice}; color: {p.choice_ink}; }}
     QMenu::item:disabled {{ color: {p.faint}; }}
+    QMenu::icon:checked {{ background: {p.raised}; border: 1px solid {p.quiet}; border-radius: 4px; }}
     QMenu::separator {{ height: 1px; background: {p.line}; margin: 4px 6px; }}
     QListView {{ background: transparent; border: 1px solid transparent; outline: 0; }}
     QListWidget::indicator {{ width: 12px; height: 12px; border: 1px solid {p.faint}; border-radius: 3px;

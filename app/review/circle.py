@@ -66,11 +66,15 @@ class ReviewCircle(QObject):
             self._window.focus.choose_band(after if after < count else None)
 
     def open_likeliest(self) -> None:
-        """Zoom to the clearest crossing of the chosen band, or of the likeliest."""
-        findings, band = self._window.session.findings, self._window.focus.band
-        if findings is not None and findings.bands:
+        """Zoom to the clearest crossing of the chosen or likeliest band; or else to the deepest event."""
+        findings, focus = self._window.session.findings, self._window.focus
+        stepped = [i for i, item in enumerate(focus.passages) if item.band is not None]
+        if findings is not None and stepped:
             likeliest = max(range(len(findings.bands)), key=lambda i: findings.bands[i].confidence)
-            self._open_band(likeliest if band is None else band)
+            self._open_band(likeliest if focus.band is None else focus.band)
+        elif focus.passages:
+            depths_v = [abs(item.depth_v) for item in focus.passages]
+            focus.choose_passage(depths_v.index(max(depths_v)))
 
     def _follow_session(self) -> None:
         self._window.session.capture_changed.connect(self._show_capture)

@@ -2450,9 +2450,9 @@
         <translation>Schritt</translation>
     </message>
     <message>
-        <source>Previous crossing</source>
+        <source>Previous crossing or event</source>
         <extracomment>app/actions.py</extracomment>
-        <translation>Vorige Überfahrt</translation>
+        <translation>Vorige Überfahrt oder Ereignis</translation>
     </message>
     <message>
         <source>Go to the previous crossing or event</source>
@@ -2460,9 +2460,9 @@
         <translation>Zur vorigen Überfahrt oder zum vorigen Ereignis gehen</translation>
     </message>
     <message>
-        <source>Next crossing</source>
+        <source>Next crossing or event</source>
         <extracomment>app/actions.py</extracomment>
-        <translation>Nächste Überfahrt</translation>
+        <translation>Nächste Überfahrt oder Ereignis</translation>
     </message>
     <message>
         <source>Go to the next crossing or event</source>
@@ -2470,14 +2470,14 @@
         <translation>Zur nächsten Überfahrt oder zum nächsten Ereignis gehen</translation>
     </message>
     <message>
-        <source>Clearest crossing</source>
+        <source>Clearest crossing or event</source>
         <extracomment>app/actions.py</extracomment>
-        <translation>Deutlichste Überfahrt</translation>
+        <translation>Deutlichste Überfahrt oder Ereignis</translation>
     </message>
     <message>
-        <source>Zoom to the crossing with the most break-up</source>
+        <source>Zoom to the crossing with the most break-up, or to the deepest event</source>
         <extracomment>app/actions.py</extracomment>
-        <translation>Auf die Überfahrt mit den größten Aussetzern vergrößern</translation>
+        <translation>Auf die Überfahrt mit den größten Aussetzern oder auf das tiefste Ereignis vergrößern</translation>
     </message>
     <message>
         <source>Next band</source>

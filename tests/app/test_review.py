@@ -1,12 +1,13 @@
 from __future__ import annotations
 
 import threading
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QLabel, QWidget
+from PySide6.QtWidgets import QLabel, QMenu, QWidget
 from pytestqt.qtbot import QtBot
 
 from analysis.captures.model import Capture
@@ -263,6 +264,36 @@ def test_events_without_a_place_can_be_stepped_through(qtbot: QtBot, window: Win
     QTest.keyClick(window, Qt.Key.Key_N)
     assert window.focus.passage == 1
     assert window.focus.window.contains(1.91)
+
+
+def test_c_zooms_to_the_deepest_event_where_the_fault_has_no_place(
+    qtbot: QtBot, window: Window, bench: Bench
+) -> None:
+    def deeper(_capture: Capture, _tick: Tick) -> Findings:
+        found = wiring_findings()
+        events = [replace(item, depth_v=-1.0 - 0.1 * place) for place, item in enumerate(found.events)]
+        return replace(found, events=(*events[:2], replace(events[2], depth_v=-2.5), events[3]))
+
+    bench.findings = deeper
+    with qtbot.waitSignal(window.session.findings_changed):
+        window.open_file(Path("wiring.h5"))
+    QTest.keyClick(window, Qt.Key.Key_C)
+    assert window.focus.passage == 2
+    assert window.focus.window.length < 1.0
+
+
+def test_a_switch_with_an_icon_shows_in_the_menu_that_it_is_on(qtbot: QtBot, review: Window) -> None:
+    (menu,) = (item.menu() for item in review.menuBar().actions() if item.text().replace("&", "") == "View")
+    assert isinstance(menu, QMenu)
+    lanes = review.actions_by_name["lanes"]
+    box = menu.actionGeometry(lanes)
+    pictures = []
+    for _ in range(2):
+        menu.popup(review.mapToGlobal(QPoint(0, 0)))
+        pictures.append(menu.grab(box).toImage())
+        menu.close()
+        lanes.trigger()
+    assert pictures[0] != pictures[1]
 
 
 def test_events_say_of_which_wire_they_are(qtbot: QtBot, window: Window, bench: Bench) -> None:
