@@ -10,7 +10,15 @@ import pytest
 from PySide6.QtCore import QLocale, Qt
 from PySide6.QtGui import QFontMetricsF
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QComboBox, QScrollArea, QToolButton, QWidget
+from PySide6.QtWidgets import (
+    QApplication,
+    QComboBox,
+    QScrollArea,
+    QStyle,
+    QStyleOptionToolButton,
+    QToolButton,
+    QWidget,
+)
 from pytestqt.qtbot import QtBot
 
 from app.language import install_language
@@ -245,3 +253,21 @@ def test_what_can_be_done_with_the_first_mark_is_said_whole(qtbot: QtBot, small:
     small.desk.markers.step(1)
     assert words not in (markers._note.text(), below.text())
     assert "±" in below.text()
+
+
+def test_the_arrow_of_a_button_stands_beside_its_icon(qtbot: QtBot, small: Window) -> None:
+    run = next(
+        tool
+        for tool in small.page.track.findChildren(QToolButton)
+        if tool.popupMode() is QToolButton.ToolButtonPopupMode.MenuButtonPopup
+    )
+    alone = Qt.ToolButtonStyle.ToolButtonIconOnly
+    qtbot.waitUntil(lambda: run.toolButtonStyle() == alone and run.width() == run.sizeHint().width())
+    option = QStyleOptionToolButton()
+    run.initStyleOption(option)
+    part = QStyle.SubControl.SC_ToolButtonMenu
+    arrow = run.style().subControlRect(QStyle.ComplexControl.CC_ToolButton, option, part, run)
+    inked = run.grab().toImage()
+    ground = inked.pixel(1, inked.height() // 2)
+    for column in range(arrow.left() - 1, arrow.left() + 2):
+        assert {inked.pixel(column, row) for row in range(3, inked.height() - 3)} == {ground}
