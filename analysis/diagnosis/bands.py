@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -14,6 +13,7 @@ from analysis.diagnosis.findings import Band, BandBasis, CrossingTime, Direction
 from analysis.diagnosis.places import Place
 from analysis.intervals import Interval
 from analysis.signals.facts import Crossing, TrackSurvey
+from analysis.signals.roughness import BIN_PERCENT
 
 LEAST_LISTED = 0.05
 """A place less certain than this is not listed."""
@@ -80,16 +80,25 @@ def _inside(survey: TrackSurvey, travel: Interval) -> NDArray[np.bool_]:
 
 def _crossing_times(survey: TrackSurvey, place: Place) -> tuple[CrossingTime, ...]:
     """Each visit with when it was and how far it broke up, on the way there and on the way back."""
-    worst = np.nan_to_num(survey.breakup_percent[:, _inside(survey, place.travel)]).max(axis=1)
+    told = survey.breakup_percent[:, _inside(survey, place.travel)]
+    worst = np.nan_to_num(told).max(axis=1)
+    quiet = np.isfinite(told).any(axis=1) & (worst == 0.0)
     crossed = np.flatnonzero(place.crossed)
     rows = [slice(first, last + 1) for first, last in zip(place.begun[crossed], crossed, strict=True)]
     loudest = [int(own.stop - 1 - np.argmax(worst[own][::-1])) for own in rows]
-    shown = [_while_loud(worst, own, row) for own, row in zip(rows, loudest, strict=True)]
+    shown = [_until_quiet(quiet, own, row) for own, row in zip(rows, loudest, strict=True)]
     visits = [
         Interval(survey.crossings[own.start].time.start, survey.crossings[own.stop - 1].time.stop)
         for own in shown
     ]
-    times = _times_within(survey, [survey.crossings[row] for row in loudest], visits, place.travel)
+    strokes = [survey.crossings[row] for row in loudest]
+    straight = _times_within(survey, strokes, visits, place.travel)
+    # An arm that turned may have got no further than into the outermost bins: what broke up there is it too.
+    turned = _times_within(survey, strokes, visits, place.travel.widened(0.5 * BIN_PERCENT))
+    times = [
+        there if own.stop - own.start == 1 else both
+        for own, there, both in zip(shown, straight, turned, strict=True)
+    ]
     columns = (crossed, place.noisy[crossed], worst[loudest])
     return tuple(
         CrossingTime(record=survey.crossings[index].record, time=time, noisy=noisy, breakup_percent=breakup)
@@ -97,12 +106,15 @@ def _crossing_times(survey: TrackSurvey, place: Place) -> tuple[CrossingTime, ..
     )
 
 
-def _while_loud(worst: NDArray[np.floating[Any]], rows: slice, loudest: int) -> slice:
-    """Of a visit, the strokes in a row around its loudest that broke up."""
+def _until_quiet(quiet: NDArray[np.bool_], rows: slice, loudest: int) -> slice:
+    """Of a visit, the strokes in a row around its loudest, up to one that was quiet.
+
+    One of which nothing is told, since the signal was gone all the while, is none.
+    """
     first = last = loudest
-    while first > rows.start and worst[first - 1] > 0.0:
+    while first > rows.start and not quiet[first - 1]:
         first -= 1
-    while last + 1 < rows.stop and worst[last + 1] > 0.0:
+    while last + 1 < rows.stop and not quiet[last + 1]:
         last += 1
     return slice(first, last + 1)
 
