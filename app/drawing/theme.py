@@ -147,8 +147,8 @@ def style_sheet(palette: Palette) -> str:
     QToolButton:focus {{ border-color: {p.choice}; }}
     QToolButton:disabled {{ color: {p.faint}; }}
     QToolButton[heading="true"] {{ padding: 2px 5px; }}
-    QToolButton[popupMode="1"] {{ padding-right: 19px; }}
-    QToolButton::menu-button {{ border: none; background: transparent; width: 15px; }}
+    QToolButton[popupMode="1"] {{ padding-right: 16px; }}
+    QToolButton::menu-button {{ border: none; background: transparent; width: 14px; }}
     QToolButton[fold="true"] {{ font-weight: 600; }}
     QToolButton[fold="true"]:checked {{ background: transparent; border-color: transparent; }}
     QToolButton[fold="true"]:focus {{ border-color: {p.choice}; }}
