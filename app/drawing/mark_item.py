@@ -38,7 +38,7 @@ class Mark:
     fixed : bool
         Not to be gripped: half placed yet, or of a band that is not chosen.
     quiet : bool
-        Its grips alone are drawn: something else shades it.
+        Its grips alone are drawn, as those of the band that shades it.
     """
 
     mark_id: str
@@ -63,6 +63,7 @@ class MarkItem(OverAll):
 
     def __init__(self, labels: bool, foot_px: float = 0.0) -> None:
         super().__init__()
+        self.band_colour = QColor("red")
         self._foot_px = foot_px
         self._labels = labels
         self._marks: tuple[tuple[Mark, tuple[float, ...]], ...] = ()
@@ -134,7 +135,8 @@ class MarkItem(OverAll):
             painter.drawLine(QPointF(left, view.bottom() - 1), QPointF(right, view.bottom() - 1))
         if mark.fixed:
             return
-        painter.setPen(QPen(self._colour, 2.5 if mark.chosen else 1.5))
+        colour = self.band_colour if mark.quiet else self._colour
+        painter.setPen(QPen(colour, 2.5 if mark.chosen else 1.5))
         middle = view.center().y()
         for x, inward in ((left, 1.0), (right, -1.0)):
             top, low = QPointF(x, middle - _BRACKET_PX), QPointF(x, middle + _BRACKET_PX)

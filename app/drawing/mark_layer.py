@@ -81,6 +81,7 @@ class MarkLayer(QObject):
     def recolour(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
         for _, item, _ in self._plots:
+            item.band_colour = QColor(palette.band)
             item.recolour(QColor(palette.choice), QColor(palette.ink), QColor(palette.paper))
 
     def press(self, at: float) -> bool:

@@ -7,8 +7,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QMenu
 
 from analysis.review.model import TravelSpan
+from app.drawing.theme import LIGHT
 from app.main_window import Window
 from tests.app import hands
+from tests.app.fakes import BAND
 from tests.app.test_markers import CTRL, at_travel, key, only
 
 
@@ -59,3 +61,15 @@ def test_the_right_button_on_a_band_marks_the_place_that_was_clicked(review: Win
     marker = only(review)
     assert isinstance(marker, TravelSpan)
     assert marker.travel.centre == pytest.approx(inside, abs=0.4)
+
+
+def test_the_grips_of_a_found_band_are_in_its_own_colour_not_in_that_of_the_chosen_crossing(
+    review: Window,
+) -> None:
+    key(review, Qt.Key.Key_C)
+    canvas = review.page.track.canvas
+    edge = review.page.track.viewport_point(BAND.start, 0.0).toPoint()
+    picture = canvas.grab().toImage()
+    column = {picture.pixelColor(edge.x() + 1, y).name() for y in range(picture.height())}
+    assert LIGHT.band.lower() in column
+    assert LIGHT.choice.lower() not in column
