@@ -206,10 +206,11 @@ def _signal_range(studies: Studies) -> Iterator[Check]:
 
 
 _AWAY = {
-    (True, False): Template("Not judged here: it breaks away from the arm, down to {low_v:.2f} V."),
-    (False, True): Template("Not judged here: it breaks away from the arm, up to {high_v:.2f} V."),
+    (True, False): Template("It breaks away from the arm, down to {low_v:.2f} V; that is not judged here."),
+    (False, True): Template("It breaks away from the arm, up to {high_v:.2f} V; that is not judged here."),
     (True, True): Template(
-        "Not judged here: it breaks away from the arm, down to {low_v:.2f} V and up to {high_v:.2f} V."
+        "It breaks away from the arm, down to {low_v:.2f} V and up to {high_v:.2f} V;"
+        " that is not judged here."
     ),
 }
 

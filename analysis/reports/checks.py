@@ -20,6 +20,20 @@ def result_name(result: Result) -> Wording:
     return _RESULTS[result]
 
 
+def is_judged(check: Check) -> bool:
+    """Whether what was decided is about all that was read.
+
+    A reading that keeps its limits only because it leaves something out is no pass; one that breaks them
+    breaks them whatever was left out.
+    """
+    return check.result is not Result.PASS or not check.note
+
+
+def decision_name(check: Check) -> Wording:
+    """What was decided, as people say it: the outcome, or "not judged" where that is of a part alone."""
+    return result_name(check.result) if is_judged(check) else say("not judged")
+
+
 def state_name(state: State) -> Wording:
     """The state of a statement as people say it."""
     return _STATES[state]
@@ -53,10 +67,11 @@ def check_reading(check: Check) -> str:
 def conformance_share(check: Check) -> str:
     """How probable it is that the limits are kept: ``"97 %"``, ``"over 99 %"``; a dash where that is unknown.
 
-    A reading without uncertainty keeps them or does not: ``"100 %"``, ``"0 %"``.
+    A dash as well where what would decide it is left out of the reading (`is_judged`). A reading without
+    uncertainty keeps them or does not: ``"100 %"``, ``"0 %"``.
     """
     share = check.conformance
-    if share is None:
+    if share is None or not is_judged(check):
         return NO_VALUE
     if share in (0.0, 1.0) and check.expanded_uncertainty == 0.0:
         return say("{percent} %", percent=number(100.0 * share, 0))
@@ -70,10 +85,11 @@ def conformance_share(check: Check) -> str:
 def conformance_words(check: Check) -> Wording:
     """Which side of its limits a reading is on, and how sure that is: ``"within limits: 97 % sure"``.
 
-    Empty where that is unknown or where the reading has no uncertainty: then the result says it all.
+    Empty where that is unknown or not judged, or where the reading has no uncertainty: then the result says
+    it all.
     """
     share = check.conformance
-    if share is None or check.expanded_uncertainty == 0.0:
+    if share is None or check.expanded_uncertainty == 0.0 or not is_judged(check):
         return joined([])
     if share >= 0.5:
         return say("within limits: {share} sure", share=conformance_share(check))
@@ -103,7 +119,7 @@ def _judged(check: Check) -> Wording:
             "{title} {reading}, no limit stated: {result}.",
             title=title,
             reading=shown,
-            result=result_name(check.result),
+            result=decision_name(check),
         )
     said, sure = _said(check), conformance_words(check)
     outcome = say("{said} ({sure})", said=said, sure=sure) if sure else said
@@ -119,7 +135,7 @@ def _judged(check: Check) -> Wording:
 def _said(check: Check) -> Wording:
     if check.result is Result.CANNOT_TELL and check.conformance is not None:
         return say("cannot tell, the uncertainty reaches across the limit")
-    return result_name(check.result)
+    return decision_name(check)
 
 
 def _known(value: float | None) -> float:

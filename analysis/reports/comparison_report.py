@@ -15,7 +15,7 @@ from analysis.comparison.model import (
 )
 from analysis.comparison.words import change_name
 from analysis.diagnosis.findings import Check
-from analysis.reports.checks import check_reading, result_name
+from analysis.reports.checks import check_reading, decision_name
 from analysis.reports.confidence import in_words
 from analysis.reports.document import Report, Section, Table
 from analysis.reports.quantities import NO_VALUE, reading, travel
@@ -179,7 +179,7 @@ def _checks(comparison: Comparison, first: str, second: str) -> Section:
 def _reading(check: Check | None) -> Wording:
     if check is None:
         return say("not taken")
-    return say("{reading}, {result}", reading=check_reading(check), result=result_name(check.result))
+    return say("{reading}, {result}", reading=check_reading(check), result=decision_name(check))
 
 
 def _title(side: Compared) -> Wording:

@@ -15,8 +15,8 @@ from analysis.reports.checks import (
     check_reading,
     check_subject,
     conformance_share,
+    decision_name,
     limit_text,
-    result_name,
     state_name,
 )
 from analysis.reports.confidence import in_words
@@ -213,7 +213,7 @@ def _checks(findings: Findings) -> Section:
     )
     rows = tuple(
         (
-            result_name(check.result),
+            decision_name(check),
             check_subject(check),
             check_reading(check),
             limit_text(check),

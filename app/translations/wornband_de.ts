@@ -4773,19 +4773,19 @@
         <translation>Äußerster Pegel des Signals, solange es dem Hebel folgt</translation>
     </message>
     <message>
-        <source>Not judged here: it breaks away from the arm, down to {low_v:.2f} V.</source>
+        <source>It breaks away from the arm, down to {low_v:.2f} V; that is not judged here.</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation>Hier nicht bewertet: Es weicht vom Hebel ab, hinunter bis {low_v:.2f} V.</translation>
+        <translation>Es weicht vom Hebel ab, hinunter bis {low_v:.2f} V; das wird hier nicht bewertet.</translation>
     </message>
     <message>
-        <source>Not judged here: it breaks away from the arm, up to {high_v:.2f} V.</source>
+        <source>It breaks away from the arm, up to {high_v:.2f} V; that is not judged here.</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation>Hier nicht bewertet: Es weicht vom Hebel ab, hinauf bis {high_v:.2f} V.</translation>
+        <translation>Es weicht vom Hebel ab, hinauf bis {high_v:.2f} V; das wird hier nicht bewertet.</translation>
     </message>
     <message>
-        <source>Not judged here: it breaks away from the arm, down to {low_v:.2f} V and up to {high_v:.2f} V.</source>
+        <source>It breaks away from the arm, down to {low_v:.2f} V and up to {high_v:.2f} V; that is not judged here.</source>
         <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation>Hier nicht bewertet: Es weicht vom Hebel ab, hinunter bis {low_v:.2f} V und hinauf bis {high_v:.2f} V.</translation>
+        <translation>Es weicht vom Hebel ab, hinunter bis {low_v:.2f} V und hinauf bis {high_v:.2f} V; das wird hier nicht bewertet.</translation>
     </message>
     <message>
         <source>Output smoothness</source>
@@ -8083,6 +8083,11 @@
         <translation>widerlegt</translation>
     </message>
     <message>
+        <source>not judged</source>
+        <extracomment>analysis/reports/checks.py</extracomment>
+        <translation>nicht bewertet</translation>
+    </message>
+    <message>
         <source>no limit</source>
         <extracomment>analysis/reports/checks.py</extracomment>
         <translation>keine Grenze</translation>
@@ -8968,9 +8973,9 @@
         <translation>Nachgewiesen</translation>
     </message>
     <message>
-        <source>Within limits: how probable it is, given the reading and its uncertainty, that the true value keeps its limits. Pass takes 98 in 100 for it, fail 98 in 100 against it; anything between cannot be told.</source>
+        <source>Within limits: how probable it is, given the reading and its uncertainty, that the true value keeps its limits. Pass takes 98 in 100 for it, fail 98 in 100 against it; anything between cannot be told. Not judged is a reading that keeps its limits, but leaves out what goes beyond them.</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>In den Grenzen: wie wahrscheinlich es nach Messwert und Unsicherheit ist, dass der wahre Wert seine Grenzen einhält. „In Ordnung“ verlangt 98 von 100 dafür, „nicht in Ordnung“ 98 von 100 dagegen; dazwischen lässt es sich nicht sagen.</translation>
+        <translation>In den Grenzen: wie wahrscheinlich es nach Messwert und Unsicherheit ist, dass der wahre Wert seine Grenzen einhält. „In Ordnung“ verlangt 98 von 100 dafür, „nicht in Ordnung“ 98 von 100 dagegen; dazwischen lässt es sich nicht sagen. Nicht bewertet ist ein Messwert, der seine Grenzen einhält, aber auslässt, was über sie hinausgeht.</translation>
     </message>
     <message>
         <source>A limit that names a maker and a model is that maker's published service figure. Where it is another model than this car, it stands in for this car's own, which was not at hand.</source>

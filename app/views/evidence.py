@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLayout, QScrollArea,
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Band, Findings, Result, State, Statement, VerdictCode
 from analysis.reports.called import called
-from analysis.reports.checks import check_sentence, state_name
+from analysis.reports.checks import check_sentence, is_judged, state_name
 from analysis.reports.confidence import in_words
 from analysis.reports.contrary import contrary_line, told_in_order
 from analysis.reports.quantities import travel
@@ -288,7 +288,7 @@ class EvidenceView(Pane):
         if findings.checks:
             self._section(self.tr("Readings"))
         for check in findings.checks:
-            mark, tone = _RESULTS[check.result]
+            mark, tone = _RESULTS[check.result if is_judged(check) else Result.CANNOT_TELL]
             line = said(check_sentence(check))
             text = f"{names[check.record]}: {line}" if check.record in names else line
             row = self._row(mark, tone, text, pressed=check.record in names)

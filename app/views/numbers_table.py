@@ -12,7 +12,7 @@ from analysis.comparison.checks import as_compared
 from analysis.comparison.model import FISHER, BandComparison, Change, CheckComparison, Comparison, Relation
 from analysis.comparison.words import change_name
 from analysis.intervals import Interval
-from analysis.reports.checks import check_reading, result_name
+from analysis.reports.checks import check_reading, decision_name
 from analysis.reports.comparison_report import (
     chance_text,
     check_name,
@@ -187,7 +187,7 @@ class NumbersView(Pane):
         )
         record = self.tr("record {record}: {result}")
         limits = [
-            record.format(record=called.get(item.record, item.record), result=said(result_name(item.result)))
+            record.format(record=called.get(item.record, item.record), result=said(decision_name(item)))
             for item, called in zip(sides, self._called, strict=True)
             if item is not None
         ]

@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QFrame, QLabel
 from pytestqt.qtbot import QtBot
@@ -175,3 +176,22 @@ def test_a_rest_in_the_band_that_breaks_up_is_no_tick_among_the_records(worn: Wi
     assert (hold.result.value, hold.text) == ("fail", "breaks up at rest in the band")
     (steady,) = [item for item in findings.record_outcomes if item.record == "003"]
     assert (steady.result.value, steady.text) == ("pass", "steady")
+
+
+def mark(line: PressRow) -> QImage:
+    return (
+        next(label for label in line.findChildren(QLabel) if not label.pixmap().isNull()).pixmap().toImage()
+    )
+
+
+def test_a_reading_that_leaves_out_what_breaks_away_has_no_mark_of_a_pass(worn: Window) -> None:
+    readings = [
+        item for item in worn.page.evidence.findChildren(PressRow) if "allowed" in item.accessibleName()
+    ]
+    partial = [item for item in readings if "breaks away" in item.accessibleName()]
+    passed = [item for item in readings if ": pass" in item.accessibleName()]
+    assert partial
+    assert passed
+    for item in partial:
+        assert ": not judged. " in item.accessibleName()
+        assert mark(item) != mark(passed[0])

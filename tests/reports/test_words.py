@@ -13,7 +13,14 @@ from analysis.diagnosis.findings import CoverageSpan, Result, State, Verdict, Ve
 from analysis.intervals import Interval
 from analysis.reports import quantities
 from analysis.reports.cautions import AFTERWARDS, PROBING, SUSPENSION, THROTTLE, WHO_DECIDES, cautions
-from analysis.reports.checks import check_sentence, conformance_share, limit_text, result_name, state_name
+from analysis.reports.checks import (
+    check_sentence,
+    conformance_share,
+    decision_name,
+    limit_text,
+    result_name,
+    state_name,
+)
 from analysis.reports.confidence import Grade, grade, in_words, odds, place_words
 from analysis.reports.customer_words import customer_sentence
 from analysis.reports.findings_report import band_sentence, cautions_section, findings_report, subject
@@ -155,6 +162,29 @@ def test_the_share_within_limits_is_never_said_surer_than_99_in_100(
     conformance: float | None, words: str
 ) -> None:
     assert conformance_share(replace(GROUND_DROP, conformance=conformance)) == words
+
+
+@pytest.mark.parametrize(
+    ("result", "decided", "share"),
+    [
+        (Result.PASS, "not judged", "–"),
+        (Result.FAIL, "fail", "over 99 %"),
+        (Result.CANNOT_TELL, "cannot tell", "over 99 %"),
+    ],
+)
+def test_nothing_passes_that_leaves_out_what_goes_beyond_its_limits(
+    result: Result, decided: str, share: str
+) -> None:
+    partial = replace(GROUND_DROP, result=result, conformance=0.999, note="It breaks away; not judged here.")
+    assert decision_name(partial) == decided
+    assert conformance_share(partial) == share
+    assert ("sure" in check_sentence(partial)) is (decided != "not judged")
+    assert check_sentence(partial).startswith(f"Ground drop 12.6 ± 3.0 mV, allowed at most 100 mV: {decided}")
+    report = findings_report(replace(findings(), checks=(partial,)), CAPTURE)
+    table = next(section.table for section in report.sections if section.title == "Checks")
+    assert table is not None
+    rows = table.rows
+    assert (rows[0][0], rows[0][4]) == (decided, share)
 
 
 def test_limits_are_said_as_they_are_open() -> None:
