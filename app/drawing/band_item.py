@@ -14,6 +14,7 @@ from analysis.intervals import Interval
 from app.drawing.over_all import OverAll
 
 _JOIN_PX = 4.0
+_PART = " · "
 _LEAST_HATCHED_PX = 5.0
 
 
@@ -67,6 +68,14 @@ def runs_px(
         first = np.flatnonzero(np.concatenate([[True], left[1:] - reach[:-1] > _JOIN_PX]))
         left, right = left[first], reach[np.append(first[1:], left.size) - 1]
     return list(zip(left.tolist(), right.tolist(), strict=True))
+
+
+def label_in(label: str, room_px: float, metrics: QFontMetricsF) -> str:
+    """What of a label fits: where it is stays, then what was said of it, and the parts between go."""
+    parts = label.split(_PART)
+    while len(parts) > 1 and metrics.horizontalAdvance(_PART.join(parts)) > room_px:
+        del parts[-2 if len(parts) > 2 else -1]
+    return _PART.join(parts)
 
 
 class BandItem(OverAll):
@@ -166,7 +175,8 @@ class BandItem(OverAll):
     ) -> None:
         """Write the label centred on the stretch, inside the view, in the first row where it fits."""
         metrics = QFontMetricsF(painter.font())
-        width = metrics.horizontalAdvance(stretch.label) + 12
+        label = label_in(stretch.label, view.width() - 16, metrics)
+        width = metrics.horizontalAdvance(label) + 12
         left = min(max(box.center().x() - width / 2, view.left() + 2), view.right() - width - 2)
         row = next((i for i, end in enumerate(row_end_px) if left > end + 4), len(row_end_px))
         row_end_px[row : row + 1] = [left + width]
@@ -180,4 +190,4 @@ class BandItem(OverAll):
         painter.setBrush(ground)
         painter.drawRoundedRect(plate, 4, 4)
         painter.setPen(self._ink)
-        painter.drawText(plate, Qt.AlignmentFlag.AlignCenter, stretch.label)
+        painter.drawText(plate, Qt.AlignmentFlag.AlignCenter, label)

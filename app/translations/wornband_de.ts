@@ -1183,7 +1183,7 @@
         <translation>Notiz zur gewählten Marke</translation>
     </message>
     <message>
-        <source>M marks the moment that is pointed at. S begins and ends a span there, T a stretch of travel; or drag with Ctrl held.</source>
+        <source>M marks the moment at the pointer, S begins and ends a span, T a stretch of travel; or drag with Ctrl.</source>
         <extracomment>app/views/markers.py</extracomment>
         <translation>M markiert den Moment am Zeiger, S eine Spanne, T ein Wegstück; oder mit Strg ziehen.</translation>
     </message>

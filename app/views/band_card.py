@@ -6,7 +6,6 @@ from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QDoubleSpinBox,
-    QHBoxLayout,
     QLabel,
     QToolButton,
     QVBoxLayout,
@@ -168,8 +167,6 @@ class BandCard(PressRow):
         self.start, self.stop = QDoubleSpinBox(), QDoubleSpinBox()
         names = (self.tr("Beginning of the band, in % of travel"), self.tr("End of the band, in % of travel"))
         self._edge_row = QWidget()
-        row = QHBoxLayout(self._edge_row)
-        row.setContentsMargins(0, 3, 0, 0)
         for box, name in zip((self.start, self.stop), names, strict=True):
             box.setDecimals(_DECIMALS)
             box.setSingleStep(0.1)
@@ -180,11 +177,9 @@ class BandCard(PressRow):
             box.setKeyboardTracking(False)
             box.valueChanged.connect(self._edge_moved)
             box.editingFinished.connect(self._edges_typed)
-        row.addWidget(self.start)
-        row.addWidget(QLabel("–"))
-        row.addWidget(self.stop)
-        row.addWidget(QLabel(self.tr("% of travel")))
-        row.addStretch(1)
+        row = FlowRow([self.start, QLabel("–"), self.stop, QLabel(self.tr("% of travel"))], gap_px=5)
+        row.setContentsMargins(0, 3, 0, 0)
+        self._edge_row.setLayout(row)
         return self._edge_row
 
     def _reason(self) -> ReasonLine:

@@ -116,8 +116,8 @@ class MarkersView(Pane):
         else:
             self.show_empty(
                 self.tr(
-                    "M marks the moment that is pointed at. S begins and ends a span there, T a stretch of"
-                    " travel; or drag with Ctrl held."
+                    "M marks the moment at the pointer, S begins and ends a span, T a stretch of travel; or"
+                    " drag with Ctrl."
                 )
             )
 

@@ -27,6 +27,7 @@ class Pane(QFrame):
         self._title.setObjectName("paneTitle")
         self._note = ElidedLabel()
         self._note.setObjectName("paneNote")
+        self._note.setMinimumWidth(1)  # it gives way before the title does
         self._notes, self._about = ("", ""), ""
         self._heading_tools: list[QWidget] = []
         self._empty = QLabel()

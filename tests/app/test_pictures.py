@@ -19,6 +19,7 @@ from app.main_window import Window
 from tests.app.conftest import Bench
 from tests.app.fakes import sound_capture, worn_capture, worn_or_sound
 from tests.app.hands import drop, import_worn
+from tests.app.stage import still
 from tests.watching_page.hands import watch_worn
 
 SIZES = ((1366, 768), (1920, 1080))
@@ -82,7 +83,7 @@ def test_every_screen_is_drawn_in_its_theme_and_at_its_size(
     review.setMinimumSize(*size)  # a screen of 800 x 600 would cut it
     review.resize(*size)
     widget = enter(qtbot, review, screen, tmp_path)
-    image = widget.grab().toImage()
+    image = still(qtbot, widget)
     folder = Path(os.environ.get("WORNBAND_PICTURES") or tmp_path)
     folder.mkdir(parents=True, exist_ok=True)
     target = folder / f"{screen}-{theme}-{size[0]}x{size[1]}.png"

@@ -25,12 +25,14 @@ from app.language import install_language
 from app.main_window import Window
 from app.session import Tools
 from app.settings import MemoryStore, Settings
+from app.views.band_card import BandCard
 from app.views.elided_label import ElidedLabel
 from app.views.fit_screen import fit_screen, keep_on_screen
 from app.views.trace import TraceView
 from app.why.strip import ControlUnitStrip
 from tests.app.conftest import Bench
 from tests.app.real_files import shown
+from tests.app.stage import still
 from tests.app.test_pictures import bench, enter
 
 __all__ = ["bench"]  # the worn capture of a car whose heights are known
@@ -273,3 +275,17 @@ def test_the_arrow_of_a_button_stands_beside_its_icon(qtbot: QtBot, small: Windo
     ground = inked.pixel(1, inked.height() // 2)
     for column in range(arrow.left() - 1, arrow.left() + 2):
         assert {inked.pixel(column, row) for row in range(3, inked.height() - 3)} == {ground}
+
+
+def test_the_edges_of_a_band_are_typed_without_making_evidence_wider_than_it_is(
+    qtbot: QtBot, small: Window
+) -> None:
+    small.actions_by_name["next_band"].trigger()
+    small.actions_by_name["adjust"].trigger()
+    area = small.page.evidence.rows_area
+    sheet, card = area.widget(), small.page.evidence.findChild(BandCard)
+    assert sheet is not None
+    assert card is not None
+    qtbot.waitUntil(card.start.isVisible)
+    still(qtbot, small)  # the layout is done
+    assert sheet.width() <= area.viewport().width()

@@ -10,7 +10,7 @@ import pytest
 from PySide6.QtCore import QLocale, Qt
 from PySide6.QtGui import QFontMetricsF
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QStyle, QStyleOptionComboBox
+from PySide6.QtWidgets import QApplication, QLabel, QStyle, QStyleOptionComboBox, QToolButton
 from pytestqt.qtbot import QtBot
 
 from analysis.diagnosis.findings import Check, Result
@@ -21,6 +21,7 @@ from app.session import Tools
 from app.settings import MemoryStore, Settings
 from app.views.elided_label import ElidedLabel
 from app.views.numbers_table import NumbersView
+from app.views.pane import Pane
 from app.views.record_form import WordBox
 from app.words import shape_name
 from tests.app.conftest import Bench
@@ -152,3 +153,19 @@ def test_the_shape_of_an_event_is_whole_beside_its_time(german: Window, shape: s
     bar_px = rows.verticalScrollBar().sizeHint().width()
     marked_px = 34 + 8  # the mark before the time, and the margin behind the reading
     assert needed <= rows.width() - bar_px - marked_px
+
+
+def test_the_title_of_a_pane_is_whole_and_its_note_gives_way(qtbot: QtBot) -> None:
+    pane = Pane("Ereignisse")
+    qtbot.addWidget(pane)
+    tools = [QToolButton(), QToolButton()]
+    for tool in tools:
+        tool.setFixedWidth(32)
+        pane.add_tool(tool)
+    pane.set_note("Bezugsspannung")
+    title = pane.findChild(QLabel, "paneTitle")
+    assert title is not None
+    pane.setFixedWidth(title.sizeHint().width() + 64 + 60)  # two tools, the spaces, and next to nothing else
+    pane.show()
+    qtbot.waitUntil(lambda: tools[1].x() > 0)
+    assert title.width() >= title.sizeHint().width()
