@@ -12,7 +12,7 @@ from analysis.captures.model import Capture, Record
 from analysis.diagnosis.findings import Band, Findings
 from analysis.intervals import Interval
 from app.review.deepest import deepest_s
-from app.review.passages import Passage, passages, same_band, same_passage
+from app.review.passages import Passage, passage_at, passages, same_band, same_passage
 from app.review.view_history import View, ViewHistory
 
 _LEAST_MARGIN_PERCENT = 3.0
@@ -270,6 +270,16 @@ class Focus(QObject):
         if passage.band is None or self._findings is None or self._record is None:
             return passage.time.centre
         return deepest_s(self._findings, self._record, passage.band, passage.time)
+
+    def carry_to(self, record: str, span: Interval) -> None:
+        """Single out the passage at this time, or none, instead of one that is; the view stays."""
+        if self._passage is None:
+            return
+        found = passage_at(self._passages, record, span, self._passages[self._passage].band)
+        if found != self._passage:
+            self._passage = found
+            self._band = self._passages[found].band if found is not None else self._band
+            self.target_changed.emit()
 
     def open_band(self, band: int) -> None:
         """Choose a band, zoom the track to it, and time to its clearest crossing.

@@ -243,13 +243,14 @@ class MarkerDesk(QObject):
 
     def jump(self, marker_id: str, zoom: bool = False) -> None:
         """Choose a marker and bring it into view; zoom to it where that is asked for."""
-        self.choose(marker_id)
-        marker = self.chosen
+        marker = self._review.marker(marker_id)
+        self._chosen = None  # the crossing that goes along would take its place
         if isinstance(marker, TravelSpan):
             self._window.circle.show_track_of(marker.track)
             show_travel(self._window.focus, self._window.page.track, marker.travel, zoom)
         elif marker is not None and (record := self._record_of(marker)) is not None:
             show_place(self._window.focus, place_of(marker), record, zoom)
+        self.choose(marker_id)
 
     def zoom(self) -> None:
         """Zoom to the chosen marker."""

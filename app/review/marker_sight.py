@@ -20,10 +20,14 @@ def show_travel(focus: Focus, track: TrackView, travel: Interval, zoom: bool) ->
 
 
 def show_place(focus: Focus, place: Place, record: Record, zoom: bool) -> None:
-    """Bring a moment or a span of a record into view and point at it; zoom to it where that is asked for."""
+    """Bring a moment or a span of a record into view and point at it; zoom to it where that is asked for.
+
+    A crossing that is singled out gives way to the one in which it lies: every view shows one passage.
+    """
+    span = place if isinstance(place, Interval) else Interval(place, place)
+    focus.carry_to(record.name, span)
     if focus.record is None or focus.record.name != record.name:
         focus.show_record(record.name)
-    span = place if isinstance(place, Interval) else Interval(place, place)
     if zoom:
         focus.show_window(span.widened(max(0.5 * span.length, 0.5 * _POINT_VIEW * record.duration_s)))
     elif not (focus.window.start <= span.start and span.stop <= focus.window.stop):

@@ -87,6 +87,28 @@ def same_passage(before: Passage, after: Sequence[Passage]) -> int | None:
     return best if best is not None and shared[best] > 0.0 else None
 
 
+def passage_at(items: Sequence[Passage], record: str, span: Interval, band: int | None) -> int | None:
+    """Index of the passage in which a moment or a span of a record lies; None where it lies in none.
+
+    Parameters
+    ----------
+    items : sequence of Passage
+        To choose from.
+    record : str
+        Name of the record.
+    span : Interval
+        Seconds; as long as nothing for a moment. Of a span, most lies in the passage.
+    band : int or None
+        Whose passage is preferred: two tracks are crossed at once.
+    """
+    shared = {
+        i: (item.time.overlap(span), item.band == band)
+        for i, item in enumerate(items)
+        if item.record == record and (item.time.contains(span.start) or item.time.overlap(span) > 0.0)
+    }
+    return max(shared, key=lambda i: shared[i], default=None)
+
+
 def _crossing(band: int, item: CrossingTime) -> Passage:
     return Passage(item.record, item.time, band, item.breakup_percent, float("nan"), item.noisy)
 
