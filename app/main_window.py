@@ -117,12 +117,12 @@ class Window(QMainWindow, WithRooms):
             self.show_review()
             self.open_file(path)
 
-    def choose_file(self) -> Path | None:
-        """Let the technician choose a capture."""
+    def choose_file(self, beside: Path | None = None) -> Path | None:
+        """Let the technician choose a capture, in a folder or else where the last one of their own lay."""
         own = (path.parent for path in self.settings.recent if not is_sample(path))
-        beside = str(next(own, Path.home()))
+        folder = str(beside or next(own, Path.home()))
         kinds = self.tr("Captures ({patterns});;All files (*)").format(patterns=_FILTERS)
-        chosen, _ = QFileDialog.getOpenFileName(self, self.tr("Open a capture"), beside, kinds)
+        chosen, _ = QFileDialog.getOpenFileName(self, self.tr("Open a capture"), folder, kinds)
         return Path(chosen) if chosen else None
 
     def receive(self, paths: list[Path]) -> None:

@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject
 from analysis.comparison.model import Comparison, Relation
 from analysis.comparison.movement import first_movement_s
 from analysis.comparison.positions import Position
+from app.compare.beginning import begin, folder_of, looked_at
 from app.compare.belonging import mountings, on_one_place, pairing, positions, ruled_out, why_no_corners
 from app.compare.drawn import draw_bands, share_scale
 from app.compare.focus import CompareFocus
@@ -108,9 +109,8 @@ class CompareDesk(QObject):
             self.page.summary.show_comparison(None, stopped)
 
     def enter(self) -> None:
-        """Called as the page is shown: where nothing was chosen yet, the first side is Review's capture."""
-        if self.sides[0].capture is None and not any(side.of_review for side in self.sides):
-            self.sides[0].take_review()
+        """Called as the page is shown: where nothing was chosen yet, the first side is what Review shows."""
+        begin(self.sides, looked_at(self._window))
         self._compare()
 
     def open_file(self, path: Path, place: int = 1) -> None:
@@ -121,7 +121,8 @@ class CompareDesk(QObject):
 
     def ask_for_file(self, place: int = 1) -> None:
         """Let the technician choose the capture of one side."""
-        path = self._window.choose_file()
+        other = self.sides[1 - place].capture or self._window.session.capture
+        path = self._window.choose_file(folder_of(other))  # also where that is the one of the samples
         if path is not None:
             self.open_file(path, place)
 
@@ -200,7 +201,7 @@ class CompareDesk(QObject):
             )
             return
         self.relation = Relation.KNOWN_GOOD
-        self.sides[1].take_review()
+        self.sides[1].take_review(looked_at(self._window))
         self.open_file(path, 0)
 
     # -- what was meant ----------------------------------------------------------------------

@@ -64,6 +64,7 @@ class CompareSide(QObject):
         self._review_job, self._own_job = job, Job()
         self._of_review = False
         self._record: Record | None = None
+        self._wanted = ""
         self._track: Role | None = None
         self._mirrored = False
         for session in (review, self._own):
@@ -143,11 +144,11 @@ class CompareSide(QObject):
             return ours is not None and ours is theirs
         return ours.path is not None and (ours.path, ours.capture_id) == (theirs.path, theirs.capture_id)
 
-    def take_review(self) -> None:
-        """Show Review's capture from now on."""
+    def take_review(self, record: str = "") -> None:
+        """Show Review's capture from now on, and of it this record rather than the usual one."""
         if not self._of_review:
             self._of_review = True
-            self._taken(self._review)
+            self._taken(self._review, record)
 
     def open_file(self, path: Path) -> None:
         """Open a capture of its own in the background."""
@@ -160,16 +161,20 @@ class CompareSide(QObject):
         self._own.show(opened, findings)
 
     def choose_record(self, name: str) -> None:
-        """Show another record of the capture."""
+        """Show another record of the capture; it stays where the capture is examined again."""
+        self._wanted = name
         if self.capture is not None and (self._record is None or self._record.name != name):
             self._record = self.capture.record(name)
             self.chosen_changed.emit()
 
     def match(self, other: Record | None) -> None:
-        """Show the record that was taken for the same step as another side's, the longest of them."""
+        """Show the record that was taken for the same step as another side's, the longest of them.
+
+        One that was chosen stays.
+        """
         if self.capture is not None and other is not None and other.step is not None:
             alike = [item for item in self.capture.records if item.step is other.step]
-            if alike and self._record not in alike:
+            if alike and not self._wanted and self._record not in alike:
                 self._record = max(alike, key=len)
 
     def choose_track(self, track: Role) -> None:
@@ -211,10 +216,10 @@ class CompareSide(QObject):
         told = self.tr("{name} is no capture. Import it first, then compare with what came of it.")
         self.problem.emit(told.format(name=path.name))
 
-    def _taken(self, session: Session) -> None:
+    def _taken(self, session: Session, record: str = "") -> None:
         if session is not self._session:
             return
-        self._mirrored = False
+        self._mirrored, self._wanted = False, record
         self._choose_usual()
         self.capture_changed.emit()
         if not self._of_review:
@@ -246,13 +251,20 @@ class CompareSide(QObject):
         self._own.edit(review.records)
 
     def _choose_usual(self) -> None:
-        """The track with the likeliest band and the longest sweep that shows it; else the longest sweep."""
+        """The track with the likeliest band, and the record that was chosen.
+
+        Where none was: the longest sweep that shows that band; else the longest sweep.
+        """
         capture, findings = self.capture, self.findings
         bands = findings.bands if findings is not None else ()
         best = max(bands, key=lambda item: item.confidence, default=None)
         self._track = best.track if best is not None else next(iter(self.tracks), None)
         if capture is None or not capture.records:
             self._record = None
+            return
+        chosen = next((item for item in capture.records if item.name == self._wanted), None)
+        if chosen is not None:
+            self._record = chosen
             return
         sweeps = [item for item in capture.records if item.step is Step.SWEEP]
         crossed = [item.record for item in best.crossings if item.noisy] if best is not None else []
