@@ -372,13 +372,19 @@ def _others_percent(item: Study, feed: Feed) -> NDArray[np.float32] | None:
     return np.asarray(beside * np.float32(100.0 / span_v))
 
 
+_NODES_AT_REST = 4096
+"""Of an arm that stands still few nodes tell as much as many; a long hold would keep megabytes of them."""
+
+
 def _tracks(studies: Sequence[Study], feed: Feed) -> dict[Role, TrackSurvey]:
     traced = {role: [item for item in studies if role in item.surveys] for role in TRACKS}
     return {
         role: replace(
             survey_track([item.surveys[role] for item in own if item.swept], role, fixed_v=feed.fixed_v),
             resting=tuple(
-                path for item in own if stands(item.record, path := item.surveys[role].motion.path)
+                path.coarser(_NODES_AT_REST)
+                for item in own
+                if stands(item.record, path := item.surveys[role].motion.path)
             ),
         )
         for role, own in traced.items()

@@ -67,6 +67,14 @@ class ArmPath:
         """Position at a time, in % of travel; the end values beyond the ends."""
         return float(np.interp(time_s, self.time_s, self.travel_percent))
 
+    def coarser(self, most: int) -> ArmPath:
+        """The same by at most `most` nodes, the others evenly left out; itself where it has no more."""
+        step = -(-len(self.time_s) // most)
+        if step <= 1:
+            return self
+        kept = (self.time_s, self.travel_percent, self.uncertainty_percent)
+        return ArmPath(self.record, *(values[::step].copy() for values in kept))
+
     def reaches(self, time_s: float) -> bool:
         """Whether it tells of a time: from one node before its first to one after its last."""
         if not len(self.time_s):

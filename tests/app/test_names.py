@@ -71,10 +71,15 @@ def unspoken(page: QWidget) -> list[str]:
     return found
 
 
+def _plain(text: str) -> str:
+    """A number that is kept beside its unit is said as any other."""
+    return text.replace("\N{NO-BREAK SPACE}", " ")
+
+
 def silent(page: QWidget) -> list[str]:
     """Words on a page that a screen reader does not say: a name of their own hides them."""
     said = {
-        label.text().replace("&", ""): face_of(label).text(QAccessible.Text.Name)
+        _plain(label.text().replace("&", "")): _plain(face_of(label).text(QAccessible.Text.Name))
         for label in page.findChildren(QLabel)
         if label.textFormat() is not Qt.TextFormat.RichText and "<" not in label.text()
     }

@@ -59,3 +59,15 @@ def test_while_one_probe_was_on_another_wire_nobody_knows_where_the_arm_was() ->
     assert survey.whereabouts("001", 1.0) is None
     assert survey.whereabouts("001", record.duration_s - 0.1) is None
     assert survey.whereabouts("001", 4.0) is not None
+
+
+def test_a_long_rest_is_told_by_few_nodes_and_by_the_same_places(survey: TrackSurvey) -> None:
+    path = next(item for item in survey.resting if item.record == HOLD)
+    few = path.coarser(100)
+    assert len(few.time_s) <= 100 < len(path.time_s)
+    assert few.time_s[0] == path.time_s[0]
+    for time_s in np.linspace(path.time_s[0], path.time_s[-1], 7).tolist():
+        assert few.reaches(time_s)
+        assert few.at(time_s) == pytest.approx(path.at(time_s), abs=1.0)
+    assert path.coarser(len(path.time_s)) is path
+    assert max(len(item.time_s) for item in survey.resting) <= 4096
