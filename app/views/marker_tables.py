@@ -7,7 +7,7 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, QSize, Qt, Signal
 from PySide6.QtGui import QFontMetrics
-from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem
+from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from app.drawing import icons
 from app.drawing.plain import plain_tip
@@ -22,6 +22,7 @@ _PART = " · "
 _CELL_MARGINS_PX = 12
 _LEAST_LETTERS = 3
 _ROW_ROLE = Qt.ItemDataRole.UserRole
+_NAME_PX = 170  # some twenty letters
 _RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
 
@@ -133,6 +134,17 @@ class MarkersModel(QAbstractTableModel):
             return False
         self.renamed.emit(self._rows[index.row()].marker_id, str(value).strip())
         return True
+
+
+class NameDelegate(QStyledItemDelegate):
+    """Gives a name that is typed room for a name, and keeps it when the table is laid out meanwhile."""
+
+    def updateEditorGeometry(  # noqa: N802 - Qt's own name
+        self, editor: QWidget, option: QStyleOptionViewItem, index: _Index
+    ) -> None:
+        """Begin where the cell does, and go on over the place beside it."""
+        super().updateEditorGeometry(editor, option, index)
+        editor.resize(max(editor.width(), _NAME_PX), editor.height())
 
 
 class PlaceDelegate(QStyledItemDelegate):

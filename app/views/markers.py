@@ -19,7 +19,14 @@ from app.drawing.plain import plain_tip
 from app.drawing.theme import Palette
 from app.review.marker_words import NOTHING, Grid
 from app.views.field_keys import FieldKeys
-from app.views.marker_tables import MarkerRow, MarkersModel, PlaceDelegate, ReadingsModel, least_place_px
+from app.views.marker_tables import (
+    MarkerRow,
+    MarkersModel,
+    NameDelegate,
+    PlaceDelegate,
+    ReadingsModel,
+    least_place_px,
+)
 from app.views.pane import Pane
 
 _ROW_PX = 21
@@ -185,6 +192,7 @@ class MarkersView(Pane):
 
     def _table(self) -> QTableView:
         table = _quiet_table(_ChosenInSight(), self._model, self.tr("Markers"), _ROW_PX)
+        table.setItemDelegate(NameDelegate(table))
         table.setItemDelegateForColumn(1, PlaceDelegate(table))
         table.horizontalHeader().hide()
         table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)

@@ -228,6 +228,8 @@ def test_a_marker_is_renamed_in_place_and_gets_a_note(qtbot: QtBot, review: Wind
     editor = review.page.markers.table.findChild(QLineEdit)
     assert editor is not None
     QTest.keyClicks(editor, "worst drop m")
+    review.page.markers.table.updateGeometries()  # as when a reading comes
+    assert editor.width() >= editor.fontMetrics().horizontalAdvance("worst drop m")
     QTest.keyClick(editor, Qt.Key.Key_Return)
     qtbot.waitUntil(lambda: only(review).label == "worst drop m")
     key(review, Qt.Key.Key_F2, SHIFT)
