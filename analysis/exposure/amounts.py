@@ -34,6 +34,21 @@ def range_words(over: Interval) -> Wording | None:
     return say("{low} to {high}", low=low, high=high) if low != high else None
 
 
+def about_words(over: Interval) -> Wording:
+    """A calculated share as the range that it is known to: ``"about 86 to over 99 %"``."""
+    low, high = (min(max(100.0 * share, 0.0), 100.0) for share in (over.start, over.stop))
+    if high < 1.0:
+        return say("less than 1 %")
+    if low > 99.0:
+        return say("over 99 %")
+    most = say("over 99 %") if high > 99.0 else say("{percent:.0f} %", percent=high)
+    if low < 1.0:
+        return say("up to about {most}", most=most) if high <= 99.0 else say("under 1 to over 99 %")
+    if round(low) == round(high):
+        return say("about {most}", most=most)
+    return say("about {low:.0f} to {most}", low=low, most=most)
+
+
 def visits_words(per_km: float) -> Wording:
     """Visits a kilometre, two figures where they are few."""
     if per_km >= 9.5:

@@ -33,7 +33,7 @@ def against_roads(codes: Sequence[str], exposures: Sequence[Exposure]) -> Wordin
     Wording
         Empty where the job names none, or one may well be stored.
     """
-    if any(item.chance >= UNLIKELY for one in exposures for item in one.rests):
+    if any(item.chance_over_class.stop >= UNLIKELY for one in exposures for item in one.rests):
         return joined([])
     where = say("on this road") if len(exposures) == 1 else say("on these roads")
     return _unexplained(codes, where)

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from analysis.control_unit.debounce import ContinuousTimer, Debounce
 from analysis.control_unit.rules import ComparisonRule, ControlUnit, RangeRule, RateRule, RuleKind
 from analysis.diagnosis.findings import CoverageSpan
-from analysis.exposure.amounts import range_words, share_words, span_words, visits_words
+from analysis.exposure.amounts import about_words, range_words, share_words, span_words, visits_words
 from analysis.exposure.picture import LEFT_OUT, Exposure, RestExposure, hold_that_sets
 from analysis.intervals import Interval
 from analysis.vehicle.heights import RestKind, VehicleHeights
@@ -97,16 +97,16 @@ def customer_words(exposures: Sequence[Exposure]) -> str:
         "This is calculated for a middling car, not measured on this one; the evidence page says what it"
         " rests on, and how sure it is."
     )
-    if not comes(most):
+    if not may_come(most):
         never = say("By calculation no height that the car drives at takes the sensor there.")
         return joined([where, never, model])
     there = say(
         "By calculation the sensor works there {most} of the time at {high} on a {road}, and {least} of it at"
         " {low} {there}.",
-        most=share_words(most.visits.share),
+        most=_about(most),
         high=_height(most),
         road=most_on.road.words,
-        least=share_words(least.visits.share),
+        least=_about(least),
         low=_height(least),
         there=say("on the same road")
         if least_on is most_on
@@ -118,38 +118,45 @@ def customer_words(exposures: Sequence[Exposure]) -> str:
 def in_short(exposure: Exposure) -> str:
     """One road in one sentence: the height that is in the band most, and how it is at the normal one."""
     (most, _), (least, _) = _most_and_least([exposure])
-    if not comes(most):
-        return say("At none of the heights that it drives at does the sensor reach the band on this road.")
-    high, share = _height(most), share_words(most.visits.share)
-    if least is most:
-        return say("At {high} the sensor is in the band {most} of the time.", high=high, most=share)
-    low = say("{name} height", name=least.rest.name)
-    if not comes(least):
+    if not may_come(most):
         return say(
-            "At {high} the sensor is in the band {most} of the time, at {low} hardly ever.",
+            "Calculated: at none of the heights that it drives at does the sensor reach the band on this"
+            " road."
+        )
+    high, share = _height(most), _about(most)
+    if least is most:
+        return say(
+            "Calculated: at {high} the sensor is in the band {most} of the time.", high=high, most=share
+        )
+    low = say("{name} height", name=least.rest.name)
+    if not may_come(least):
+        return say(
+            "Calculated: at {high} the sensor is in the band {most} of the time, at {low} hardly ever.",
             high=high,
             most=share,
             low=low,
         )
     return say(
-        "At {high} the sensor is in the band {most} of the time, at {low} {least} of it.",
+        "Calculated: at {high} the sensor is in the band {most} of the time, at {low} {least} of it.",
         high=high,
         most=share,
         low=low,
-        least=share_words(least.visits.share),
+        least=_about(least),
     )
 
 
 def what_follows(exposure: Exposure) -> str:
     """What follows from that for the complaint and for a code."""
     (most, _), (least, _) = _most_and_least([exposure])
-    return joined([_so(most, least) if comes(most) else "", _codes(exposure)])
+    return joined([_so(most, least) if may_come(most) else "", _codes(exposure)])
 
 
 def of_whom(exposure: Exposure) -> str:
     """Whose movement that is, and on which road."""
     return say(
-        "Calculated for a middling car on a {road}, not measured on this one.", road=exposure.road.words
+        "Calculated for a middling car on a {road}, not measured on this one; the ranges reach from the"
+        " smoothest to the roughest road of that kind.",
+        road=exposure.road.words,
     )
 
 
@@ -159,7 +166,7 @@ def road_summary(exposure: Exposure) -> str:
     parts = [
         say(
             "{share} of the time at {height}",
-            share=share_words(item.visits.share),
+            share=_about(item),
             height=_height(item),
         )
         for item in come
@@ -170,8 +177,8 @@ def road_summary(exposure: Exposure) -> str:
         rms_mm=max((item.rms_mm for item in exposure.rests), default=0.0),
     )
     if not come:
-        return joined([say("{on} the sensor is never in the band.", on=on), _codes(exposure)])
-    there = say("{on} the sensor is in the band {parts}", on=on, parts=joined(parts, ", "))
+        return joined([say("{on} by calculation the sensor is never in the band.", on=on), _codes(exposure)])
+    there = say("{on} by calculation the sensor is in the band {parts}", on=on, parts=joined(parts, ", "))
     if never:
         there = say("{there}, and not at {heights}.", there=there, heights=_named(never))
     else:
@@ -245,8 +252,8 @@ def _so(most: RestExposure, least: RestExposure) -> str:
 
 def _split(exposure: Exposure) -> tuple[list[RestExposure], list[RestExposure]]:
     """Heights that are in the band at times, most of it first, and driven heights that never are."""
-    come = [item for item in exposure.rests if comes(item)]
-    never = [item for item in exposure.rests if not comes(item) and not item.rest.standing]
+    come = [item for item in exposure.rests if may_come(item)]
+    never = [item for item in exposure.rests if not may_come(item) and not item.rest.standing]
     return sorted(come, key=lambda item: -item.visits.share), never
 
 
@@ -255,20 +262,30 @@ def comes(item: RestExposure) -> bool:
     return item.visits.share > 0.5 or item.per_km >= SELDOM_KM
 
 
+def may_come(item: RestExposure) -> bool:
+    """Whether the band is visited at a height on some road of the class: what is not is called never."""
+    return comes(item) or item.share_over_class.stop >= UNLIKELY
+
+
+def _about(item: RestExposure) -> Wording:
+    """The share of time in the band over the roads of the class; where the vehicle stands, all or none."""
+    return share_words(item.visits.share) if item.rest.standing else about_words(item.share_over_class)
+
+
 def _codes(exposure: Exposure) -> str:
     """Whether a code would set, in short."""
-    told = [item for item in exposure.rests if item.chance >= UNLIKELY]
+    told = [item for item in exposure.rests if item.chance_over_class.stop >= UNLIKELY]
     if not told:
         return say(
-            "The chance of a code within {minutes:.0f} min is below 1 % at every height.",
+            "The calculated chance of a code within {minutes:.0f} min is below 1 % at every height.",
             minutes=exposure.minutes,
         )
     parts = [
-        say("{chance} at {name} height", chance=share_words(item.chance), name=item.rest.name)
+        say("{chance} at {name} height", chance=about_words(item.chance_over_class), name=item.rest.name)
         for item in told
     ]
     return say(
-        "The chance of a code within {minutes:.0f} min is {parts}.",
+        "The calculated chance of a code within {minutes:.0f} min is {parts}.",
         minutes=exposure.minutes,
         parts=joined(parts, ", "),
     )

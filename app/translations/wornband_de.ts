@@ -6343,6 +6343,31 @@
         <translation>{low} bis {high}</translation>
     </message>
     <message>
+        <source>over 99 %</source>
+        <extracomment>analysis/exposure/amounts.py</extracomment>
+        <translation>über 99 %</translation>
+    </message>
+    <message>
+        <source>up to about {most}</source>
+        <extracomment>analysis/exposure/amounts.py</extracomment>
+        <translation>bis etwa {most}</translation>
+    </message>
+    <message>
+        <source>under 1 to over 99 %</source>
+        <extracomment>analysis/exposure/amounts.py</extracomment>
+        <translation>unter 1 bis über 99 %</translation>
+    </message>
+    <message>
+        <source>about {most}</source>
+        <extracomment>analysis/exposure/amounts.py</extracomment>
+        <translation>etwa {most}</translation>
+    </message>
+    <message>
+        <source>about {low:.0f} to {most}</source>
+        <extracomment>analysis/exposure/amounts.py</extracomment>
+        <translation>etwa {low:.0f} bis {most}</translation>
+    </message>
+    <message>
         <source>no road was chosen</source>
         <extracomment>analysis/exposure/explain.py</extracomment>
         <translation>es wurde keine Strecke gewählt</translation>
@@ -6653,14 +6678,14 @@
         <translation>auf der Strecke „{road}“</translation>
     </message>
     <message>
-        <source>At none of the heights that it drives at does the sensor reach the band on this road.</source>
+        <source>Calculated: at none of the heights that it drives at does the sensor reach the band on this road.</source>
         <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>In keiner Höhe, in der das Auto fährt, erreicht der Sensor auf dieser Straße die Zone.</translation>
+        <translation>Berechnet: In keiner der Höhen, in denen es fährt, kommt der Sensor auf dieser Strecke in die Zone.</translation>
     </message>
     <message>
-        <source>At {high} the sensor is in the band {most} of the time.</source>
+        <source>Calculated: at {high} the sensor is in the band {most} of the time.</source>
         <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>Bei {high} ist der Sensor {most} der Zeit in der Zone.</translation>
+        <translation>Berechnet: Bei {high} ist der Sensor {most} der Zeit in der Zone.</translation>
     </message>
     <message>
         <source>{name} height</source>
@@ -6668,19 +6693,19 @@
         <translation>Höhe „{name}“</translation>
     </message>
     <message>
-        <source>At {high} the sensor is in the band {most} of the time, at {low} hardly ever.</source>
+        <source>Calculated: at {high} the sensor is in the band {most} of the time, at {low} hardly ever.</source>
         <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>Bei {high} ist der Sensor {most} der Zeit in der Zone, bei {low} kaum je.</translation>
+        <translation>Berechnet: Bei {high} ist der Sensor {most} der Zeit in der Zone, bei {low} kaum je.</translation>
     </message>
     <message>
-        <source>At {high} the sensor is in the band {most} of the time, at {low} {least} of it.</source>
+        <source>Calculated: at {high} the sensor is in the band {most} of the time, at {low} {least} of it.</source>
         <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>Bei {high} ist der Sensor {most} der Zeit in der Zone, bei {low} {least}.</translation>
+        <translation>Berechnet: Bei {high} ist der Sensor {most} der Zeit in der Zone, bei {low} {least} davon.</translation>
     </message>
     <message>
-        <source>Calculated for a middling car on a {road}, not measured on this one.</source>
+        <source>Calculated for a middling car on a {road}, not measured on this one; the ranges reach from the smoothest to the roughest road of that kind.</source>
         <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>Berechnet für ein mittleres Auto auf der Strecke „{road}“, nicht an diesem gemessen.</translation>
+        <translation>Berechnet für ein mittleres Auto auf der Strecke „{road}“, nicht an diesem gemessen; die Spannen reichen von der glattesten bis zur rauesten Strecke dieser Art.</translation>
     </message>
     <message>
         <source>{share} of the time at {height}</source>
@@ -6693,14 +6718,14 @@
         <translation>Auf der Strecke „{road}“, auf der sich das Rad um {rms_mm:.1f} mm (Effektivwert) bewegt,</translation>
     </message>
     <message>
-        <source>{on} the sensor is never in the band.</source>
+        <source>{on} by calculation the sensor is never in the band.</source>
         <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>{on} ist der Sensor nie in der Zone.</translation>
+        <translation>{on} ist der Sensor nach Rechnung nie in der Zone.</translation>
     </message>
     <message>
-        <source>{on} the sensor is in the band {parts}</source>
+        <source>{on} by calculation the sensor is in the band {parts}</source>
         <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>{on} ist der Sensor in der Zone: {parts}</translation>
+        <translation>{on} ist der Sensor nach Rechnung in der Zone: {parts}</translation>
     </message>
     <message>
         <source>{there}, and not at {heights}.</source>
@@ -6773,9 +6798,9 @@
         <translation>Darum kann die Beanstandung mit Ladung und Straße kommen und gehen.</translation>
     </message>
     <message>
-        <source>The chance of a code within {minutes:.0f} min is below 1 % at every height.</source>
+        <source>The calculated chance of a code within {minutes:.0f} min is below 1 % at every height.</source>
         <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>Die Aussicht auf einen Code innerhalb von {minutes:.0f} min liegt bei jeder Höhe unter 1 %.</translation>
+        <translation>Die berechnete Aussicht auf einen Code innerhalb von {minutes:.0f} min liegt bei jeder Höhe unter 1 %.</translation>
     </message>
     <message>
         <source>{chance} at {name} height</source>
@@ -6783,9 +6808,9 @@
         <translation>{chance} bei Höhe „{name}“</translation>
     </message>
     <message>
-        <source>The chance of a code within {minutes:.0f} min is {parts}.</source>
+        <source>The calculated chance of a code within {minutes:.0f} min is {parts}.</source>
         <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>Die Aussicht auf einen Code innerhalb von {minutes:.0f} min beträgt {parts}.</translation>
+        <translation>Die berechnete Aussicht auf einen Code innerhalb von {minutes:.0f} min beträgt {parts}.</translation>
     </message>
     <message>
         <source>Chance of a code within {minutes:.0f} min: {chance}.</source>

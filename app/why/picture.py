@@ -19,9 +19,9 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from analysis.exposure.amounts import share_words
+from analysis.exposure.amounts import about_words
 from analysis.exposure.picture import Exposure, RestExposure
-from analysis.exposure.words import REST_TITLES, comes
+from analysis.exposure.words import REST_TITLES, may_come
 from analysis.intervals import Interval
 from analysis.vehicle.heights import RestKind
 from app.drawing.theme import LIGHT, Palette
@@ -30,7 +30,7 @@ from app.language import said
 LEAST_WIDTH_PX = 460
 """Narrower than this the rows would run into each other."""
 
-_NAME_PX, _NUMBER_PX, _HEAD_PX, _FOOT_PX = 116, 172, 38, 40
+_NAME_PX, _NUMBER_PX, _HEAD_PX, _FOOT_PX = 116, 206, 38, 40
 _LEAST_ROW_PX = 46
 _POINTS = 241
 _STEPS_MM = (5.0, 10.0, 20.0, 50.0, 100.0)
@@ -294,12 +294,12 @@ class ExposurePicture(QWidget):
     def _numbers(self, item: RestExposure) -> tuple[str, str]:
         if item.rest.standing and item.visits.share == 0.0:
             return self.tr("stands outside"), ""
-        if not comes(item):
+        if not may_come(item):
             return self.tr("not in it"), ""
-        where = self.tr("stands in it") if item.rest.standing else said(share_words(item.visits.share))
-        if item.chance <= 0.0:
+        where = self.tr("stands in it") if item.rest.standing else said(about_words(item.share_over_class))
+        if item.chance_over_class.stop <= 0.0:
             return where, self.tr("no code")
-        return where, self.tr("code: {chance}").format(chance=said(share_words(item.chance)))
+        return where, self.tr("code: {chance}").format(chance=said(about_words(item.chance_over_class)))
 
 
 def _reach_mm(exposure: Exposure) -> Interval:

@@ -13,6 +13,7 @@ from analysis.diagnosis.examine import examine
 from analysis.diagnosis.findings import Findings
 from analysis.diagnosis.profile_model import SensorProfile
 from analysis.diagnosis.profiles import load_profile
+from analysis.exposure.amounts import about_words
 from analysis.exposure.explain import Explanation, explain, likeliest_band, unit_for
 from analysis.exposure.from_record import road_records
 
@@ -109,9 +110,9 @@ def test_a_single_track_is_compared_with_the_other_side_and_a_double_one_with_it
 
 def test_the_customer_reads_when_it_comes_and_that_it_is_calculated(worn: Explanation) -> None:
     driven = [item for one in worn.exposures for item in one.rests if not item.rest.standing]
-    most = max(item.visits.share for item in driven)
-    assert f"{100.0 * most:.0f} % of the time at loaded height (13 mm down)" in worn.brief
-    assert "less than 1 % of it at normal height" in worn.brief
+    most = max(driven, key=lambda item: item.visits.share)
+    assert f"{about_words(most.share_over_class)} of the time at loaded height (13 mm down)" in worn.brief
+    assert "up to about 5 % of it at normal height" in worn.brief
     assert "come and go with load and road" in worn.brief
     assert "calculated for a middling car, not measured on this one" in worn.brief
     assert worn.brief.count(". ") == 3

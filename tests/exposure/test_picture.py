@@ -11,11 +11,12 @@ import pytest
 from analysis.control_unit.debounce import ContinuousTimer, UpDownCounter
 from analysis.control_unit.rules import ControlUnit, RangeRule, RuleKind
 from analysis.errors import VehicleError
-from analysis.exposure.amounts import share_words
+from analysis.exposure.amounts import about_words, share_words
 from analysis.exposure.contact import BandContact, Contact
 from analysis.exposure.picture import LEFT_OUT, Exposure, hold_that_sets, picture
 from analysis.exposure.words import (
     caveats,
+    customer_words,
     in_short,
     of_whom,
     rest_details,
@@ -163,7 +164,7 @@ def test_the_words_carry_the_numbers() -> None:
     said = road_summary(made)
     assert "smooth motorway at 110 km/h" in said
     assert "loaded height (14 mm down)" in said
-    assert "The chance of a code within 30 min is" in said
+    assert "The calculated chance of a code within 30 min is" in said
     assert "off-road height (40 mm up)" in said
     details = [rest_details(made, item) for item in made.rests]
     assert "stands in the band" in details[0]
@@ -178,18 +179,66 @@ def test_one_sentence_says_where_it_comes_most_and_how_it_is_at_the_normal_heigh
     driven = [item for item in made.rests if not item.rest.standing]
     most = max(driven, key=lambda item: item.visits.share)
     assert most.rest.kind is RestKind.LOADED
-    share = share_words(most.visits.share)
+    share = about_words(most.share_over_class)
     assert in_short(made).startswith(
-        f"At loaded height (14 mm down) the sensor is in the band {share} of the time, at normal height"
+        f"Calculated: at loaded height (14 mm down) the sensor is in the band {share} of the time, at normal"
     )
     assert "come and go" in what_follows(made)
-    assert "The chance of a code within 30 min is" in what_follows(made)
+    assert "The calculated chance of a code within 30 min is" in what_follows(made)
     assert "smooth motorway at 110 km/h, not measured" in of_whom(made)
+
+
+def test_no_single_figure_stands_where_the_roads_of_a_class_give_a_range() -> None:
+    made = picture(HEIGHTS, BAND, CONTACT, UNIT, SMOOTH)
+    for item in made.rests:
+        over, told = item.share_over_class, str(about_words(item.share_over_class))
+        if item.rest.standing or over.stop < 0.01 or share_words(over.start) == share_words(over.stop):
+            continue
+        alone = f"band {share_words(item.visits.share)} of the time"
+        for said in (in_short(made), road_summary(made), customer_words([made])):
+            assert alone not in said
+        assert f"{told} of the time at {item.rest.name} height" in road_summary(made)
+    assert "by calculation the sensor is in the band" in road_summary(made)
+
+
+def test_never_is_said_only_where_the_roughest_road_of_the_class_comes_there_neither() -> None:
+    made = picture(HEIGHTS, BAND, CONTACT, UNIT, SMOOTH)
+    driven = [item for item in made.rests if not item.rest.standing]
+    seldom = tuple(
+        replace(
+            item, visits=replace(item.visits, share=0.0), per_km=0.0, share_over_class=Interval(0.0, 0.06)
+        )
+        for item in driven
+    )
+    on_some = replace(made, rests=seldom)
+    assert "up to about 6 % of the time" in in_short(on_some)
+    assert "never" not in road_summary(on_some)
+    nowhere = replace(
+        made, rests=tuple(replace(item, share_over_class=Interval(0.0, 0.001)) for item in seldom)
+    )
+    assert "at none of the heights" in in_short(nowhere)
+    assert "never in the band" in road_summary(nowhere)
+
+
+@pytest.mark.parametrize(
+    ("low", "high", "words"),
+    [
+        (0.862, 0.998, "about 86 to over 99 %"),
+        (0.03, 0.18, "about 3 to 18 %"),
+        (0.002, 0.05, "up to about 5 %"),
+        (0.0, 0.004, "less than 1 %"),
+        (0.995, 1.0, "over 99 %"),
+        (0.401, 0.404, "about 40 %"),
+        (0.0, 1.0, "under 1 to over 99 %"),
+    ],
+)
+def test_a_range_is_said_with_both_its_ends_and_never_surer(low: float, high: float, words: str) -> None:
+    assert about_words(Interval(low, high)) == words
 
 
 def test_the_sentence_promises_no_coming_and_going_where_there_is_none() -> None:
     far = picture(HEIGHTS, Interval(90.0, 95.0), CONTACT, UNIT, SMOOTH)  # 80 mm up: no height is near
-    assert in_short(far).startswith("At none of the heights")
+    assert in_short(far).startswith("Calculated: at none of the heights")
     assert "come and go" not in what_follows(far)
     everywhere = picture(HEIGHTS, Interval(5.0, 95.0), CONTACT, UNIT, SMOOTH)
     assert "come and go" not in what_follows(everywhere)
