@@ -32,12 +32,15 @@ class Stretch:
         Written at the top; empty for none.
     hatched : bool
         Whether it was found (hatched) or merely marked (plain).
+    pale : bool
+        Another one is singled out: no more than an outline.
     """
 
     span: Interval
     strong: bool = False
     label: str = ""
     hatched: bool = True
+    pale: bool = False
 
 
 def runs_px(
@@ -104,7 +107,7 @@ class BandItem(OverAll):
         self._labels = labels
         self._least_px = least_px
         self._stretches: tuple[Stretch, ...] = ()
-        self._kinds: dict[tuple[bool, bool], NDArray[np.float64]] = {}
+        self._kinds: dict[tuple[bool, bool, bool], NDArray[np.float64]] = {}
         self._apart = False
 
     def show_stretches(self, stretches: tuple[Stretch, ...]) -> None:
@@ -112,12 +115,12 @@ class BandItem(OverAll):
         if stretches == self._stretches:
             return
         self._stretches = stretches
-        kinds: dict[tuple[bool, bool], list[Stretch]] = {}
+        kinds: dict[tuple[bool, bool, bool], list[Stretch]] = {}
         for item in sorted(stretches, key=lambda item: item.span.start):
-            kinds.setdefault((item.strong, item.hatched), []).append(item)
+            kinds.setdefault((not item.pale, item.strong, item.hatched), []).append(item)
         self._kinds = {
             kind: np.array([[item.span.start, item.span.stop] for item in items])
-            for kind, items in sorted(kinds.items())  # the strong ones over the others
+            for kind, items in sorted(kinds.items())  # the strong ones over the others, these over pale ones
         }
         self._apart = any(item.label for item in stretches)
         self.update()
@@ -135,10 +138,13 @@ class BandItem(OverAll):
             if self._labels:
                 self._write_all(painter, to_device, view)
                 return
-            for (strong, hatched), spans in self._kinds.items():
+            for (plain, strong, hatched), spans in self._kinds.items():
                 runs = runs_px(spans, to_device, view, least_px=self._least_px, apart=self._apart)
                 boxes = [QRectF(left, view.top(), right - left, view.height()) for left, right in runs]
-                self._shade(painter, boxes, strong, hatched)
+                if plain:
+                    self._shade(painter, boxes, strong, hatched)
+                else:
+                    self._outline(painter, boxes)
         finally:
             painter.restore()
 
@@ -151,7 +157,17 @@ class BandItem(OverAll):
         if wide:
             painter.setBrush(QBrush(self._tinted(0.38 if strong else 0.26), self._hatch))
             painter.drawRects(wide)
-        painter.setPen(QPen(self._tinted(0.95 if strong else 0.4), 1))
+        self._edge(painter, boxes, 0.95 if strong else 0.4)
+
+    def _outline(self, painter: QPainter, boxes: list[QRectF]) -> None:
+        """No more than can be seen beside one that is singled out."""
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(self._tinted(0.06))
+        painter.drawRects(boxes)
+        self._edge(painter, boxes, 0.3)
+
+    def _edge(self, painter: QPainter, boxes: list[QRectF], share: float) -> None:
+        painter.setPen(QPen(self._tinted(share), 1))
         edges = ((box.left(), box.right()) for box in boxes)
         top, bottom = (boxes[0].top(), boxes[0].bottom()) if boxes else (0.0, 0.0)
         painter.drawLines([QLineF(x, top, x, bottom) for pair in edges for x in pair])

@@ -267,13 +267,15 @@ class ReviewCircle(QObject):
             self.show_track_of(findings.bands[band].track)
 
     def _show_stretches(self) -> None:
-        """Shade every passage of the shown record, the chosen band's strongly, or one alone."""
+        """Shade every passage of the shown record, the chosen band's strongly; or one, the others pale."""
         focus = self._window.focus
         band = self._pointed_band if focus.band is None else focus.band
         alone = focus.passages[focus.passage] if focus.passage is not None else None
         stretches = tuple(
-            Stretch(item.time, strong=item is alone or (band is not None and item.band == band))
-            for item in ([alone] if alone is not None else focus.passages)
+            Stretch(item.time, item is alone, pale=item is not alone)
+            if alone is not None
+            else Stretch(item.time, band is not None and item.band == band)
+            for item in focus.passages
             if focus.record is not None and item.record == focus.record.name and (item.noisy or item is alone)
         )
         self._window.page.trace.show_stretches(stretches)

@@ -357,8 +357,8 @@ class OverviewView(QAbstractSlider):
     def _laid_out(self, area: QRectF) -> list[tuple[QRectF, QColor]]:
         """Where the stretches lie and what they are filled with; those that would touch each other as one."""
         second_px, shades = area.width() / self._limits().length, []
-        for strong, opacity in ((False, 0.25), (True, 0.5)):
-            spans = [stretch.span for stretch in self._stretches if stretch.strong is strong]
+        for (pale, strong), opacity in (((True, False), 0.12), ((False, False), 0.25), ((False, True), 0.5)):
+            spans = [item.span for item in self._stretches if (item.pale, item.strong) == (pale, strong)]
             for span in union(spans, gap=_JOIN_PX / second_px):
                 left, right = self.x_of(span.start), self.x_of(span.stop)
                 box = QRectF(left, area.top() + 1, max(right - left, 2.0), area.height() - 2)

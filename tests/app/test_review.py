@@ -131,15 +131,17 @@ def test_double_clicking_a_band_zooms_to_the_crossing_with_the_most_break_up(
     assert review.focus.window.length < 5 * worst.time.length + 0.2
 
 
-def test_a_chosen_crossing_is_shown_alone_until_it_is_let_go(qtbot: QtBot, review: Window) -> None:
+def test_a_chosen_crossing_stands_out_of_the_pale_others_until_it_is_let_go(
+    qtbot: QtBot, review: Window
+) -> None:
     page = review.page
     assert len(page.trace.stretches) == 6
     QTest.keyClick(review, Qt.Key.Key_N)
     QTest.keyClick(review, Qt.Key.Key_N)
-    QTest.keyClick(review, Qt.Key.Key_Home)  # the others are in view again, and not lit
-    passage = review.focus.passages[1]
+    QTest.keyClick(review, Qt.Key.Key_Home)  # the others are in view again
+    looks = [(item.time, at == 1, at != 1) for at, item in enumerate(review.focus.passages[:6])]
     for view in (page.trace, page.overview):
-        assert [(item.span, item.strong) for item in view.stretches] == [(passage.time, True)]
+        assert [(item.span, item.strong, item.pale) for item in view.stretches] == looks
     assert page.track.singled_out == (1,)
     QTest.keyClick(review, Qt.Key.Key_Escape)
     assert len(page.trace.stretches) == len(page.overview.stretches) == 6
