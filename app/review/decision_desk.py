@@ -1,4 +1,4 @@
-"""What the technician says of the found bands: accepted, adjusted, dismissed with a reason, or taken back."""
+"""What the technician says of the found bands: accepted, adjusted, dismissed with a reason, or nothing."""
 
 from __future__ import annotations
 
@@ -69,11 +69,11 @@ class DecisionDesk(QObject):
             self._window.page.evidence.ask_for_edges(index)
 
     def withdraw(self) -> None:
-        """Say nothing of the band any more."""
+        """Say nothing of the band any more, whatever was said before; undo leads back step by step."""
         index = self.band
         if index is not None:
             review = without_decision(self._keeper.review, self._bands()[index])
-            self._keeper.change(say("take back a decision"), review)
+            self._keeper.change(say("give no answer on a band"), review)
 
     def adjust(self, index: int, edges: Interval, field: str = "") -> None:
         """Give a band other edges, in % of travel; edges as they were found are no adjustment.

@@ -52,7 +52,13 @@ DECISION_SPECS = (
     ("accept", "Review", "Accept", "Accept the chosen band as it was found", "A"),
     ("adjust", "Review", "Adjust", "Give the chosen band other edges", "E"),
     ("dismiss", "Review", "Dismiss", "Dismiss the chosen band, and say why", "X"),
-    ("withdraw", "Review", "Take back", "Take back what you said of the chosen band", "W"),
+    (
+        "withdraw",
+        "Review",
+        "No answer",
+        "Give no answer on the chosen band: whatever you said of it goes",
+        "W",
+    ),
     (
         "save_elsewhere",
         "Review",

@@ -3190,14 +3190,14 @@
         <translation>Die gewählte Zone ablehnen und sagen, warum</translation>
     </message>
     <message>
-        <source>Take back</source>
+        <source>No answer</source>
         <extracomment>app/review/specs.py</extracomment>
-        <translation>Zurücknehmen</translation>
+        <translation>Keine Antwort</translation>
     </message>
     <message>
-        <source>Take back what you said of the chosen band</source>
+        <source>Give no answer on the chosen band: whatever you said of it goes</source>
         <extracomment>app/review/specs.py</extracomment>
-        <translation>Zurücknehmen, was über die gewählte Zone gesagt wurde</translation>
+        <translation>Zur gewählten Zone keine Antwort geben: alles, was dazu gesagt wurde, entfällt</translation>
     </message>
     <message>
         <source>Save the review elsewhere…</source>
@@ -10823,9 +10823,9 @@
         <translation>Zone ablehnen</translation>
     </message>
     <message>
-        <source>take back a decision</source>
+        <source>give no answer on a band</source>
         <extracomment>app/review/decision_desk.py</extracomment>
-        <translation>Urteil zurücknehmen</translation>
+        <translation>keine Antwort zur Zone geben</translation>
     </message>
     <message>
         <source>adjust a band</source>

@@ -62,6 +62,24 @@ def test_a_key_accepts_the_band_and_another_takes_that_back(review: Window) -> N
     assert card(review).said.text() == ""
 
 
+def test_after_no_answer_nothing_is_said_and_undo_leads_back_to_the_answer_before(
+    qtbot: QtBot, review: Window
+) -> None:
+    choose(review, qtbot)
+    press(review, "accept")
+    press(review, "dismiss")
+    QTest.keyClick(card(review).reason, Qt.Key.Key_Return)
+    button = next(item for item in card(review).findChildren(QToolButton) if item.text() == "No answer")
+    assert "whatever you said of it goes" in button.toolTip()
+    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+    assert said(review) is None
+    for choice in (Choice.DISMISSED, Choice.ACCEPTED):
+        QTest.keyClick(review, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+        decision = said(review)
+        assert decision is not None
+        assert decision.choice is choice
+
+
 def test_a_band_is_dismissed_with_a_reason_that_is_typed_in_its_card(qtbot: QtBot, review: Window) -> None:
     choose(review, qtbot)
     press(review, "dismiss")
@@ -169,7 +187,7 @@ def test_the_right_button_offers_what_can_be_said_of_a_band(qtbot: QtBot, review
     assert isinstance(menu, QMenu)
     texts = [item.text() for item in menu.actions()]
     menu.close()
-    assert texts[:4] == ["Accept", "Adjust", "Dismiss", "Take back"]
+    assert texts[:4] == ["Accept", "Adjust", "Dismiss", "No answer"]
     assert texts[-2:] == ["Mark this place", "Begin a stretch of travel here"]
     assert review.focus.band == 0
 
