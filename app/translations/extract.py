@@ -19,6 +19,7 @@ from app.translations.catalogue import ANALYSIS, Message
 ROOT = Path(__file__).resolve().parents[2]
 _TEMPLATES = {"say": 1, "Template": 1, "plural": 2}  # how many of the first arguments are templates
 _ACTIONS = "actions"
+_WORDING = "analysis/wording.py"
 _SPOKEN_KEYS = ("title", "source")
 
 
@@ -56,7 +57,8 @@ def messages_of_text(text: str, file: str) -> tuple[tuple[str, str], ...]:
         As `messages_of_sources`.
     """
     tree = ast.parse(text)
-    return tuple(_Finder(file, _own_context(tree), _of_wording(tree)).found_in(tree))
+    own = set(_TEMPLATES) if file == _WORDING else _of_wording(tree)  # it speaks for itself
+    return tuple(_Finder(file, _own_context(tree), own).found_in(tree))
 
 
 def field_names(template: str) -> list[tuple[str, str, str]]:

@@ -10673,6 +10673,11 @@
         <translation>es war verlangt, und der Hebel ruht</translation>
     </message>
     <message>
+        <source>{first} and {second}</source>
+        <extracomment>analysis/wording.py</extracomment>
+        <translation>{first} und {second}</translation>
+    </message>
+    <message>
         <source>{low} to {high} mm</source>
         <extracomment>app/drawing/numbers.py</extracomment>
         <translation>{low} bis {high} mm</translation>

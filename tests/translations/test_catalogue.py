@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from analysis.wording import ENGLISH, say
+from analysis.wording import ENGLISH, listed, say
 from app.translations.__main__ import updated
 from app.translations.catalogue import (
     ANALYSIS,
@@ -109,6 +109,11 @@ def test_german_says_a_sentence_with_its_own_decimal_mark() -> None:
     assert german.say(say("{reading}, steady", reading=say("{level_v:.2f} V", level_v=4.98))) == (
         "4,98 V, stabil"
     )
+
+
+def test_german_lists_things_with_its_own_word() -> None:
+    german = load_language("de")
+    assert german.say(listed(["1", "2", "3"])) == "1 und 2 und 3"
 
 
 def test_a_catalogue_reads_back_as_it_was_written(tmp_path: Path) -> None:
