@@ -61,9 +61,9 @@ class Proof:
     def words(self) -> str:
         """The proof in plain words."""
         start = say(
-            "Before the repair the fault came {times} in {before_km:.3g} km. {needed_km:.3g} km without"
-            " a fault, at the same height, load and surface, show it gone (right {odds:.0f} times in 100);"
-            " {careful_km:.3g} km if the rate before is known from these faults alone.",
+            "As entered, the fault came {times} in {before_km:.3g} km before the repair. {needed_km:.3g} km"
+            " without a fault, at the same height, load and surface, show it gone (right {odds:.0f} times in"
+            " 100); {careful_km:.3g} km if the rate before is known from these faults alone.",
             times=say("once") if self.faults == 1 else say("{faults:d} times", faults=self.faults),
             before_km=self.before_km,
             needed_km=self.needed_km,
@@ -76,6 +76,16 @@ class Proof:
             left_km=self.left_km,
         )
         return joined([start, done])
+
+
+def nothing_before(driven_km: float) -> str:
+    """What stands for a proof as long as nobody entered over which distance the fault came before."""
+    missing = say(
+        "It was not entered over how many kilometres the fault came before the repair: how far to drive"
+        " without one follows from that."
+    )
+    done = say("Driven so far without a fault: {driven_km:.3g} km.", driven_km=driven_km)
+    return joined([missing, done if driven_km > 0.0 else ""])
 
 
 def proof(

@@ -11,10 +11,12 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from analysis.control_unit.rules import ControlUnit
-from analysis.exposure.proof import proof
+from analysis.exposure.proof import Proof, nothing_before, proof
 from analysis.exposure.road_test import CountedRecord
 from analysis.vehicle.heights import VehicleHeights
 from analysis.vehicle.road import Road
+
+_ANY_KM = 1.0  # stands for a distance that was not entered, where all else of a road test is checked
 
 Counted = tuple[tuple[str, CountedRecord], ...]
 """Name of the file that each record is from, and the record."""
@@ -28,8 +30,8 @@ class RoadTest:
     ----------
     faults : int
         That came before the repair.
-    before_km : float
-        Over which distance.
+    before_km : float or None
+        Over which distance; None until somebody enters it.
     driven_km : float
         Driven without a fault since.
     counted : tuple of (str, CountedRecord)
@@ -43,12 +45,25 @@ class RoadTest:
     """
 
     faults: int = 1
-    before_km: float = 6.0
+    before_km: float | None = None
     driven_km: float = 0.0
     counted: Counted = ()
 
     def __post_init__(self) -> None:
-        proof(self.faults, self.before_km, driven_km=(self.driven_km,))
+        _ = self.proof
+
+    @property
+    def proof(self) -> Proof | None:
+        """How far to drive, and how much of it is done; None until it is entered how often it came before."""
+        before_km = _ANY_KM if self.before_km is None else self.before_km
+        made = proof(self.faults, before_km, driven_km=(self.driven_km,))
+        return made if self.before_km is not None else None
+
+    @property
+    def words(self) -> str:
+        """The road test in plain words."""
+        made = self.proof
+        return made.words if made is not None else nothing_before(self.driven_km)
 
 
 @dataclass(frozen=True, slots=True)

@@ -64,9 +64,10 @@ def vehicle_object(vehicle: Vehicle) -> dict[str, Any]:
         test = vehicle.test
         own["road_test"] = {
             "faults": test.faults,
-            "before_km": test.before_km,
             "driven_km": test.driven_km,
         }
+        if test.before_km is not None:
+            own["road_test"]["before_km"] = test.before_km
         if test.counted:
             own["road_test"]["counted"] = counted_list(test.counted)
     return _over(vehicle.kept, own)
@@ -212,7 +213,8 @@ def _test(top: Taken, kept: dict[str, Any]) -> RoadTest | None:
     if item is None:
         return None
     counted = parse_counted(item.list("counted"))
-    test = RoadTest(_whole(item, "faults"), item.number("before_km"), item.number("driven_km"), counted)
+    before_km = item.number("before_km") if item.holds("before_km") else None
+    test = RoadTest(_whole(item, "faults"), before_km, item.number("driven_km"), counted)
     _keep(item, "road_test", kept)
     return test
 

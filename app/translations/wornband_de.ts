@@ -1333,6 +1333,11 @@
         <translation>Kilometer vor der Reparatur</translation>
     </message>
     <message>
+        <source>not entered</source>
+        <extracomment>app/why/proof_form.py</extracomment>
+        <translation>nicht eingetragen</translation>
+    </message>
+    <message>
         <source>Driven without a fault since</source>
         <extracomment>app/why/proof_form.py</extracomment>
         <translation>Seither ohne Fehler gefahren</translation>
@@ -1381,11 +1386,6 @@
         <source>{capture}: {record}</source>
         <extracomment>app/why/proof_form.py</extracomment>
         <translation>{capture}: {record}</translation>
-    </message>
-    <message>
-        <source>Road test</source>
-        <extracomment>app/why/proof_form.py</extracomment>
-        <translation>Probefahrt</translation>
     </message>
 </context>
 <context>
@@ -6408,9 +6408,9 @@
         <translation>die Fahrt in Minuten eingeben</translation>
     </message>
     <message>
-        <source>Before the repair the fault came {times} in {before_km:.3g} km. {needed_km:.3g} km without a fault, at the same height, load and surface, show it gone (right {odds:.0f} times in 100); {careful_km:.3g} km if the rate before is known from these faults alone.</source>
+        <source>As entered, the fault came {times} in {before_km:.3g} km before the repair. {needed_km:.3g} km without a fault, at the same height, load and surface, show it gone (right {odds:.0f} times in 100); {careful_km:.3g} km if the rate before is known from these faults alone.</source>
         <extracomment>analysis/exposure/proof.py</extracomment>
-        <translation>Vor der Reparatur kam der Fehler {times} auf {before_km:.3g} km. {needed_km:.3g} km ohne Fehler, bei gleicher Höhe, Beladung und Straße, weisen nach, dass er weg ist (richtig {odds:.0f} von 100 Malen); {careful_km:.3g} km, wenn die Rate vorher nur aus diesen Fehlern bekannt ist.</translation>
+        <translation>Wie eingetragen, kam der Fehler vor der Reparatur {times} auf {before_km:.3g} km. {needed_km:.3g} km ohne Fehler, bei gleicher Höhe, Beladung und Straße, weisen nach, dass er weg ist (richtig {odds:.0f} von 100 Malen); {careful_km:.3g} km, wenn die Rate vorher nur aus diesen Fehlern bekannt ist.</translation>
     </message>
     <message>
         <source>once</source>
@@ -6426,6 +6426,16 @@
         <source>Driven so far without a fault: {driven_km:.3g} km, still to drive {left_km:.3g} km.</source>
         <extracomment>analysis/exposure/proof.py</extracomment>
         <translation>Bisher ohne Fehler gefahren: {driven_km:.3g} km, noch zu fahren {left_km:.3g} km.</translation>
+    </message>
+    <message>
+        <source>It was not entered over how many kilometres the fault came before the repair: how far to drive without one follows from that.</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>Es ist nicht eingetragen, auf wie viel Kilometern der Fehler vor der Reparatur kam: Daraus folgt, wie weit ohne ihn zu fahren ist.</translation>
+    </message>
+    <message>
+        <source>Driven so far without a fault: {driven_km:.3g} km.</source>
+        <extracomment>analysis/exposure/proof.py</extracomment>
+        <translation>Bisher ohne Fehler gefahren: {driven_km:.3g} km.</translation>
     </message>
     <message>
         <source>no fault was counted before the repair, so there is no rate to compare with</source>

@@ -5,12 +5,9 @@ from __future__ import annotations
 from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QLabel, QPushButton, QWidget
 
-from analysis.errors import VehicleError
-from analysis.exposure.proof import proof
 from analysis.exposure.road_test import total_km
 from analysis.review.vehicle import Counted, RoadTest
 from app.language import said
-from app.trouble import sentence
 from app.why.choices import Choices
 from app.why.fields import form_of, number_field, quiet_text
 
@@ -33,7 +30,8 @@ class ProofForm(QWidget):
         super().__init__(parent)
         km = self.tr(" km")
         self.faults = number_field(self.tr("Faults before the repair"), 1.0, 1.0, 1000.0, "")
-        self.before = number_field(self.tr("Kilometres before the repair"), 6.0, 0.1, 100_000.0, km, digits=1)
+        self.before = number_field(self.tr("Kilometres before the repair"), 0.0, 0.0, 100_000.0, km, digits=1)
+        self.before.setSpecialValueText(self.tr("not entered"))
         self.driven = number_field(
             self.tr("Driven without a fault since"), 0.0, 0.0, 100_000.0, km, digits=1, step=1.0
         )
@@ -73,7 +71,7 @@ class ProofForm(QWidget):
         test = choices.test
         for box, value in (
             (self.faults, test.faults),
-            (self.before, test.before_km),
+            (self.before, test.before_km or 0.0),
             (self.driven, test.driven_km),
         ):
             with QSignalBlocker(box):
@@ -94,15 +92,10 @@ class ProofForm(QWidget):
         driven_km = self.driven.value()
         # What was typed over is not what was counted any more.
         counted = self._counted if driven_km == round(total_km([one for _, one in self._counted]), 1) else ()
-        test = RoadTest(round(self.faults.value()), self.before.value(), driven_km, counted)
+        test = RoadTest(round(self.faults.value()), self.before.value() or None, driven_km, counted)
         self._tell(test)
         self.changed.emit(test)
 
     def _tell(self, test: RoadTest) -> None:
         self._show_counted(test.counted)
-        try:
-            found = proof(test.faults, test.before_km, driven_km=(test.driven_km,))
-        except VehicleError as error:
-            self.words.setText(sentence(error, self.tr("Road test")))
-            return
-        self.words.setText(said(found.words))
+        self.words.setText(said(test.words))

@@ -68,7 +68,8 @@ vehicles = st.builds(
     st.none() | st.builds(Road, st.sampled_from(RoadClass), st.floats(5.0, 250.0)),
     st.none() | st.floats(1.0, 600.0),
     st.none() | units,
-    st.none() | st.builds(RoadTest, st.integers(1, 1000), st.floats(0.1, 1e5), st.floats(0.0, 1e5)),
+    st.none()
+    | st.builds(RoadTest, st.integers(1, 1000), st.none() | st.floats(0.1, 1e5), st.floats(0.0, 1e5)),
 )
 
 
@@ -236,6 +237,8 @@ def test_a_key_that_must_be_there_is_asked_for(path: str) -> None:
 def test_a_road_test_that_cannot_be_is_refused_where_it_is_made() -> None:
     with pytest.raises(VehicleError, match="no fault was counted"):
         RoadTest(0, 6.0)
+    with pytest.raises(VehicleError, match="no fault was counted"):
+        RoadTest(0)
 
 
 def test_the_chosen_road_is_told_first_in_place_of_its_class() -> None:
