@@ -74,6 +74,7 @@ class EvidenceView(Pane):
     record_wanted = Signal(str)
     statement_pressed = Signal(object)
     why_wanted = Signal(int)
+    _resized = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__("", parent)
@@ -99,12 +100,22 @@ class EvidenceView(Pane):
         column.addWidget(self.rows_area, 1)
         column.addWidget(self._cautions)
         self.set_content(content)
+        # Queued: what stands in the pane takes its new height after it.
+        self._resized.connect(self._keep_in_sight, Qt.ConnectionType.QueuedConnection)
         self.show_findings(None, None)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """On a low screen leave the room to the verdict."""
         super().resizeEvent(event)
         self._cautions.show_brief(self.height() < _LOW_PX)
+        self._resized.emit()
+
+    def _keep_in_sight(self) -> None:
+        """Let the markers below take no part of the chosen card: its buttons and what was said of it."""
+        if self._chosen is not None and self._chosen < len(self._cards):
+            card, seen = self._cards[self._chosen], self.rows_area.viewport()
+            if 0 <= card.mapTo(seen, card.rect().topLeft()).y() < seen.height():
+                self.rows_area.ensureWidgetVisible(card, 0, 0)
 
     def show_stopped(self) -> None:
         """Say how to go on after an examination that was stopped or failed."""
@@ -185,7 +196,7 @@ class EvidenceView(Pane):
             self._show_dismissed(self._findings.bands)
 
     def _show_dismissed(self, bands: tuple[Band, ...]) -> None:
-        """Right under the verdict, which stays the program's own, which of its bands were dismissed."""
+        """Under the bands, that none moves as it is pressed: which were dismissed; the verdict stays."""
         places = [
             said(travel(band.travel))
             for band, decision in zip(bands, self._decisions, strict=False)
@@ -198,14 +209,19 @@ class EvidenceView(Pane):
     def ask_for_edges(self, band: int) -> None:
         """Let the technician type other edges on a band's card."""
         if band < len(self._cards):
-            self.rows_area.ensureWidgetVisible(self._cards[band])
             self._cards[band].ask_for_edges()
+            self._bring_into_sight(self._cards[band])
 
     def ask_for_reason(self, band: int) -> None:
         """Let the technician type why on a band's card."""
         if band < len(self._cards):
-            self.rows_area.ensureWidgetVisible(self._cards[band])
             self._cards[band].ask_for_reason()
+            self._bring_into_sight(self._cards[band])
+
+    def _bring_into_sight(self, card: BandCard) -> None:
+        """Scroll no further than the whole card needs: the verdict stays in sight where there is room."""
+        self._settle()
+        self.rows_area.ensureWidgetVisible(card, 0, 0)
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
@@ -222,6 +238,8 @@ class EvidenceView(Pane):
         self._layout.setSpacing(6)
         self._verdict(findings)
         self._cards = [self._band(index, band) for index, band in enumerate(findings.bands)]
+        self.dismissed = text_line("", "font-weight: 600;")
+        self._layout.addWidget(self.dismissed)
         self._chain(findings)
         self._advice(findings)
         self._readings(findings)
@@ -240,8 +258,6 @@ class EvidenceView(Pane):
         headline = Headline(said(verdict_title(findings)), tone)
         headline.setAccessibleDescription(self.tr("Verdict"))  # its name is what it says
         self._layout.addWidget(headline)
-        self.dismissed = text_line("", "font-weight: 600;")
-        self._layout.addWidget(self.dismissed)
         if verdict.code is not VerdictCode.INCONCLUSIVE:
             how_sure = said(in_words(verdict.confidence))
             self._layout.addWidget(text_line(how_sure, "font-size: 12pt; font-weight: 600;"))

@@ -242,7 +242,7 @@ def test_undo_in_the_field_that_asks_why_is_first_that_of_what_was_typed(review:
     assert said(review) is None
 
 
-def test_a_dismissal_is_said_right_under_the_verdict_which_stays(review: Window) -> None:
+def test_a_dismissal_is_said_under_the_bands_and_the_verdict_stays(review: Window) -> None:
     line, headline = review.page.evidence.dismissed, review.page.evidence.findChild(Headline)
     assert headline is not None
     verdict = headline.text()
