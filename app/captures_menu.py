@@ -54,11 +54,6 @@ class CapturesMenu(QMenu):
         action.setToolTip(plain_tip(str(path)))
 
 
-def is_sample(path: Path) -> bool:
-    """Whether a file is one of the samples that came along, and not the technician's own."""
-    return any(path.parent == sample.parent for sample in resources.sample_captures()[:1])
-
-
 def first_sample() -> Path | None:
     """The sample to start with, or None where none came along."""
     samples = resources.sample_captures()

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QFileDialog, QMainWindow
 
 from analysis.captures.known_words import known_word
 from app.actions import Actions, menu_names
-from app.captures_menu import CapturesMenu, is_sample
+from app.captures_menu import CapturesMenu
 from app.colours_menu import ColoursMenu
 from app.compare.specs import COMPARE_SPECS
 from app.drawing import icons
@@ -22,6 +22,7 @@ from app.language import said
 from app.language_menu import LanguageMenu
 from app.page_stack import PageStack
 from app.pane_keys import PaneKeys
+from app.resources import is_sample
 from app.review.arm import Arm
 from app.review.circle import ReviewCircle
 from app.review.desk import ReviewDesk
@@ -300,7 +301,8 @@ class Window(QMainWindow, WithRooms):
         about = map(capture.text, ("vehicle", "mounting", "complaint"))
         parts = (said(known_word(item)) for item in about if item and item.lower() not in name.lower())
         self.page.title.setText(name)
-        self.page.subtitle.setText(" · ".join(parts))
+        sample = capture.path is not None and is_sample(capture.path)
+        self.page.subtitle.setText(" · ".join([self.tr("Sample"), *parts] if sample else parts))
         self.setWindowTitle(f"{name} – Wornband")
 
     def show_enabled(self) -> None:

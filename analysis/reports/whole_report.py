@@ -23,6 +23,7 @@ def whole_report(
     workshop: Workshop | None = None,
     language: Language = ENGLISH,
     today: str = "",
+    sample: bool = False,
 ) -> Pages:
     """Both pages of a report.
 
@@ -38,6 +39,8 @@ def whole_report(
         Of the program's words; what people entered stays as they wrote it.
     today : str
         The date that the report says it was made on; empty for none.
+    sample : bool
+        Whether the capture is one of the program's samples: title and foot of every sheet then say so.
 
     Returns
     -------
@@ -50,11 +53,11 @@ def whole_report(
     """
     findings = subject.findings
     made = Pages(
-        title=_title(subject),
+        title=_marked(_title(subject), sample),
         language=language.code,
         workshop=workshop or Workshop(),
         pages=(customer_page(subject, beside), evidence_page(subject, beside)),
-        footer=_footer(subject, today),
+        footer=_marked(_footer(subject, today), sample),
         sheet=language.messages.get(_SHEET.text, _SHEET.text),
         continued=language.messages.get(_CONTINUED.text, _CONTINUED.text),
         fingerprint=findings.sha256,
@@ -71,6 +74,10 @@ def _title(subject: Subject) -> str:
         where = known_word(mounting)
         return say("Test report: {sensor}, {mounting}", sensor=known_word(sensor), mounting=where)
     return say("Test report: {sensor}", sensor=known_word(sensor))
+
+
+def _marked(words: str, sample: bool) -> str:
+    return say("Sample · {words}", words=words) if sample else words
 
 
 def _footer(subject: Subject, today: str) -> str:

@@ -27,6 +27,7 @@ from app.errands.analysing import examined
 from app.errands.beside import Beside, words_beside
 from app.reporting.html import report_html
 from app.reporting.materials import Materials, gather
+from app.resources import is_sample
 from app.review_place import read_review
 
 SUFFIXES = (".pdf", ".html", ".htm")
@@ -166,6 +167,7 @@ def pages_of(subject: Subject, beside: OtherCapture | None, wanted: Wanted) -> P
         workshop=wanted.workshop,
         language=wanted.language,
         today=wanted.today or datetime.date.today().isoformat(),
+        sample=is_sample(Path(subject.findings.path)),
     )
 
 

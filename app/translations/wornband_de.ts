@@ -2223,6 +2223,11 @@
         <translation>Messung</translation>
     </message>
     <message>
+        <source>Sample</source>
+        <extracomment>app/main_window.py</extracomment>
+        <translation>Beispiel</translation>
+    </message>
+    <message>
         <source>Stop the arm</source>
         <extracomment>app/main_window.py</extracomment>
         <translation>Hebel anhalten</translation>
@@ -10096,6 +10101,11 @@
         <source>Test report: {sensor}</source>
         <extracomment>analysis/reports/whole_report.py</extracomment>
         <translation>Prüfbericht: {sensor}</translation>
+    </message>
+    <message>
+        <source>Sample · {words}</source>
+        <extracomment>analysis/reports/whole_report.py</extracomment>
+        <translation>Beispiel · {words}</translation>
     </message>
     <message>
         <source>{file} · SHA-256 {digest}… · report made on {today}</source>

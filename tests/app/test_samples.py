@@ -115,3 +115,15 @@ def test_the_mirrored_corners_of_an_axle_lie_on_one_curve_but_where_one_is_worn(
         side.choose_record("007")
     qtbot.waitUntil(lambda: "would have stored a fault" in desk.page.corners.said, timeout=30_000)
     desk.close()
+
+
+def test_a_sample_is_called_one_under_its_title_and_a_copy_of_it_elsewhere_is_not(
+    qtbot: QtBot, workbench: Window, tmp_path: Path
+) -> None:
+    sample = first_sample()
+    assert sample is not None
+    for path, called in ((sample, True), (copy_of_sample(sample.name, tmp_path), False)):
+        with qtbot.waitSignal(workbench.session.findings_changed, timeout=30_000):
+            workbench.open_file(path)
+        assert workbench.page.subtitle.text().startswith("Sample · ") is called
+        assert "Sample" not in workbench.page.title.text()

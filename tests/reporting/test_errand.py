@@ -280,3 +280,18 @@ def test_a_report_that_is_packed_in_no_known_way_carries_no_fingerprint(
     capsys.readouterr()
     assert main(["verify", str(WORN), "--report", str(report)]) == 1
     assert "damaged" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize(("language", "word"), [("en", "Sample · "), ("de", "Beispiel · ")])
+def test_every_sheet_of_a_report_on_a_sample_says_so_and_none_of_a_copy_does(
+    tmp_path: Path, language: str, word: str
+) -> None:
+    own = Path(shutil.copy(WORN, tmp_path))
+    for path, called in ((WORN, True), (own, False)):
+        pdf, page = tmp_path / f"{called}.pdf", tmp_path / f"{called}.html"
+        for target in (pdf, page):
+            assert main(["report", str(path), "-o", str(target), "--language", language]) == 0
+        sheets = [" ".join(sheet.extract_text().split()) for sheet in PdfReader(pdf).pages]
+        assert len(sheets) > 1
+        assert all((f"{word}W1041" in sheet) is called for sheet in sheets)
+        assert page.read_text(encoding="utf-8").count(word) == (3 if called else 0)
