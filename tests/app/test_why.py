@@ -146,14 +146,6 @@ def test_a_sensor_without_heights_asks_for_them_and_takes_two_points(
     assert "entered by the technician" in _read(why)
 
 
-def test_the_road_test_is_worked_out_as_it_is_typed(review: Window, qtbot: QtBot) -> None:
-    why = _opened(review, qtbot)
-    why.proof.before.setValue(6.0)
-    assert "18 km without a fault" in why.proof.words.text()
-    why.proof.driven.setValue(5.0)
-    assert "still to drive 13 km" in why.proof.words.text()
-
-
 def test_without_a_band_there_is_nothing_to_open(qtbot: QtBot, window: Window, bench: Bench) -> None:
     bench.findings = lambda capture, _tick: replace(worn_findings(capture), bands=())
     with qtbot.waitSignal(window.session.findings_changed):
@@ -309,24 +301,6 @@ def test_road_records_of_captures_after_the_repair_fill_in_what_was_driven(
     assert why.proof.counted.text() == told
     why.proof.before.setValue(12.0)  # which leaves what was driven as it was counted
     assert why.proof.counted.text() == told
-
-
-def test_nothing_is_said_of_faults_before_the_repair_that_nobody_entered(
-    review: Window, qtbot: QtBot
-) -> None:
-    why = _opened(review, qtbot)
-    form = why.proof
-    assert form.before.text() == "not entered"
-    assert form.words.text().startswith("It was not entered over how many kilometres")
-    assert "fault came once" not in form.words.text()
-    form.before.setFocus()
-    form.before.selectAll()
-    QTest.keyClicks(form.before, "12")
-    QTest.keyClick(form.before, Qt.Key.Key_Return)
-    assert form.words.text().startswith("As entered, the fault came once in 12 km before the repair. 35.9 km")
-    assert review.keeper.review.vehicle.test == RoadTest(1, 12.0)
-    review.actions_by_name["undo"].trigger()
-    assert form.before.text() == "not entered"
 
 
 def test_a_capture_that_cannot_be_counted_gets_a_sentence(review: Window, qtbot: QtBot, bench: Bench) -> None:

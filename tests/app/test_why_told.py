@@ -10,6 +10,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
+from analysis.review.vehicle import RoadTest
 from app.main_window import Window
 from app.why.window import WhyWindow
 from tests.app.conftest import Bench
@@ -69,3 +70,29 @@ def test_no_word_is_cut_folded_or_not(review: Window, qtbot: QtBot, width: int) 
     qtbot.waitUntil(whole)
     least = why.picture.minimumSizeHint()
     assert why.picture.height() >= least.height()
+
+
+def test_the_road_test_is_worked_out_as_it_is_typed(review: Window, qtbot: QtBot) -> None:
+    why = opened(review, qtbot)
+    why.proof.before.setValue(6.0)
+    assert "18 km without a fault" in why.proof.words.text()
+    why.proof.driven.setValue(5.0)
+    assert "still to drive 13 km" in why.proof.words.text()
+
+
+def test_nothing_is_said_of_faults_before_the_repair_that_nobody_entered(
+    review: Window, qtbot: QtBot
+) -> None:
+    why = opened(review, qtbot)
+    form = why.proof
+    assert form.before.text() == "not entered"
+    assert form.words.text().startswith("It was not entered over how many kilometres")
+    assert "fault came once" not in form.words.text()
+    form.before.setFocus()
+    form.before.selectAll()
+    QTest.keyClicks(form.before, "12")
+    QTest.keyClick(form.before, Qt.Key.Key_Return)
+    assert form.words.text().startswith("As entered, the fault came once in 12 km before the repair. 35.9 km")
+    assert review.keeper.review.vehicle.test == RoadTest(1, 12.0)
+    review.actions_by_name["undo"].trigger()
+    assert form.before.text() == "not entered"
