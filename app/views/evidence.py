@@ -95,7 +95,7 @@ class EvidenceView(Pane):
         self.rows_area.setFocusPolicy(Qt.FocusPolicy.ClickFocus)  # Tab's order begins here, and does not stop
         self._cautions = CautionStrip()
         content = QWidget()
-        column = QVBoxLayout(content)
+        self._column = column = QVBoxLayout(content)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.rows_area, 1)
         column.addWidget(self._cautions)
@@ -113,6 +113,8 @@ class EvidenceView(Pane):
     def _keep_in_sight(self) -> None:
         """Let the markers below take no part of the chosen card: its buttons and what was said of it."""
         if self._chosen is not None and self._chosen < len(self._cards):
+            self._cautions.fit_height()  # folded or not just now, and not given its place yet
+            self._column.activate()
             card, seen = self._cards[self._chosen], self.rows_area.viewport()
             if 0 <= card.mapTo(seen, card.rect().topLeft()).y() < seen.height():
                 self.rows_area.ensureWidgetVisible(card, 0, 0)
