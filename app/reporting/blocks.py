@@ -98,6 +98,10 @@ class Blocks(Flow):
         """Height that a heading wants below it."""
         if isinstance(block, Picture):
             return Drawn(block.drawing, 0.0, 0.0, self.metrics.body).height
+        if isinstance(block, Items):  # one alone below its heading reads as all there is
+            font = report_font(self.metrics.points(self._sizes.item))
+            wide = self.metrics.body - self.metrics.points(10.0)
+            return sum(laid_out(item, font, wide).height + self.metrics.mm(0.3) for item in block.items[:2])
         return self.metrics.mm(40.0 if isinstance(block, Photos) else 9.0)
 
     def _heading(self, block: Heading) -> None:
@@ -319,7 +323,7 @@ class Blocks(Flow):
         narrow = replace(self.metrics, right=self.metrics.left + wide, top=self.y)
         bottoms = (*((self.metrics.bottom,) * (sheets - 1)), bottom)
         made = _TwoColumns(narrow, self._sizes, self._materials, self.top_of(len(self.sheets)), bottoms)
-        made.step = wide + gap
+        made.step, made.foot = wide + gap, self.metrics.bottom
         made.blocks(blocks)
         made.ends.append(made.y)
         return made
@@ -332,6 +336,8 @@ class _TwoColumns(Blocks):
     ----------
     step : float
         From the left edge of one column to that of the next.
+    foot : float
+        Where the sheet ends, however high the columns are.
     ends : list of float
         Where each column ends.
     """
@@ -341,8 +347,13 @@ class _TwoColumns(Blocks):
     ) -> None:
         super().__init__(replace(metrics, bottom=bottoms[0]), sizes, materials)
         self._further, self._bottoms = further, bottoms
-        self.step = 0.0
+        self.step, self.foot = 0.0, bottoms[0]
         self.ends: list[float] = []
+
+    @property
+    def lowest(self) -> float:
+        """What fits on the whole sheet is not cut by columns that are tried shorter: these get taller."""
+        return self.foot
 
     @property
     def sheet_count(self) -> int:

@@ -128,6 +128,11 @@ class Flow:
         """Where a sheet, counted from nought, begins."""
         return self.metrics.top
 
+    @property
+    def lowest(self) -> float:
+        """Where a sheet ends at the lowest."""
+        return self.metrics.bottom
+
     def gap(self, height: float) -> None:
         """Leave some room, but none at the top of a sheet."""
         if not self.fresh:
@@ -135,7 +140,7 @@ class Flow:
 
     def need(self, height: float) -> None:
         """Go to a new sheet where so much does not fit here; what fits on none begins here."""
-        there = self.metrics.bottom - self.top_of(len(self.sheets))
+        there = self.lowest - self.top_of(len(self.sheets))
         if height > self.room and not self.fresh and height <= there:
             self.break_sheet()
 

@@ -10,7 +10,7 @@ import pytest
 
 from analysis.reports.document import Table
 from analysis.reports.drawing import Drawing
-from analysis.reports.pages import Columns, Facts, Grid, Heading, Items, Page, Paragraph, Picture
+from analysis.reports.pages import Block, Columns, Facts, Grid, Heading, Items, Page, Paragraph, Picture
 from app.reporting.layout import SIZES_MM, Paper, lay_out
 from app.reporting.materials import gather
 from app.reporting.placed import UNITS_A_MM, Drawn, Line, Sheet
@@ -141,3 +141,21 @@ def test_a_last_sheet_is_saved_where_slightly_smaller_letters_do() -> None:
         sheets = lay_out(gather(replace(made, pages=(made.pages[0], page)), NOWHERE))[1:]
         counts.append([len([text for _, _, text in lines(s) if text.startswith("line")]) for s in sheets])
     assert min(item[-1] for item in counts if len(item) > 1) > 3
+
+
+def test_a_heading_keeps_two_items_below_it_in_its_column() -> None:
+    long, made = "word " * 120, pages()
+    for before in range(1, 16):
+        items = tuple(f"{name} {long}" for name in ("first", "second", "third"))
+        blocks: tuple[Block, ...] = (
+            *(Paragraph(f"above {place}") for place in range(before)),
+            Heading("Heading"),
+            Items(items),
+        )
+        page = Page("Evidence", (Columns(blocks),))
+        for sheet in lay_out(gather(replace(made, pages=(made.pages[0], page)), NOWHERE))[1:]:
+            begins = {text.split()[0]: x for x, _, text in lines(sheet) if text}
+            if "Heading" in begins:
+                middle = 0.5 * sheet.width
+                sides = {begins[name] < middle for name in ("Heading", "first", "second")}
+                assert len(sides) == 1, before
