@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
 
 from analysis.captures.model import Channel, Record
 from analysis.errors import CaptureError
+from app.drawing.bars import bars, merged
 from app.drawing.canvas import Drawing
 from app.drawing.dots import Dots
 from app.drawing.envelopes import Columns, columns
@@ -28,9 +29,6 @@ _JOINED_PX = 1.8
 
 _APART_PX = 8
 """Samples at least this far from each other are drawn as dots."""
-
-_FAR_PX = 1e5
-"""Further out nothing is drawn, and whole numbers of pixels are still exact."""
 
 
 def strokes(
@@ -72,20 +70,6 @@ def _lines(*ends: NDArray[np.float64]) -> NDArray[np.float64]:
     for place, end in enumerate(ends):
         lines[place] = end
     return lines.T if np.isfinite(lines.sum()) else lines[:, np.isfinite(lines).all(axis=0)].T
-
-
-def bars(lines: NDArray[np.float64], at: QTransform, ratio: float) -> NDArray[np.int32]:
-    """Upright strokes as runs of whole device pixels: left, top, right and bottom, the last two within.
-
-    Qt fills such a run in two thirds of the time that it takes for a line of one pixel's width (measured).
-    """
-    runs = np.empty((len(lines), 4), dtype=np.int32)
-    left = lines[:, 0] * (ratio * at.m11()) + ratio * at.dx()
-    low, high = (lines[:, place] * (ratio * at.m22()) + ratio * at.dy() for place in (1, 3))
-    runs[:, 0] = runs[:, 2] = np.floor(left, out=left)
-    runs[:, 1] = np.clip(np.rint(high, out=high), -_FAR_PX, _FAR_PX)
-    runs[:, 3] = np.clip(np.rint(low, out=low) - 1.0, -_FAR_PX, _FAR_PX)
-    return runs
 
 
 def _on_device(places: NDArray[np.float64], at: QTransform) -> NDArray[np.float64]:
@@ -209,7 +193,7 @@ class EnvelopeItem(Drawing):
 
     def _paint_bars(self, painter: QPainter) -> None:
         at, ratio = painter.worldTransform(), self._ratio
-        runs = bars(self._lines, at, ratio)
+        runs = merged(bars(self._lines, at, ratio))
         painter.setWorldTransform(QTransform.fromScale(1.0 / ratio, 1.0 / ratio))
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(self._pen.color())

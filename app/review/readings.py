@@ -44,7 +44,7 @@ def read_at(record: Record, moment_s: float, survey: TrackSurvey | None) -> Read
     values = tuple((channel, _one(channel, index)) for channel in in_role_order(record.channels))
     time_s = record.first_sample_s + index * record.sample_interval_s
     track = survey.role if survey is not None else Role.SIGNAL
-    return Reading(time_s, values, travel_at(record, moment_s, survey, values), track)
+    return Reading(time_s, values, travel_at(record, time_s, survey, values), track)
 
 
 def in_role_order(channels: tuple[Channel, ...]) -> tuple[Channel, ...]:

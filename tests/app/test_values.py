@@ -16,7 +16,8 @@ from analysis.diagnosis.findings import ArmPath
 from analysis.intervals import Interval
 from app.drawing import numbers
 from app.drawing.band_item import BandItem, Stretch, runs_px
-from app.drawing.envelope_item import bars, strokes
+from app.drawing.bars import bars
+from app.drawing.envelope_item import strokes
 from app.drawing.envelopes import columns, extent_v
 from app.drawing.theme import DARK, LIGHT, Palette
 from app.review.arm import moment_of
