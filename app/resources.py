@@ -27,10 +27,19 @@ def folder(name: str) -> Path:
 
 
 def is_sample(path: Path) -> bool:
-    """Whether a capture is one of the samples that came along: nothing is written beside these."""
+    """Whether a capture is one of the samples that came along: nothing is written beside these.
+
+    By its name alone: to ask the capture's own folder could keep the window waiting.
+    """
+    own = path.absolute().parent
+    return any(own == sample.parent for sample in sample_captures()[:1])
+
+
+def lies_among_samples(path: Path) -> bool:
+    """The same of the file itself, links followed: the disk is asked, so not on the window's thread."""
     try:
         return path.resolve().parent == folder("sample_captures").resolve()
-    except (FileNotFoundError, OSError):
+    except OSError:
         return False
 
 

@@ -7,7 +7,7 @@ from pathlib import Path
 from analysis.own_folder import kept_reviews
 from analysis.progress import Tick, ignore
 from analysis.review.sidecar import Sidecar, read_sidecar
-from app.resources import is_sample
+from app.resources import lies_among_samples
 
 
 def read_review(path: Path, tick: Tick = ignore) -> Sidecar:
@@ -20,4 +20,4 @@ def read_review(path: Path, tick: Tick = ignore) -> Sidecar:
     CaptureError
         Where the capture cannot be read any more.
     """
-    return read_sidecar(path, tick, spare_folder=kept_reviews(), beside=not is_sample(path))
+    return read_sidecar(path, tick, spare_folder=kept_reviews(), beside=not lies_among_samples(path))
