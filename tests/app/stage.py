@@ -91,7 +91,9 @@ def stage_for(
     settings.language, settings.colours = language, theme
     made = Workbench(application, replace(tools, examine=examine), settings)
     made.window.resize(1366, 768)
-    made.window.show()
+    with qtbot.waitActive(made.window):  # keys go to no other
+        made.window.show()
+        made.window.activateWindow()
     try:
         yield Stage(qtbot, made.window, folder, go_on)
     finally:

@@ -42,7 +42,9 @@ def workbench(
     settings.language = "en"
     window = Workbench(qapp, Tools(bench.open_capture, bench.examine), settings).window
     qtbot.addWidget(window, before_close_func=lambda made: made.session.close())
-    window.show()
+    with qtbot.waitActive(window):  # keys go to no other
+        window.show()
+        window.activateWindow()
     with qtbot.waitSignal(window.session.findings_changed):
         window.open_file(Path("worn.h5"))
     return window
