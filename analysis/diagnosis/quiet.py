@@ -39,9 +39,10 @@ _WIGGLED_BRIEFLY = Template(
 
 def quiet_sweeps(seen: Seen, swept: Sequence[Study]) -> Wording:
     """What is said of sweeps that are quiet away from the bands."""
-    wires, brief_percent = moving_wires(seen, swept), brief_breakup_percent(seen, swept)
+    wires = moving_wires(seen, swept)
     if wires:
         return _SWEPT_WITH(wire=_named(wires))
+    brief_percent = brief_breakup_percent(seen, swept)
     if brief_percent:
         return (_SWEPT_BRIEFLY_AWAY if seen.sure_bands else _SWEPT_BRIEFLY)(brief=brief_percent)
     return _UNBROKEN_AWAY if seen.sure_bands else _UNBROKEN

@@ -62,20 +62,22 @@ class SummaryStrip(TallEnough):
 
 def moved_words(shift_s: float) -> str:
     """How far the second trace was moved; empty where it was not."""
-    if abs(shift_s) < _LEAST_S:
-        return ""
     later = _tr("The second trace is moved {time} later.")
     sooner = _tr("The second trace is moved {time} earlier.")
-    return (later if shift_s > 0.0 else sooner).format(time=duration(abs(shift_s)))
+    return _shift_words(shift_s, later, sooner)
 
 
 def aligned_words(moved_s: float) -> str:
     """By how much the second trace was moved just now, which is not where it stands; empty for not at all."""
-    if abs(moved_s) < _LEAST_S:
-        return ""
     later = _tr("Both arms first move at the same place now: the second trace went {time} later.")
     sooner = _tr("Both arms first move at the same place now: the second trace went {time} earlier.")
-    return (later if moved_s > 0.0 else sooner).format(time=duration(abs(moved_s)))
+    return _shift_words(moved_s, later, sooner)
+
+
+def _shift_words(by_s: float, later: str, sooner: str) -> str:
+    if abs(by_s) < _LEAST_S:
+        return ""
+    return (later if by_s > 0.0 else sooner).format(time=duration(abs(by_s)))
 
 
 def _tr(text: str) -> str:
