@@ -108,6 +108,8 @@ class Window(QMainWindow, WithRooms):
     def open_file(self, path: Path) -> None:
         """Open a capture in the background; a file that is none, or a folder, leads to Import."""
         self.page.problem_bar.hide()
+        if not self.keeper.may_go():  # the only one that there is of what was said of the capture
+            return
         self.desk.hasten()  # what is open is let go when the other is there
         self.session.open_file(path)
 

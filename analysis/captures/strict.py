@@ -100,7 +100,7 @@ def open_file(path: Path) -> h5py.File:
 
 def _no_rights() -> CaptureError:
     return CaptureError(
-        say("you have no right to read the file"), say("change its permissions or copy it first")
+        say("you have no right to read the file"), say("change its permissions or get a copy")
     )
 
 

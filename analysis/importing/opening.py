@@ -132,5 +132,5 @@ def _check(path: Path) -> None:
 
 def _no_rights() -> ImportingError:
     return ImportingError(
-        say("you have no right to read the file"), say("change its permissions or copy it first")
+        say("you have no right to read the file"), say("change its permissions or get a copy")
     )

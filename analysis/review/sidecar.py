@@ -2,12 +2,14 @@
 
 What cannot be taken over (damaged, of a later version, of another capture) stays where it is until there is
 something to write; then it is renamed, so that looking at a capture changes nothing in its folder. Where that
-folder cannot be written to, the review is kept in a spare one, under the capture's SHA-256.
+folder cannot be written to, the review is kept in a spare one, under the capture's SHA-256 and that of the
+review beside it from which it goes on: it holds for as long as that one lies there as it was.
 """
 
 from __future__ import annotations
 
 import hashlib
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -24,6 +26,7 @@ from analysis.wording import say
 
 _MOST_BYTES = 16 * 1024 * 1024  # a hundred thousand markers; nothing that a technician made is longer
 _MOST_KEPT = 1000
+_DIGITS = 16  # of a digest in a name: 64 bits, among a handful of files
 
 
 class ChangedReviewError(ReviewError):
@@ -45,9 +48,13 @@ class Sidecar:
     trouble : str
         Why the file cannot be used, and what happens to it; empty where it can.
     spare : Path or None
-        Where the review goes where it cannot be written beside the capture.
+        Where a review goes that cannot be written beside the capture, as `spare_after` says.
     kept : Path or None
         Where that lies by now what the last writing found in its place and could not take over.
+    spare_digest : str
+        SHA-256 of the file in the spare place that this review was read from; empty where it was not.
+    other : Path or None
+        A review of the same capture in the spare place that does not go on from the one that was read.
     """
 
     path: Path
@@ -56,6 +63,8 @@ class Sidecar:
     trouble: str = ""
     spare: Path | None = None
     kept: Path | None = None
+    spare_digest: str = ""
+    other: Path | None = None
 
 
 def read_sidecar(
@@ -70,8 +79,8 @@ def read_sidecar(
     tick : Tick
         Progress.
     spare_folder : Path or None
-        Where reviews are kept whose captures lie in folders that cannot be written to; looked into where no
-        review lies beside the capture.
+        Where reviews are kept whose captures lie in folders that cannot be written to. One that goes on from
+        the review beside the capture is taken, and written beside it as soon as that can be done.
     beside : bool
         Whether the review lies beside the capture. One of a capture that came along with the program does
         not: it lies in the spare folder, wherever that can be written to or not.
@@ -92,14 +101,36 @@ def read_sidecar(
     if spare is not None and not beside:
         path = spare
     try:
-        raw = _bytes(path)
-        if raw is None and spare is not None and (kept := _bytes(spare)) is not None:
-            path, raw = spare, kept
+        own = replace(_taken(path, _bytes(path), fresh), spare=spare)
     except OSError:
         problem = say("the review beside this capture cannot be opened")
         said = say("{problem}; it is left as it is, and a new one begins in memory", problem=problem)
-        return Sidecar(path, fresh, "", said, spare)
-    return replace(_taken(path, raw, fresh), spare=spare)
+        own = Sidecar(path, fresh, "", said, spare)
+    return own if spare is None or path == spare else _with_spare(own, spare, fresh)
+
+
+def spare_after(spare: Path, digest: str) -> Path:
+    """Name of what is kept in the spare place after a review of this SHA-256; empty: after none."""
+    return spare.with_name(f"{_stem(spare)}.after-{digest[:_DIGITS]}.review.json") if digest else spare
+
+
+def _with_spare(own: Sidecar, spare: Path, fresh: Review) -> Sidecar:
+    """The review in the spare place, where it goes on from the one beside the capture; else that one."""
+    place = spare_after(spare, own.digest)
+    with suppress(OSError):
+        raw = _bytes(place)
+        found = _taken(place, raw, fresh)
+        if raw is not None and not found.trouble:
+            if own.trouble:  # which stays as it is: writing goes on in the spare place
+                return replace(found, spare=place)
+            return replace(own, review=found.review, spare_digest=found.digest)
+        kept = sorted(spare.parent.glob(f"{_stem(spare)}*.review.json"))
+        return replace(own, other=kept[-1] if kept else None)
+    return own
+
+
+def _stem(spare: Path) -> str:
+    return spare.name.removesuffix(".review.json")
 
 
 def read_again(sidecar: Sidecar) -> Sidecar:
@@ -213,12 +244,52 @@ def write_sidecar(sidecar: Sidecar, review: Review, *, over_changes: bool = Fals
     kept = _keep_aside(sidecar.path) if foreign else None
     with replaced_at_the_end(sidecar.path, ReviewError) as temporary:
         temporary.write_bytes(raw)
+    _drop_spare(sidecar)
     return Sidecar(sidecar.path, review, _digest(raw), spare=sidecar.spare, kept=kept)
 
 
+def write_spare(sidecar: Sidecar, spare: Path, review: Review) -> Sidecar:
+    """Put a review into its spare place, where it is written from now on.
+
+    Raises
+    ------
+    ReviewError
+        Where it cannot be written there either.
+    """
+    place = spare_after(spare, sidecar.digest)
+    with suppress(OSError):  # whoever writes says what is wrong
+        place.parent.mkdir(parents=True, exist_ok=True)
+    there = Sidecar(place, sidecar.review, sidecar.spare_digest, spare=place)
+    return write_sidecar(there, review, over_changes=True)
+
+
+def _drop_spare(sidecar: Sidecar) -> None:
+    """Remove from the spare place what was just written beside the capture, with all that came of it."""
+    if sidecar.spare is None or not sidecar.spare_digest:
+        return
+    with suppress(OSError):
+        place = spare_after(sidecar.spare, sidecar.digest)
+        if _digest(_bytes(place)) == sidecar.spare_digest:
+            place.unlink()
+
+
 def write_aside(sidecar: Sidecar, review: Review) -> Path:
-    """Write a review under another name, where its own place is taken; raises ReviewError as above."""
-    target = _free_name(sidecar.path)
+    """Write a review under another name, where its own place is taken; raises ReviewError as above.
+
+    Where its folder takes none, it goes under such a name into the spare place.
+    """
+    try:
+        return _written_aside(sidecar.path, review)
+    except ReviewError:
+        if sidecar.spare is None or sidecar.spare.parent == sidecar.path.parent:
+            raise
+        with suppress(OSError):
+            sidecar.spare.parent.mkdir(parents=True, exist_ok=True)
+        return _written_aside(sidecar.spare, review)
+
+
+def _written_aside(path: Path, review: Review) -> Path:
+    target = _free_name(path)
     with replaced_at_the_end(target, ReviewError) as temporary:
         temporary.write_text(review_text(review), encoding="utf-8")
     return target

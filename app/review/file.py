@@ -91,8 +91,16 @@ class ReviewFile(QObject):
         self._seen = signs
         self._keeper.waiting = False
         self._keeper.take(sidecar)
+        if sidecar.other is not None:
+            self.problem.emit(self._of_other().format(path=sidecar.other))
         self._look()
         self._claim(resolved)
+
+    def _of_other(self) -> str:
+        return self.tr(
+            "Another review of this capture is kept on this PC: {path}. It does not go on from what lies"
+            " beside the capture now. It is left as it is; to see it, put it in the place of that one."
+        )
 
     def _fail(self, error: Exception, doing: str) -> None:
         self._keeper.waiting = False

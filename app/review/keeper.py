@@ -100,6 +100,7 @@ class ReviewKeeper(QObject):
         self._told = ""
         self._tried: Review | None = None
         self._at_risk: Review | None = None
+        self._failed = False
         self.waiting = False
         self._retracing = False
         self._timer = QTimer(self)
@@ -174,6 +175,10 @@ class ReviewKeeper(QObject):
         self._timer.stop()
         self._save_aside()
 
+    def may_go(self) -> bool:
+        """Whether another capture may take its place, as `settle` says where it could not be saved before."""
+        return not self._failed or self.settle()
+
     def settle(self) -> bool:
         """Write what is unsaved, now; whether it may be let go.
 
@@ -197,7 +202,7 @@ class ReviewKeeper(QObject):
             self.problem.emit(
                 self.tr(
                     "The review could be saved nowhere and is in this window alone. “Save the review"
-                    " elsewhere” puts it where you say; trying again gives it up."
+                    " elsewhere” puts it where you say; doing the same once more gives it up."
                 )
             )
         return given_up
@@ -282,7 +287,7 @@ class ReviewKeeper(QObject):
         """Save at once, as `settle` does, and let the file go."""
         self._jobs.cancel(COMPARING)
         self.settle()
-        self._unsaved = self._conflict = False
+        self._unsaved = self._conflict = self._failed = False
 
     def steps(self) -> Steps:
         """What can be undone and redone, to be taken over by another keeper of the same review."""
@@ -324,7 +329,7 @@ class ReviewKeeper(QObject):
 
     def _take_saved(self, done: Saved) -> None:
         self._sidecar = done.sidecar
-        self._conflict, self._told = False, ""
+        self._conflict, self._failed, self._told = False, False, ""
         self._unsaved = self._review is not done.review
         if done.moved:
             kept = self.tr(
@@ -337,8 +342,10 @@ class ReviewKeeper(QObject):
 
     def _take_failure(self, error: Exception) -> None:
         changed = isinstance(error, ChangedReviewError)
+        self._failed = True
         self._conflict = self._conflict or changed
-        self._tell(error, "" if changed else self.tr("Until then it is kept in memory."))
+        memory = self.tr("Until {path} can be written, the review is kept in memory.").format(path=self.path)
+        self._tell(error, "" if changed else memory)
         self._go_on()
 
     def _go_on(self) -> None:

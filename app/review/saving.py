@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from analysis.errors import ReviewError
 from analysis.review.model import Review
-from analysis.review.sidecar import ChangedReviewError, Sidecar, put_elsewhere, write_sidecar
+from analysis.review.sidecar import ChangedReviewError, Sidecar, write_sidecar, write_spare
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,17 +47,9 @@ def saved(sidecar: Sidecar, review: Review, *, over_changes: bool = False) -> Sa
     except ChangedReviewError:
         raise
     except ReviewError as error:
-        spare = _in_spare_place(sidecar, review)
-        if spare is None:
-            raise error
-        return Saved(spare, review, moved=True)
-
-
-def _in_spare_place(sidecar: Sidecar, review: Review) -> Sidecar | None:
-    if sidecar.spare is None or sidecar.path == sidecar.spare:
-        return None
-    try:
-        sidecar.spare.parent.mkdir(parents=True, exist_ok=True)
-        return write_sidecar(put_elsewhere(sidecar, sidecar.spare), review, over_changes=True)
-    except (OSError, ReviewError):
-        return None
+        if sidecar.spare is None or sidecar.path == sidecar.spare:
+            raise
+        try:
+            return Saved(write_spare(sidecar, sidecar.spare, review), review, moved=True)
+        except ReviewError:
+            raise error from None

@@ -1666,6 +1666,11 @@
         <translation>Auswertung von {name} lesen</translation>
     </message>
     <message>
+        <source>Another review of this capture is kept on this PC: {path}. It does not go on from what lies beside the capture now. It is left as it is; to see it, put it in the place of that one.</source>
+        <extracomment>app/review/file.py</extracomment>
+        <translation>Auf diesem PC liegt noch eine Auswertung dieser Messung: {path}. Sie setzt nicht fort, was jetzt neben der Messung liegt. Sie bleibt, wie sie ist; um sie zu sehen, legen Sie sie an deren Stelle.</translation>
+    </message>
+    <message>
         <source>This capture is open in another window too. What is saved there is told here, and nothing is overwritten.</source>
         <extracomment>app/review/file.py</extracomment>
         <translation>Diese Messung ist auch in einem anderen Fenster geöffnet. Was dort gespeichert wird, wird hier gemeldet; nichts wird überschrieben.</translation>
@@ -1689,9 +1694,9 @@
         <translation>Die Auswertung wird noch gelesen. Gleich noch einmal versuchen.</translation>
     </message>
     <message>
-        <source>The review could be saved nowhere and is in this window alone. “Save the review elsewhere” puts it where you say; trying again gives it up.</source>
+        <source>The review could be saved nowhere and is in this window alone. “Save the review elsewhere” puts it where you say; doing the same once more gives it up.</source>
         <extracomment>app/review/keeper.py</extracomment>
-        <translation>Die Auswertung ließ sich nirgends speichern und ist nur noch in diesem Fenster. „Auswertung woanders speichern“ legt sie dorthin, wo Sie wollen; ein weiterer Versuch gibt sie auf.</translation>
+        <translation>Die Auswertung ließ sich nirgends speichern und ist nur noch in diesem Fenster. „Auswertung woanders speichern“ legt sie dorthin, wo Sie wollen; noch einmal dasselbe gibt sie auf.</translation>
     </message>
     <message>
         <source>A copy of the review was saved: {path}</source>
@@ -1719,9 +1724,9 @@
         <translation>Die Auswertung lässt sich nicht neben der Messung speichern. Sie wird auf diesem PC aufgehoben, in {file}, und dort wiedergefunden; „Auswertung woanders speichern“ legt sie dorthin, wo Sie wollen.</translation>
     </message>
     <message>
-        <source>Until then it is kept in memory.</source>
+        <source>Until {path} can be written, the review is kept in memory.</source>
         <extracomment>app/review/keeper.py</extracomment>
-        <translation>Bis dahin bleibt sie im Arbeitsspeicher.</translation>
+        <translation>Bis {path} geschrieben werden kann, bleibt die Auswertung im Speicher.</translation>
     </message>
     <message>
         <source>What lay in the place of this review was kept as {name}</source>
@@ -3808,9 +3813,9 @@
         <translation>das Recht, die Datei zu lesen, fehlt</translation>
     </message>
     <message>
-        <source>change its permissions or copy it first</source>
+        <source>change its permissions or get a copy</source>
         <extracomment>analysis/captures/strict.py, analysis/importing/opening.py</extracomment>
-        <translation>die Zugriffsrechte ändern oder die Datei zuerst kopieren</translation>
+        <translation>ändern Sie seine Rechte, oder lassen Sie sich eine Kopie geben</translation>
     </message>
     <message>
         <source>there is no such file</source>

@@ -26,4 +26,4 @@ class TallEnough(QFrame):
         """Set the least height."""
         layout = self.layout()
         if layout is not None:
-            self.setMinimumHeight(layout.heightForWidth(self.width()))
+            self.setMinimumHeight(max(layout.heightForWidth(self.width()), 0))  # -1: it asks for none

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import subprocess
 import sys
 import threading
@@ -15,7 +14,7 @@ import pytest
 from numpy.typing import NDArray
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QFileDialog, QLabel, QToolButton
+from PySide6.QtWidgets import QLabel, QToolButton
 from pytestqt.qtbot import QtBot
 
 from analysis.captures import layout
@@ -30,9 +29,6 @@ from app.main_window import Window
 from app.session import Tools
 from app.settings import MemoryStore, Settings
 from tests.app.fakes import sound_capture, worn_capture, worn_findings
-
-LONG = "c" * 215
-"""A name with which the review can be looked for, but not written: that of its temporary file is too long."""
 
 Make = Callable[[], Window]
 
@@ -250,13 +246,6 @@ def test_a_capture_that_is_open_in_two_windows_is_told_and_nothing_is_lost(
     assert "another window" not in third.page.problem_bar.text
 
 
-def _cannot_write(window: Window, qtbot: QtBot, path: Path) -> None:
-    window.desk.markers.mark_moment(3.0)
-    window.desk.keeper.save()
-    assert "cannot be saved beside the capture" in window.page.problem_bar.text
-    assert not layout.review_path(path).exists()
-
-
 _HOLDER = """
 import hashlib, sys, time
 from pathlib import Path
@@ -284,54 +273,6 @@ def test_a_window_that_was_killed_leaves_no_lock_that_anybody_hears_of(
     told.clear()
     opened(qtbot, window, path)
     assert told == []
-
-
-def test_where_the_folder_takes_no_file_the_review_is_kept_on_this_pc_and_found_again(
-    qtbot: QtBot, make: Make, path: Path, tmp_path: Path
-) -> None:
-    long = path.rename(path.with_name(f"{LONG}.h5"))
-    first = opened(qtbot, make(), long)
-    _cannot_write(first, qtbot, long)
-    assert str(tmp_path / "own") in first.page.problem_bar.text
-    first.close()
-    again = opened(qtbot, make(), long)
-    assert labels(again) == ["1"]
-    again.desk.markers.mark_moment(4.0)
-    again.close()
-    assert len(list((tmp_path / "own").iterdir())) == 1
-    assert list(long.parent.iterdir()) == [long]
-
-
-@pytest.mark.ordinary_rights
-@pytest.mark.skipif(os.name != "posix", reason="rights are taken away in another way there")
-def test_a_read_only_folder_is_told_and_the_review_kept_on_this_pc(
-    qtbot: QtBot, make: Make, path: Path
-) -> None:
-    path.parent.chmod(0o500)
-    try:
-        window = opened(qtbot, make(), path)
-        _cannot_write(window, qtbot, path)
-    finally:
-        path.parent.chmod(0o700)
-
-
-def test_where_no_folder_takes_it_the_review_stays_in_memory_and_is_saved_where_it_is_asked(
-    qtbot: QtBot, make: Make, path: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    (tmp_path / "own").write_text("a file where the folder should be")
-    long = path.rename(path.with_name(f"{LONG}.h5"))
-    window = opened(qtbot, make(), long)
-    window.desk.markers.mark_moment(3.0)
-    window.desk.keeper.save()
-    assert "kept in memory" in window.page.problem_bar.text
-    target = tmp_path / "elsewhere.review.json"
-    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(target), ""))
-    QTest.mouseClick(tools_of(window)["Save the review elsewhere"], Qt.MouseButton.LeftButton)
-    assert window.page.problem_bar.text == ""
-    assert '"label": "1"' in target.read_text("utf-8")
-    window.desk.markers.mark_moment(4.0)
-    window.close()
-    assert '"label": "2"' in target.read_text("utf-8")
 
 
 def test_an_edit_while_the_review_is_still_being_read_is_refused_and_told(qtbot: QtBot, path: Path) -> None:

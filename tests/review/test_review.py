@@ -307,24 +307,6 @@ def test_a_span_that_would_take_seconds_to_read_is_counted_and_not_read() -> Non
     assert whole.count == MOST_SAMPLES + 2
 
 
-def test_where_the_folder_takes_no_file_the_review_is_found_in_the_spare_one(
-    capture_path: Path, tmp_path: Path
-) -> None:
-    spare = tmp_path / "own"
-    first = read_sidecar(capture_path, spare_folder=spare)
-    assert not spare.exists()  # looking makes no folder
-    assert first.spare is not None
-    spare.mkdir()
-    review = with_marker(first.review, POINT)
-    written = write_sidecar(put_elsewhere(first, first.spare), review)
-    again = read_sidecar(capture_path, spare_folder=spare)
-    assert (again.review, again.path) == (review, written.path)
-    assert read_sidecar(capture_path).review.markers == ()
-    # What lies beside the capture comes first.
-    write_sidecar(read_sidecar(capture_path), with_marker(first.review, replace(POINT, label="beside")))
-    assert read_sidecar(capture_path, spare_folder=spare).review.markers[0].label == "beside"
-
-
 def test_what_lies_where_a_review_is_put_is_kept_aside(capture_path: Path, tmp_path: Path) -> None:
     target = tmp_path / "elsewhere.json"
     target.write_text("somebody's shopping list")

@@ -1,0 +1,184 @@
+"""A capture whose folder takes no review, through the window: told, kept on this PC, and nothing lost."""
+
+from __future__ import annotations
+
+import os
+import threading
+from collections.abc import Callable, Iterator
+from functools import partial
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QFileDialog, QToolButton
+from pytestqt.qtbot import QtBot
+
+from analysis.captures import layout
+from analysis.captures.reading import open_capture
+from analysis.captures.writing import write_capture
+from analysis.review.model import PointMarker, with_marker
+from analysis.review.sidecar import read_sidecar, write_sidecar
+from app.main_window import Window
+from app.session import OPENING, Tools
+from app.settings import MemoryStore, Settings
+from tests.app.fakes import sound_capture, worn_capture, worn_findings
+
+LONG = "c" * 215
+"""A name with which the review can be looked for, but not written: that of its temporary file is too long."""
+
+Make = Callable[[], Window]
+
+
+@pytest.fixture
+def path(tmp_path: Path) -> Path:
+    folder = tmp_path / "visits"
+    folder.mkdir()
+    write_capture(worn_capture(), folder / "worn.h5")
+    return folder / "worn.h5"
+
+
+@pytest.fixture
+def make(qtbot: QtBot, tmp_path: Path) -> Iterator[Make]:
+    """Makes windows that read and write real files, as many as a test wants."""
+    made: list[Window] = []
+
+    def new() -> Window:
+        read = partial(read_sidecar, spare_folder=tmp_path / "own")
+        tools = Tools(lambda path, _tick: open_capture(path), worn_findings, read)
+        window = Window(tools, Settings(MemoryStore()))
+        qtbot.addWidget(window)
+        with qtbot.waitActive(window):  # keys go to the window in front
+            window.show()
+            window.activateWindow()
+        made.append(window)
+        return window
+
+    yield new
+    for window in made:
+        window.close()
+    assert not [thread for thread in threading.enumerate() if thread.name.startswith("wornband")]
+
+
+def opened(qtbot: QtBot, window: Window, path: Path) -> Window:
+    with qtbot.waitSignal(window.session.findings_changed):
+        window.open_file(path)
+    qtbot.waitUntil(lambda: window.desk.keeper.path is not None and not window.desk.keeper.waiting)
+    return window
+
+
+def labels(window: Window) -> list[str]:
+    return [row.label for row in window.page.markers.rows]
+
+
+def tools_of(window: Window) -> dict[str, QToolButton]:
+    bar = window.page.problem_bar
+    return {item.text(): item for item in bar.findChildren(QToolButton) if item.isVisible() and item.text()}
+
+
+def theirs(path: Path, marker_id: str = "theirs") -> None:
+    """What another program does to the review."""
+    read = read_sidecar(path)
+    write_sidecar(read, with_marker(read.review, PointMarker(marker_id, "004", 2.0, marker_id)))
+
+
+def _cannot_write(window: Window, qtbot: QtBot, path: Path) -> None:
+    window.desk.markers.mark_moment(3.0)
+    window.desk.keeper.save()
+    assert "cannot be saved beside the capture" in window.page.problem_bar.text
+    assert not layout.review_path(path).exists()
+
+
+def test_where_the_folder_takes_no_file_the_review_is_kept_on_this_pc_and_found_again(
+    qtbot: QtBot, make: Make, path: Path, tmp_path: Path
+) -> None:
+    long = path.rename(path.with_name(f"{LONG}.h5"))
+    first = opened(qtbot, make(), long)
+    _cannot_write(first, qtbot, long)
+    assert str(tmp_path / "own") in first.page.problem_bar.text
+    first.close()
+    again = opened(qtbot, make(), long)
+    assert labels(again) == ["1"]
+    again.desk.markers.mark_moment(4.0)
+    again.close()
+    assert len(list((tmp_path / "own").iterdir())) == 1
+    assert list(long.parent.iterdir()) == [long]
+
+
+def test_where_the_folder_takes_no_review_any_more_the_later_one_is_found_again(
+    qtbot: QtBot, make: Make, path: Path
+) -> None:
+    theirs(path)
+    long = path.rename(path.with_name(f"{LONG}.h5"))
+    layout.review_path(path).rename(layout.review_path(long))
+    first = opened(qtbot, make(), long)
+    first.desk.markers.mark_moment(3.0)
+    first.close()
+    again = opened(qtbot, make(), long)
+    assert labels(again) == ["theirs", "1"]
+
+
+def test_a_review_on_this_pc_that_does_not_go_on_from_the_one_beside_the_capture_is_told(
+    qtbot: QtBot, make: Make, path: Path, tmp_path: Path
+) -> None:
+    long = path.rename(path.with_name(f"{LONG}.h5"))
+    first = opened(qtbot, make(), long)
+    _cannot_write(first, qtbot, long)
+    first.close()
+    long.rename(path)
+    theirs(path)
+    again = opened(qtbot, make(), path)
+    assert labels(again) == ["theirs"]
+    assert str(tmp_path / "own") in again.page.problem_bar.text
+    assert "does not go on from" in again.page.problem_bar.text
+
+
+def test_a_review_that_no_file_takes_is_not_let_go_for_another_capture(
+    qtbot: QtBot, make: Make, path: Path, tmp_path: Path
+) -> None:
+    (tmp_path / "own").write_text("a file where the folder should be")
+    other = path.with_name("other.h5")
+    write_capture(sound_capture(), other)
+    long = path.rename(path.with_name(f"{LONG}.h5"))
+    window = opened(qtbot, make(), long)
+    window.desk.markers.mark_moment(3.0)
+    qtbot.waitUntil(lambda: "kept in memory" in window.page.problem_bar.text)
+    assert long.stem[:20] in window.page.problem_bar.text  # which file it is that takes nothing
+    window.open_file(other)
+    assert "in this window alone" in window.page.problem_bar.text
+    assert not window.jobs.running(OPENING)
+    assert labels(window) == ["1"]
+    opened(qtbot, window, other)  # the same once more gives it up
+    assert labels(window) == []
+
+
+@pytest.mark.ordinary_rights
+@pytest.mark.skipif(os.name != "posix", reason="rights are taken away in another way there")
+def test_a_read_only_folder_is_told_and_the_review_kept_on_this_pc(
+    qtbot: QtBot, make: Make, path: Path
+) -> None:
+    path.parent.chmod(0o500)
+    try:
+        window = opened(qtbot, make(), path)
+        _cannot_write(window, qtbot, path)
+    finally:
+        path.parent.chmod(0o700)
+
+
+def test_where_no_folder_takes_it_the_review_stays_in_memory_and_is_saved_where_it_is_asked(
+    qtbot: QtBot, make: Make, path: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    (tmp_path / "own").write_text("a file where the folder should be")
+    long = path.rename(path.with_name(f"{LONG}.h5"))
+    window = opened(qtbot, make(), long)
+    window.desk.markers.mark_moment(3.0)
+    window.desk.keeper.save()
+    assert "kept in memory" in window.page.problem_bar.text
+    target = tmp_path / "elsewhere.review.json"
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(target), ""))
+    QTest.mouseClick(tools_of(window)["Save the review elsewhere"], Qt.MouseButton.LeftButton)
+    assert window.page.problem_bar.text == ""
+    assert '"label": "1"' in target.read_text("utf-8")
+    window.desk.markers.mark_moment(4.0)
+    window.close()
+    assert '"label": "2"' in target.read_text("utf-8")
