@@ -108,8 +108,8 @@ class ReviewDesk(QObject):
     def _handlers(self) -> dict[str, Callable[[], object]]:
         keeper, markers, decisions = self.keeper, self.markers, self.decisions
         return {
-            "undo": lambda: self._stack().undo(),
-            "redo": lambda: self._stack().redo(),
+            "undo": lambda: self._retrace(self._stack().undo),
+            "redo": lambda: self._retrace(self._stack().redo),
             "mark": markers.mark,
             "mark_span": markers.mark_span,
             "mark_travel": markers.mark_travel,
@@ -201,6 +201,12 @@ class ReviewDesk(QObject):
     def show_enabled(self) -> None:
         """Another edit can be undone, or none: offer what can be done now."""
         self._show_enabled()
+
+    def _retrace(self, step: Callable[[], None]) -> None:
+        """Undo or redo, and choose the marker that this brought back or changed: keys mean that one."""
+        before = self.keeper.review
+        step()
+        self.markers.choose_touched(before)
 
     def _stack(self) -> QUndoStack:
         """Edits that can be undone: those of the review, or of what is about to be imported."""

@@ -35,6 +35,8 @@ from app.review.marker_edits import (
     point_at,
     span_over,
     stretch_over,
+    touched,
+    twin_of,
     with_edge,
     with_place,
 )
@@ -229,6 +231,12 @@ class MarkerDesk(QObject):
             self._chosen = marker_id
             self.show()
 
+    def choose_touched(self, before: Review) -> None:
+        """Choose the one marker that came back, or changed, since the review was that one."""
+        found = touched(before, self._review)
+        if len(found) == 1:
+            self.choose(found[0].marker_id)
+
     def drop(self) -> None:
         """Choose nothing, and forget a span that has no end yet."""
         self._begin(None)
@@ -338,6 +346,12 @@ class MarkerDesk(QObject):
         self._begun = begun
 
     def _place(self, marker: Marker, text: Wording) -> None:
+        twin = twin_of(self._review, marker)
+        if twin is not None:
+            told = self.tr("A marker stands there already: {name}").format(name=twin.label)
+            self._window.statusBar().showMessage(told, _SAY_MS)
+            self.choose(twin.marker_id)
+            return
         self._keeper.change(text, with_marker(self._review, marker))
         self.choose(marker.marker_id)
         if self.chosen is not None:

@@ -45,6 +45,20 @@ def stretch_over(review: Review, track: Role, travel: Interval) -> TravelSpan:
     return TravelSpan(new_id(), track, tidy_travel(travel), next_label(review))
 
 
+def twin_of(review: Review, marker: Marker) -> Marker | None:
+    """The marker that stands on the very same samples, or bins, already; None where there is none."""
+
+    def spot(item: Marker) -> tuple[object, ...]:
+        return type(item), item.track if isinstance(item, TravelSpan) else item.record, place_of(item)
+
+    return next((item for item in review.markers if spot(item) == spot(marker)), None)
+
+
+def touched(before: Review, after: Review) -> list[Marker]:
+    """The markers that came, or became others, from one review to another."""
+    return [item for item in after.markers if before.marker(item.marker_id) != item]
+
+
 def tidy_travel(travel: Interval) -> Interval:
     """A stretch of travel in tenths of a per cent, no narrower than `LEAST_TRAVEL_PERCENT`."""
     start, stop = round(travel.start, 1), round(travel.stop, 1)

@@ -1135,6 +1135,14 @@
     </message>
 </context>
 <context>
+    <name>MarkerDesk</name>
+    <message>
+        <source>A marker stands there already: {name}</source>
+        <extracomment>app/review/marker_desk.py</extracomment>
+        <translation>Dort steht schon eine Marke: {name}</translation>
+    </message>
+</context>
+<context>
     <name>MarkerReader</name>
     <message>
         <source>Reading the markers</source>

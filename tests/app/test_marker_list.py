@@ -130,7 +130,7 @@ def test_the_first_mark_ever_is_told_what_can_be_done_with_it_and_no_later_one(
     read(qtbot, review)
     assert head(review) == MARKS  # also after it was read, which shows the list anew
     assert QApplication.activeModalWidget() is None
-    place(review)
+    review.desk.markers.mark_moment(5.0)
     assert head(review) == "2"
 
 
