@@ -29,7 +29,6 @@ from app.review.desk import ReviewDesk
 from app.review.focus import Focus
 from app.review.keeper import ReviewKeeper
 from app.review.page import ReviewPage
-from app.review.playback import SPEEDS
 from app.review.pointer_reader import PointerReader
 from app.review.record_desk import RecordDesk
 from app.rooms import Rooms, WithRooms
@@ -101,6 +100,7 @@ class Window(QMainWindow, WithRooms):
             self.restoreGeometry(settings.geometry)
         self.actions_by_name["lanes"].setChecked(settings.lanes)
         self.page.trace.show_as_lanes(settings.lanes)
+        self.arm.set_speed(settings.arm_speed)
         self.apply_colours()
         self._show_title()
         self.show_enabled()
@@ -225,9 +225,9 @@ class Window(QMainWindow, WithRooms):
         self.pages.currentChanged.connect(self.show_enabled)
         self.focus.window_changed.connect(self.show_enabled)
         self.focus.target_changed.connect(self.show_enabled)
-        self.page.speed.activated.connect(lambda place: self.arm.set_speed(SPEEDS[place]))
+        self.page.speed.wanted.connect(self.arm.set_speed)
         self._captures_menu.chosen.connect(self.open_file)
-        self.arm.speed_changed.connect(lambda speed: self.page.speed.setCurrentIndex(SPEEDS.index(speed)))
+        self.arm.speed_changed.connect(self._show_speed)
         self.arm.running_changed.connect(self._show_running)
         # Not the method itself: PySide keeps the name of a method of Qt's own for each connection, for good.
         self.arm.repeat_changed.connect(lambda on: self.actions_by_name["repeat"].setChecked(on))
@@ -342,6 +342,14 @@ class Window(QMainWindow, WithRooms):
         run = self.actions_by_name["run"]
         run.setChecked(running)
         run.setText(self.tr("Stop the arm") if running else self._run_text)
+
+    def _show_speed(self) -> None:
+        """Show how fast the arm runs, and remember what was chosen."""
+        own_pace, speed = self.arm.own_pace, self.arm.speed
+        self.page.speed.show_speed(speed, own_pace)
+        chosen = None if own_pace else speed
+        if chosen != self.settings.arm_speed:
+            self.settings.arm_speed = chosen
 
     def _time(self) -> Focus | CompareFocus:
         """What knows the time that is shown: that of Review, or that of Compare."""

@@ -11,6 +11,7 @@ from PySide6.QtCore import QByteArray
 
 from analysis.errors import WornbandError
 from analysis.reports.workshop import Workshop
+from app.review.playback import SPEEDS
 from app.settings_file import SettingsFile
 
 _MOST_RECENT = 8
@@ -191,6 +192,16 @@ class Settings:
     @lanes.setter
     def lanes(self, value: bool) -> None:
         self._keep(lanes="true" if value else "false")
+
+    @property
+    def arm_speed(self) -> float | None:
+        """The chosen one of the arm's speeds; None for each crossing's own."""
+        kept = str(self._store.value("arm_speed", ""))
+        return next((item for item in SPEEDS if f"{item:g}" == kept), None)
+
+    @arm_speed.setter
+    def arm_speed(self, value: float | None) -> None:
+        self._keep(arm_speed=f"{value:g}" if value is not None else "")
 
     @property
     def colours(self) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable
+from dataclasses import replace
 
 import numpy as np
 from PySide6.QtCore import QObject, QTimer, Signal
@@ -11,7 +12,7 @@ from PySide6.QtCore import QObject, QTimer, Signal
 from analysis.diagnosis.findings import ArmPath, TrackSurvey
 from analysis.intervals import Interval
 from app.review.focus import Focus, whole
-from app.review.playback import SPEEDS, Playback
+from app.review.playback import SPEEDS, Playback, own_speed
 
 _FRAME_MS = 16
 
@@ -21,11 +22,11 @@ class Arm(QObject):
 
     Signals
     -------
-    running_changed(running), speed_changed(speed), repeat_changed(repeat)
+    running_changed(running), speed_changed(), repeat_changed(repeat)
     """
 
     running_changed = Signal(bool)
-    speed_changed = Signal(float)
+    speed_changed = Signal()
     repeat_changed = Signal(bool)
 
     def __init__(
@@ -36,12 +37,14 @@ class Arm(QObject):
         self._clock = clock
         self._survey: TrackSurvey | None = None
         self._run = Playback(Interval(0.0, 0.0), 0.0)
+        self._speed: float | None = None
         self._repeat = False
         self._onward = False
         self._timer = QTimer(self)
         self._timer.setInterval(_FRAME_MS)
         self._timer.timeout.connect(self.advance)
         focus.record_changed.connect(self.rest)
+        focus.target_changed.connect(self.speed_changed)
 
     @property
     def running(self) -> bool:
@@ -50,8 +53,13 @@ class Arm(QObject):
 
     @property
     def speed(self) -> float:
-        """Seconds of the record a second."""
-        return self._run.speed
+        """Seconds of the record a second: of the run, or of the one that would begin now."""
+        return self._run.speed if self.running else self._speed_for(self._focus.passage)
+
+    @property
+    def own_pace(self) -> bool:
+        """Whether no speed was chosen: each crossing takes one at which it can be watched."""
+        return self._speed is None
 
     @property
     def repeat(self) -> bool:
@@ -80,11 +88,18 @@ class Arm(QObject):
             )
 
     def toggle(self) -> None:
-        """Run, or rest."""
+        """Run, or rest; a crossing that is singled out is run through, and one that was stopped goes on."""
+        passage, focus = self._focus.passage, self._focus
         if self.running:
             self.rest()
-        else:
+        elif passage is None:
             self.run()
+        elif (
+            self._run.span == focus.window and self._run.interrupted and focus.moment_s == self._run.moment_s
+        ):
+            self._start(self._run.started(self._clock()))
+        else:
+            self._run_through(passage, onward=False, remember=True)
 
     def run(self) -> None:
         """Run from where the arm is through the rest of the record; nothing happens without a record."""
@@ -96,7 +111,7 @@ class Arm(QObject):
         window = self._focus.window
         if moment_s is None or not window.contains(moment_s):
             moment_s = window.start
-        self._start(Playback(span, moment_s, speed=self._run.speed).started(now_s))
+        self._start(Playback(span, moment_s, speed=self._speed_for(None)).started(now_s))
 
     def run_crossing(self, onward: bool = False) -> None:
         """Run through the crossing that is singled out, or the nearest one, from before it to after it.
@@ -137,15 +152,20 @@ class Arm(QObject):
         """Stop where it is."""
         self._onward = False
         if self.running:
-            self._run = self._run.stopped(self._clock())
+            shown_s = self._focus.moment_s
+            self._run = replace(self._run, moment_s=shown_s or self._run.span.start, since_s=None)
             self._timer.stop()
             self.running_changed.emit(False)
+            self.speed_changed.emit()
 
-    def set_speed(self, speed: float) -> None:
-        """Go on at another speed, one of `SPEEDS`."""
-        if speed != self._run.speed:
-            self._run = self._run.at_speed(speed, self._clock())
-            self.speed_changed.emit(speed)
+    def set_speed(self, speed: float | None) -> None:
+        """Go on at another speed, one of `SPEEDS`; None: let each crossing take its own."""
+        if speed != self._speed:
+            whole_record = self._run.span == self._whole()
+            self._speed = speed
+            now_speed = self._speed_for(None if whole_record else self._focus.passage)
+            self._run = self._run.at_speed(now_speed, self._clock())
+            self.speed_changed.emit()
 
     def nudge(self, by: float) -> None:
         """Move by a share of the shown window, at least by one sample; a run stops."""
@@ -161,7 +181,7 @@ class Arm(QObject):
 
     def change_speed(self, by: int) -> None:
         """Take the next faster (1) or slower (-1) speed."""
-        place = SPEEDS.index(self._run.speed) + by
+        place = SPEEDS.index(self.speed) + by
         self.set_speed(SPEEDS[min(max(place, 0), len(SPEEDS) - 1)])
 
     def advance(self) -> None:
@@ -182,13 +202,21 @@ class Arm(QObject):
         self._run = run
         self._timer.start()
         self.running_changed.emit(True)
+        self.speed_changed.emit()
 
     def _run_through(self, passage: int, onward: bool, remember: bool) -> None:
         self._focus.choose_passage(passage, remember)  # which rests the arm where it goes to another record
         span, now_s = self._focus.window, self._clock()
-        self._start(Playback(span, span.start, speed=self._run.speed, repeat=self._repeat).started(now_s))
+        speed = self._speed_for(passage)
+        self._start(Playback(span, span.start, speed=speed, repeat=self._repeat).started(now_s))
         self._onward = onward
         self._focus.follow(span.start)
+
+    def _speed_for(self, passage: int | None) -> float:
+        """What was chosen; else what lets a crossing be watched, and the rest of a record runs as it was."""
+        if self._speed is not None:
+            return self._speed
+        return 1.0 if passage is None else own_speed(self._focus.stretch_of(passage).length)
 
     def _whole(self) -> Interval | None:
         record = self._focus.record

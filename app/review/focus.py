@@ -257,13 +257,16 @@ class Focus(QObject):
         """
         passage = self._passages[index]
         self._passage, self._band = index, passage.band
-        margin_s = max(0.6 * passage.time.length, 0.05)
-        if self._capture is not None:
-            record = self._capture.record(passage.record)
-            view = self._view(record.name, clipped(passage.time.widened(margin_s), record))
-            self._go(replace(view, travel=travel or view.travel), remember)
+        view = self._view(passage.record, self.stretch_of(index))
+        self._go(replace(view, travel=travel or view.travel), remember)
         self.point(self._clearest_s(passage))
         self.target_changed.emit()
+
+    def stretch_of(self, index: int) -> Interval:
+        """What is shown of its record where a passage is singled out: that, with a little on either side."""
+        passage, capture = self._passages[index], self._capture
+        around = passage.time.widened(max(0.6 * passage.time.length, 0.05))
+        return clipped(around, capture.record(passage.record)) if capture is not None else around
 
     def _clearest_s(self, passage: Passage) -> float:
         """Where a crossing breaks up most; the middle of an event."""
@@ -307,9 +310,7 @@ class Focus(QObject):
         stops, moment_s, name = self.stops, self._moment_s, self._record.name if self._record else ""
         if moment_s is None:
             moment_s = self._window.start
-        ahead = [
-            i for i in stops if (self._passages[i].record, self._passages[i].time.stop) >= (name, moment_s)
-        ]
+        ahead = [i for i in stops if self._passages[i].end >= (name, moment_s)]
         return next(iter(ahead or stops), None)
 
     def step(self, by: int) -> None:
@@ -328,7 +329,7 @@ class Focus(QObject):
         start, stop = (name, self._window.start), (name, self._window.stop)
         every = [(i, self._passages[i]) for i in stops]
         if by > 0:
-            return next((i for i, item in every if (item.record, item.time.stop) > start), stops[0])
+            return next((i for i, item in every if item.end > start), stops[0])
         behind = (i for i, item in reversed(every) if (item.record, item.time.start) < stop)
         return next(behind, stops[-1])
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
-    QComboBox,
     QHBoxLayout,
     QMenu,
     QSizePolicy,
@@ -15,13 +14,11 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from analysis.wording import say
 from app.actions import Actions
 from app.drawing import icons
 from app.drawing.theme import Palette
-from app.language import said
-from app.review.playback import SPEEDS
 from app.review.right_column import RightColumn
+from app.review.speed_box import SpeedBox
 from app.views.elided_label import ElidedLabel
 from app.views.events import EventsView
 from app.views.evidence import EvidenceView
@@ -65,7 +62,7 @@ class ReviewPage(QWidget):
         self.markers = MarkersView()
         self.control_unit = ControlUnitStrip()
         self.title, self.subtitle = ElidedLabel(), ElidedLabel()
-        self.speed = QComboBox()
+        self.speed = SpeedBox()
         self._captures_button = QToolButton()
         self._left = _LeftColumn(self.records, self.events)
         self._right = RightColumn(self.evidence, self.markers)
@@ -195,11 +192,6 @@ class ReviewPage(QWidget):
         self.track.add_tool(self.button("why", heading=True))
         self._run = self._run_button()
         self.track.add_tool(self._run)
-        self.speed.addItems([said(say("{speed:g}×", speed=speed)) for speed in SPEEDS])
-        self.speed.setCurrentIndex(SPEEDS.index(1.0))
-        self.speed.setToolTip(self.tr("How fast the arm runs (, and .)"))
-        self.speed.setAccessibleName(self.tr("Speed of the arm"))
-        self.speed.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.track.add_tool(self.speed)
 
     def _run_button(self) -> QToolButton:

@@ -46,6 +46,11 @@ class Passage:
     shape: str = ""
     roles: tuple[Role, ...] = ()
 
+    @property
+    def end(self) -> tuple[str, float]:
+        """Its record, and the second at which it is over: what they are ordered by."""
+        return self.record, self.time.stop
+
 
 def passages(findings: Findings) -> tuple[Passage, ...]:
     """What is worth stepping to, in the order of the capture.

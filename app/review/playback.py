@@ -3,11 +3,33 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from math import log
 
 from analysis.intervals import Interval
 
 SPEEDS = (0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0)
 """Seconds of the record for each second at the counter."""
+
+TO_BE_SEEN_S = 3.0
+"""How long a crossing lasts at its own speed: so that somebody at the counter sees it. Ours, no source."""
+
+
+def own_speed(length_s: float) -> float:
+    """The speed at which a stretch lasts about `TO_BE_SEEN_S`, and never faster than it was.
+
+    Parameters
+    ----------
+    length_s : float
+        Seconds of the record; above zero.
+
+    Returns
+    -------
+    float
+        One of `SPEEDS`, at most 1: of those the one that comes nearest by its ratio.
+    """
+    return min(
+        (item for item in SPEEDS if item <= 1.0), key=lambda item: abs(log(length_s / item / TO_BE_SEEN_S))
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,6 +60,11 @@ class Playback:
     def running(self) -> bool:
         """Whether it moves."""
         return self.since_s is not None
+
+    @property
+    def interrupted(self) -> bool:
+        """Whether it was stopped on its way."""
+        return not self.running and self.span.start < self.moment_s < self.span.stop
 
     def moment_at(self, now_s: float) -> float:
         """The record's time at a reading of the clock; the span's end once it is through."""

@@ -1764,16 +1764,6 @@
         <extracomment>app/review/page.py</extracomment>
         <translation>Letzte Messungen und Beispiele</translation>
     </message>
-    <message>
-        <source>How fast the arm runs (, and .)</source>
-        <extracomment>app/review/page.py</extracomment>
-        <translation>Wie schnell der Hebel läuft (, und .)</translation>
-    </message>
-    <message>
-        <source>Speed of the arm</source>
-        <extracomment>app/review/page.py</extracomment>
-        <translation>Geschwindigkeit des Hebels</translation>
-    </message>
 </context>
 <context>
     <name>Session</name>
@@ -1837,6 +1827,19 @@
         <source>Track of this side</source>
         <extracomment>app/views/side_tools.py</extracomment>
         <translation>Bahn dieser Seite</translation>
+    </message>
+</context>
+<context>
+    <name>SpeedBox</name>
+    <message>
+        <source>How fast the arm runs (, and .); auto lets a brief crossing last about three seconds</source>
+        <extracomment>app/review/speed_box.py</extracomment>
+        <translation>Wie schnell der Hebel läuft (, und .); bei auto dauert eine kurze Überfahrt etwa drei Sekunden</translation>
+    </message>
+    <message>
+        <source>Speed of the arm</source>
+        <extracomment>app/review/speed_box.py</extracomment>
+        <translation>Geschwindigkeit des Hebels</translation>
     </message>
 </context>
 <context>
@@ -10949,6 +10952,16 @@
         <source>drop the span</source>
         <extracomment>app/review/record_desk.py</extracomment>
         <translation>die Spanne aufheben</translation>
+    </message>
+    <message>
+        <source>auto</source>
+        <extracomment>app/review/speed_box.py</extracomment>
+        <translation>auto</translation>
+    </message>
+    <message>
+        <source>auto {speed:g}×</source>
+        <extracomment>app/review/speed_box.py</extracomment>
+        <translation>auto {speed:g}×</translation>
     </message>
     <message>
         <source>{noisy} of {count} crossing breaks up, up to {worst:.0f} %</source>

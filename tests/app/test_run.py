@@ -41,6 +41,7 @@ def focus(qtbot: QtBot) -> Focus:
 def arm(focus: Focus, clock: Clock) -> Iterator[Arm]:
     made = Arm(focus, clock)
     made.follow(worn_findings().surveys[0])
+    made.set_speed(1.0)
     yield made
     made.rest()
 
