@@ -8,8 +8,8 @@ import numpy as np
 import pyqtgraph as pg
 from numpy.typing import NDArray
 from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, Qt, Signal
-from PySide6.QtGui import QColor, QMouseEvent, QNativeGestureEvent, QPainterPath, QResizeEvent
-from PySide6.QtWidgets import QGraphicsGridLayout, QGraphicsItem, QWidget
+from PySide6.QtGui import QColor, QMouseEvent, QNativeGestureEvent, QPainterPath, QResizeEvent, QTransform
+from PySide6.QtWidgets import QGraphicsGridLayout, QGraphicsItem, QGraphicsView, QWidget
 
 from app.drawing.axes import QuietAxis
 from app.drawing.gestures import GestureBox
@@ -43,9 +43,18 @@ class Drawing(pg.GraphicsObject):
 
     def pixel_ratio(self) -> float:
         """Device pixels a logical pixel: 2 at 200 % scaling."""
-        scene = self.scene()
-        views = scene.views() if scene is not None else []
-        return views[0].devicePixelRatioF() if views else 1.0
+        view = self._view()
+        return view.devicePixelRatioF() if view is not None else 1.0
+
+    def to_pixels(self) -> QTransform:
+        """From the plot's units to logical pixels of the canvas that it is seen in, as `paint` gets it."""
+        view = self._view()
+        return self.sceneTransform() * view.viewportTransform() if view is not None else QTransform()
+
+    def _view(self) -> QGraphicsView | None:
+        item: pg.GraphicsObject = self
+        view: QGraphicsView | None = item.getViewWidget()  # kept at hand; Qt makes a list of them each time
+        return view
 
     def plot_box(self) -> GestureBox | None:
         """The plot area that the item is in."""

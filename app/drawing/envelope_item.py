@@ -4,24 +4,25 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
+from math import ceil, floor
 from typing import cast
 
 import numpy as np
 import shiboken6
 from numpy.typing import NDArray
 from PySide6.QtCore import QLineF, QRect, QRectF, Qt
-from PySide6.QtGui import QColor, QPainter, QPen, QTransform
+from PySide6.QtGui import QBrush, QColor, QPainter, QPen, QTransform
 from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
 
 from analysis.captures.model import Channel, Record
 from analysis.errors import CaptureError
-from app.drawing.bars import bars, merged
+from app.drawing.bars import bars, merged, strokes
 from app.drawing.canvas import Drawing
 from app.drawing.dots import Dots
 from app.drawing.envelopes import Columns, columns
 from app.drawing.held import HeldSource
 
-_LEAST_STROKE_PX = 2.0
+_LEAST_PX = 2.0
 """A steady channel is a line of this thickness: strokes one pixel wide and this tall."""
 
 _JOINED_PX = 1.8
@@ -30,46 +31,24 @@ _JOINED_PX = 1.8
 _APART_PX = 8
 """Samples at least this far from each other are drawn as dots."""
 
+_NO_STROKES, _NO_LINES, _NO_SAMPLES = np.empty((3, 0)), np.empty((0, 4)), np.empty((0, 2))
 
-def strokes(
-    extremes: Columns, first_sample_s: float, interval_s: float, least_v: float = 0.0
-) -> NDArray[np.float64]:
-    """Line segments that draw the columns without a gap.
+
+def joined(samples: NDArray[np.float64]) -> NDArray[np.float64]:
+    """Lines from sample to sample, but none to one that is missing.
 
     Parameters
     ----------
-    extremes : Columns
-        Of one channel.
-    first_sample_s, interval_s : float
-        Time of sample 0, and seconds between samples.
-    least_v : float
-        An upright stroke is at least this long, or a steady channel would be drawn as a dotted line.
+    samples : ndarray, shape (n, 2)
+        Seconds and volts; NaN where missing.
 
     Returns
     -------
-    ndarray, shape (n_segments, 4)
-        ``x1, y1, x2, y2`` in seconds and volts; NaN columns are left out, empty for no columns.
+    ndarray, shape (n_lines, 4)
+        ``x1, y1, x2, y2``; empty for fewer than two samples.
     """
-    time_s = first_sample_s + interval_s * extremes.index
-    if extremes.single:
-        return _lines(time_s[:-1], extremes.low_v[:-1], time_s[1:], extremes.low_v[1:])
-    # Each column reaches to its left neighbour's nearer extreme, so that a steep flank stays joined.
-    low_v, high_v = extremes.low_v.copy(), extremes.high_v.copy()
-    np.fmin(low_v[1:], extremes.high_v[:-1], out=low_v[1:])
-    np.fmax(high_v[1:], extremes.low_v[:-1], out=high_v[1:])
-    short_v = np.maximum(least_v - (high_v - low_v), 0.0) / 2
-    return _lines(time_s, low_v - short_v, time_s, high_v + short_v)
-
-
-def _lines(*ends: NDArray[np.float64]) -> NDArray[np.float64]:
-    """Four arrays as the rows of one, those left out that hold a missing value.
-
-    Each stays in one piece: numpy's broadcasts along rows of four take a tenth of a frame longer (measured).
-    """
-    lines = np.empty((len(ends), ends[0].size))
-    for place, end in enumerate(ends):
-        lines[place] = end
-    return lines.T if np.isfinite(lines.sum()) else lines[:, np.isfinite(lines).all(axis=0)].T
+    lines = np.column_stack((samples[:-1], samples[1:]))
+    return lines[np.isfinite(lines).all(axis=1)]
 
 
 def _on_device(places: NDArray[np.float64], at: QTransform) -> NDArray[np.float64]:
@@ -101,12 +80,13 @@ class EnvelopeItem(Drawing):
         self._interval_s = 1.0
         self._extent = QRectF()
         self._drawn: tuple[float, float, int, int] | None = None
-        self._lines: NDArray[np.float64] = np.empty((0, 4))
-        self._samples: NDArray[np.float64] = np.empty((0, 2))
+        self._upright, self._lines, self._samples = _NO_STROKES, _NO_LINES, _NO_SAMPLES
+        self._at = QTransform()
+        self._runs: NDArray[np.int32] = np.empty((0, 4), dtype=np.int32)
         self._dots = Dots(QColor())
-        self._upright = False
         self._ratio = 1.0
         self._pen = QPen()
+        self._brush = QBrush()
 
     def show_channel(
         self, record: Record, channel: Channel, colour: QColor, extent_v: tuple[float, float]
@@ -127,7 +107,7 @@ class EnvelopeItem(Drawing):
 
     def recolour(self, colour: QColor) -> None:
         """Draw in another colour."""
-        self._pen = QPen(colour, 1.0)
+        self._pen, self._brush = QPen(colour, 1.0), QBrush(colour)
         self._pen.setCosmetic(True)
         self._dots = Dots(colour)
         self.update()
@@ -145,60 +125,67 @@ class EnvelopeItem(Drawing):
         view = self.plot_box()
         if view is None or self._channel is None or len(self._channel) == 0:
             return
-        time, volts = view.shown()
+        time, _ = view.shown()
         width_px, height_px = view.size_px()
         ratio = self._ratio = self.pixel_ratio()
         wanted = (time.start, time.stop, round(width_px), round(height_px * ratio))
         if wanted == self._drawn:
             return
         self._drawn = wanted
-        thick_v = _LEAST_STROKE_PX * volts.length / height_px
-        first = int(np.floor((time.start - self._first_sample_s) / self._interval_s)) - 1
-        last = int(np.ceil((time.stop - self._first_sample_s) / self._interval_s)) + 2
+        first = floor((time.start - self._first_sample_s) / self._interval_s) - 1
+        last = ceil((time.stop - self._first_sample_s) / self._interval_s) + 2
         # One column a pixel of what is shown, and one more, so that no pixel is left bare.
         count = int(width_px * ratio * (last - first) * self._interval_s / time.length) + 1
         try:
             extremes = columns(self._channel, first, last, count)
         except CaptureError as error:
-            self._lines, self._samples = np.empty((0, 4)), np.empty((0, 2))
+            self._upright, self._lines, self._samples = _NO_STROKES, _NO_LINES, _NO_SAMPLES
             self._report(error)
         else:
-            self._lines = strokes(extremes, self._first_sample_s, self._interval_s, thick_v)
-            self._upright = not extremes.single
-            self._pen.setWidthF(_JOINED_PX * ratio if extremes.single else 1.0)
-            apart = extremes.single and extremes.index.size * _APART_PX < wanted[2]
-            self._samples = self._samples_of(extremes) if apart else np.empty((0, 2))
+            self._take(extremes, wanted[2])
         self.update()
 
-    def _samples_of(self, extremes: Columns) -> NDArray[np.float64]:
-        """Seconds and volts of each sample that is there, where every column is one."""
+    def _take(self, extremes: Columns, width_px: int) -> None:
+        """Keep what is painted: strokes, or lines from sample to sample, with dots where there is room."""
+        self._upright, self._lines, self._samples = _NO_STROKES, _NO_LINES, _NO_SAMPLES
+        if not extremes.single:
+            self._upright = strokes(extremes, self._first_sample_s, self._interval_s)
+            self._settle(self.to_pixels())
+            return
         time_s = self._first_sample_s + self._interval_s * extremes.index
         samples = np.column_stack((time_s, extremes.low_v))
-        return samples[np.isfinite(extremes.low_v)]
+        self._lines = joined(samples)
+        if len(samples) * _APART_PX < width_px:
+            self._samples = samples[np.isfinite(samples[:, 1])]
 
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
     ) -> None:
         """Draw the prepared strokes; dots on the samples where they lie far enough apart."""
-        if not len(self._lines) and not len(self._samples):
-            return
-        painter.save()
-        try:
-            if self._upright:
-                self._paint_bars(painter)
-            else:
-                self._paint_joined(painter)
-        finally:
-            painter.restore()
+        # Qt keeps the painter's state around each item.
+        if self._upright.size:
+            self._paint_bars(painter)
+        elif len(self._lines) or len(self._samples):
+            self._paint_joined(painter)
+
+    def _settle(self, at: QTransform) -> None:
+        """Work out the rectangles to fill under this transform to logical pixels.
+
+        At once with the strokes, while all of it is in the processor's cache: after the axes are painted the
+        same takes half as long again (measured).
+        """
+        self._at = at
+        self._runs = np.ascontiguousarray(merged(bars(self._upright, at, self._ratio, _LEAST_PX)).T)
 
     def _paint_bars(self, painter: QPainter) -> None:
-        at, ratio = painter.worldTransform(), self._ratio
-        runs = merged(bars(self._lines, at, ratio))
-        painter.setWorldTransform(QTransform.fromScale(1.0 / ratio, 1.0 / ratio))
+        if painter.worldTransform() != self._at:  # into a picture, say
+            self._settle(painter.worldTransform())
+        painter.setWorldTransform(QTransform.fromScale(1.0 / self._ratio, 1.0 / self._ratio))
         painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(self._pen.color())
+        painter.setBrush(self._brush)
         # The array's memory is a run of QRect; wrapping it spares building 2,000 objects a frame.
-        painter.drawRects(cast(QRect, shiboken6.wrapInstance(runs.ctypes.data, QRect)), len(runs))
+        runs = cast(QRect, shiboken6.wrapInstance(self._runs.ctypes.data, QRect))
+        painter.drawRects(runs, len(self._runs))
 
     def _paint_joined(self, painter: QPainter) -> None:
         # In device pixels: under a stretched transform Qt strokes every line as a polygon, at five times
@@ -207,6 +194,7 @@ class EnvelopeItem(Drawing):
         lines = _on_device(self._lines, to_device)
         painter.setWorldTransform(QTransform())
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, len(self._samples) > 0)
+        self._pen.setWidthF(_JOINED_PX * self._ratio)
         painter.setPen(self._pen)
         painter.drawLines(cast(QLineF, shiboken6.wrapInstance(lines.ctypes.data, QLineF)), len(lines))
         self._dots.paint(painter, _on_device(self._samples, to_device), self._ratio)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 from numpy.typing import NDArray
@@ -42,10 +43,18 @@ def columns(channel: Channel, start: int, stop: int, count: int) -> Columns:
         voltage_v = channel.volts(start, start + size)
         return Columns(np.arange(start, start + size, dtype=np.float64), voltage_v, voltage_v, True)
     drawn = envelope(channel, start, stop, count)
-    # Evenly spaced, although the edges are whole samples: uneven strokes would leave pixels bare.
-    place = np.arange(drawn.minimum_v.size, dtype=np.float64) + 0.5
-    middle = start - 0.5 + place * (size / drawn.minimum_v.size)
-    return Columns(middle, drawn.minimum_v, drawn.maximum_v, False)
+    return Columns(_middles(start, stop, drawn.minimum_v.size), drawn.minimum_v, drawn.maximum_v, False)
+
+
+@lru_cache(maxsize=8)
+def _middles(start: int, stop: int, count: int) -> NDArray[np.float64]:
+    """Evenly spaced, although the edges are whole samples: uneven strokes would leave pixels bare.
+
+    Alike for the channels of one record, so worked out once.
+    """
+    middles = start - 0.5 + (np.arange(count, dtype=np.float64) + 0.5) * ((stop - start) / count)
+    middles.setflags(write=False)
+    return middles
 
 
 def extent_v(channel: Channel, *, least_v: float = 0.1, margin: float = 0.08) -> tuple[float, float]:

@@ -16,9 +16,8 @@ from analysis.diagnosis.findings import ArmPath
 from analysis.intervals import Interval
 from app.drawing import numbers
 from app.drawing.band_item import BandItem, Stretch, runs_px
-from app.drawing.bars import bars
-from app.drawing.envelope_item import strokes
-from app.drawing.envelopes import columns, extent_v
+from app.drawing.bars import bars, strokes
+from app.drawing.envelopes import Columns, columns, extent_v
 from app.drawing.theme import DARK, LIGHT, Palette
 from app.review.arm import moment_of
 from app.review.playback import Playback
@@ -158,10 +157,25 @@ def test_columns_never_lose_a_spike() -> None:
 
 def test_strokes_join_without_a_gap() -> None:
     channel = worn_capture().records[3].channels[0]
-    lines = strokes(columns(channel, 0, len(channel), 200), 0.0, 1e-4)
-    for left, right in itertools.pairwise(lines):
-        assert max(left[1], left[3]) >= min(right[1], right[3])
-        assert max(right[1], right[3]) >= min(left[1], left[3])
+    made = strokes(columns(channel, 0, len(channel), 200), 0.0, 1e-4)
+    for (_, low_v, high_v), (_, next_low_v, next_high_v) in itertools.pairwise(made.T.tolist()):
+        assert high_v >= next_low_v
+        assert next_high_v >= low_v
+
+
+def test_a_column_of_missing_samples_has_no_stroke_of_its_own() -> None:
+    level_v = np.array([1.0, 1.0, np.nan, np.nan, 1.0, np.nan])
+    made = strokes(Columns(np.arange(6.0), level_v, level_v + 0.5, False), 10.0, 2.0)
+    assert made.tolist() == [[10.0, 12.0, 18.0], [1.0, 1.0, 1.0], [1.5, 1.5, 1.5]]
+
+
+@pytest.mark.parametrize("ratio", [1.0, 2.0])
+def test_a_steady_channel_is_as_thick_as_it_should_be(ratio: float) -> None:
+    level_v = np.full(50, 5.0)
+    made = strokes(Columns(np.arange(50.0), level_v, level_v, False), 0.0, 1.0)
+    _, top, _, bottom = bars(made, QTransform(2.0, 0.0, 0.0, -100.0, 40.0, 520.3), ratio, least_px=2.0)
+    assert (bottom - top + 1 == round(2.0 * ratio)).all()
+    assert np.abs((top + bottom + 1) / 2 - ratio * 20.3).max() <= 0.5
 
 
 @pytest.mark.parametrize("ratio", [1.0, 2.0])
@@ -172,11 +186,11 @@ def test_strokes_fill_every_pixel_column_and_reach_their_extremes(ratio: float) 
     high_v = low_v + rng.uniform(0.1, 3.0, count)
     time_s = (np.arange(count) + 0.5) / count
     to_screen = QTransform(width_px, 0.0, 0.0, -100.0, 40.0, 520.0)
-    runs = bars(np.column_stack([time_s, low_v, time_s, high_v]), to_screen, ratio)
-    assert runs[:, 0].tolist() == list(range(round(40 * ratio), round((40 + width_px) * ratio)))
-    assert (runs[:, 0] == runs[:, 2]).all()
-    assert np.abs(runs[:, 1] - ratio * (520.0 - 100.0 * high_v)).max() <= 0.5
-    assert np.abs(runs[:, 3] + 1 - ratio * (520.0 - 100.0 * low_v)).max() <= 0.5
+    left, top, right, bottom = bars(np.stack([time_s, low_v, high_v]), to_screen, ratio)
+    assert left.tolist() == list(range(round(40 * ratio), round((40 + width_px) * ratio)))
+    assert (left == right).all()
+    assert np.abs(top - ratio * (520.0 - 100.0 * high_v)).max() <= 0.5
+    assert np.abs(bottom + 1 - ratio * (520.0 - 100.0 * low_v)).max() <= 0.5
 
 
 def test_stretches_that_would_run_into_each_other_are_one_unless_they_are_kept_apart() -> None:
