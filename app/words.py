@@ -5,6 +5,9 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication
 
 from analysis.captures.model import Capture, Channel, Role, Step
+from analysis.captures.record_names import STEP_NAMES, called
+from analysis.captures.record_names import record_names as names_of
+from app.language import said
 
 
 def _tr(text: str) -> str:
@@ -29,32 +32,17 @@ def channel_name(channel: Channel) -> str:
 
 def step_name(step: Step) -> str:
     """A step, as people say it."""
-    return {
-        Step.ZERO: _tr("Zero"),
-        Step.CHECK: _tr("Check"),
-        Step.GROUND: _tr("Ground"),
-        Step.REFERENCE: _tr("Reference"),
-        Step.WIGGLE: _tr("Wiggle"),
-        Step.SWEEP: _tr("Sweep"),
-        Step.HOLD: _tr("Hold"),
-        Step.ROAD: _tr("Road"),
-        Step.TAP: _tr("Tap"),
-        Step.HEAT: _tr("Heat"),
-        Step.COLD: _tr("Cold"),
-        Step.WET: _tr("Wet"),
-        Step.UNPLUGGED: _tr("Unplugged"),
-    }[step]
+    return said(STEP_NAMES[step])
 
 
 def record_names(capture: Capture) -> dict[str, str]:
     """What to call each record, by its name in the file: its step, numbered where there are several."""
-    names: dict[str, str] = {}
-    steps = [record.step for record in capture.records]
-    for place, record in enumerate(capture.records):
-        word = step_name(record.step) if record.step is not None else _tr("Record")
-        number = steps[: place + 1].count(record.step)
-        names[record.name] = f"{word} {number}" if steps.count(record.step) > 1 else word
-    return names
+    return {record: said(name) for record, name in names_of(capture).items()}
+
+
+def said_of(capture: Capture | None, text: str) -> str:
+    """A sentence of the analysis about a capture, its records by the names that the window gives them."""
+    return said(called(text, names_of(capture)) if capture is not None else text)
 
 
 def shape_name(shape: str) -> str:

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 import analysis
 from analysis.captures.model import Role
+from analysis.captures.record_names import called, record_names, the_record
 from analysis.captures.verification import content_sentence
 from analysis.comparison.bands import LIKELY, compare_bands
 from analysis.comparison.checks import compare_checks, levels_that_differ
@@ -97,6 +98,7 @@ def _compared(side: Side) -> Compared:
         content=side.capture.content,
         evidence=findings.evidence,
         position=side.position(),
+        called=record_names(side.capture),
     )
 
 
@@ -129,11 +131,17 @@ def _cautions(first: Side, second: Side, asked: Relation, pairing: Pairing) -> I
     elif first.capture is not second.capture and (said := taken_as_one(pairing.relation, *positions)):
         yield said
     if first.record or second.record:
-        records = [item.record or say("all records") for item in (first, second)]
+        records = [_part_named(item) for item in (first, second)]
         yield say(
             "Only part of a capture is compared: {records}; verdicts and confidence are of the whole.",
             records=joined(records, ", "),
         )
+
+
+def _part_named(side: Side) -> str:
+    if not side.record:
+        return say("all records")
+    return called(the_record(side.record), record_names(side.capture))
 
 
 def _what(side: Side) -> tuple[str, str, str]:

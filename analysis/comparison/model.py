@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 
 from analysis.captures.model import Match, Role
+from analysis.captures.record_names import Names
 from analysis.comparison.positions import Position
 from analysis.diagnosis.findings import Band, Check, Statement, Verdict
 from analysis.intervals import Interval
@@ -155,7 +156,10 @@ class CheckComparison:
 
 @dataclass(frozen=True, slots=True)
 class Compared:
-    """Which capture one side was, where it says that its sensor sits, what was found, and by what."""
+    """Which capture one side was, where it says that its sensor sits, what was found, and by what.
+
+    Its records are `called` as people read them; `record` is the one that counts, by its name in the file.
+    """
 
     path: str
     capture_id: str
@@ -167,6 +171,7 @@ class Compared:
     content: Match | None = None
     evidence: tuple[Statement, ...] = ()
     position: Position = _NOWHERE
+    called: Names = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)

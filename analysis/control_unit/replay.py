@@ -143,9 +143,8 @@ def replay(
     if len(record) and record.sample_interval_s > unit.tick_s:
         raise ControlUnitError(
             say(
-                "record {record} has a sample every {sample_ms:.3g} ms, and the control unit reads every"
+                "the record has a sample every {sample_ms:.3g} ms, and the control unit reads every"
                 " {reading_ms:.3g} ms",
-                record=record.name,
                 sample_ms=1e3 * record.sample_interval_s,
                 reading_ms=1e3 * unit.tick_s,
             ),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from analysis.captures.model import Role, Step
+from analysis.captures.record_names import record_at_first
 from analysis.diagnosis.findings import MEASURE_AGAIN, Band, State, Statement, Verdict, VerdictCode
 from analysis.diagnosis.seen import QUIET_WEIGHT, Seen, disturbed_weight, too_coarse
 from analysis.intervals import Interval
@@ -124,7 +125,7 @@ def give_advice(seen: Seen, verdict: Verdict, evidence: tuple[Statement, ...]) -
 def _sentences(seen: Seen, verdict: Verdict, evidence: tuple[Statement, ...]) -> Iterator[str]:
     if verdict.code is VerdictCode.MEASUREMENT_PROBLEM:
         for problem in seen.problems[:2]:
-            yield MEASURE_AGAIN(record=problem.record, action=problem.action)
+            yield MEASURE_AGAIN(record=record_at_first(problem.record), action=problem.action)
         return
     open_points = {item.code: item.state for item in evidence}
     if not seen.studies.swept:

@@ -9,6 +9,7 @@ from scipy.stats import fisher_exact
 
 from analysis.captures.known_words import known_word
 from analysis.captures.model import Role, Step
+from analysis.captures.record_names import record_alone
 from analysis.diagnosis.findings import Band, Result, State, Statement
 from analysis.diagnosis.judging import unplugged
 from analysis.diagnosis.seen import QUIET_WEIGHT, Seen, names_of
@@ -84,7 +85,8 @@ def _under(seen: Seen, step: Step) -> Iterator[Statement]:
         return
     watched = [item for item in own if item.surveys]
     if not watched:
-        text = say("The signal was not watched in the record taken for this: {records}.", records=_row(own))
+        alone = joined(map(record_alone, names_of(own)), ", ")
+        text = say("The signal was not watched in the record taken for this: {records}.", records=alone)
         yield Statement(_CODES[step], State.NOT_SHOWN, names_of(own), text)
         return
     if _weight(watched) < QUIET_WEIGHT:
@@ -95,10 +97,6 @@ def _under(seen: Seen, step: Step) -> Iterator[Statement]:
     ]
     only = bool(others) and _weight(others) < QUIET_WEIGHT and not seen.sure_bands
     yield Statement(_CODES[step], State.REFUTED, names_of(watched), (_ONLY if only else _ALSO)[step])
-
-
-def _row(items: Sequence[Study]) -> str:
-    return ", ".join(names_of(items))
 
 
 def _temperature(seen: Seen) -> Iterator[Statement]:

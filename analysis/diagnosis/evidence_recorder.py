@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from analysis.captures.record_names import record_alone
 from analysis.diagnosis.findings import State, Statement
 from analysis.diagnosis.seen import Seen
 from analysis.diagnosis.studies import Study
@@ -20,7 +21,7 @@ def recorder_kept_up(seen: Seen) -> Statement | None:
         "The recorder seems to have lost samples without marking it, {count} times (in {records}): the"
         " signal leaps to where the motion goes. That is no fault of the sensor, and is not counted.",
         count=sum(count for _, count in losing),
-        records=listed(names),
+        records=listed(map(record_alone, names)),
     )
     return Statement("recorder_kept_up", State.REFUTED, names, text)
 

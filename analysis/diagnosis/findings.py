@@ -315,8 +315,8 @@ class Part:
     role: Role | None
 
 
-MEASURE_AGAIN = Template("Record {record}: {action}.")
-"""The advice that names a record, by its name in the file; see `analysis.reports.called`."""
+MEASURE_AGAIN = Template("{record}: {action}.")
+"""The advice that names a record, as `analysis.captures.record_names.record_at_first` does."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,12 +8,13 @@ from dataclasses import dataclass
 import numpy as np
 
 from analysis.captures.model import Capture, Step
+from analysis.captures.record_names import the_record
 from analysis.diagnosis.findings import Band, Findings
 from analysis.exposure.amounts import share_words
 from analysis.exposure.stays import run_lengths
 from analysis.signals.facts import ArmPath
 from analysis.vehicle.heights import VehicleHeights
-from analysis.wording import say
+from analysis.wording import joined, say
 
 SPEED_KEY = "speed_km_h"
 """Attribute of a record that says how fast was driven; optional."""
@@ -62,13 +63,11 @@ class RoadRecord:
     @property
     def words(self) -> str:
         """The record in one sentence."""
+        lasted = say("{duration_s:.0f} s", duration_s=self.duration_s)
         return say(
-            "Recorded, not modelled: in record {record} ({label}, {duration_s:.0f} s) the arm was in the band"
-            " {share} of the time and came into it {visits:d} times, every return counted, with {events:d}"
-            " disturbances there.",
-            record=self.record,
-            label=self.label,
-            duration_s=self.duration_s,
+            "Recorded, not modelled ({record}): the arm was in the band {share} of the time and came into it"
+            " {visits:d} times, every return counted, with {events:d} disturbances there.",
+            record=joined([the_record(self.record), self.label.strip(), lasted], ", "),
             share=share_words(self.share),
             visits=self.visits,
             events=self.events,

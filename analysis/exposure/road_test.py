@@ -13,6 +13,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from analysis.captures.model import Capture, Record, Step
+from analysis.captures.record_names import number_of, record_at_first, record_name, record_names
 from analysis.control_unit.rules import ControlUnit
 from analysis.control_unit.stand_in import replay_record
 from analysis.diagnosis.findings import Band, Findings
@@ -57,6 +58,9 @@ class CountedRecord:
         Where the distance is from; one of `SAID`.
     against : Wording
         Why it does not count; one of `SAID`, or `NOTHING_AGAINST`, which is empty, where it does.
+    number : int or None
+        Which of several road records of its capture, from 1; 0 where it is the only one, None where that is
+        not known.
     """
 
     record: str
@@ -64,6 +68,7 @@ class CountedRecord:
     km: float
     how: Wording
     against: Wording
+    number: int | None = None
 
     @property
     def counted_km(self) -> float:
@@ -75,11 +80,9 @@ class CountedRecord:
         """The record in one line; of a capture without one, that it has none."""
         if not self.record:
             return say("{why}", why=self.against)
-        name = (
-            say("Record {record} ({label})", record=self.record, label=self.label)
-            if self.label
-            else say("Record {record}", record=self.record)
-        )
+        name = record_at_first(self.record) if self.number is None else record_name(Step.ROAD, self.number)
+        if self.label:
+            name = say("{record} ({label})", record=name, label=self.label)
         if self.against:
             return say("{name}: does not count, {why}", name=name, why=self.against)
         return say("{name}: {km:.2f} km, {how}", name=name, km=self.km, how=self.how)
@@ -120,13 +123,14 @@ def counted_records(
     CaptureError
         Where the file is damaged or gone.
     """
-    found = []
+    found, names = [], record_names(capture)
     for record in capture.records:
         if record.step is not Step.ROAD or not len(record):
             continue
         km, how = _distance(record, speed_km_h)
         reasons = _against(record, findings, profile, unit, band, km, tick)
-        found.append(CountedRecord(record.name, record.label, km, how, next(reasons, NOTHING_AGAINST)))
+        against, number = next(reasons, NOTHING_AGAINST), number_of(names[record.name])
+        found.append(CountedRecord(record.name, record.label, km, how, against, number))
     return tuple(found)
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
+from analysis.captures.record_names import records_in_row
 from analysis.control_unit.debounce import ContinuousTimer, Debounce
 from analysis.control_unit.rules import ComparisonRule, ControlUnit, RangeRule, RateRule, RuleKind
 from analysis.diagnosis.findings import CoverageSpan
@@ -47,7 +48,7 @@ def caveats(exposures: Sequence[Exposure], *, left_out: bool = True) -> str:
     measured_s = max((item.measured_s for item in contact.moving), default=0.0)
     held = contact.held
     still = (
-        say("while it stood: on record {records}", records=", ".join(held))
+        say("while it stood ({records})", records=records_in_row(held))
         if held
         else say("while it stood: taken as while it moved, for no record was held there")
     )

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
 
+from analysis.captures.record_names import called, record_alone, the_record
 from analysis.comparison.checks import as_compared
 from analysis.comparison.model import (
     BandComparison,
@@ -55,19 +55,20 @@ def comparison_report(comparison: Comparison) -> Report:
     )
 
 
-def check_name(item: CheckComparison, called: Mapping[str, str] | None = None) -> Wording:
+def check_name(item: CheckComparison, comparison: Comparison) -> Wording:
     """The check by its title, with its record where there are several; says where sizes stand for it.
 
     Parameters
     ----------
     item : CheckComparison
-    called : mapping or None
-        What to call a record instead of by its name in the file.
+    comparison : Comparison
+        That it is of.
     """
+    side = comparison.first if item.first is not None else comparison.second
     taken, title = item.first or item.second, item.title or item.code
     name = say("{title}", title=title)
     if item.repeated and taken is not None:
-        name = say("{title}, {record}", title=title, record=(called or {}).get(taken.record, taken.record))
+        name = say("{title}, {record}", title=title, record=called(record_alone(taken.record), side.called))
     return say("{name}, in size", name=name) if as_compared(item) != (item.first, item.second) else name
 
 
@@ -166,7 +167,7 @@ def _checks(comparison: Comparison, first: str, second: str) -> Section:
     heads = (say("Reading"), first, second, say("Difference"), say("More than its uncertainty"))
     rows = tuple(
         (
-            check_name(item),
+            check_name(item, comparison),
             *map(_reading, as_compared(item)),
             difference_text(item),
             exceeds_text(item),
@@ -189,7 +190,7 @@ def _title(side: Compared) -> Wording:
 def _side_line(name: str, side: Compared) -> Wording:
     parts = [
         _title(side),
-        say("record {record}", record=side.record) if side.record else say(""),
+        called(the_record(side.record), side.called) if side.record else "",
         say("travel counted from the other end") if side.mirrored else say(""),
         say(
             "{verdict}, {words}",

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from analysis.captures.known_words import known_word
+from analysis.captures.record_names import names_in_row, record_names
 from analysis.diagnosis.findings import Findings, Result, State, VerdictCode
 from analysis.reports.cautions import cautions
 from analysis.reports.checks import check_title
@@ -29,7 +30,6 @@ from analysis.reports.pages import (
     Picture,
     Style,
 )
-from analysis.reports.quantities import names
 from analysis.reports.report_pictures import COLUMN_WIDTH, other_picture
 from analysis.reports.subject import Beside, Subject
 from analysis.reports.technicians_part import what_was_said
@@ -63,8 +63,8 @@ GRADES = {
     Grade.NOT_RATED: say("not rated"),
 }
 _WIDTHS = {
-    "Bands": (1.5, 1.0, 1.3, 0.9, 1.7, 1.2, 0.9, 0.8),
-    "Checks": (0.7, 1.8, 1.4, 1.6, 0.8, 3.0, 0.5),
+    "Bands": (1.5, 1.0, 1.3, 0.9, 1.7, 1.2, 0.9, 1.0),
+    "Checks": (0.7, 1.8, 1.4, 1.6, 0.8, 2.6, 0.9),
     "Chain of evidence": (0.9, 5.0, 1.3),
 }
 _STATE_HEADS = {State.REFUTED: say("Not as it should be"), State.PROVED: say("Proved")}
@@ -212,7 +212,7 @@ def _the_car(subject: Subject) -> Iterator[Block]:
 
 
 def _evidence(subject: Subject) -> Iterator[Block]:
-    evidence = subject.findings.evidence
+    evidence, names = subject.findings.evidence, record_names(subject.capture)
     missing = [item for item in evidence if item.state is State.NOT_SHOWN]
     if len(missing) < len(evidence):
         yield Heading(say("What was shown or ruled out, and by which record"))
@@ -222,9 +222,9 @@ def _evidence(subject: Subject) -> Iterator[Block]:
         (say("Speaks against the verdict"), contrary),
         *((_STATE_HEADS[state], [item for item in others if item.state is state]) for state in _STATE_HEADS),
     ):
-        rows = tuple((item.text, names(item.records)) for item in items)
+        rows = tuple((item.text, names_in_row(item.records, names)) for item in items)
         if rows:
-            yield Grid(Table((head, say("Records")), rows), (5.2, 1.3))
+            yield Grid(Table((head, say("Records")), rows), (4.4, 2.1))
     if missing:
         yield Heading(say("What was not tested, or not shown"))
         yield Items(tuple(item.text for item in missing))

@@ -7,6 +7,7 @@ from pathlib import PurePath
 
 from analysis.captures.known_words import known_word
 from analysis.captures.model import Capture, Role
+from analysis.captures.record_names import Names, called, names_in_row, record_names
 from analysis.captures.verification import content_sentence
 from analysis.diagnosis.findings import Band, CoverageSpan, Findings
 from analysis.intervals import Interval
@@ -22,11 +23,11 @@ from analysis.reports.checks import (
 from analysis.reports.confidence import in_words
 from analysis.reports.contrary import contrary_line, told_in_order
 from analysis.reports.document import Report, Section, Table
+from analysis.reports.pages import spoken
 from analysis.reports.quantities import (
     A_CROSSING,
     NO_VALUE,
     crossings,
-    names,
     number,
     quantity,
     share_of,
@@ -82,10 +83,11 @@ def findings_report(
     Report
         Sections without content are left out.
     """
+    names = record_names(capture)
     sections = (
-        _bands(findings),
-        _evidence(findings),
-        _checks(findings),
+        _bands(findings, names),
+        _evidence(findings, names),
+        _checks(findings, names),
         _tested(findings),
         Section(say("Why it comes and goes"), items=tuple(why)),
         Section(say("What this does not say"), (not_claimed(findings.verdict.code),)),
@@ -93,13 +95,16 @@ def findings_report(
         Section(say("Taken as given"), items=tuple(assumptions)),
         Section(say("Made from"), items=_made_from(findings)),
     )
-    return Report(
+    made = Report(
         title=capture.title or findings.path or say("Capture"),
         subject=subject(capture),
         headline=headline(findings),
         lead=(*altered(findings, capture), *_lead(findings)),
         sections=tuple(item for item in sections if not item.empty),
     )
+    with_names = spoken(made, lambda text: called(text, names))
+    assert isinstance(with_names, Report)
+    return with_names
 
 
 def altered(findings: Findings, capture: Capture) -> tuple[str, ...]:
@@ -157,7 +162,7 @@ def _lead(findings: Findings) -> tuple[str, ...]:
     return tuple(text for text in told if text)
 
 
-def _bands(findings: Findings) -> Section:
+def _bands(findings: Findings, names: Names) -> Section:
     heads = (
         say("% of travel"),
         say("Edges ±"),
@@ -168,11 +173,11 @@ def _bands(findings: Findings) -> Section:
         say("Worst"),
         say("Record"),
     )
-    rows = tuple(_band_row(band, findings) for band in findings.bands)
+    rows = tuple(_band_row(band, findings, names) for band in findings.bands)
     return Section(say("Bands"), (A_CROSSING,) if rows else (), table=Table(heads, rows))
 
 
-def _band_row(band: Band, findings: Findings) -> tuple[str, ...]:
+def _band_row(band: Band, findings: Findings, names: Names) -> tuple[str, ...]:
     sure = in_words(band.confidence)
     spread = (band.start_uncertainty_percent, band.stop_uncertainty_percent)
     return (
@@ -183,7 +188,7 @@ def _band_row(band: Band, findings: Findings) -> tuple[str, ...]:
         say("{confidence}, watch", confidence=sure) if is_watched(band) else sure,
         say("{noisy} of {passes}", noisy=band.noisy_passes, passes=band.passes),
         _worst(band, findings),
-        band.record,
+        names_in_row([band.record], names),
     )
 
 
@@ -195,13 +200,16 @@ def _worst(band: Band, findings: Findings) -> str:
     return say("{percent} %", percent=number(band.output_smoothness_percent, 1))
 
 
-def _evidence(findings: Findings) -> Section:
-    rows = tuple((state_name(item.state), item.text, names(item.records)) for item in told_in_order(findings))
+def _evidence(findings: Findings, names: Names) -> Section:
+    rows = tuple(
+        (state_name(item.state), item.text, names_in_row(item.records, names))
+        for item in told_in_order(findings)
+    )
     heads = (say("State"), say("Statement"), say("Records"))
     return Section(say("Chain of evidence"), table=Table(heads, rows))
 
 
-def _checks(findings: Findings) -> Section:
+def _checks(findings: Findings, names: Names) -> Section:
     heads = (
         say("Result"),
         say("Check"),
@@ -219,7 +227,7 @@ def _checks(findings: Findings) -> Section:
             limit_text(check),
             conformance_share(check),
             check.source or say("not stated"),
-            check.record or say("all"),
+            names_in_row([check.record], names) if check.record else say("all"),
         )
         for check in findings.checks
     )

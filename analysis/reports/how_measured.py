@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping
 
 from analysis.captures.known_words import known_word
-from analysis.captures.model import Capture, Channel, Record, Role, Step
+from analysis.captures.model import Capture, Channel, Record, Role
+from analysis.captures.record_names import record_names
 from analysis.reports.document import Table
 from analysis.reports.pages import Block, Facts, Grid, Heading
 from analysis.reports.quantities import NO_VALUE
@@ -25,6 +26,18 @@ _WIRE_HEADS = (
     say("Accuracy"),
 )
 _WIRE_SHARES = (1.6, 1.6, 1.5, 1.5, 2.2)
+_RECORD_HEADS = (
+    say("Record"),
+    say("In file"),
+    say("What was done"),
+    say("State of the car"),
+    say("What it showed"),
+)
+_STATE = 3
+"""Column of the car's state, which is left out where it is the same for all."""
+
+_RECORD_SHARES = (1.7, 0.9, 2.3, 2.5, 2.1)
+_RECORD_SHARES_ALIKE = (1.7, 0.9, 3.3, 3.6)
 _COMMON = (2, 3, 4)
 """Columns of the wires that are said once where they hold for all."""
 
@@ -34,21 +47,6 @@ _ROLES = {
     Role.REFERENCE: say("reference"),
     Role.GROUND: say("ground"),
     Role.SUPPLY: say("supply"),
-}
-_STEPS = {
-    Step.ZERO: say("zero"),
-    Step.CHECK: say("check"),
-    Step.GROUND: say("ground"),
-    Step.REFERENCE: say("reference"),
-    Step.WIGGLE: say("wiggle"),
-    Step.SWEEP: say("sweep"),
-    Step.HOLD: say("hold"),
-    Step.ROAD: say("road"),
-    Step.TAP: say("tap"),
-    Step.HEAT: say("heat"),
-    Step.COLD: say("cold"),
-    Step.WET: say("wet"),
-    Step.UNPLUGGED: say("unplugged"),
 }
 
 
@@ -71,7 +69,7 @@ def how_measured(subject: Subject) -> Iterator[Block]:
     if capture.records:
         outcomes = {item.record: item.text for item in subject.findings.record_outcomes}
         yield Heading(say("What was done in each record"))
-        yield _records(capture.records, outcomes)
+        yield _records(capture, outcomes)
 
 
 def _wires(capture: Capture) -> tuple[tuple[tuple[str, str], ...], Grid | None]:
@@ -115,22 +113,23 @@ def _accuracy(channel: Channel) -> str:
     )
 
 
-def _records(records: Sequence[Record], outcomes: Mapping[str, str]) -> Grid:
+def _records(capture: Capture, outcomes: Mapping[str, str]) -> Grid:
     """What was done in each record, and what it showed; the car's state where it changed."""
-    rows = [_record(item, outcomes.get(item.name, "–")) for item in records]
-    heads = (say("Record"), say("What was done"), say("State of the car"), say("What it showed"))
-    if len({row[2] for row in rows}) == 1:
-        rows = [(row[0], row[1], row[3]) for row in rows]
-        return Grid(Table((heads[0], heads[1], heads[3]), tuple(rows)), (0.8, 4.4, 4.0))
-    return Grid(Table(heads, tuple(rows)), (0.8, 2.8, 3.2, 2.6))
+    names = record_names(capture)
+    rows = [_record(names[item.name], item, outcomes.get(item.name, NO_VALUE)) for item in capture.records]
+    if len({row[_STATE] for row in rows}) > 1:
+        return Grid(Table(_RECORD_HEADS, tuple(rows)), _RECORD_SHARES)
+    heads, *others = (_without_state(row) for row in (_RECORD_HEADS, *rows))
+    return Grid(Table(heads, tuple(others)), _RECORD_SHARES_ALIKE)
 
 
-def _record(record: Record, outcome: str) -> tuple[str, ...]:
-    step = _STEPS.get(record.step, "") if record.step is not None else ""
-    label = record.label.strip()
-    repeated = record.step is not None and label.lower().startswith(record.step.value)
-    done = label if repeated else joined([step, label], ": ")
-    return (record.name, done or "–", _state(record) or "–", outcome)
+def _without_state(row: tuple[str, ...]) -> tuple[str, ...]:
+    return (*row[:_STATE], *row[_STATE + 1 :])
+
+
+def _record(name: str, record: Record, outcome: str) -> tuple[str, ...]:
+    """Its name here and in the file, so that whoever opens the file finds it."""
+    return (name, record.name, record.label.strip() or NO_VALUE, _state(record) or NO_VALUE, outcome)
 
 
 def _state(record: Record) -> str:

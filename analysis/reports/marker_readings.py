@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from analysis.captures.model import Channel, Role
+from analysis.captures.record_names import the_record
 from analysis.control_unit.drop import drop_at
 from analysis.reports.confidence import place_words
 from analysis.reports.document import Table
@@ -155,10 +156,10 @@ def _volts(item: Reading) -> str:
 def _where(marker: Marker) -> Wording:
     if isinstance(marker, PointMarker):
         time = number(marker.time_s, _TIME_DIGITS)
-        return say("record {record}, {time} s", record=marker.record, time=time)
+        return say("{record}, {time} s", record=the_record(marker.record), time=time)
     if isinstance(marker, SpanMarker):
         start, stop = (number(edge, _TIME_DIGITS) for edge in (marker.time.start, marker.time.stop))
-        return say("record {record}, {start} to {stop} s", record=marker.record, start=start, stop=stop)
+        return say("{record}, {start} to {stop} s", record=the_record(marker.record), start=start, stop=stop)
     return travel(marker.travel)
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
 
 from analysis.intervals import Interval
 from analysis.signals.facts import TrackSurvey
@@ -109,21 +108,6 @@ A_CROSSING = say(
 def crossings(count: int) -> Wording:
     """``"1 crossing"``, ``"11 crossings"``."""
     return plural("{count} crossing", "{count} crossings", count=count)
-
-
-def names(items: Sequence[str]) -> str:
-    """Record names in a row, runs of three and more shortened: ``"001–004, 007"``.
-
-    A dash where there is none. Names that are no numbers stand as they are.
-    """
-    runs: list[list[str]] = []
-    for item in items:
-        if runs and item.isdecimal() and runs[-1][-1].isdecimal() and int(item) == int(runs[-1][-1]) + 1:
-            runs[-1].append(item)
-        else:
-            runs.append([item])
-    texts = (f"{run[0]}–{run[-1]}" if len(run) > 2 else ", ".join(run) for run in runs)
-    return ", ".join(texts) or NO_VALUE
 
 
 def _with_unit(text: str, unit: str) -> str:

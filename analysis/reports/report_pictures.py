@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from analysis.captures.model import Role
+from analysis.captures.record_names import the_record
 from analysis.diagnosis.findings import VerdictCode
 from analysis.reports import track_picture
 from analysis.reports.drawing import WIDTH
@@ -139,15 +140,15 @@ def _trace(subject: Subject, column: bool) -> Picture | None:
         return None
     if moment.band is not None:
         caption = say(
-            "The signal while the arm passes the place (hatched), record {record}: it should follow the"
+            "The signal while the arm passes the place (hatched), {record}: it should follow the"
             " dashed line.",
-            record=moment.record,
+            record=the_record(moment.record),
         )
     else:
         caption = say(
-            "The deepest disturbance of the {wire}, record {record} at {time_s:.2f} s.{should}",
+            "The deepest disturbance of the {wire}, {record} at {time_s:.2f} s.{should}",
             wire=WIRES[moment.role],
-            record=moment.record,
+            record=the_record(moment.record),
             time_s=moment.time.start,
             should=_should(subject, moment.role),
         )

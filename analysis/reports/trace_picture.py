@@ -8,6 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from analysis.captures.model import Capture, Channel, Record, Role
+from analysis.captures.record_names import the_record
 from analysis.diagnosis.findings import Band, Event, Findings, VerdictCode
 from analysis.intervals import Interval
 from analysis.reports.axes import Axes
@@ -231,10 +232,9 @@ def _legend(axes: Axes, dashed: str) -> list[Mark]:
 
 def _description(moment: Moment, span: Interval) -> str:
     return say(
-        "The {wire} in volts from {start:.2f} to {stop:.2f} s of record {record}, where it breaks up most"
-        " clearly.",
+        "The {wire} in volts from {start:.2f} to {stop:.2f} s of {record}, where it breaks up most clearly.",
         wire=WIRES[moment.role],
         start=span.start,
         stop=span.stop,
-        record=moment.record,
+        record=the_record(moment.record),
     )

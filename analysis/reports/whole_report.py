@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import PurePath
 
 from analysis.captures.known_words import known_word
+from analysis.captures.record_names import called, record_names
 from analysis.reports.customer_page import customer_page
 from analysis.reports.evidence_page import evidence_page
 from analysis.reports.pages import Pages, spoken
@@ -62,7 +63,8 @@ def whole_report(
         continued=language.messages.get(_CONTINUED.text, _CONTINUED.text),
         fingerprint=findings.sha256,
     )
-    said = spoken(made, language.say)
+    names = record_names(subject.capture)
+    said = spoken(made, lambda text: language.say(called(text, names)))
     assert isinstance(said, Pages)
     return said
 

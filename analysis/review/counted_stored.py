@@ -1,8 +1,8 @@
 """Road records that were counted off, as the review's file keeps them under ``road_test``.
 
-Each is ``{"file", "record", "label", "km", "how": [code, {...}], "against": [code, {...}]}``: of sentences
-the codes and values, so that they can be said in another language. ``km`` is absent where it is not known,
-``against`` where nothing speaks against it.
+Each is ``{"file", "record", "label", "number", "km", "how": [code, {...}], "against": [code, {...}]}``: of
+sentences the codes and values, so that they can be said in another language. ``number`` and ``km`` are absent
+where they are not known, ``against`` where nothing speaks against it.
 """
 
 from __future__ import annotations
@@ -37,6 +37,8 @@ def parse_counted(stored: list[Any]) -> Counted:
 
 def _object(file: str, record: CountedRecord) -> dict[str, Any]:
     own: dict[str, Any] = {"file": file, "record": record.record, "label": record.label}
+    if record.number is not None:
+        own["number"] = record.number
     if math.isfinite(record.km):
         own["km"] = record.km
     own["how"] = _sentence(record.how)
@@ -54,9 +56,10 @@ def _sentence(said: Wording) -> list[Any]:
 
 def _record(item: Taken) -> tuple[str, CountedRecord]:
     km = item.number("km", math.nan) if item.holds("km") else math.nan
+    number = int(item.number("number")) if item.holds("number") else None
     against = _said(item.take("against")) if item.holds("against") else NOTHING_AGAINST
     return item.text("file"), CountedRecord(
-        item.text("record"), item.text("label"), km, _said(item.take("how")), against
+        item.text("record"), item.text("label"), km, _said(item.take("how")), against, number
     )
 
 

@@ -10,6 +10,7 @@ from pathlib import Path
 
 from analysis.captures.model import Capture, Role
 from analysis.captures.reading import open_capture
+from analysis.captures.record_names import called, record_names
 from analysis.captures.writing import write_capture
 from analysis.diagnosis.enough import NOTHING_YET, Evidence, evidence_of
 from analysis.diagnosis.examine import examine
@@ -101,7 +102,14 @@ def judge_together(
             return Standing()
         chosen = profile_for(capture, profile)
         findings = examine(capture, profile=chosen, tick=tick)
-        return Standing(evidence_of(capture, findings, chosen), findings)
+        return Standing(_named(evidence_of(capture, findings, chosen), capture), findings)
+
+
+def _named(evidence: Evidence, capture: Capture) -> Evidence:
+    """What is missing, with the records called as they are once the capture is opened."""
+    names = record_names(capture)
+    missing = [replace(item, sentence=called(item.sentence, names)) for item in evidence.missing]
+    return replace(evidence, missing=tuple(missing))
 
 
 def write_together(paths: Sequence[Path], target: Path, title: str, tick: Tick = ignore) -> Path:

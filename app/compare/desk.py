@@ -26,7 +26,6 @@ from app.compare.summary import aligned_words
 from app.jobs import Jobs
 from app.language import said
 from app.review.pointer_reader import Pointed
-from app.words import record_names
 
 if TYPE_CHECKING:
     from app.main_window import Window
@@ -359,8 +358,7 @@ class CompareDesk(QObject):
         self.maker.compare(self.sides[0], self.sides[1], self.relation)
 
     def _take(self, comparison: Comparison | None) -> None:
-        one, two = (record_names(side.capture) if side.capture is not None else {} for side in self.sides)
-        self.page.numbers.show_comparison(comparison, self._waiting_for(), (one, two))
+        self.page.numbers.show_comparison(comparison, self._waiting_for())
         if comparison is not None:
             self.page.summary.show_comparison(comparison)
         else:

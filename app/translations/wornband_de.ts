@@ -1249,19 +1249,9 @@
         <translation>nicht gemessen</translation>
     </message>
     <message>
-        <source>record {record}: {result}</source>
-        <extracomment>app/views/numbers_table.py</extracomment>
-        <translation>Aufzeichnung {record}: {result}</translation>
-    </message>
-    <message>
         <source>More than its uncertainty: {said}</source>
         <extracomment>app/views/numbers_table.py</extracomment>
         <translation>Mehr als seine Unsicherheit: {said}</translation>
-    </message>
-    <message>
-        <source>record {record}</source>
-        <extracomment>app/views/numbers_table.py</extracomment>
-        <translation>Aufzeichnung {record}</translation>
     </message>
     <message>
         <source>worst seen</source>
@@ -3485,7 +3475,7 @@
     </message>
     <message>
         <source>road</source>
-        <extracomment>analysis/captures/known_words.py, analysis/reports/how_measured.py</extracomment>
+        <extracomment>analysis/captures/known_words.py</extracomment>
         <translation>Probefahrt</translation>
     </message>
     <message>
@@ -3712,6 +3702,91 @@
         <source>{where} states no {scale_key}; a count is taken as {count} {unit}</source>
         <extracomment>analysis/captures/reading.py</extracomment>
         <translation>{where} nennt kein {scale_key}; ein Zählschritt gilt als {count} {unit}</translation>
+    </message>
+    <message>
+        <source>Zero</source>
+        <extracomment>analysis/captures/record_names.py</extracomment>
+        <translation>Nullmessung</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <extracomment>analysis/captures/record_names.py, analysis/reports/findings_report.py</extracomment>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Ground</source>
+        <extracomment>analysis/captures/record_names.py</extracomment>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Reference</source>
+        <extracomment>analysis/captures/record_names.py, analysis/diagnosis/checks.py</extracomment>
+        <translation>Bezugsspannung</translation>
+    </message>
+    <message>
+        <source>Wiggle</source>
+        <extracomment>analysis/captures/record_names.py</extracomment>
+        <translation>Wackelprobe</translation>
+    </message>
+    <message>
+        <source>Sweep</source>
+        <extracomment>analysis/captures/record_names.py</extracomment>
+        <translation>Durchlauf</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <extracomment>analysis/captures/record_names.py</extracomment>
+        <translation>Halten</translation>
+    </message>
+    <message>
+        <source>Road</source>
+        <extracomment>analysis/captures/record_names.py</extracomment>
+        <translation>Probefahrt</translation>
+    </message>
+    <message>
+        <source>Tap</source>
+        <extracomment>analysis/captures/record_names.py</extracomment>
+        <translation>Klopfen</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <extracomment>analysis/captures/record_names.py</extracomment>
+        <translation>Wärme</translation>
+    </message>
+    <message>
+        <source>Cold</source>
+        <extracomment>analysis/captures/record_names.py</extracomment>
+        <translation>Kälte</translation>
+    </message>
+    <message>
+        <source>Wet</source>
+        <extracomment>analysis/captures/record_names.py</extracomment>
+        <translation>Nässe</translation>
+    </message>
+    <message>
+        <source>Unplugged</source>
+        <extracomment>analysis/captures/record_names.py</extracomment>
+        <translation>Abgesteckt</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <extracomment>analysis/captures/record_names.py, analysis/reports/findings_report.py, analysis/reports/how_measured.py</extracomment>
+        <translation>Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>record {record}</source>
+        <extracomment>analysis/captures/record_names.py</extracomment>
+        <translation>Aufzeichnung {record}</translation>
+    </message>
+    <message>
+        <source>Record {record}</source>
+        <extracomment>analysis/captures/record_names.py</extracomment>
+        <translation>Aufzeichnung {record}</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <extracomment>analysis/captures/record_names.py, analysis/reports/findings_report.py</extracomment>
+        <translation>alle</translation>
     </message>
     <message>
         <source>there is no such folder to write to</source>
@@ -4149,14 +4224,14 @@
         <translation>Beide Seiten sind dieselbe Messung.</translation>
     </message>
     <message>
-        <source>all records</source>
-        <extracomment>analysis/comparison/compare.py</extracomment>
-        <translation>alle Aufzeichnungen</translation>
-    </message>
-    <message>
         <source>Only part of a capture is compared: {records}; verdicts and confidence are of the whole.</source>
         <extracomment>analysis/comparison/compare.py</extracomment>
         <translation>Verglichen wird nur ein Teil einer Messung: {records}; Befund und Sicherheit gelten für das Ganze.</translation>
+    </message>
+    <message>
+        <source>all records</source>
+        <extracomment>analysis/comparison/compare.py</extracomment>
+        <translation>alle Aufzeichnungen</translation>
     </message>
     <message>
         <source>limit and time of Honda Civic FC, trouble code P2135 (9.02 % for 0.5 s), published for the two tracks of a throttle; the same time before a code in HUMMER H2 2009, C0625/C0630. For two corners of an axle no figure is published: take the maker's</source>
@@ -4579,9 +4654,9 @@
         <translation>den Zähler berichtigen</translation>
     </message>
     <message>
-        <source>record {record} has a sample every {sample_ms:.3g} ms, and the control unit reads every {reading_ms:.3g} ms</source>
+        <source>the record has a sample every {sample_ms:.3g} ms, and the control unit reads every {reading_ms:.3g} ms</source>
         <extracomment>analysis/control_unit/replay.py</extracomment>
-        <translation>Aufzeichnung {record} hat alle {sample_ms:.3g} ms einen Messwert, das Steuergerät liest alle {reading_ms:.3g} ms</translation>
+        <translation>die Aufzeichnung hat alle {sample_ms:.3g} ms einen Messwert, das Steuergerät liest alle {reading_ms:.3g} ms</translation>
     </message>
     <message>
         <source>choose a control unit that reads no faster than the record</source>
@@ -4767,11 +4842,6 @@
         <source>Sensor ground</source>
         <extracomment>analysis/diagnosis/checks.py, analysis/diagnosis/evidence.py</extracomment>
         <translation>Sensormasse</translation>
-    </message>
-    <message>
-        <source>Reference</source>
-        <extracomment>analysis/diagnosis/checks.py</extracomment>
-        <translation>Bezugsspannung</translation>
     </message>
     <message>
         <source>Ground, steadiness</source>
@@ -5562,11 +5632,6 @@
         <source>say which channel is the signal, or record the signal wire</source>
         <extracomment>analysis/diagnosis/examine.py</extracomment>
         <translation>angeben, welcher Kanal das Signal ist, oder die Signalleitung aufzeichnen</translation>
-    </message>
-    <message>
-        <source>Record {record}: {action}.</source>
-        <extracomment>analysis/diagnosis/findings.py</extracomment>
-        <translation>Aufzeichnung {record}: {action}.</translation>
     </message>
     <message>
         <source>left out where there are points</source>
@@ -6399,9 +6464,14 @@
         <translation>mindestens eine wählen</translation>
     </message>
     <message>
-        <source>Recorded, not modelled: in record {record} ({label}, {duration_s:.0f} s) the arm was in the band {share} of the time and came into it {visits:d} times, every return counted, with {events:d} disturbances there.</source>
+        <source>{duration_s:.0f} s</source>
         <extracomment>analysis/exposure/from_record.py</extracomment>
-        <translation>Aufgezeichnet, nicht berechnet: In Aufzeichnung {record} ({label}, {duration_s:.0f} s) war der Hebel {share} der Zeit in der Zone und kam {visits:d}-mal hinein, jede Rückkehr mitgezählt, mit {events:d} Störungen dort.</translation>
+        <translation>{duration_s:.0f} s</translation>
+    </message>
+    <message>
+        <source>Recorded, not modelled ({record}): the arm was in the band {share} of the time and came into it {visits:d} times, every return counted, with {events:d} disturbances there.</source>
+        <extracomment>analysis/exposure/from_record.py</extracomment>
+        <translation>Aufgezeichnet, nicht berechnet ({record}): Der Hebel war {share} der Zeit in der Zone und kam {visits:d}-mal hinein, jede Rückkehr mitgezählt, mit {events:d} Störungen dort.</translation>
     </message>
     <message>
         <source>Left out: roll and pitch, braking, a load that shifts, levelling while driving, potholes and kerbs, and the stops of the suspension.</source>
@@ -6544,16 +6614,6 @@
         <translation>keine Aufzeichnung einer Fahrt</translation>
     </message>
     <message>
-        <source>Record {record} ({label})</source>
-        <extracomment>analysis/exposure/road_test.py</extracomment>
-        <translation>Aufzeichnung {record} ({label})</translation>
-    </message>
-    <message>
-        <source>Record {record}</source>
-        <extracomment>analysis/exposure/road_test.py</extracomment>
-        <translation>Aufzeichnung {record}</translation>
-    </message>
-    <message>
         <source>{name}: does not count, {why}</source>
         <extracomment>analysis/exposure/road_test.py</extracomment>
         <translation>{name}: zählt nicht, {why}</translation>
@@ -6634,9 +6694,9 @@
         <translation>Kurve</translation>
     </message>
     <message>
-        <source>while it stood: on record {records}</source>
+        <source>while it stood ({records})</source>
         <extracomment>analysis/exposure/words.py</extracomment>
-        <translation>im Stillstand: aus Aufzeichnung {records}</translation>
+        <translation>im Stillstand ({records})</translation>
     </message>
     <message>
         <source>while it stood: taken as while it moved, for no record was held there</source>
@@ -8329,11 +8389,6 @@
         <translation>nicht gemessen</translation>
     </message>
     <message>
-        <source>record {record}</source>
-        <extracomment>analysis/reports/comparison_report.py</extracomment>
-        <translation>Aufzeichnung {record}</translation>
-    </message>
-    <message>
         <source>travel counted from the other end</source>
         <extracomment>analysis/reports/comparison_report.py</extracomment>
         <translation>Weg vom anderen Ende gezählt</translation>
@@ -9364,11 +9419,6 @@
         <translation>Größter</translation>
     </message>
     <message>
-        <source>Record</source>
-        <extracomment>analysis/reports/findings_report.py, analysis/reports/how_measured.py</extracomment>
-        <translation>Aufzeichnung</translation>
-    </message>
-    <message>
         <source>{confidence}, watch</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
         <translation>{confidence}, beobachten</translation>
@@ -9394,11 +9444,6 @@
         <translation>Ergebnis</translation>
     </message>
     <message>
-        <source>Check</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation>Prüfung</translation>
-    </message>
-    <message>
         <source>Allowed</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
         <translation>Zulässig</translation>
@@ -9417,11 +9462,6 @@
         <source>not stated</source>
         <extracomment>analysis/reports/findings_report.py</extracomment>
         <translation>nicht angegeben</translation>
-    </message>
-    <message>
-        <source>all</source>
-        <extracomment>analysis/reports/findings_report.py</extracomment>
-        <translation>alle</translation>
     </message>
     <message>
         <source>Checks</source>
@@ -9499,59 +9539,24 @@
         <translation>Genauigkeit</translation>
     </message>
     <message>
-        <source>zero</source>
+        <source>In file</source>
         <extracomment>analysis/reports/how_measured.py</extracomment>
-        <translation>Nullmessung</translation>
+        <translation>In Datei</translation>
     </message>
     <message>
-        <source>check</source>
+        <source>What was done</source>
         <extracomment>analysis/reports/how_measured.py</extracomment>
-        <translation>Prüfung</translation>
-    </message>
-    <message>
-        <source>wiggle</source>
-        <extracomment>analysis/reports/how_measured.py</extracomment>
-        <translation>Wackelprobe</translation>
-    </message>
-    <message>
-        <source>sweep</source>
-        <extracomment>analysis/reports/how_measured.py</extracomment>
-        <translation>Durchlauf</translation>
-    </message>
-    <message>
-        <source>hold</source>
-        <extracomment>analysis/reports/how_measured.py</extracomment>
-        <translation>Halten</translation>
-    </message>
-    <message>
-        <source>tap</source>
-        <extracomment>analysis/reports/how_measured.py</extracomment>
-        <translation>Klopfen</translation>
-    </message>
-    <message>
-        <source>heat</source>
-        <extracomment>analysis/reports/how_measured.py</extracomment>
-        <translation>Wärme</translation>
-    </message>
-    <message>
-        <source>cold</source>
-        <extracomment>analysis/reports/how_measured.py</extracomment>
-        <translation>Kälte</translation>
-    </message>
-    <message>
-        <source>wet</source>
-        <extracomment>analysis/reports/how_measured.py</extracomment>
-        <translation>Nässe</translation>
-    </message>
-    <message>
-        <source>unplugged</source>
-        <extracomment>analysis/reports/how_measured.py</extracomment>
-        <translation>abgesteckt</translation>
+        <translation>Was getan wurde</translation>
     </message>
     <message>
         <source>State of the car</source>
         <extracomment>analysis/reports/how_measured.py</extracomment>
         <translation>Zustand des Fahrzeugs</translation>
+    </message>
+    <message>
+        <source>What it showed</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>Was es zeigte</translation>
     </message>
     <message>
         <source>Load</source>
@@ -9579,19 +9584,14 @@
         <translation>±({gain_percent:g} % + {offset_mv:g} mV), angegeben</translation>
     </message>
     <message>
-        <source>What was done</source>
-        <extracomment>analysis/reports/how_measured.py</extracomment>
-        <translation>Was getan wurde</translation>
-    </message>
-    <message>
-        <source>What it showed</source>
-        <extracomment>analysis/reports/how_measured.py</extracomment>
-        <translation>Was es zeigte</translation>
-    </message>
-    <message>
         <source>plugged in</source>
         <extracomment>analysis/reports/how_measured.py</extracomment>
         <translation>angesteckt</translation>
+    </message>
+    <message>
+        <source>unplugged</source>
+        <extracomment>analysis/reports/how_measured.py</extracomment>
+        <translation>abgesteckt</translation>
     </message>
     <message>
         <source>ignition {value}</source>
@@ -9674,14 +9674,14 @@
         <translation>Aussetzer bei {noisy} von {passes}; {confidence}</translation>
     </message>
     <message>
-        <source>record {record}, {time} s</source>
+        <source>{record}, {time} s</source>
         <extracomment>analysis/reports/marker_readings.py</extracomment>
-        <translation>Aufzeichnung {record}, {time} s</translation>
+        <translation>{record}, {time} s</translation>
     </message>
     <message>
-        <source>record {record}, {start} to {stop} s</source>
+        <source>{record}, {start} to {stop} s</source>
         <extracomment>analysis/reports/marker_readings.py</extracomment>
-        <translation>Aufzeichnung {record}, {start} bis {stop} s</translation>
+        <translation>{record}, {start} bis {stop} s</translation>
     </message>
     <message>
         <source>{quantity} (uncertainty unknown)</source>
@@ -9779,14 +9779,14 @@
         <translation> Es sollte der gestrichelten Linie folgen.</translation>
     </message>
     <message>
-        <source>The signal while the arm passes the place (hatched), record {record}: it should follow the dashed line.</source>
+        <source>The signal while the arm passes the place (hatched), {record}: it should follow the dashed line.</source>
         <extracomment>analysis/reports/report_pictures.py</extracomment>
-        <translation>Das Signal, während der Schleifer über die Stelle fährt (schraffiert), Aufzeichnung {record}: Es sollte der gestrichelten Linie folgen.</translation>
+        <translation>Das Signal, während der Schleifer über die Stelle fährt (schraffiert), {record}: Es sollte der gestrichelten Linie folgen.</translation>
     </message>
     <message>
-        <source>The deepest disturbance of the {wire}, record {record} at {time_s:.2f} s.{should}</source>
+        <source>The deepest disturbance of the {wire}, {record} at {time_s:.2f} s.{should}</source>
         <extracomment>analysis/reports/report_pictures.py</extracomment>
-        <translation>Die tiefste Störung ({wire}), Aufzeichnung {record} bei {time_s:.2f} s.{should}</translation>
+        <translation>Die tiefste Störung ({wire}), {record} bei {time_s:.2f} s.{should}</translation>
     </message>
     <message>
         <source>without a date</source>
@@ -9974,9 +9974,9 @@
         <translation>gemessen</translation>
     </message>
     <message>
-        <source>The {wire} in volts from {start:.2f} to {stop:.2f} s of record {record}, where it breaks up most clearly.</source>
+        <source>The {wire} in volts from {start:.2f} to {stop:.2f} s of {record}, where it breaks up most clearly.</source>
         <extracomment>analysis/reports/trace_picture.py</extracomment>
-        <translation>{wire} in Volt von {start:.2f} bis {stop:.2f} s der Aufzeichnung {record}, wo die Aussetzer am deutlichsten sind.</translation>
+        <translation>{wire} in Volt von {start:.2f} bis {stop:.2f} s ({record}), wo die Aussetzer am deutlichsten sind.</translation>
     </message>
     <message>
         <source>travel, %</source>
@@ -12784,66 +12784,6 @@
         <source>Supply</source>
         <extracomment>app/words.py</extracomment>
         <translation>Versorgung</translation>
-    </message>
-    <message>
-        <source>Zero</source>
-        <extracomment>app/words.py</extracomment>
-        <translation>Null</translation>
-    </message>
-    <message>
-        <source>Check</source>
-        <extracomment>app/words.py</extracomment>
-        <translation>Prüfung</translation>
-    </message>
-    <message>
-        <source>Wiggle</source>
-        <extracomment>app/words.py</extracomment>
-        <translation>Wackelprobe</translation>
-    </message>
-    <message>
-        <source>Sweep</source>
-        <extracomment>app/words.py</extracomment>
-        <translation>Durchlauf</translation>
-    </message>
-    <message>
-        <source>Hold</source>
-        <extracomment>app/words.py</extracomment>
-        <translation>Halten</translation>
-    </message>
-    <message>
-        <source>Road</source>
-        <extracomment>app/words.py</extracomment>
-        <translation>Probefahrt</translation>
-    </message>
-    <message>
-        <source>Tap</source>
-        <extracomment>app/words.py</extracomment>
-        <translation>Klopfen</translation>
-    </message>
-    <message>
-        <source>Heat</source>
-        <extracomment>app/words.py</extracomment>
-        <translation>Wärme</translation>
-    </message>
-    <message>
-        <source>Cold</source>
-        <extracomment>app/words.py</extracomment>
-        <translation>Kälte</translation>
-    </message>
-    <message>
-        <source>Wet</source>
-        <extracomment>app/words.py</extracomment>
-        <translation>Nässe</translation>
-    </message>
-    <message>
-        <source>Unplugged</source>
-        <extracomment>app/words.py</extracomment>
-        <translation>Abgesteckt</translation>
-    </message>
-    <message>
-        <source>Record</source>
-        <extracomment>app/words.py</extracomment>
-        <translation>Aufzeichnung</translation>
     </message>
     <message>
         <source>drop</source>

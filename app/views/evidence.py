@@ -11,7 +11,6 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLayout, QScrollArea,
 
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Band, Findings, Result, State, Statement, VerdictCode
-from analysis.reports.called import called
 from analysis.reports.checks import check_sentence, is_judged, state_name
 from analysis.reports.confidence import in_words
 from analysis.reports.contrary import contrary_line, told_in_order
@@ -32,7 +31,7 @@ from app.views.pane import Pane
 from app.views.press_row import PressRow, text_line
 from app.views.tab_order import in_turn, stops
 from app.views.tall_enough import TallEnough
-from app.words import record_names
+from app.words import record_names, said_of
 
 _STATES = {
     State.PROVED: ("pass", "good"),
@@ -268,7 +267,7 @@ class EvidenceView(Pane):
             row = self._row("fail", "bad", contrary, pressed=False, bold=True)
             row.setAccessibleName(self.tr("What speaks against the verdict"))
             self._layout.addWidget(row)
-        self._layout.addWidget(text_line(said(verdict.summary)))
+        self._layout.addWidget(text_line(said_of(self._capture, verdict.summary)))
         if verdict.possible_causes:
             causes = self.tr("Possible: {causes}.").format(
                 causes="; ".join(map(said, verdict.possible_causes))
@@ -324,7 +323,9 @@ class EvidenceView(Pane):
         if 0 < len(records) < len(names):
             below.insert(0, ", ".join(records))
         quiet = statement.state is State.NOT_SHOWN
-        row = self._row(mark, tone, said(statement.text), bool(records), quiet=quiet, below=below)
+        row = self._row(
+            mark, tone, said_of(self._capture, statement.text), bool(records), quiet=quiet, below=below
+        )
         told = said(state_name(statement.state))
         if isinstance(row, PressRow):
             row.clicked.connect(partial(self._press_statement, row, statement))
@@ -380,9 +381,8 @@ class EvidenceView(Pane):
     def _advice(self, findings: Findings) -> None:
         if findings.advice:
             self._section(self.tr("What to capture next"))
-        names = record_names(self._capture) if self._capture is not None else {}
         for line in findings.advice:
-            self._layout.addWidget(text_line(f"– {said(called(line, names))}"))
+            self._layout.addWidget(text_line(f"– {said_of(self._capture, line)}"))
 
     def _section(self, title: str) -> None:
         label = text_line(title, f"font-weight: 600; color: {self._palette.quiet};")

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QColor, QFont, QResizeEvent, QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
+from analysis.captures.record_names import called, the_record
 from analysis.comparison.checks import as_compared
 from analysis.comparison.model import FISHER, BandComparison, Change, CheckComparison, Comparison, Relation
 from analysis.comparison.words import change_name
@@ -68,7 +67,6 @@ class NumbersView(Pane):
         self.setAccessibleName(self.tr("Numbers of both, with their difference"))
         self._palette = LIGHT
         self._comparison: Comparison | None = None
-        self._called: tuple[Mapping[str, str], Mapping[str, str]] = ({}, {})
         self.model = QStandardItemModel(self)
         self.table = _Table()
         self.table.setModel(self.model)
@@ -92,12 +90,7 @@ class NumbersView(Pane):
         self.set_content(self.table)
         self.show_empty(self.tr("Open a second capture to see what differs."))
 
-    def show_comparison(
-        self,
-        comparison: Comparison | None,
-        otherwise: str = "",
-        called: tuple[Mapping[str, str], Mapping[str, str]] = ({}, {}),
-    ) -> None:
+    def show_comparison(self, comparison: Comparison | None, otherwise: str = "") -> None:
         """Show the numbers, or why there are none yet.
 
         Parameters
@@ -105,10 +98,8 @@ class NumbersView(Pane):
         comparison : Comparison or None
         otherwise : str
             Why there is none.
-        called : pair of mappings
-            What each side's records are called, by their names in the file.
         """
-        self._comparison, self._called = comparison, called
+        self._comparison = comparison
         self.model.clear()
         if comparison is None:
             self.show_empty(otherwise or self.tr("Open a second capture to see what differs."))
@@ -119,7 +110,7 @@ class NumbersView(Pane):
         for band in comparison.bands:
             self.model.appendRow(self._band_row(band, comparison))
         for check in comparison.checks:
-            self.model.appendRow(self._check_row(check))
+            self.model.appendRow(self._check_row(check, comparison))
         self.table.horizontalHeader().setMinimumSectionSize(_LEAST_COLUMN_PX)
         self._fit_columns()
         self.show_content()
@@ -158,7 +149,7 @@ class NumbersView(Pane):
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""
         self._palette = palette
-        self.show_comparison(self._comparison, self.empty_text, self._called)
+        self.show_comparison(self._comparison, self.empty_text)
 
     def _band_row(self, band: BandComparison, comparison: Comparison) -> list[QStandardItem]:
         texts = (
@@ -177,18 +168,17 @@ class NumbersView(Pane):
         self._tint(row[0], "")
         return row
 
-    def _check_row(self, check: CheckComparison) -> list[QStandardItem]:
+    def _check_row(self, check: CheckComparison, comparison: Comparison) -> list[QStandardItem]:
         sides = as_compared(check)
         texts = (
-            said(check_name(check, self._records_of(0 if check.first is not None else 1))),
+            said(check_name(check, comparison)),
             *(said(check_reading(item)) if item is not None else self.tr("not taken") for item in sides),
             said(difference_text(check)),
             self._beyond(check),
         )
-        record = self.tr("record {record}: {result}")
         limits = [
-            record.format(record=called.get(item.record, item.record), result=said(decision_name(item)))
-            for item, called in zip(sides, self._called, strict=True)
+            f"{said(called(the_record(item.record), side.called))}: {said(decision_name(item))}"
+            for item, side in zip(sides, (comparison.first, comparison.second), strict=True)
             if item is not None
         ]
         limits.append(self.tr("More than its uncertainty: {said}").format(said=said(exceeds_text(check))))
@@ -196,10 +186,6 @@ class NumbersView(Pane):
         if check.exceeds and not check.worst_seen:
             self._tint(row[4], "bad")
         return row
-
-    def _records_of(self, side: int) -> dict[str, str]:
-        record = self.tr("record {record}")
-        return {name: record.format(record=called) for name, called in self._called[side].items()}
 
     def _beyond(self, check: CheckComparison) -> str:
         """The answer in a word; the tip has all of it."""

@@ -6,6 +6,7 @@ from dataclasses import dataclass, field, fields, is_dataclass, replace
 from enum import Enum
 
 from analysis.captures.model import Capture
+from analysis.captures.record_names import Names, called, record_names
 from analysis.control_unit.debounce import ContinuousTimer, Debounce, UpDownCounter
 from analysis.control_unit.rules import ControlUnit
 from analysis.diagnosis.findings import Band, Findings
@@ -85,6 +86,8 @@ class Shown:
         Which heights the captured travel reached.
     codes : tuple of str
         Fault codes that the job names.
+    names : mapping of str to Wording
+        What the records are called.
     """
 
     choices: Choices
@@ -92,6 +95,7 @@ class Shown:
     records: tuple[RoadRecord, ...]
     tested: str = ""
     codes: tuple[str, ...] = ()
+    names: Names = field(default_factory=dict)
 
     @property
     def against(self) -> str:
@@ -115,7 +119,8 @@ class Shown:
             Part.RECORDED: tuple(item.words for item in self.records),
             Part.BASIS: (caveats([exposure], left_out=False),),  # that stands beside the picture
         }
-        return {part: texts for part, texts in told.items() if any(texts)}
+        named = {part: tuple(called(text, self.names) for text in texts) for part, texts in told.items()}
+        return {part: texts for part, texts in named.items() if any(texts)}
 
 
 def first_choices(profile: SensorProfile) -> Choices:
@@ -211,7 +216,9 @@ def shown(
     contact = contact or measure_contact(capture, findings, band, choices.unit)
     made = picture(choices.heights, band.travel, contact, choices.unit, choices.road, minutes=choices.minutes)
     records = road_records(capture, findings, band, choices.heights)
-    return Shown(choices, made, records, tested_place(findings.coverage, choices.heights), codes)
+    return Shown(
+        choices, made, records, tested_place(findings.coverage, choices.heights), codes, record_names(capture)
+    )
 
 
 def debounce_of(counts: bool, hold_s: float, up: int, down: int, limit: int) -> Debounce:

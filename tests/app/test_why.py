@@ -287,7 +287,7 @@ def test_road_records_of_captures_after_the_repair_fill_in_what_was_driven(
     review.why.count_records([Path("after.h5"), Path("bounced.h5"), Path("worn.h5")])
     qtbot.waitUntil(lambda: why.proof.driven.value() == 7.5)
     told = why.proof.counted.text()
-    assert "after.h5: Record" in told
+    assert "after.h5: Road (round the block): 7.50 km" in told
     assert "7.50 km, as the record states" in told
     assert "bounced.h5: Record" in told
     assert "does not count" in told

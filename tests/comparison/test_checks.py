@@ -128,8 +128,8 @@ def test_where_the_sign_is_chance_the_sizes_stand_that_are_subtracted() -> None:
     assert second is not None
     assert (first.value, second.value) == (0.0049, 0.0073)
     assert found.difference == pytest.approx(second.value - first.value)
-    assert str(check_name(found)).endswith(", in size")
+    assert str(check_name(found, compare(side(), side()))).endswith(", in size")
     plain = _one(_check(-0.0049, 0.004), _check(0.0073, 0.004))
     assert as_compared(plain) == (plain.first, plain.second)
     assert plain.difference == pytest.approx(0.0122)
-    assert not str(check_name(plain)).endswith(", in size")
+    assert not str(check_name(plain, compare(side(), side()))).endswith(", in size")

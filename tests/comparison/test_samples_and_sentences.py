@@ -16,6 +16,7 @@ from analysis.diagnosis.serialise import json_line
 from analysis.reports.comparison_report import comparison_report
 from analysis.wording import Language, Wording
 from app.errands.text_report import report_text
+from app.reporting.languages import report_language
 from tests.comparison.examples import (
     AFTER,
     AXLE,
@@ -210,7 +211,11 @@ def test_the_text_shows_the_sentence_the_counts_the_test_and_every_reading() -> 
 def test_what_one_record_shows_is_not_taken_for_the_whole() -> None:
     one = Side(sample(BEFORE).capture, sample(BEFORE).findings, record="004")
     found = compare(one, sample(AFTER))
-    assert any("Only part of a capture is compared" in item for item in found.cautions)
+    (told,) = [item for item in found.cautions if "Only part of a capture is compared" in item]
+    assert told.startswith("Only part of a capture is compared: Sweep 1, all records;")
+    german = report_language("de").say(told)
+    assert german.startswith("Verglichen wird nur ein Teil einer Messung: Durchlauf 1, alle Aufzeichnungen;")
+    assert "Sweep 1" in report_text(comparison_report(found), "a - b")
 
 
 def test_two_corners_in_one_capture_are_compared_with_each_other() -> None:

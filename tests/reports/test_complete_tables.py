@@ -12,6 +12,7 @@ from typing import Any
 
 import pytest
 
+from analysis.captures import record_names
 from analysis.captures.model import Role, Step
 from analysis.comparison import pairing
 from analysis.comparison import words as comparison_words
@@ -63,7 +64,7 @@ TABLES: list[tuple[Mapping[Any, object], Any]] = [
     (checks._RESULTS, Result),
     (checks._STATES, State),
     (how_measured._ROLES, Role),
-    (how_measured._STEPS, Step),
+    (record_names.STEP_NAMES, Step),
     (marker_readings._ROLES, Role),
     (technicians_part._CHOICES, Choice),
     (customer_page._CLOSING_NAMES, set(CLOSING)),

@@ -286,20 +286,6 @@ def test_gaps_part_the_travel_and_what_was_crossed_seldom_is_named() -> None:
     )
 
 
-@pytest.mark.parametrize(
-    ("items", "text"),
-    [
-        ((), "–"),
-        (("001",), "001"),
-        (("001", "002"), "001, 002"),
-        (("001", "002", "003", "007"), "001–003, 007"),
-        (("004", "a", "005"), "004, a, 005"),
-    ],
-)
-def test_runs_of_records_are_shortened(items: tuple[str, ...], text: str) -> None:
-    assert quantities.names(items) == text
-
-
 def test_the_subject_leaves_out_what_the_capture_does_not_say() -> None:
     assert subject(replace(CAPTURE, attributes={"vehicle": " ", "job": "W1041"})) == (("Job", "W1041"),)
 

@@ -39,7 +39,7 @@ UNIT = ControlUnit(
 )
 DISTURBED = SAID["disturbed"](events=4)
 COUNTED = (
-    ("after.h5", CountedRecord("007", "by the lake", 12.5, SAID["stated"](), NOTHING_AGAINST)),
+    ("after.h5", CountedRecord("007", "by the lake", 12.5, SAID["stated"](), NOTHING_AGAINST, 1)),
     ("after.h5", CountedRecord("008", "", 3.0, SAID["stated_speed"](time_s=180.0, speed=60.0), DISTURBED)),
     ("bounced.h5", CountedRecord("007", "", math.nan, SAID["not_known"](), SAID["no_distance"]())),
     ("bench.h5", no_road()),
@@ -81,6 +81,7 @@ def test_counted_records_come_back_with_sentences_that_other_languages_can_say()
     for (_, before), (_, after) in zip(COUNTED, test.counted, strict=True):
         assert after.how.template == before.how.template
         assert after.how.values == before.how.values
+    assert test.counted[0][1].words == "Road 1 (by the lake): 12.50 km, as the record states"
     assert (
         test.counted[1][1].words
         == "Record 008: does not count, the signal was disturbed in the band, 4 times"

@@ -67,7 +67,7 @@ def test_the_sources_hold_texts_of_every_kind() -> None:
     assert found[ANALYSIS, "Ride-height sensor, 5 V"].endswith("ride-height.toml")
     assert found["actions", "Open a capture"] == "app/actions.py"
     assert found["TraceView", "Trace"] == "app/views/trace.py"
-    assert found["words", "Sweep"] == "app/words.py"
+    assert found["words", "Signal"] == "app/words.py"
 
 
 def test_fields_are_told_from_the_words_around_them() -> None:

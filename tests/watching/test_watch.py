@@ -146,3 +146,11 @@ def test_another_profile_judges_what_was_gathered_anew(tmp_path: Path) -> None:
     assert other.standing.findings is not None
     assert other.standing.findings.profile != watch.standing.findings.profile
     assert with_profile(watch, "no such profile").failures
+
+
+def test_what_is_to_be_measured_again_is_called_by_its_step(tmp_path: Path) -> None:
+    samples = Path(__file__).resolve().parents[2] / "sample_captures"
+    standing = judge_together([samples / "W1091-front-right-height.h5"], "a")
+    assert standing.evidence.next.sentence == "Sweep 1: put the probe back and repeat."
+    assert standing.findings is not None
+    assert standing.findings.advice[0] == "Record 004: put the probe back and repeat."
