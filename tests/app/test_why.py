@@ -289,8 +289,7 @@ def test_road_records_of_captures_after_the_repair_fill_in_what_was_driven(
     told = why.proof.counted.text()
     assert "after.h5: Road (round the block): 7.50 km" in told
     assert "7.50 km, as the record states" in told
-    assert "bounced.h5: Record" in told
-    assert "does not count" in told
+    assert "bounced.h5: Road (bounced): does not count" in told
     assert "worn.h5: no record was taken on a road" in told
     assert "Driven so far without a fault: 7.5 km" in why.proof.words.text()
     why.proof.driven.setValue(8.0)  # what was counted can be typed over, and undone
