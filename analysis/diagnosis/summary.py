@@ -104,11 +104,15 @@ def record_outcomes(seen: Seen) -> tuple[RecordOutcome, ...]:
     for item in seen.studies.every:
         made = _outcome(seen, item)
         known = lines.get(made.record)
-        if known is None or (known.result is Result.PASS and made.result is not Result.PASS):
+        if known is None or _WORSE.index(made.result) > _WORSE.index(known.result):
             lines[made.record] = made
     lines |= {item.name: zero_outcome(item) for item in zeros_of(seen.studies)}
     order = {item.name: index for index, item in enumerate(seen.studies.capture.records)}
     return tuple(sorted(lines.values(), key=lambda line: order.get(line.record, len(order))))
+
+
+_WORSE = (Result.PASS, Result.CANNOT_TELL, Result.FAIL)
+"""What one span of a record shows is told in its line before what another does."""
 
 
 def _outcome(seen: Seen, item: Study) -> RecordOutcome:
@@ -134,7 +138,32 @@ def _outcome(seen: Seen, item: Study) -> RecordOutcome:
         return RecordOutcome(name, Result.FAIL, say("breaks up"))
     if seen.sure_bands and item.surveys and not item.swept and _restless(item):
         return RecordOutcome(name, Result.FAIL, say("breaks up at rest in the band"))
+    doubt = _doubt(seen, item)
+    if doubt is not None:
+        return RecordOutcome(name, Result.CANNOT_TELL, doubt)
     return RecordOutcome(name, Result.PASS, _quiet_line(seen, item))
+
+
+def _taken_for(item: Study) -> Role | None:
+    """The wire that a record was taken for, where it holds that wire."""
+    roles = (Role.GROUND, Role.REFERENCE, Role.SIGNAL)
+    return next(
+        (role for role in roles if role.value == (item.record.step or "") and role in item.cells.volts), None
+    )
+
+
+def _doubt(seen: Seen, item: Study) -> Wording | None:
+    """What cannot be told of the wire that a record was taken for, by the checks that evidence rests on."""
+    role = _taken_for(item)
+    if role is None or role not in item.steady:
+        return None
+    level = next((check for check in seen.checks if _LEVELS.get(check.code) is role), None)
+    reading = _reading(_middle(item, role))
+    if level is not None and level.record == item.record.name and level.result is Result.CANNOT_TELL:
+        return say("{reading}, too near its limit to tell", reading=reading)
+    if steadiness_check(item, role).result is Result.CANNOT_TELL:
+        return say("{reading}, not shown to hold still", reading=reading)
+    return None
 
 
 def _wrong(seen: Seen, item: Study, *, banded: bool) -> Wording | None:
@@ -207,9 +236,9 @@ def _quiet_line(seen: Seen, item: Study) -> Wording:
                 count=count,
             )
         return plural("{count} stroke, clean", "{count} strokes, clean", count=count)
-    for role in (Role.GROUND, Role.REFERENCE, Role.SIGNAL):
-        if role.value == (item.record.step or "") and role in item.cells.volts:
-            return say("{reading}, steady", reading=_reading(_middle(item, role)))
+    role = _taken_for(item)
+    if role is not None:
+        return say("{reading}, steady", reading=_reading(_middle(item, role)))
     return _BRIEFLY if brief_at_rest_v(seen, [item]) else _STEADY
 
 

@@ -6059,6 +6059,16 @@
         <translation>Aussetzer in Ruhe in der Zone</translation>
     </message>
     <message>
+        <source>{reading}, too near its limit to tell</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>{reading}, zu nah an der Grenze für ein Urteil</translation>
+    </message>
+    <message>
+        <source>{reading}, not shown to hold still</source>
+        <extracomment>analysis/diagnosis/summary.py</extracomment>
+        <translation>{reading}, ob stabil, ist nicht nachgewiesen</translation>
+    </message>
+    <message>
         <source>ground stands at {reading}</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
         <translation>Masse liegt bei {reading}</translation>
@@ -6132,6 +6142,11 @@
         <source>disturbed briefly at most</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
         <translation>höchstens kurz gestört</translation>
+    </message>
+    <message>
+        <source>The probe hung in the air: what it read is not the signal.</source>
+        <extracomment>analysis/diagnosis/unread.py</extracomment>
+        <translation>Die Prüfspitze hing in der Luft: Was sie gemessen hat, ist nicht das Signal.</translation>
     </message>
     <message>
         <source>worn resistive track</source>
@@ -9084,9 +9099,9 @@
         <translation>Nachgewiesen</translation>
     </message>
     <message>
-        <source>Within limits: how probable it is, given the reading and its uncertainty, that the true value keeps its limits. Pass takes 98 in 100 for it, fail 98 in 100 against it; anything between cannot be told. Not judged is a reading that keeps its limits, but leaves out what goes beyond them.</source>
+        <source>Within limits: how probable it is, given the reading and its uncertainty, that the true value keeps its limits. Pass takes 98 in 100 for it, fail 98 in 100 against it; anything between cannot be told. Not judged is a reading that keeps its limits, but leaves out what goes beyond them, and one that is not the wire's.</source>
         <extracomment>analysis/reports/evidence_page.py</extracomment>
-        <translation>In den Grenzen: wie wahrscheinlich es nach Messwert und Unsicherheit ist, dass der wahre Wert seine Grenzen einhält. „In Ordnung“ verlangt 98 von 100 dafür, „nicht in Ordnung“ 98 von 100 dagegen; dazwischen lässt es sich nicht sagen. Nicht bewertet ist ein Messwert, der seine Grenzen einhält, aber auslässt, was über sie hinausgeht.</translation>
+        <translation>In den Grenzen: wie wahrscheinlich es nach Messwert und Unsicherheit ist, dass der wahre Wert seine Grenzen einhält. „In Ordnung“ verlangt 98 von 100 dafür, „nicht in Ordnung“ 98 von 100 dagegen; dazwischen lässt es sich nicht sagen. Nicht bewertet ist ein Messwert, der seine Grenzen einhält, aber auslässt, was über sie hinausgeht, und einer, der nicht von der Leitung stammt.</translation>
     </message>
     <message>
         <source>A limit that names a maker and a model is that maker's published service figure. Where it is another model than this car, it stands in for this car's own, which was not at hand.</source>

@@ -115,3 +115,24 @@ def test_where_half_of_the_travel_was_visited_and_no_fault_found_the_rest_is_ask
 def test_of_a_record_with_a_band_the_band_is_told_rather_than_that_the_tracks_differ_there() -> None:
     outcomes = {item.record: item.text for item in _found("W1083-pedal.h5").record_outcomes}
     assert outcomes["004"] == "breaks up in the band on 6 crossings"
+
+
+@pytest.mark.parametrize("path", sorted(SAMPLES.glob("*.h5")), ids=lambda path: path.stem)
+@pytest.mark.parametrize("role", [Role.GROUND, Role.REFERENCE])
+def test_the_list_of_records_ticks_no_wire_of_which_the_evidence_cannot_tell(path: Path, role: Role) -> None:
+    with open_capture(path) as opened:
+        findings, records = examine(opened.capture), opened.capture.records
+    (stated,) = [item for item in findings.evidence if item.code == f"{role.value}_good"]
+    (own,) = [item for item in records if item.step is not None and item.step.value == role.value]
+    (line,) = [item for item in findings.record_outcomes if item.record == own.name]
+    if stated.state is State.PROVED:
+        assert line.result is Result.PASS
+        assert line.text.endswith(", steady")
+    if stated.state is State.NOT_SHOWN:
+        assert line.result is Result.CANNOT_TELL
+        assert line.text == "5.00 V, not shown to hold still"
+
+
+def test_a_wire_of_which_the_evidence_cannot_tell_is_among_the_samples() -> None:
+    stated = [item for item in _found("W1080-rear-left-height.h5").evidence if item.code == "reference_good"]
+    assert [item.state for item in stated] == [State.NOT_SHOWN]
