@@ -128,6 +128,8 @@ def _compared(first: Check | None, second: Check | None, turned: bool) -> CheckC
 
 
 def _comparable(first: Check, second: Check, turned: bool) -> bool:
+    if first.unread or second.unread:
+        return False
     return first.unit == second.unit and not (turned and first.code in _SIGNAL_CODES - _SIGN_IS_CHANCE)
 
 

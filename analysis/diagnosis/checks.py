@@ -55,6 +55,10 @@ def run_checks(studies: Studies) -> tuple[Check, ...]:
     return tuple(check for make in CHECKS for check in make(studies))
 
 
+SIGNAL_RANGE = "signal_range"
+"""Code of the check of the signal's outermost level."""
+
+
 def _levels(item: Study, role: Role) -> NDArray[np.float64]:
     """Medians of tenths of a record, in volts; empty where the channel holds nothing."""
     mean = item.cells.volts[role].mean
@@ -187,7 +191,7 @@ def _at_rest(item: Study) -> bool:
 
 
 def _signal_range(studies: Studies) -> Iterator[Check]:
-    limit = studies.profile.limit("signal_range")
+    limit = studies.profile.limit(SIGNAL_RANGE)
     for item in studies.every:
         survey = item.surveys.get(Role.SIGNAL)
         if limit is None or survey is None or not survey.motion.truthful.any():
@@ -200,7 +204,7 @@ def _signal_range(studies: Studies) -> Iterator[Check]:
         signal = reading_of(item, Role.SIGNAL, value + studies.feed.ground_v)
         unsure = result_uncertainty((*signal, *feed_of(studies, item, Role.GROUND, sensitivity=-1.0)))
         title = say("Outermost level of the signal while it follows the arm")
-        check = decided("signal_range", title, item.record.name, value, unsure, "V", limit)
+        check = decided(SIGNAL_RANGE, title, item.record.name, value, unsure, "V", limit)
         if item.swept or check.result is not Result.PASS:
             yield replace(check, note=_broken_away(survey.motion, studies.feed, limit))
 

@@ -24,6 +24,7 @@ from analysis.diagnosis.rests import places_of
 from analysis.diagnosis.seen import Seen
 from analysis.diagnosis.studies import Studies, study
 from analysis.diagnosis.summary import MOST_EVENTS, coverage, events, record_outcomes
+from analysis.diagnosis.unread import not_of_the_air
 from analysis.diagnosis.verdict import give_verdict
 from analysis.errors import CaptureError
 from analysis.intervals import Interval
@@ -69,7 +70,7 @@ def examine(
     shares = verdict_probabilities(features, calibration(), impossible=impossible(studies))
     basis = _basis(studies, places, features, shares[VerdictCode.WORN_TRACK])
     bands = reconciled(_bands(studies, places, basis), basis.worn)
-    seen = Seen(studies, problems, run_checks(studies), bands, tuple(places))
+    seen = Seen(studies, problems, not_of_the_air(run_checks(studies), problems), bands, tuple(places))
     evidence = chain_of_evidence(seen)
     listed = events(seen)
     verdict = give_verdict(seen, shares, evidence)

@@ -178,6 +178,7 @@ class Check:
         about, as of an end that the arm did not reach.
     note : str
         What the reading leaves out, in a sentence; empty where it leaves out nothing that a reader must know.
+        Where `unread`, why.
     """
 
     code: str
@@ -192,6 +193,11 @@ class Check:
     title: str = ""
     conformance: float | None = None
     note: str = ""
+
+    @property
+    def unread(self) -> bool:
+        """Whether the reading is not the wire's: no limit judges it, and nothing is compared with it."""
+        return self.result is Result.CANNOT_TELL and self.conformance is None and bool(self.note)
 
 
 @dataclass(frozen=True, slots=True)

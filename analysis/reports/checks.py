@@ -24,13 +24,13 @@ def is_judged(check: Check) -> bool:
     """Whether what was decided is about all that was read.
 
     A reading that keeps its limits only because it leaves something out is no pass; one that breaks them
-    breaks them whatever was left out.
+    breaks them whatever was left out. What was not read from the wire is not judged at all.
     """
-    return check.result is not Result.PASS or not check.note
+    return not check.unread and (check.result is not Result.PASS or not check.note)
 
 
 def decision_name(check: Check) -> Wording:
-    """What was decided, as people say it: the outcome, or "not judged" where that is of a part alone."""
+    """What was decided, as people say it: the outcome, or "not judged" (`is_judged`)."""
     return result_name(check.result) if is_judged(check) else say("not judged")
 
 

@@ -71,7 +71,8 @@ _STATE_HEADS = {State.REFUTED: say("Not as it should be"), State.PROVED: say("Pr
 _SURE = say(
     "Within limits: how probable it is, given the reading and its uncertainty, that the true value keeps its"
     " limits. Pass takes 98 in 100 for it, fail 98 in 100 against it; anything between cannot be told."
-    " Not judged is a reading that keeps its limits, but leaves out what goes beyond them."
+    " Not judged is a reading that keeps its limits, but leaves out what goes beyond them, and one that is"
+    " not the wire's."
 )
 _WHOSE = say(
     "A limit that names a maker and a model is that maker's published service figure. Where it is another"
