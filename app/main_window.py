@@ -15,6 +15,7 @@ from app.captures_menu import CapturesMenu
 from app.colours_menu import ColoursMenu
 from app.compare.specs import COMPARE_SPECS
 from app.drawing import icons
+from app.drawing.spoken import say_drawings
 from app.drawing.theme import Palette, palette_for, style_sheet
 from app.exporting.desk import ExportDesk
 from app.jobs import Jobs
@@ -69,6 +70,7 @@ class Window(QMainWindow, WithRooms):
 
     def __init__(self, tools: Tools, settings: Settings) -> None:
         super().__init__()
+        say_drawings()
         self.settings = settings
         self.tools = tools
         self.jobs = Jobs(self)

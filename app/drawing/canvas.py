@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QGraphicsGridLayout, QGraphicsItem, QGraphicsView,
 
 from app.drawing.axes import QuietAxis
 from app.drawing.gestures import GestureBox
+from app.drawing.spoken import Drawn
 
 _PINCH = Qt.NativeGestureType.ZoomNativeGesture
 
@@ -133,7 +134,7 @@ class _Plot(pg.GraphicsWidget):
         self.setVisible(shown)
 
 
-class Canvas(pg.GraphicsLayoutWidget):
+class Canvas(Drawn, pg.GraphicsLayoutWidget):
     """Plots below each other, whose mouse is read out as intentions.
 
     Signals

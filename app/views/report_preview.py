@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPixmap, QResizeEvent
 from PySide6.QtWidgets import QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
 from app.drawing.curves import draws_curves
+from app.drawing.spoken import DrawnSheet
 from app.reporting.placed import Sheet
 
 _GAP_PX = 12
@@ -19,7 +20,7 @@ def _tr(text: str) -> str:
     return QCoreApplication.translate("report_preview", text)
 
 
-class SheetView(QWidget):
+class SheetView(DrawnSheet, QWidget):
     """One sheet, as wide as there is room."""
 
     def __init__(self, sheet: Sheet, name: str) -> None:

@@ -24,6 +24,7 @@ from analysis.exposure.picture import Exposure, RestExposure
 from analysis.exposure.words import REST_TITLES, may_come
 from analysis.intervals import Interval
 from analysis.vehicle.heights import RestKind
+from app.drawing.spoken import Drawn
 from app.drawing.theme import LIGHT, Palette
 from app.language import said
 
@@ -48,7 +49,7 @@ class _Row:
     at: QPointF
 
 
-class ExposurePicture(QWidget):
+class ExposurePicture(Drawn, QWidget):
     """A row for each height of the vehicle; the band runs through all of them.
 
     Signals

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -26,13 +27,16 @@ from PySide6.QtWidgets import (
 )
 from pytestqt.qtbot import QtBot
 
+from app.drawing.canvas import Canvas
 from app.language import install_language
 from app.main_window import Window
 from app.review.focus import whole
 from app.session import Tools
 from app.settings import MemoryStore, Settings
 from app.views.headline import Headline
+from app.views.report_preview import SheetView
 from app.views.tab_order import stops
+from app.why.picture import ExposurePicture
 from tests.app.conftest import Bench
 from tests.app.real_files import shown
 from tests.app.test_pictures import SCREENS, bench, enter
@@ -135,6 +139,30 @@ def test_the_verdict_and_the_reading_are_said_in_their_words(qtbot: QtBot, revie
     assert face_of(headline).text(QAccessible.Text.Name) == headline.text()
     review.focus.point(2.0)
     qtbot.waitUntil(lambda: "2.0" in face_of(review.readout).text(QAccessible.Text.Name))
+
+
+@pytest.mark.parametrize(
+    ("screen", "kind", "role"),
+    [
+        ("review", Canvas, Role.Chart),
+        ("compared", Canvas, Role.Chart),
+        ("why", ExposurePicture, Role.Chart),
+        ("report", SheetView, Role.Graphic),
+    ],
+)
+def test_what_we_draw_ourselves_is_said_to_be_a_chart_or_a_picture(
+    qtbot: QtBot, spoken: Window, tmp_path: Path, screen: str, kind: type[QWidget], role: QAccessible.Role
+) -> None:
+    page = enter(qtbot, spoken, screen, tmp_path)
+    drawn = [item for item in page.findChildren(kind) if item.isVisible()]
+    assert drawn
+    for item in drawn:
+        face_of(item)
+        gc.collect()  # Qt alone knows of what speaks for a widget
+        assert face_of(item).role() == role
+        assert face_of(item).text(QAccessible.Text.Name)
+    if page is not spoken:
+        page.close()
 
 
 def test_the_overview_is_a_slider_that_says_what_it_shows(review: Window) -> None:
