@@ -151,6 +151,7 @@ def _basis(
         slow=features.slow,
         worn=worn,
         feed_v=studies.feed.whole_travel_v,
+        ground_v=studies.feed.ground_v,
         spots=tuple(FoundSpot(role, place.travel, place.log_odds) for role, place in places),
         pushes=pushes,
     )

@@ -280,6 +280,8 @@ class BandBasis:
         Probability that a track is worn, of the capture as a whole.
     feed_v : float
         Signal volts above ground at 100 % of travel: reference above ground, for a ratiometric sensor.
+    ground_v : float
+        Sensor ground against the recorder's return, for the records that did not watch it.
     spots : tuple of FoundSpot
         All stretches that were looked at as bands, most certain first.
     pushes : mapping of Role to ndarray, shape (n, 3)
@@ -295,6 +297,7 @@ class BandBasis:
     at_rest: float = 0.0
     gathered: float = 0.0
     slow: float = 0.0
+    ground_v: float = 0.0
     spots: tuple[FoundSpot, ...] = ()
     pushes: Mapping[Role, NDArray[np.float64]] = field(default_factory=dict)
 

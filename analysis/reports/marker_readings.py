@@ -6,14 +6,15 @@ from collections.abc import Iterator
 
 from analysis.captures.model import Channel, Role
 from analysis.captures.record_names import the_record
-from analysis.control_unit.drop import drop_at
 from analysis.reports.confidence import place_words
 from analysis.reports.document import Table
 from analysis.reports.pages import Block, Grid, Heading, Paragraph, Style
-from analysis.reports.quantities import NO_VALUE, reading, travel
+from analysis.reports.quantities import NO_VALUE, digits_of, reading, travel
 from analysis.reports.subject import Subject
+from analysis.review.drop import drop_at
 from analysis.review.model import Marker, PointMarker, SpanMarker, TravelSpan
 from analysis.review.readings import MarkerReadings, PointReading, SpanReadings, TravelReadings, readings_of
+from analysis.signals.drop import Drop
 from analysis.signals.measurement import Reading, SpanReading
 from analysis.wording import Wording, joined, number, say
 
@@ -84,19 +85,19 @@ def _brief(marker: Marker, read: MarkerReadings | None, subject: Subject) -> str
 
 
 def _drop(marker: Marker, read: PointReading, subject: Subject) -> Wording | None:
-    """How far the signal dropped or rose, where it did."""
-    signal = {channel.role: one for channel, one in read.channels}.get(Role.SIGNAL)
+    """How far the signal dropped or rose, where it did, or that it cannot be told."""
     record = next((item for item in subject.capture.records if item.name == _record(marker)), None)
-    if signal is None or record is None:
+    drop = drop_at(subject.findings, record, read) if record is not None else None
+    if drop is None:
         return None
-    dropped = drop_at(subject.findings, record, read.time_s, signal.value)
-    if dropped is None:
-        return None
-    # The arm's place is known no better than to hundredths of a volt.
-    drop_v, belongs_v = dropped
-    if drop_v < 0.0:
-        return say("rise {rise_v:.2f} V above {belongs_v:.2f} V", rise_v=-drop_v, belongs_v=belongs_v)
-    return say("drop {drop_v:.2f} V below {belongs_v:.2f} V", drop_v=drop_v, belongs_v=belongs_v)
+    if not isinstance(drop, Drop):
+        return say("drop cannot be told")
+    spread_v = drop.drop.expanded_uncertainty
+    size = reading(abs(drop.drop.value), spread_v, "V")
+    belongs_v = number(drop.belongs.value, digits_of(spread_v))
+    if drop.drop.value < 0.0:
+        return say("rise {size} above {belongs_v} V", size=size, belongs_v=belongs_v)
+    return say("drop {size} below {belongs_v} V", size=size, belongs_v=belongs_v)
 
 
 def _record(marker: Marker) -> str:
@@ -115,6 +116,9 @@ def _rows(marker: Marker, subject: Subject) -> Iterator[tuple[str, str, str, str
         return
     for place, (channel, text) in enumerate(_texts(read)):
         yield (name, _where(marker), _wire(channel), text) if not place else ("", "", _wire(channel), text)
+    drop = _drop(marker, read, subject) if isinstance(read, PointReading) else None
+    if drop is not None:
+        yield "", "", _ROLES[Role.SIGNAL], drop
 
 
 def _texts(read: PointReading | SpanReadings) -> Iterator[tuple[Channel, str]]:

@@ -39,9 +39,14 @@ def reading(value: float, expanded_uncertainty: float, unit: str) -> str:
         return say("{quantity} (uncertainty unknown)", quantity=quantity(value, shown))
     if spread <= 0.0:
         return quantity(value, shown)
-    digits = min(max(1 - math.floor(math.log10(spread)), 0), 6)
+    digits = digits_of(spread)
     both = say("{value} ± {spread}", value=number(value, digits), spread=number(spread, digits))
     return _with_unit(both, shown)
+
+
+def digits_of(expanded_uncertainty: float) -> int:
+    """Digits after the mark that a positive uncertainty leaves: two of its own count (JCGM 100, 7.2.6)."""
+    return min(max(1 - math.floor(math.log10(expanded_uncertainty)), 0), 6)
 
 
 def quantity(value: float, unit: str) -> str:

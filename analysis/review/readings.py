@@ -4,24 +4,42 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+import numpy as np
+
 from analysis.captures.model import Capture, Channel, Record, Role
 from analysis.diagnosis.findings import Band, Findings
 from analysis.intervals import Interval
 from analysis.progress import Tick, ignore
 from analysis.review.model import Marker, PointMarker, SpanMarker
+from analysis.signals.drop import Level
 from analysis.signals.measurement import Reading, SpanReading, read_span
 from analysis.signals.proportions import wilson_interval
 
 MOST_SAMPLES = 4_000_000
 """A longer span is not read: its statistics would take seconds and hundreds of megabytes."""
 
+BESIDE_S = 0.01
+"""Ground and reference about a moment are read this long before and after it: a period of 50 Hz in all."""
+
 
 @dataclass(frozen=True, slots=True)
 class PointReading:
-    """What every channel read at one sample; None where the sample is missing."""
+    """What every channel read at one sample, and what fed the sensor about it.
+
+    Parameters
+    ----------
+    time_s : float
+        Of the sample.
+    channels : tuple of (Channel, Reading or None)
+        In the record's order; None where the sample is missing.
+    ground, reference : Level or None
+        Over `BESIDE_S` on either side; None where the record does not hold them, or all samples are missing.
+    """
 
     time_s: float
     channels: tuple[tuple[Channel, Reading | None], ...]
+    ground: Level | None = None
+    reference: Level | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,7 +125,8 @@ def read_point(record: Record, time_s: float) -> PointReading:
     """Read every channel at the sample nearest to a moment; raises CaptureError where the file is damaged."""
     index = record.index_at(time_s)
     channels = tuple((item, _mean(_span(item, record, index, index + 1))) for item in record.channels)
-    return PointReading(record.first_sample_s + index * record.sample_interval_s, channels)
+    ground, reference = (_level(record, role, index) for role in (Role.GROUND, Role.REFERENCE))
+    return PointReading(record.first_sample_s + index * record.sample_interval_s, channels, ground, reference)
 
 
 def read_time_span(record: Record, time: Interval, tick: Tick = ignore) -> SpanReadings:
@@ -157,6 +176,16 @@ def _span(channel: Channel, record: Record, start: int, stop: int) -> SpanReadin
     if len(raw) == 0 or bool(channel.scaling.missing(raw).all()):
         return None
     return read_span(channel, sample_interval_s=record.sample_interval_s, start=start, stop=stop)
+
+
+def _level(record: Record, role: Role, index: int) -> Level | None:
+    channel = record.channel(role)
+    if channel is None:
+        return None
+    reach = max(round(BESIDE_S / record.sample_interval_s), 1)
+    voltage_v = channel.volts(max(index - reach, 0), index + reach + 1)
+    known_v = voltage_v[np.isfinite(voltage_v)]
+    return Level(float(np.median(known_v)), float(np.std(known_v))) if known_v.size else None
 
 
 def _mean(reading: SpanReading | None) -> Reading | None:

@@ -73,6 +73,28 @@ def simulate(scenario: Scenario, seed: int | tuple[int, ...]) -> tuple[Capture, 
     truth : Truth
         What a perfect reader would say of it.
     """
+    capture, truth, _ = simulate_closely(scenario, seed)
+    return capture, truth
+
+
+def simulate_closely(
+    scenario: Scenario, seed: int | tuple[int, ...]
+) -> tuple[Capture, Truth, tuple[PathSamples, ...]]:
+    """Take the capture, and tell of every sample how far it stands from what a sound contact gives.
+
+    Parameters
+    ----------
+    scenario, seed
+        As of `simulate`.
+
+    Returns
+    -------
+    capture : Capture
+    truth : Truth
+    samples : tuple of PathSamples
+        One for each record and track with worn bands; without the probe's way to the wire and without the
+        recorder's gaps. Empty for a sensor without bands.
+    """
     rng = np.random.default_rng(seed)
     grains = {Role.SIGNAL: track.TrackGrain.drawn(scenario.sensor, rng)}
     if scenario.second:
@@ -82,7 +104,8 @@ def simulate(scenario: Scenario, seed: int | tuple[int, ...]) -> tuple[Capture, 
     capture_id = str(uuid.UUID(bytes=rng.bytes(16), version=4))
     capture = Capture(capture_id, records, scenario.title, dict(scenario.attributes))
     acceptable = scenario.acceptable | {scenario.code}
-    return capture, Truth(scenario.code, acceptable, _bands(bench), _fault(bench), scenario.story)
+    truth = Truth(scenario.code, acceptable, _bands(bench), _fault(bench), scenario.story)
+    return capture, truth, tuple(bench.paths)
 
 
 def _record(bench: _Bench, plan: RecordPlan, name: str) -> Record:

@@ -10,8 +10,10 @@ from analysis.diagnosis.findings import Findings
 from analysis.intervals import Interval
 from analysis.reports.quantities import share_of
 from analysis.reports.sheet import Cell
+from analysis.review.drop import Untold
 from analysis.review.model import Marker, Place, TravelSpan, place_of
 from analysis.review.readings import MarkerReadings, PointReading, SpanReadings, TravelReadings
+from analysis.signals.drop import Drop
 from analysis.signals.measurement import Reading, SpanReading
 from app.language import said
 from app.review.marker_words import in_order, kind_name
@@ -59,6 +61,10 @@ def heads(findings: Findings | None = None) -> tuple[str, ...]:
         _tr("Volts to / V"),
         _tr("Expect it from / % of crossings"),
         _tr("Expect it to / % of crossings"),
+        _tr("± of the drop (k = 2) / V"),
+        _tr("What it should read / V"),
+        _tr("± of what it should read (k = 2) / V"),
+        _tr("Drop in words"),
     )
 
 
@@ -84,7 +90,8 @@ def rows(
     for marker in markers:
         read = readings.get(marker.marker_id)
         ends = _ends(places.travel_percent(marker, read), places.height_mm(marker, read))
-        ends += (_drop(places.drop_v(marker, read)), *_band(read))
+        drop = places.drop(marker, read)
+        ends += (_drop(drop), *_band(read), *_more_of(drop))
         every.extend((*row, *ends) for row in _rows_of(marker, read, records))
     return every
 
@@ -118,8 +125,15 @@ def _ends(travel_percent: Place | None, height_mm: Place | None) -> tuple[Cell, 
     return travel, height_mm, None
 
 
-def _drop(drop_v: tuple[float, float] | None) -> Cell:
-    return drop_v[0] if drop_v is not None else None
+def _drop(drop: Drop | Untold | None) -> Cell:
+    return drop.drop.value if isinstance(drop, Drop) else None
+
+
+def _more_of(drop: Drop | Untold | None) -> tuple[Cell, ...]:
+    """Its uncertainty, what belongs there, and the words that stand where no number may."""
+    if isinstance(drop, Drop):
+        return drop.drop.expanded_uncertainty, drop.belongs.value, drop.belongs.expanded_uncertainty, None
+    return None, None, None, _tr("cannot be told") if drop is not None else None
 
 
 def _band(readings: MarkerReadings | None) -> tuple[Cell, ...]:

@@ -13,6 +13,7 @@ from analysis.captures.model import Channel
 from analysis.diagnosis.findings import Band
 from analysis.reports.confidence import place_words
 from analysis.reports.quantities import number, volts
+from analysis.review.drop import Untold
 from analysis.review.model import Marker, Place, PointMarker, SpanMarker
 from analysis.review.readings import (
     MOST_SAMPLES,
@@ -21,6 +22,7 @@ from analysis.review.readings import (
     SpanReadings,
     TravelReadings,
 )
+from analysis.signals.drop import Drop
 from analysis.signals.measurement import Reading, SpanReading
 from analysis.wording import plural
 from app.drawing.numbers import duration, millimetres, percent, seconds
@@ -98,25 +100,44 @@ def grid(
     readings: MarkerReadings | None,
     travel_percent: Place | None = None,
     height_mm: Place | None = None,
-    drop_v: tuple[float, float] | None = None,
+    drop: Drop | Untold | None = None,
 ) -> Grid:
     """Everything that a marker reads, where the arm and the wheel were, and how far the signal dropped."""
-    made, place = _grid(readings), [*_drop_rows(drop_v), *_place_rows(travel_percent, height_mm)]
+    made, place = _grid(readings), [*_drop_rows(drop), *_place_rows(travel_percent, height_mm)]
     if not made.columns or not place:
         return made
     cells = tuple((head, (text, *("" for _ in made.columns[1:]))) for head, text in place)
     remark = _tr("Height: mm of wheel travel from the normal height") if height_mm is not None else ""
-    return replace(made, rows=(*made.rows, *cells), remark="; ".join(filter(None, (made.remark, remark))))
+    return replace(
+        made,
+        rows=(*made.rows, *cells),
+        remark="; ".join(filter(None, (made.remark, remark))),
+        tip="\n".join(filter(None, (made.tip, _why_untold(drop)))),
+    )
 
 
-def _drop_rows(drop_v: tuple[float, float] | None) -> list[tuple[str, str]]:
-    """How far the signal lies below, or above, what belongs to the arm's place."""
-    if drop_v is None:
+def _why_untold(drop: Drop | Untold | None) -> str:
+    if not isinstance(drop, Untold):
+        return ""
+    return _tr(
+        "A drop is told within a found band, where the arm's place is known so well that the drop is more"
+        " than its uncertainty"
+    )
+
+
+def _drop_rows(drop: Drop | Untold | None) -> list[tuple[str, str]]:
+    """How far the signal lies below, or above, what belongs to the arm's place; and what that is."""
+    if drop is None:
         return []
-    drop, belongs = (f"{figure(abs(value), 2)} V" for value in drop_v)  # the arm's place is known no better
-    if drop_v[0] < 0.0:
-        return [(_tr("Rise"), _tr("{drop} above {belongs}").format(drop=drop, belongs=belongs))]
-    return [(_tr("Drop"), _tr("{drop} below {belongs}").format(drop=drop, belongs=belongs))]
+    if not isinstance(drop, Drop):
+        return [(_tr("Drop"), _tr("cannot be told"))]
+    head = _tr("Drop") if drop.drop.value > 0.0 else _tr("Rise")
+    return [(head, size(drop)), (_tr("Should read"), with_uncertainty(drop.belongs, millivolts=False))]
+
+
+def size(drop: Drop) -> str:
+    """How far it dropped or rose, with its expanded uncertainty: in volts, as what belongs there is."""
+    return with_uncertainty(replace(drop.drop, value=abs(drop.drop.value)), millivolts=False)
 
 
 def _place_rows(travel_percent: Place | None, height_mm: Place | None) -> list[tuple[str, str]]:

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from analysis.captures.model import Capture, Role
-from analysis.control_unit.drop import drop_at
+from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Findings
 from analysis.intervals import Interval
+from analysis.review.drop import Untold, drop_at
 from analysis.review.model import Marker, Place, PointMarker, TravelSpan
 from analysis.review.readings import MarkerReadings, PointReading
+from analysis.signals.drop import Drop
 from analysis.vehicle.heights import VehicleHeights
 from app.review.readings import travel_at
 
@@ -48,21 +49,17 @@ class WheelPlaces:
         values = tuple((channel, one.value) for channel, one in readings.channels if one is not None)
         return travel_at(record, readings.time_s, None, values)
 
-    def drop_v(self, marker: Marker, readings: MarkerReadings | None) -> tuple[float, float] | None:
-        """How far the signal lies below what belongs to the arm's place, and what belongs there, in volts.
+    def drop(self, marker: Marker, readings: MarkerReadings | None) -> Drop | Untold | None:
+        """How far the signal of a point lies below what belongs to the arm's place.
 
-        Negative where it lies above; None where it is neither drop nor rise, the arm's path is not known, or
-        no band says how travel becomes volts.
+        None where it is neither drop nor rise; see `analysis.review.drop.drop_at`.
         """
         if not isinstance(marker, PointMarker) or not isinstance(readings, PointReading):
             return None
         if self.capture is None or self.findings is None:
             return None
         record = next((item for item in self.capture.records if item.name == marker.record), None)
-        read = {channel.role: one for channel, one in readings.channels}.get(Role.SIGNAL)
-        if record is None or read is None:
-            return None
-        return drop_at(self.findings, record, readings.time_s, read.value)
+        return drop_at(self.findings, record, readings) if record is not None else None
 
     def height_mm(self, marker: Marker, readings: MarkerReadings | None) -> Place | None:
         """The same in mm from the normal height, up positive; None where heights are not known either."""

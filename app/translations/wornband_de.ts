@@ -9659,14 +9659,19 @@
         <translation>zu lang zum Auswerten</translation>
     </message>
     <message>
-        <source>rise {rise_v:.2f} V above {belongs_v:.2f} V</source>
+        <source>drop cannot be told</source>
         <extracomment>analysis/reports/marker_readings.py</extracomment>
-        <translation>Anstieg {rise_v:.2f} V über {belongs_v:.2f} V</translation>
+        <translation>Einbruch lässt sich nicht sagen</translation>
     </message>
     <message>
-        <source>drop {drop_v:.2f} V below {belongs_v:.2f} V</source>
+        <source>rise {size} above {belongs_v} V</source>
         <extracomment>analysis/reports/marker_readings.py</extracomment>
-        <translation>Einbruch {drop_v:.2f} V unter {belongs_v:.2f} V</translation>
+        <translation>Anstieg {size} über {belongs_v} V</translation>
+    </message>
+    <message>
+        <source>drop {size} below {belongs_v} V</source>
+        <extracomment>analysis/reports/marker_readings.py</extracomment>
+        <translation>Einbruch {size} unter {belongs_v} V</translation>
     </message>
     <message>
         <source>without a name</source>
@@ -12036,6 +12041,31 @@
         <translation>Zu erwarten bis / % der Überfahrten</translation>
     </message>
     <message>
+        <source>± of the drop (k = 2) / V</source>
+        <extracomment>app/review/marker_sheet.py</extracomment>
+        <translation>± des Einbruchs (k = 2) / V</translation>
+    </message>
+    <message>
+        <source>What it should read / V</source>
+        <extracomment>app/review/marker_sheet.py</extracomment>
+        <translation>Sollwert / V</translation>
+    </message>
+    <message>
+        <source>± of what it should read (k = 2) / V</source>
+        <extracomment>app/review/marker_sheet.py</extracomment>
+        <translation>± des Sollwerts (k = 2) / V</translation>
+    </message>
+    <message>
+        <source>Drop in words</source>
+        <extracomment>app/review/marker_sheet.py</extracomment>
+        <translation>Einbruch in Worten</translation>
+    </message>
+    <message>
+        <source>cannot be told</source>
+        <extracomment>app/review/marker_sheet.py, app/review/marker_words.py</extracomment>
+        <translation>lässt sich nicht sagen</translation>
+    </message>
+    <message>
         <source>Point</source>
         <extracomment>app/review/marker_words.py</extracomment>
         <translation>Punkt</translation>
@@ -12056,14 +12086,9 @@
         <translation>Höhe: mm am Rad ab der Normalhöhe</translation>
     </message>
     <message>
-        <source>Rise</source>
+        <source>A drop is told within a found band, where the arm's place is known so well that the drop is more than its uncertainty</source>
         <extracomment>app/review/marker_words.py</extracomment>
-        <translation>Anstieg</translation>
-    </message>
-    <message>
-        <source>{drop} above {belongs}</source>
-        <extracomment>app/review/marker_words.py</extracomment>
-        <translation>{drop} über {belongs}</translation>
+        <translation>Ein Einbruch wird innerhalb einer gefundenen Zone angegeben, wo die Stellung des Arms so gut bekannt ist, dass er größer als seine Unsicherheit ist</translation>
     </message>
     <message>
         <source>Drop</source>
@@ -12071,9 +12096,14 @@
         <translation>Einbruch</translation>
     </message>
     <message>
-        <source>{drop} below {belongs}</source>
+        <source>Rise</source>
         <extracomment>app/review/marker_words.py</extracomment>
-        <translation>{drop} unter {belongs}</translation>
+        <translation>Anstieg</translation>
+    </message>
+    <message>
+        <source>Should read</source>
+        <extracomment>app/review/marker_words.py</extracomment>
+        <translation>Sollwert</translation>
     </message>
     <message>
         <source>Height</source>

@@ -41,6 +41,8 @@ class MarkerRow:
         The technician's; empty for none.
     record : str
         What `where` begins with: the record of a place in time; empty for a stretch of travel.
+    reads_shorter : str
+        `reads` in fewer letters; empty where it has no shorter form.
     """
 
     marker_id: str
@@ -51,6 +53,7 @@ class MarkerRow:
     reads: str
     note: str = ""
     record: str = ""
+    reads_shorter: str = ""
 
 
 class MarkersModel(QAbstractTableModel):
@@ -68,6 +71,7 @@ class MarkersModel(QAbstractTableModel):
         super().__init__(parent)
         self.palette: Palette = LIGHT
         self._rows: tuple[MarkerRow, ...] = ()
+        self._shorter = False
 
     @property
     def rows(self) -> tuple[MarkerRow, ...]:
@@ -86,6 +90,13 @@ class MarkersModel(QAbstractTableModel):
             renamed = [item.label for item in before] != [item.label for item in rows]
             first = self.index(0, 0 if renamed else 1)
             self.dataChanged.emit(first, self.index(len(rows) - 1, self.columnCount() - 1))
+
+    def read_shorter(self, shorter: bool) -> None:
+        """Let what is read stand there in fewer letters, or in full again."""
+        if shorter != self._shorter:
+            self._shorter = shorter
+            if self._rows:
+                self.dataChanged.emit(self.index(0, 2), self.index(len(self._rows) - 1, 2))
 
     def rowCount(self, parent: _Index = _TOP) -> int:
         """Markers."""
@@ -112,7 +123,8 @@ class MarkersModel(QAbstractTableModel):
         """What a cell shows."""
         row = self._rows[index.row()]
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.EditRole):
-            return (row.label, row.where, row.reads)[index.column()]
+            reads = (self._shorter and row.reads_shorter) or row.reads
+            return (row.label, row.where, reads)[index.column()]
         if role == _ROW_ROLE:
             return row
         if role == Qt.ItemDataRole.ToolTipRole:
@@ -169,6 +181,11 @@ def least_place_px(rows: tuple[MarkerRow, ...], metrics: QFontMetrics) -> int:
     """Width of a column in which of each place at least its first part, a time or a travel, is whole."""
     widths = [metrics.horizontalAdvance(_in_parts(row)[1][0]) for row in rows]
     return max(widths, default=0) + _CELL_MARGINS_PX
+
+
+def reads_px(rows: tuple[MarkerRow, ...], metrics: QFontMetrics) -> int:
+    """Width of a column in which all that is read stands in full."""
+    return max((metrics.horizontalAdvance(row.reads) for row in rows), default=0) + _CELL_MARGINS_PX
 
 
 def shortened(row: MarkerRow, room_px: int, metrics: QFontMetrics) -> str:

@@ -26,6 +26,7 @@ from app.views.marker_tables import (
     PlaceDelegate,
     ReadingsModel,
     least_place_px,
+    reads_px,
 )
 from app.views.pane import Pane
 
@@ -230,9 +231,11 @@ class MarkersView(Pane):
 
     def _fit_names(self) -> None:
         """Names are whole as far as that leaves room for a time or a travel beside them."""
-        table = self.table
-        place = least_place_px(self._model.rows, table.fontMetrics())
-        room = self.width() - _MARGINS_PX - _LIST_BAR_PX - table.sizeHintForColumn(2) - place
+        table, rows = self.table, self._model.rows
+        place = least_place_px(rows, table.fontMetrics())
+        beside = self.width() - _MARGINS_PX - _LIST_BAR_PX - place
+        self._model.read_shorter(beside - reads_px(rows, table.fontMetrics()) < _LEAST_NAME_PX)
+        room = beside - table.sizeHintForColumn(2)
         wanted = min(table.sizeHintForColumn(0), _MOST_NAME_PX)
         table.horizontalHeader().resizeSection(0, max(min(wanted, room), _LEAST_NAME_PX))
 

@@ -103,9 +103,12 @@ def test_a_newcomer_finds_measures_and_marks_in_under_a_minute(qtbot: QtBot, fir
     (reading,) = dict(page.markers.readings.rows)["Signal"]
     assert "±" in reading
     assert reading.endswith("mV")  # of 2.3 V beside the band
-    (drop,) = dict(page.markers.readings.rows)["Drop"]
-    dropped_v, belongs_v = (float(part.removesuffix(" V")) for part in drop.split(" below "))
-    assert 2.0 < dropped_v < belongs_v
+    told = dict(page.markers.readings.rows)
+    (dropped_v, sure_v), (belongs_v, _) = (
+        map(float, told[head][0].removesuffix(" V").split(" ± ")) for head in ("Drop", "Should read")
+    )
+    assert 2.0 < dropped_v <= belongs_v
+    assert 0.0 < sure_v < 0.2 * dropped_v
     assert 2.1 < belongs_v < 2.5  # what a divider of 5 V gives between 42 and 49 % of travel
 
     # "Accept": it stands beside the band.

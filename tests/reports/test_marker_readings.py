@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from analysis.captures.model import Record, Role
+from analysis.captures.model import Record, Role, Step
 from analysis.captures.reading import open_capture
 from analysis.diagnosis.examine import examine
 from analysis.intervals import Interval
@@ -94,8 +94,11 @@ def test_what_the_technician_said_carries_the_drop_of_a_point_and_the_figures_of
     place = f"record 007, {dropped[0]:.4f} s"
     assert told[0].startswith(f"Marker of the technician: the drop ({place}: ")
     assert "; signal " in told[0]
-    drop_v, belongs_v = map(float, re.findall(r"drop ([\d.]+) V below ([\d.]+) V", told[0])[0])
+    (figures,) = re.findall(r"drop ([\d.]+) ± ([\d.]+) V below ([\d.]+) V", told[0])
+    drop_v, spread_v, belongs_v = map(float, figures)
+    assert len({len(figure.partition(".")[2]) for figure in figures}) == 1
     assert drop_v == pytest.approx(belongs_v - at_v, abs=0.011)
+    assert 0.0 < spread_v < 0.5 * drop_v
     assert findings.bands[0].volts.start - 0.05 <= belongs_v <= findings.bands[0].volts.stop + 0.05
     assert "record 006, 1.0000 to 2.0000 s" in told[1]
     assert "mean " in told[1]
@@ -123,7 +126,32 @@ def test_where_a_lost_contact_lets_the_signal_rise_that_is_what_is_said() -> Non
         markers = (PointMarker("p", record.name, at_s, "the rise"),)
         subject = Subject(capture, findings, review=Review(markers=markers))
         told = next(block.items for block in what_was_said(subject) if isinstance(block, Items))
-    rise_v, belongs_v = map(float, re.findall(r"rise ([\d.]+) V above ([\d.]+) V", told[0])[0])
+    (figures,) = re.findall(r"rise ([\d.]+) ± ([\d.]+) V above ([\d.]+) V", told[0])
+    rise_v, spread_v, belongs_v = map(float, figures)
     assert rise_v == pytest.approx(read_v - belongs_v, abs=0.011)
+    assert 0.0 < spread_v < 0.1 * rise_v
     assert rise_v > 1.0
     assert findings.bands[0].volts.start - 0.05 <= belongs_v <= findings.bands[0].volts.stop + 0.05
+
+
+def test_the_table_of_markers_carries_the_drop_and_says_where_it_cannot_be_told() -> None:
+    with open_capture(SAMPLE) as opened:
+        capture = opened.capture
+        findings = examine(capture)
+        hold = next(item for item in capture.records if item.step is Step.HOLD)
+        crossing = next(item for item in findings.bands[0].crossings if item.record == "004")
+        record = next(item for item in capture.records if item.name == "004")
+        times = [float(time) for time in _samples(record, crossing.time)]
+        worst_s = min(times, key=lambda time_s: _signal_v(record, time_s))
+        markers = (PointMarker("p", "004", worst_s), PointMarker("q", hold.name, 1.0))
+        rows = table(Subject(capture, findings, review=Review(markers=markers, job=Job(markers=True))))
+    assert re.fullmatch(r"drop [\d.]+ ± [\d.]+ V below [\d.]+ V", rows[len(record.channels)][3])
+    assert rows[-1] == ("", "", "signal", "drop cannot be told")
+    german = [report_language("de").say(cell) for cell in (rows[len(record.channels)][3], rows[-1][3])]
+    assert german[0].startswith("Einbruch ")
+    assert german[1] == "Einbruch lässt sich nicht sagen"
+
+
+def _samples(record: Record, time: Interval) -> list[float]:
+    start, stop = record.index_at(time.start), record.index_at(time.stop) + 1
+    return [record.first_sample_s + index * record.sample_interval_s for index in range(start, stop)]
