@@ -28,11 +28,13 @@ from app.settings import MemoryStore, Settings
 from app.views.band_card import BandCard
 from app.views.elided_label import ElidedLabel
 from app.views.fit_screen import fit_screen, keep_on_screen
+from app.views.marker_tables import shortened
 from app.views.trace import TraceView
 from app.why.strip import ControlUnitStrip
 from tests.app.conftest import Bench
 from tests.app.real_files import shown
 from tests.app.stage import still
+from tests.app.test_marker_list import deepest
 from tests.app.test_pictures import bench, enter
 
 __all__ = ["bench"]  # the worn capture of a car whose heights are known
@@ -289,3 +291,22 @@ def test_the_edges_of_a_band_are_typed_without_making_evidence_wider_than_it_is(
     qtbot.waitUntil(card.start.isVisible)
     still(qtbot, small)  # the layout is done
     assert sheet.width() <= area.viewport().width()
+
+
+def test_time_drop_and_its_uncertainty_are_whole_in_the_list_and_the_readings(
+    qtbot: QtBot, small: Window
+) -> None:
+    small.desk.markers.mark_moment(deepest()[0])
+    view = small.page.markers
+    qtbot.waitUntil(lambda: "±" in view.rows[0].reads)
+    table, metrics, row = view.table, view.table.fontMetrics(), view.rows[0]
+    qtbot.waitUntil(lambda: table.columnWidth(2) >= table.sizeHintForColumn(2))
+    time = shortened(row, table.columnWidth(1) - 12, metrics).rpartition(" · ")[2]
+    assert time.endswith(" s")
+    assert table.columnWidth(1) >= metrics.horizontalAdvance(time) + 12
+    assert sum(table.columnWidth(column) for column in range(3)) <= table.viewport().width()
+    assert row.reads.split(" ", 1)[1] in table.model().index(0, 2).data()
+    spoken = table.model().index(0, 2).data(Qt.ItemDataRole.AccessibleTextRole)
+    assert spoken.endswith(row.reads)
+    assert view.grid.columnWidth(0) >= view.grid.sizeHintForColumn(0)
+    assert view.grid.columnWidth(0) <= view.grid.viewport().width()
