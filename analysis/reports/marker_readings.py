@@ -50,7 +50,8 @@ def marker_readings(subject: Subject) -> Iterator[Block]:
     yield Grid(Table(heads, rows), (2.0, 2.6, 1.2, 4.2))
     yield Paragraph(
         say(
-            "± is the expanded uncertainty (k = 2), from the samples and from what is known of the recorder."
+            "± is the expanded uncertainty (k = 2), from the samples and from what is known of the recorder;"
+            " of a drop or a rise also from how well the arm's place is known."
         ),
         Style.SMALL,
     )

@@ -9644,9 +9644,9 @@
         <translation>Was die Marken der Fachkraft zeigen</translation>
     </message>
     <message>
-        <source>± is the expanded uncertainty (k = 2), from the samples and from what is known of the recorder.</source>
+        <source>± is the expanded uncertainty (k = 2), from the samples and from what is known of the recorder; of a drop or a rise also from how well the arm's place is known.</source>
         <extracomment>analysis/reports/marker_readings.py</extracomment>
-        <translation>± ist die erweiterte Unsicherheit (k = 2), aus den Messwerten und aus dem, was vom Rekorder bekannt ist.</translation>
+        <translation>± ist die erweiterte Unsicherheit (k = 2), aus den Messwerten und aus dem, was vom Rekorder bekannt ist; bei einem Einbruch oder Anstieg auch daraus, wie gut die Stellung des Hebels bekannt ist.</translation>
     </message>
     <message>
         <source>cannot be read</source>
@@ -12088,7 +12088,7 @@
     <message>
         <source>A drop is told within a found band, where the arm's place is known so well that the drop is more than its uncertainty</source>
         <extracomment>app/review/marker_words.py</extracomment>
-        <translation>Ein Einbruch wird innerhalb einer gefundenen Zone angegeben, wo die Stellung des Arms so gut bekannt ist, dass er größer als seine Unsicherheit ist</translation>
+        <translation>Ein Einbruch wird innerhalb einer gefundenen Zone angegeben, wo die Stellung des Hebels so gut bekannt ist, dass er größer als seine Unsicherheit ist</translation>
     </message>
     <message>
         <source>Drop</source>
