@@ -39,6 +39,7 @@ class LanguageMenu(QMenu):
         action.setCheckable(True)
         action.setChecked(setting == self._settings.language)
         action.triggered.connect(lambda _checked=False: self._choose(setting))
+        self.aboutToShow.connect(lambda: action.setChecked(setting == self._settings.language))
         self.addAction(action)
 
     def _choose(self, setting: str) -> None:

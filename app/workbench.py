@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QObject, Qt
+from PySide6.QtCore import QObject, Qt, QTimer
 from PySide6.QtWidgets import QApplication
 
 from app.going_on import GoingOn, KeptWork
@@ -33,10 +33,12 @@ class Workbench(QObject):
         self._application = application
         self._tools = tools
         self._settings = settings
+        self._coming: Window | None = None
         self.window = self._built(tools)
 
     def _built(self, tools: Tools) -> Window:
-        install_language(self._application, self._settings.language)
+        self._spoken = self._settings.language
+        install_language(self._application, self._spoken)
         window = Window(tools, self._settings)
         # Queued: the menu that asked for it belongs to the window that goes.
         window.language_chosen.connect(self._build_anew, Qt.ConnectionType.QueuedConnection)
@@ -46,19 +48,33 @@ class Workbench(QObject):
         return window
 
     def _build_anew(self) -> None:
-        """Put a window in the new language in the place of the present one, with the same capture."""
+        """Build a window in the new language; it takes the place of the present one in a turn of its own."""
         before = self.window
+        if not before.keeper.settle():  # it holds the only review that there is, and said so
+            self._settings.language = self._spoken
+        elif self._coming is None:  # else a key was quicker than the window that it asks for
+            self._coming = self._built(KeptWork.of(before).tools(self._tools))
+            QTimer.singleShot(0, self, lambda: self._put_in_place(before))
+
+    def _put_in_place(self, before: Window) -> None:
+        """Show the new window in the place of the present one, with the same capture."""
+        window, self._coming = self._coming, None
+        if window is None:
+            return
+        if not before.isVisible():  # closed meanwhile
+            window.deleteLater()
+            return
         path, kept = _open_path(before), KeptWork.of(before)
-        self._settings.geometry = before.saveGeometry()
-        self.window = self._built(kept.tools(self._tools))
-        self.window.move(before.pos())
-        self.window.page.hint_bar.setVisible(kept.hint)
-        self.window.show()
+        window.restoreGeometry(before.saveGeometry())
+        window.move(before.pos())
+        window.page.hint_bar.setVisible(kept.hint)
+        self.window = window
+        window.show()
         before.close()
         before.deleteLater()
         if path is not None:
-            GoingOn(self.window, kept)
-            self.window.open_file(path)
+            GoingOn(window, kept)
+            window.open_file(path)
 
 
 def _open_path(window: Window) -> Path | None:

@@ -192,6 +192,11 @@ def style_sheet(palette: Palette) -> str:
     QScrollBar::add-line, QScrollBar::sub-line {{ height: 0; width: 0; }}
     QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
     QStatusBar {{ background: {p.desk}; color: {p.quiet}; }}
+    QLabel[look="strong"] {{ font-weight: 600; }}
+    QLabel[look="large"] {{ font-size: 12pt; font-weight: 600; }}
+    QLabel[look="place"] {{ font-size: 12pt; font-weight: 650; }}
+    QLabel[look="small"] {{ font-size: 8pt; }}
+    QLabel[look="title"] {{ font-weight: 600; color: {p.quiet}; }}
     QStatusBar::item {{ border: 0; }}
     QProgressBar {{ background: {p.raised}; border: 1px solid {p.line}; border-radius: 4px; max-height: 9px;
                     text-align: center; }}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtWidgets import QComboBox, QWidget
 
 from analysis.wording import say
@@ -23,6 +23,7 @@ class SpeedBox(QComboBox):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._room: QSize | None = None
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.addItem("")
         self.addItems([said(say("{speed:g}×", speed=speed)) for speed in SPEEDS])
@@ -42,11 +43,20 @@ class SpeedBox(QComboBox):
             self.setItemText(0, said(say("auto")))
         self.setCurrentIndex(0 if own_pace else 1 + SPEEDS.index(speed))
 
+    def changeEvent(self, event: QEvent) -> None:
+        """Other letters need another width."""
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._room = None
+
     def sizeHint(self) -> QSize:
         """As wide as the widest text that can stand there: nothing beside it moves as the arm runs."""
-        hint, width = super().sizeHint(), self.fontMetrics().horizontalAdvance
-        now = max(width(self.itemText(place)) for place in range(self.count()))
-        return hint + QSize(max(width(_own(speed)) for speed in SPEEDS) - now, 0)
+        if self._room is None:
+            width = self.fontMetrics().horizontalAdvance
+            widest = max(width(_own(speed)) for speed in SPEEDS)
+            now = max(width(self.itemText(place)) for place in range(self.count()))
+            self._room = super().sizeHint() + QSize(widest - now, 0)
+        return self._room
 
 
 def _own(speed: float) -> str:

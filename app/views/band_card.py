@@ -77,7 +77,7 @@ class BandCard(PressRow):
         layout.addWidget(self._why(title))
         # What comes and goes stands below the buttons: these stay under the pointer that presses them.
         layout.addWidget(self._tools(tools))
-        self.said = text_line("", "font-weight: 600;")
+        self.said = text_line("", "strong")
         self.said.setObjectName("said")
         layout.addWidget(self.said)
         layout.addWidget(self._edges())
@@ -138,7 +138,7 @@ class BandCard(PressRow):
     def _show_found(self, layout: QVBoxLayout, title: str) -> None:
         watched = is_watched(self._band)
         shown = self.tr("Watch: {band}").format(band=title) if watched else title
-        head = text_line(shown, "font-weight: 600;" if watched else "font-size: 12pt; font-weight: 650;")
+        head = text_line(shown, "strong" if watched else "place")
         head.setObjectName("pressText")
         layout.addWidget(head)
         band = self._band

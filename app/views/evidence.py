@@ -7,7 +7,7 @@ from functools import partial
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLayout, QScrollArea, QVBoxLayout, QWidget
 
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Band, Findings, Result, State, Statement, VerdictCode
@@ -20,7 +20,6 @@ from analysis.reports.verdicts import verdict_title
 from analysis.review.model import Choice, Decision
 from analysis.vehicle.heights import VehicleHeights
 from analysis.vehicle.words import span_words
-from app.drawing import icons
 from app.drawing.plain import plain_tip
 from app.drawing.theme import LIGHT, Palette
 from app.language import said
@@ -31,6 +30,7 @@ from app.views.pane import Pane
 from app.views.press_row import PressRow, text_line
 from app.views.tab_order import in_turn, stops
 from app.views.tall_enough import TallEnough
+from app.views.tone_mark import ToneMark
 from app.words import record_names, said_of
 
 _STATES = {
@@ -80,6 +80,7 @@ class EvidenceView(Pane):
         self._title.setText(self.tr("Evidence"))
         self.setAccessibleName(self.tr("Evidence: verdict and what it stands on"))
         self._palette = LIGHT
+        self._headline: Headline | None = None
         self._capture: Capture | None = None
         self._findings: Findings | None = None
         self._cards: list[BandCard] = []
@@ -228,8 +229,13 @@ class EvidenceView(Pane):
         """Take on the colours of a palette."""
         self._palette = palette
         self._cautions.apply_palette(palette)
-        if self._findings is not None:
-            self._fill(self._findings, self.rows_area.verticalScrollBar().value())
+        if self._findings is not None and self._headline is not None:
+            self._headline.show_colour(self._tone(self._findings))
+        for mark in self.rows_area.findChildren(ToneMark):
+            mark.apply_palette(palette)
+
+    def _tone(self, findings: Findings) -> str:
+        return str(getattr(self._palette, _CALM.get(findings.verdict.code, "bad")))
 
     def _fill(self, findings: Findings, at_px: int) -> None:
         body = TallEnough()
@@ -239,7 +245,7 @@ class EvidenceView(Pane):
         self._layout.setSpacing(6)
         self._verdict(findings)
         self._cards = [self._band(index, band) for index, band in enumerate(findings.bands)]
-        self.dismissed = text_line("", "font-weight: 600;")
+        self.dismissed = text_line("", "strong")
         self._layout.addWidget(self.dismissed)
         self._chain(findings)
         self._advice(findings)
@@ -255,13 +261,12 @@ class EvidenceView(Pane):
 
     def _verdict(self, findings: Findings) -> None:
         verdict = findings.verdict
-        tone = getattr(self._palette, _CALM.get(verdict.code, "bad"))
-        headline = Headline(said(verdict_title(findings)), tone)
+        headline = self._headline = Headline(said(verdict_title(findings)), self._tone(findings))
         headline.setAccessibleDescription(self.tr("Verdict"))  # its name is what it says
         self._layout.addWidget(headline)
         if verdict.code is not VerdictCode.INCONCLUSIVE:
             how_sure = said(in_words(verdict.confidence))
-            self._layout.addWidget(text_line(how_sure, "font-size: 12pt; font-weight: 600;"))
+            self._layout.addWidget(text_line(how_sure, "large"))
         contrary = said(contrary_line(findings))
         if contrary:
             row = self._row("fail", "bad", contrary, pressed=False, bold=True)
@@ -363,16 +368,15 @@ class EvidenceView(Pane):
         layout = QHBoxLayout(row)
         layout.setContentsMargins(2, 1, 2, 1)  # room for the ring
         layout.setSpacing(7)
-        picture = QLabel()
-        picture.setPixmap(icons.pixmap(mark, getattr(self._palette, tone), 15))
+        picture = ToneMark(mark, tone, self._palette)
         picture.setContentsMargins(0, 2, 0, 0)
         layout.addWidget(picture, 0, Qt.AlignmentFlag.AlignTop)
-        label = text_line(text, "font-weight: 600;" if bold else "", quiet=quiet)
+        label = text_line(text, "strong" if bold else "", quiet=quiet)
         lines = QVBoxLayout()
         lines.setSpacing(0)
         lines.addWidget(label)
         for line in below:
-            lines.addWidget(text_line(line, "font-size: 8pt;", quiet=True))
+            lines.addWidget(text_line(line, "small", quiet=True))
         layout.addLayout(lines, 1)
         if isinstance(row, PressRow):
             label.setObjectName("pressText")
@@ -385,6 +389,6 @@ class EvidenceView(Pane):
             self._layout.addWidget(text_line(f"– {said_of(self._capture, line)}"))
 
     def _section(self, title: str) -> None:
-        label = text_line(title, f"font-weight: 600; color: {self._palette.quiet};")
+        label = text_line(title, "title")
         label.setContentsMargins(0, 6, 0, 0)
         self._layout.addWidget(label)

@@ -29,6 +29,12 @@ class Headline(QLabel):
         self._points = 0.0
         self._take(_POINTS[0])
 
+    def show_colour(self, colour: str) -> None:
+        """Say it in another colour."""
+        if colour != self._colour:
+            self._colour = colour
+            self._dress()
+
     def setText(self, text: str) -> None:  # noqa: N802 - Qt's own name
         """Say something else, in the largest letters that it has room for."""
         super().setText(text)
@@ -52,6 +58,9 @@ class Headline(QLabel):
     def _take(self, points: float) -> None:
         if points != self._points:
             self._points = points
-            self.setStyleSheet(f"font-size: {points:g}pt; font-weight: 700; color: {self._colour};")
+            self._dress()
             # Other letters need another height; the layout that is at work just now would keep the old one.
             self.updateGeometry()
+
+    def _dress(self) -> None:
+        self.setStyleSheet(f"font-size: {self._points:g}pt; font-weight: 700; color: {self._colour};")

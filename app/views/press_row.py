@@ -105,10 +105,19 @@ class TextLine(QLabel):
         super().setText(unbroken(text))
 
 
-def text_line(text: str, style: str = "", quiet: bool = False) -> TextLine:
-    """A line of plain text that wraps, perhaps quiet or in a style of its own."""
+def text_line(text: str, look: str = "", quiet: bool = False) -> TextLine:
+    """A line of plain text that wraps, perhaps quiet or with a look.
+
+    Parameters
+    ----------
+    text : str
+    look : str
+        ``"strong"``, ``"large"``, ``"place"``, ``"small"`` or ``"title"``, as the window's style sheet has
+        them: a sheet of its own for each line would hold the window when they all change.
+    quiet : bool
+    """
     label = TextLine(text)
     label.setProperty("quiet", quiet)
-    if style:
-        label.setStyleSheet(style)
+    if look:
+        label.setProperty("look", look)
     return label

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QAction
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
@@ -14,9 +14,12 @@ from pytestqt.qtbot import QtBot
 
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Findings
+from analysis.errors import ReviewError
 from analysis.progress import Tick
 from app import resources
 from app.main_window import Window
+from app.review import keeper
+from app.review.saving import Saved
 from app.session import Tools
 from app.tools import real_tools
 from app.workbench import Workbench
@@ -134,3 +137,47 @@ def test_the_present_colours_are_ticked_and_others_are_taken_when_the_menu_is_go
     light.trigger()
     qtbot.waitUntil(lambda: workbench.window.settings.colours == "light")
     assert [light.isChecked(), dark.isChecked()] == [True, False]
+
+
+def test_the_window_is_built_in_one_turn_and_put_in_place_in_another(
+    qtbot: QtBot, workbench: Workbench
+) -> None:
+    before = workbench.window
+    coming: list[Window] = []
+    turns = QTimer()
+    turns.setInterval(0)
+    turns.timeout.connect(
+        lambda: coming.extend(
+            item
+            for item in QApplication.topLevelWidgets()
+            if isinstance(item, Window) and item is not before and not item.isVisible()
+        )
+    )
+    turns.start()
+    next(item for item in before.findChildren(QAction) if item.text() == "Deutsch").trigger()
+    qtbot.waitUntil(lambda: workbench.window is not before)
+    turns.stop()
+    assert workbench.window in coming
+
+
+def test_a_review_that_no_file_takes_keeps_its_window_until_the_language_is_chosen_once_more(
+    qtbot: QtBot, workbench: Workbench, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window, sample = workbench.window, copy_of_sample("W1041-rear-left-height.h5", tmp_path)
+    with qtbot.waitSignal(window.session.findings_changed, timeout=20_000):
+        window.open_file(sample)
+    qtbot.waitUntil(lambda: not window.keeper.waiting)
+
+    def fail(*_: object, **__: object) -> Saved:
+        raise ReviewError("the file could not be written", "check the free space and the drive")
+
+    monkeypatch.setattr(keeper, "saved", fail)
+    window.desk.markers.mark_moment(2.0)
+    german = next(item for item in window.findChildren(QAction) if item.text() == "Deutsch")
+    german.trigger()
+    qtbot.waitUntil(lambda: "in this window alone" in window.page.problem_bar.text)
+    assert workbench.window is window
+    assert window.isVisible()
+    assert len(window.page.markers.rows) == 1
+    german.trigger()
+    qtbot.waitUntil(lambda: workbench.window is not window)
