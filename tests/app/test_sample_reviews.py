@@ -35,7 +35,7 @@ def test_the_review_of_a_sample_is_kept_in_the_user_s_own_place_and_found_again(
 
 
 def _mark_in_a_new_window(qtbot: QtBot, sample: Path) -> list[str]:
-    """Open a sample, press M, wait until that is saved, and close; back come the labels there are then."""
+    """Open a sample, mark beside what is marked, let that be saved, and close; back come the labels."""
     window = Window(real_tools(), Settings(MemoryStore()))
     qtbot.addWidget(window)
     with qtbot.waitActive(window):
@@ -44,6 +44,8 @@ def _mark_in_a_new_window(qtbot: QtBot, sample: Path) -> list[str]:
     with qtbot.waitSignal(window.session.findings_changed, timeout=20_000):
         window.open_file(sample)
     qtbot.waitUntil(lambda: window.keeper.path is not None and not window.keeper.waiting)
+    for _ in window.page.markers.rows:
+        QTest.keyClick(window, Qt.Key.Key_Right, Qt.KeyboardModifier.ShiftModifier)
     QTest.keyClick(window, Qt.Key.Key_M)
     qtbot.waitUntil(lambda: not window.keeper.unsaved)
     assert window.page.problem_bar.isHidden()  # that is as it should be, and nothing to be told
