@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import zip_longest
 from typing import Any
 
@@ -21,40 +21,20 @@ from analysis.reports.pages import (
     Photos,
     Picture,
     Signatures,
-    Style,
 )
-from app.reporting.flow import INK_RULE, PALE_RULE, Flow, Metrics, Text, laid_out
+from app.reporting.flow import INK_RULE, PALE_RULE, Metrics, laid_out
 from app.reporting.images import Image
 from app.reporting.materials import Materials
-from app.reporting.placed import Drawn, Frame, Placed, Rule, Shown, moved, report_font
-
-_KEPT_LETTERS = 600
-"""A paragraph that is no longer than this stays on one sheet."""
-
-_WHOLE_LETTERS = 16
-"""A cell that is no longer than this stays on one line where there is room."""
+from app.reporting.placed import Drawn, Rule, Shown, moved, report_font
+from app.reporting.table_columns import cells, column_widths
+from app.reporting.word_blocks import Sizes, WordBlocks
 
 _GUTTER_MM = 6.0
 _TALLER = 1.02
 """By how much columns grow until they hold everything."""
 
 
-@dataclass(frozen=True, slots=True)
-class Sizes:
-    """Sizes of letters in points, and how many pairs of a name and a value stand on a line at most."""
-
-    body: float
-    small: float
-    lead: float
-    heading: float
-    title: float
-    item: float
-    name: float
-    value: float
-    pairs: int
-
-
-class Blocks(Flow):
+class Blocks(WordBlocks):
     """A flow that knows every block.
 
     Parameters
@@ -68,8 +48,8 @@ class Blocks(Flow):
     """
 
     def __init__(self, metrics: Metrics, sizes: Sizes, materials: Materials) -> None:
-        super().__init__(metrics)
-        self._sizes, self._materials = sizes, materials
+        super().__init__(metrics, sizes)
+        self._materials = materials
         self._makers: dict[type, Callable[[Any], None]] = {
             Heading: self._heading,
             Paragraph: self._paragraph,
@@ -104,92 +84,12 @@ class Blocks(Flow):
             return sum(laid_out(item, font, wide).height + self.metrics.mm(0.3) for item in block.items[:2])
         return self.metrics.mm(40.0 if isinstance(block, Photos) else 9.0)
 
-    def _heading(self, block: Heading) -> None:
-        self.gap(self.metrics.mm(2.2))
-        self.text(block.text, self._sizes.heading, bold=True, keep=True)
-
-    def _paragraph(self, block: Paragraph) -> None:
-        metrics = self.metrics
-        if block.style is Style.LEAD:
-            self._lead(block.text)
-            return
-        self.gap(metrics.mm(0.5))
-        size = self._sizes.small if block.style is Style.SMALL else self._sizes.body
-        self.text(block.text, size, keep=len(block.text) < _KEPT_LETTERS)
-
-    def _lead(self, text: str) -> None:
-        """A framed sentence; one that is longer than a sheet goes without its frame."""
-        metrics, inset = self.metrics, self.metrics.mm(2.0)
-        font = report_font(metrics.points(self._sizes.lead), bold=True)
-        made = laid_out(text, font, metrics.body - 2 * inset)
-        whole = made.height + 2 * inset
-        self.gap(metrics.mm(1.0))
-        self.need(whole)
-        if whole > self.room:
-            self.lines([(made, metrics.left + inset)])
-            return
-        self.add(Frame(metrics.left, self.y, metrics.body, whole, 16.0))
-        self.y += inset
-        self.lines([(made, metrics.left + inset)])
-        self.y += inset + metrics.mm(1.0)
-
-    def _facts(self, block: Facts) -> None:
-        """As many pairs a line as all values leave room for, up to the number that the sizes say."""
-        metrics, sizes = self.metrics, self._sizes
-        name_font, font = report_font(metrics.points(sizes.name)), report_font(metrics.points(sizes.value))
-        longest = max(laid_out(name, name_font, 1e6).width for name, _ in block.rows)
-        widest = max(laid_out(value, font, 1e6).width for _, value in block.rows)
-        name_width = min(longest + metrics.mm(2.5), 0.35 * metrics.body)
-        fitting = int(metrics.body / (name_width + widest + metrics.mm(2.0)))
-        pairs = max(1, min(fitting, sizes.pairs, len(block.rows)))
-        share = metrics.body / pairs
-        room = share - name_width - (metrics.mm(2.0) if pairs > 1 else 0.0)
-        self.gap(metrics.mm(0.6))
-        for first in range(0, len(block.rows), pairs):
-            texts: list[tuple[Text, float]] = []
-            for column, (name, value) in enumerate(block.rows[first : first + pairs]):
-                left = metrics.left + column * share
-                texts.append((laid_out(name, name_font, name_width), left))
-                texts.append((laid_out(value, font, room), left + name_width))
-            self._row(texts)
-
-    def _row(self, texts: Sequence[tuple[Text, float]], again: Callable[[], None] | None = None) -> None:
-        """Texts beside each other, kept on one sheet where they fit on one."""
-        tall = max(made.height for made, _ in texts)
-        if tall > self.room and not self.fresh and tall <= 0.5 * self.metrics.bottom:
-            self.break_sheet()
-            if again is not None:
-                again()
-        self.lines(texts, again)
-
-    def _items(self, block: Items) -> None:
-        metrics = self.metrics
-        font = report_font(metrics.points(self._sizes.item))
-        inset = metrics.points(10.0)
-        for item in block.items:
-            made = laid_out(item, font, metrics.body - inset)
-            self._row([(laid_out("•", font, inset), metrics.left), (made, metrics.left + inset)])
-            self.gap(metrics.mm(0.3))
-
-    def _boxes(self, block: Boxes) -> None:
-        metrics = self.metrics
-        font = report_font(metrics.points(self._sizes.body))
-        inset = metrics.mm(5.5)
-        for text, done in block.items:
-            made = laid_out(text, font, metrics.body - inset)
-            self.gap(metrics.mm(0.6))
-            self.need(made.height)
-            side = 0.62 * made.heights[0]
-            self.add(Frame(metrics.left, self.y + 0.22 * made.heights[0], side, side, 10.0, done))
-            self.lines([(made, metrics.left + inset)])
-
     def _grid(self, block: Grid) -> None:
-        metrics = self.metrics
-        gap = metrics.mm(2.0)
-        whole = metrics.body - gap * (len(block.shares) - 1)
-        widths = shared_widths(whole, block.shares, self._least_widths(block))
+        metrics, size = self.metrics, self.metrics.points(self._sizes.small)
+        plain, bold, gap = report_font(size), report_font(size, bold=True), metrics.mm(2.0)
+        widths = column_widths(block, metrics.body, gap, plain, bold)
         places = [metrics.left + sum(widths[:n]) + gap * n for n in range(len(widths))]
-        heads = self._cells(block.table.heads, widths, places, bold=True)
+        heads = cells(block.table.heads, widths, places, bold)
 
         def say_heads() -> None:
             self.lines(heads)
@@ -201,40 +101,11 @@ class Blocks(Flow):
         self.need(metrics.mm(14.0))
         say_heads()
         for row in block.table.rows:
-            self._row(self._cells(row, widths, places), say_heads)
+            self._row(cells(row, widths, places, plain), say_heads)
             self.y += metrics.mm(0.4)
             self.add(Rule(metrics.left, self.y, metrics.right, self.y, 5.0, PALE_RULE))
             self.y += metrics.mm(0.4)
         self.y += metrics.mm(0.6)
-
-    def _least_widths(self, block: Grid) -> list[float]:
-        """Widths that the columns need so that no word is broken, and no short outcome either.
-
-        A word that is longer than an equal share of the sheet is broken all the same.
-        """
-        most = self.metrics.body / len(block.shares)
-        columns = zip_longest(block.table.heads, *block.table.rows, fillvalue="")
-        return [min(self._longest_word(cells), most) for cells in columns]
-
-    def _longest_word(self, cells: Sequence[str]) -> float:
-        """Width of the longest word of a column; its first cell is the head, in bold."""
-        bold = report_font(self.metrics.points(self._sizes.small), bold=True)
-        plain = report_font(self.metrics.points(self._sizes.small))
-        heads = (laid_out(word, bold, 1e6).width for word in cells[0].split())
-        parts = (
-            [cell] if len(cell) <= _WHOLE_LETTERS and "\n" not in cell else cell.split() for cell in cells[1:]
-        )
-        words = {word for part in parts for word in part}
-        return max((*heads, *(laid_out(word, plain, 1e6).width for word in words)), default=0.0)
-
-    def _cells(
-        self, texts: Sequence[str], widths: Sequence[float], places: Sequence[float], bold: bool = False
-    ) -> list[tuple[Text, float]]:
-        font = report_font(self.metrics.points(self._sizes.small), bold=bold)
-        return [
-            (laid_out(text, font, width), place)
-            for text, width, place in zip(texts, widths, places, strict=True)
-        ]
 
     def _picture(self, block: Picture) -> None:
         metrics = self.metrics
@@ -267,22 +138,6 @@ class Blocks(Flow):
             self.lines(
                 [(caption, metrics.left + place * (wide + gap)) for place, caption in enumerate(captions)]
             )
-
-    def _signatures(self, block: Signatures) -> None:
-        metrics = self.metrics
-        font = report_font(metrics.points(self._sizes.small))
-        gap = metrics.mm(8.0)
-        wide = (metrics.body - gap * (len(block.labels) - 1)) / len(block.labels)
-        self.need(metrics.mm(16.0))
-        self.y += metrics.mm(9.0)
-        items: list[Placed] = []
-        texts = []
-        for place, label in enumerate(block.labels):
-            x = metrics.left + place * (wide + gap)
-            items.append(Rule(x, self.y, x + wide, self.y, 8.0, INK_RULE))
-            texts.append((laid_out(label, font, wide), x))
-        self.add(*items)
-        self.lines(texts)
 
     def _columns(self, block: Columns) -> None:
         """Two columns, down each sheet and on to the next; as high as each other on the last."""
@@ -375,19 +230,6 @@ class _TwoColumns(Blocks):
         super().break_sheet()
         place = min((len(self.sheets) - 1) // 2, len(self._bottoms) - 1)
         self.metrics = replace(self.metrics, bottom=self._bottoms[place])
-
-
-def shared_widths(whole: float, shares: Sequence[float], least: Sequence[float]) -> list[float]:
-    """Widths of columns by their shares; one that is too narrow for its head takes from the others."""
-    widths = [whole * share / sum(shares) for share in shares]
-    lacking = sum(max(need - width, 0.0) for need, width in zip(least, widths, strict=True))
-    spare = sum(max(width - need, 0.0) for need, width in zip(least, widths, strict=True))
-    if lacking > spare:
-        return widths  # heads longer than the sheet: their words are broken
-    given = lacking / spare if spare else 0.0
-    return [
-        max(need, width - given * max(width - need, 0.0)) for need, width in zip(least, widths, strict=True)
-    ]
 
 
 def _fitted(image: Image, wide: float, high: float) -> tuple[float, float]:

@@ -9,11 +9,12 @@ from PySide6.QtGui import QFontDatabase
 
 from analysis.errors import WornbandError
 from analysis.reports.pages import Page
-from app.reporting.blocks import Blocks, Sizes, decoded
+from app.reporting.blocks import Blocks, decoded
 from app.reporting.flow import INK_RULE, PALE_RULE, Flow, Metrics, laid_out
 from app.reporting.images import Image
 from app.reporting.materials import Materials
 from app.reporting.placed import UNITS_A_MM, Line, Rule, Sheet, Shown, report_font
+from app.reporting.word_blocks import Sizes
 
 _TOP_MM, _BOTTOM_MM = 13.0, 15.0
 _LEAST_SHARE = 0.93

@@ -17,12 +17,12 @@ from analysis.reports.whole_report import whole_report
 from analysis.reports.workshop import Workshop
 from analysis.review.job import Job, Photo
 from analysis.review.model import Review
-from app.reporting.blocks import shared_widths
 from app.reporting.languages import report_language
 from app.reporting.layout import Paper, lay_out
 from app.reporting.materials import gather
 from app.reporting.pdf import report_pdf
 from app.reporting.placed import UNITS_A_MM, Line
+from app.reporting.table_columns import shared_widths
 from app.window import application
 from tests.reporting.examples import ODD, odd_job, pages, photo
 from tests.reports.examples import CAPTURE, findings
