@@ -238,8 +238,11 @@ def style_sheet(palette: Palette) -> str:
     QFrame#pane QLineEdit:focus, QFrame#pane QPlainTextEdit:focus {{ border-color: {p.choice}; }}
     QCheckBox::indicator {{ width: 12px; height: 12px; border: 1px solid {p.faint}; border-radius: 3px;
                    background: {p.raised}; }}
-    QCheckBox::indicator:checked {{ background: {p.choice}; border: 3px solid {p.raised}; }}
-    QCheckBox:focus {{ color: {p.choice}; }}
+    QCheckBox::indicator:checked {{ width: 10px; height: 10px; background: {p.choice};
+                   border: 2px solid {p.raised}; }}
+    QCheckBox {{ border: 1px solid transparent; border-radius: 4px; padding: 1px 4px; spacing: 6px;
+                   outline: 0; }}
+    QCheckBox:focus {{ border-color: {p.choice}; }}
     QDoubleSpinBox {{ background: {p.raised}; border: 1px solid {p.line}; border-radius: 4px;
                                   padding: 2px 5px; selection-background-color: {p.choice};
                                   selection-color: {p.choice_ink}; }}

@@ -15,6 +15,7 @@ from analysis.diagnosis.profiles import profile_for
 from analysis.errors import WornbandError
 from analysis.progress import Tick, part
 from analysis.reports.customer_page import program_words
+from analysis.reports.pages import Picture
 from analysis.reports.subject import Subject
 from analysis.review.explained import explain_reviewed
 from analysis.review.job import FACTS, Job, Photo
@@ -94,6 +95,7 @@ class ReportDesk(QObject):
 
     def _follow(self) -> None:
         window, page = self._window, self.page
+        window.session.capture_changed.connect(self._forget)
         window.session.capture_changed.connect(self._show)
         window.session.findings_changed.connect(self._show)
         self._keeper.changed.connect(self._show)
@@ -128,6 +130,10 @@ class ReportDesk(QObject):
         self.page.title.setText(self.tr("Report: {name}").format(name=subject.capture.title))
         self.page.form.show_entries(_entries(subject, report_language(self._language())))
         self._timer.start()
+
+    def _forget(self) -> None:
+        """Which pictures another capture's report shows is not known yet."""
+        self.page.form.pictures.show_printed(None)
 
     def _subject(self) -> Subject | None:
         session = self._window.session
@@ -168,6 +174,7 @@ class ReportDesk(QObject):
 
     def _take(self, materials: Materials) -> None:
         self._materials = materials
+        self.page.form.pictures.show_printed(_printed(materials))
         self._lay_out()
         if materials.troubles:
             self.page.problem_bar.show_problem(as_sentence(said(materials.troubles[0])))
@@ -285,6 +292,11 @@ def _entries(subject: Subject, language: Language) -> Entries:
     facts = {key: subject.fact(key) for key in FACTS}
     words = {key: language.say(text) for key, text in program_words(subject).items()}
     return Entries(job, facts, words, Path(job.other).name if job.other else "")
+
+
+def _printed(materials: Materials) -> tuple[str, ...]:
+    """Codes of the pictures that page one shows."""
+    return tuple(block.code for block in materials.pages.pages[0].blocks if isinstance(block, Picture))
 
 
 def _made_of(subject: Subject, folder: Path, wanted: Wanted, tick: Tick) -> Materials:

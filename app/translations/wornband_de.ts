@@ -11029,6 +11029,11 @@
         <translation>Anmerkungen ändern</translation>
     </message>
     <message>
+        <source>choose the picture</source>
+        <extracomment>app/views/report_form.py</extracomment>
+        <translation>Bild wählen</translation>
+    </message>
+    <message>
         <source>change the photos</source>
         <extracomment>app/views/report_form.py</extracomment>
         <translation>Fotos ändern</translation>
@@ -11057,11 +11062,6 @@
         <source>tick the closing list</source>
         <extracomment>app/views/report_form.py</extracomment>
         <translation>Abschlussliste abhaken</translation>
-    </message>
-    <message>
-        <source>choose the picture</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Bild wählen</translation>
     </message>
     <message>
         <source>it is not known how travel becomes millimetres, nor where the vehicle rests</source>
@@ -12250,6 +12250,44 @@
     </message>
 </context>
 <context>
+    <name>picture_choice</name>
+    <message>
+        <source>The program's choice again</source>
+        <extracomment>app/views/picture_choice.py</extracomment>
+        <translation>Wieder die Wahl des Programms</translation>
+    </message>
+    <message>
+        <source>Chosen by the program.</source>
+        <extracomment>app/views/picture_choice.py</extracomment>
+        <translation>Vom Programm gewählt.</translation>
+    </message>
+    <message>
+        <source>The program shows none with this finding.</source>
+        <extracomment>app/views/picture_choice.py</extracomment>
+        <translation>Bei diesem Befund zeigt das Programm keines.</translation>
+    </message>
+    <message>
+        <source>Cannot be drawn from this capture: {names}</source>
+        <extracomment>app/views/picture_choice.py</extracomment>
+        <translation>Aus dieser Messung nicht zu zeichnen: {names}</translation>
+    </message>
+    <message>
+        <source>Break-up along the travel</source>
+        <extracomment>app/views/picture_choice.py</extracomment>
+        <translation>Aussetzer über dem Weg</translation>
+    </message>
+    <message>
+        <source>The signal in time</source>
+        <extracomment>app/views/picture_choice.py</extracomment>
+        <translation>Das Signal in der Zeit</translation>
+    </message>
+    <message>
+        <source>No picture</source>
+        <extracomment>app/views/picture_choice.py</extracomment>
+        <translation>Kein Bild</translation>
+    </message>
+</context>
+<context>
     <name>reading_form</name>
     <message>
         <source>How the file is read</source>
@@ -12523,21 +12561,6 @@
         <source>The picture</source>
         <extracomment>app/views/report_form.py</extracomment>
         <translation>Das Bild</translation>
-    </message>
-    <message>
-        <source>Break-up along the travel</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Aussetzer über dem Weg</translation>
-    </message>
-    <message>
-        <source>The signal in time</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Das Signal in der Zeit</translation>
-    </message>
-    <message>
-        <source>No picture</source>
-        <extracomment>app/views/report_form.py</extracomment>
-        <translation>Kein Bild</translation>
     </message>
     <message>
         <source>Set a capture beside it…</source>

@@ -4,9 +4,16 @@ from __future__ import annotations
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QFocusEvent
-from PySide6.QtWidgets import QLineEdit, QPlainTextEdit, QWidget
+from PySide6.QtWidgets import QCheckBox, QLineEdit, QPlainTextEdit, QSizePolicy, QWidget
 
 _LINES_PX = 19
+
+
+def tick_box(text: str = "") -> QCheckBox:
+    """A box as wide as its words, so that its ring is about what can be clicked."""
+    box = QCheckBox(text)
+    box.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+    return box
 
 
 class LineField(QLineEdit):

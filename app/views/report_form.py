@@ -18,12 +18,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from analysis.reports.report_pictures import NONE, PICTURES
 from analysis.review.job import CLOSING, FACTS, Job, with_fact, with_words
 from analysis.wording import Wording, say
 from app.language import said
 from app.views.photo_list import PhotoList
-from app.views.report_fields import LineField, TextField
+from app.views.picture_choice import PictureChoice
+from app.views.report_fields import LineField, TextField, tick_box
 
 
 def _tr(text: str) -> str:
@@ -133,16 +133,16 @@ class ReportForm(QScrollArea):
         self.facts: dict[str, LineField | TextField] = {}
         self.offer: dict[str, LineField] = {}
         self.closing: dict[str, QCheckBox] = {}
-        self.pictures: dict[str, QCheckBox] = {}
+        self.pictures = PictureChoice()
         self.paragraph, self.words = QComboBox(), TextField(_tr("Words of the paragraph"), 6)
         self.notes = TextField(_tr("Notes"), 3)
-        self.repaired, self.number = QCheckBox(_tr("Print the list")), QCheckBox()
-        self.markers = QCheckBox(_tr("Print what the markers read"))
+        self.repaired, self.number = tick_box(_tr("Print the list")), tick_box()
+        self.markers = tick_box(_tr("Print what the markers read"))
         self.own_again = QPushButton(_tr("The program's words again"))
         self.other, self.photos = QLabel(), PhotoList()
         body = QWidget()
         self._column = QVBoxLayout(body)
-        self._column.setContentsMargins(2, 2, 8, 8)
+        self._column.setContentsMargins(8, 6, 8, 8)  # the ring about the whole form keeps off its labels
         for build in (self._job, self._wording, self._picture_choice, self._extras, self._offer, self._after):
             build()
         self._column.addStretch(1)
@@ -158,8 +158,7 @@ class ReportForm(QScrollArea):
             line.show_text(job.offer.get(key, ""))
         for key, box in self.closing.items():
             _check(box, key in job.closing)
-        for key, box in self.pictures.items():
-            _check(box, key in job.pictures)
+        self.pictures.show_choice(job.pictures)
         _check(self.repaired, job.repaired)
         _check(self.number, job.show_number)
         _check(self.markers, job.markers)
@@ -220,12 +219,8 @@ class ReportForm(QScrollArea):
 
     def _picture_choice(self) -> None:
         form = self._group(_tr("The picture"))
-        names = {"track": _tr("Break-up along the travel"), "trace": _tr("The signal in time")}
-        for key in (*PICTURES, NONE):
-            box = QCheckBox(names.get(key, _tr("No picture")))
-            box.clicked.connect(lambda _on, key=key: self._choose_picture(key))
-            self.pictures[key] = box
-            form.addRow(box)
+        self.pictures.chosen.connect(lambda codes: self._edit(say("choose the picture"), pictures=codes))
+        form.addRow(self.pictures)
         choose, drop = QPushButton(_tr("Set a capture beside it…")), QPushButton(_tr("None"))
         choose.clicked.connect(self.other_wanted)
         drop.clicked.connect(self.other_dropped)
@@ -253,7 +248,7 @@ class ReportForm(QScrollArea):
         self.repaired.clicked.connect(lambda on: self._edit(say("print the closing list"), repaired=on))
         form.addRow(self.repaired)
         for key, name in _closing_names().items():
-            box = QCheckBox(name)
+            box = tick_box(name)
             box.clicked.connect(lambda on, key=key: self._tick(key, on))
             self.closing[key] = box
             form.addRow(box)
@@ -279,12 +274,6 @@ class ReportForm(QScrollArea):
     def _tick(self, key: str, on: bool) -> None:
         done = {*self._entries.job.closing} | {key} if on else {*self._entries.job.closing} - {key}
         self._edit(say("tick the closing list"), closing=tuple(item for item in CLOSING if item in done))
-
-    def _choose_picture(self, key: str) -> None:
-        chosen = tuple(item for item in PICTURES if self.pictures[item].isChecked() and key != NONE)
-        if key == NONE and self.pictures[NONE].isChecked():
-            chosen = (NONE,)
-        self._edit(say("choose the picture"), pictures=chosen)
 
     def _show_paragraph(self) -> None:
         key = str(self.paragraph.currentData())

@@ -13,7 +13,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage, QPainter
 from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QFileDialog
+from PySide6.QtWidgets import QFileDialog, QStyle, QStyleOptionButton
 from pytestqt.qtbot import QtBot
 
 from analysis.captures import layout
@@ -28,6 +28,8 @@ from app.settings import MemoryStore, Settings
 from app.tools import real_tools
 from app.views.report_fields import LineField
 from app.views.workshop_form import WorkshopForm
+from tests.app import hands
+from tests.app.real_files import shown
 from tests.reporting.examples import photo
 
 
@@ -119,19 +121,103 @@ def test_own_words_stand_on_the_sheet_and_the_programs_come_back(qtbot: QtBot, r
     assert report.keeper.review.job.words == {}
 
 
+def ticked(window: Window) -> list[str]:
+    """Codes of the boxes that are ticked under The picture."""
+    return [key for key, box in window.report_desk.page.form.pictures.boxes.items() if box.isChecked()]
+
+
+def pictures_printed(window: Window) -> int:
+    """How many pictures the first sheet shows."""
+    return sum(isinstance(item, Drawn) for item in window.report_desk.sheets[0].items)
+
+
+def test_the_picture_that_the_program_chose_is_ticked_and_said_to_be_its_choice(report: Window) -> None:
+    choice = report.report_desk.page.form.pictures
+    assert report.keeper.review.job.pictures == ()
+    assert ticked(report) == ["trace"]
+    assert pictures_printed(report) == 1
+    assert choice.state.text() == "Chosen by the program."
+    assert not choice.program_again.isEnabled()
+
+
+def test_with_the_last_picture_unticked_there_is_none_until_the_program_chooses_again(
+    qtbot: QtBot, report: Window
+) -> None:
+    choice = report.report_desk.page.form.pictures
+    QTest.keyClick(choice.boxes["trace"], Qt.Key.Key_Space)
+    assert report.keeper.review.job.pictures == ("none",)
+    assert ticked(report) == ["none"]
+    qtbot.waitUntil(lambda: pictures_printed(report) == 0)
+    assert choice.state.isHidden()
+    QTest.mouseClick(choice.program_again, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: pictures_printed(report) == 1)
+    assert report.keeper.review.job.pictures == ()
+    assert ticked(report) == ["trace"]
+    QTest.keyClick(choice.boxes["none"], Qt.Key.Key_Space)
+    assert ticked(report) == ["none"]
+    QTest.keyClick(choice.boxes["none"], Qt.Key.Key_Space)  # and back
+    qtbot.waitUntil(lambda: ticked(report) == ["trace"])
+    report.actions_by_name["undo"].trigger()
+    assert ticked(report) == ["none"]
+
+
+@pytest.mark.parametrize("picture", ["none", "trace"])
+def test_a_report_without_a_picture_says_that_it_has_none_and_why(
+    qtbot: QtBot, tmp_path: Path, picture: str
+) -> None:
+    path = hands.copy_of_sample("W1091-front-right-height.h5", tmp_path)
+    made = Window(real_tools(), Settings(MemoryStore()))
+    for window in shown(qtbot, made):
+        with qtbot.waitSignal(window.session.findings_changed, timeout=20_000):
+            window.open_file(path)
+        window.actions_by_name["report"].trigger()
+        _no_picture_unless_one_is_chosen(qtbot, window, picture)
+
+
+def _no_picture_unless_one_is_chosen(qtbot: QtBot, window: Window, picture: str) -> None:
+    choice, told = window.report_desk.page.form.pictures, "The program shows none with this finding."
+    qtbot.waitUntil(lambda: choice.state.text() == told, timeout=20_000)
+    assert ticked(window) == ["none"]
+    assert pictures_printed(window) == 0
+    QTest.keyClick(choice.boxes[picture], Qt.Key.Key_Space)
+    if picture == "none":  # as little as before, and still said
+        assert ticked(window) == ["none"]
+        assert window.keeper.review.job.pictures == ()
+        return
+    assert window.keeper.review.job.pictures == ("trace",)
+    qtbot.waitUntil(lambda: choice.state.text() != told, timeout=20_000)
+    missing = "Cannot be drawn from this capture: The signal in time"
+    assert (choice.state.text(), pictures_printed(window)) == (missing, 0)
+
+
+def test_a_box_stands_where_it_stood_when_it_is_ticked_and_its_ring_keeps_off_its_words(
+    report: Window,
+) -> None:
+    choice = report.report_desk.page.form.pictures
+    on, off = choice.boxes["trace"], choice.boxes["none"]
+    size = QStyle.SubElement.SE_CheckBoxIndicator
+    for box in (on, off):
+        option = QStyleOptionButton()
+        box.initStyleOption(option)
+        assert box.style().subElementRect(size, option, box).width() == 14
+        words = box.style().subElementRect(QStyle.SubElement.SE_CheckBoxContents, option, box)
+        assert box.rect().left() + 4 <= words.left() - 14
+        assert words.height() + 4 <= box.height()
+
+
 def test_pictures_list_offer_and_odds_are_chosen_by_hand(qtbot: QtBot, report: Window) -> None:
     form = report.report_desk.page.form
     form.number.click()
     form.repaired.click()
     form.closing["road_test"].click()
-    form.pictures["track"].click()
-    form.pictures["trace"].click()
+    boxes = form.pictures.boxes
+    QTest.mouseClick(boxes["track"], Qt.MouseButton.LeftButton)
     job = report.keeper.review.job
     assert job.show_number
     assert job.repaired
     assert job.closing == ("road_test",)
-    assert job.pictures == ("track", "trace")
-    form.pictures["none"].click()
+    assert job.pictures == ("track", "trace")  # the program's own was ticked already
+    QTest.mouseClick(boxes["none"], Qt.MouseButton.LeftButton)
     assert report.keeper.review.job.pictures == ("none",)
     form.offer["part"].setText("180")
     form.offer["part"].editingFinished.emit()
