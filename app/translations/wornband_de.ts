@@ -6066,7 +6066,7 @@
     <message>
         <source>{reading}, not shown to hold still</source>
         <extracomment>analysis/diagnosis/summary.py</extracomment>
-        <translation>{reading}, ob stabil, ist nicht nachgewiesen</translation>
+        <translation>{reading}, nicht als stabil nachgewiesen</translation>
     </message>
     <message>
         <source>ground stands at {reading}</source>
