@@ -7,13 +7,13 @@ from dataclasses import replace
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QFileDialog
 from pytestqt.qtbot import QtBot
 
 from app.captures_menu import first_sample
 from app.main_window import Window
 from tests.app import hands
 from tests.app.conftest import Bench
+from tests.app.dialogs import begun_at
 from tests.app.fakes import sound_capture, worn_or_sound
 
 CONTROL = Qt.KeyboardModifier.ControlModifier
@@ -47,13 +47,7 @@ def test_compare_begins_with_the_record_that_review_shows_and_keeps_it(qtbot: Qt
 def test_another_capture_to_compare_with_is_looked_for_beside_the_first(
     qtbot: QtBot, review: Window, bench: Bench, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    begun: list[str] = []
-
-    def choose(_parent: object, _title: str, folder: str, _kinds: str) -> tuple[str, str]:
-        begun.append(folder)
-        return "", ""
-
-    monkeypatch.setattr(QFileDialog, "getOpenFileName", choose)
+    begun = begun_at(monkeypatch, "getOpenFileName")
     sample = first_sample()
     assert sample is not None
     bench.others[sample.name] = replace(bench.capture, path=sample)

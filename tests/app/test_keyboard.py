@@ -7,14 +7,13 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QCoreApplication, QEvent, QLocale, QPoint, Qt
+from PySide6.QtCore import QCoreApplication, QEvent, QPoint, Qt
 from PySide6.QtGui import QAccessible, QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QPlainTextEdit, QToolButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from app.actions import menu_names
-from app.language import install_language
 from app.main_window import Window
 from app.views.band_card import BandCard
 from app.views.caution_strip import CautionStrip
@@ -23,6 +22,7 @@ from app.views.pane import Pane
 from app.views.press_row import PressRow
 from app.views.record_form import RecordForm
 from tests.app.test_pictures import DIALOGS, bench, enter
+from tests.app.tongues import speaking
 
 __all__ = ["bench"]  # the worn capture of a car whose heights are known
 
@@ -278,13 +278,8 @@ def test_a_row_of_the_evidence_is_a_button_that_a_screen_reader_can_press(
 def test_every_menu_opens_with_alt_and_a_letter_of_its_own(
     qtbot: QtBot, qapp: QApplication, code: str
 ) -> None:
-    before = QLocale()
-    install_language(qapp, code)
-    try:
+    with speaking(qapp, code):
         letters = [name[name.index("&") + 1].lower() for name in menu_names().values()]
-    finally:
-        install_language(qapp, "en")
-        QLocale.setDefault(before)
     assert len(set(letters)) == len(letters) == 10
 
 

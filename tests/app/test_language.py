@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QCoreApplication, QLocale, QTranslator
+from PySide6.QtCore import QCoreApplication, QTranslator
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
@@ -27,16 +27,14 @@ from app.trouble import sentence
 from app.words import role_name
 from app.workbench import Workbench
 from tests.app.hands import copy_of_sample
+from tests.app.tongues import speaking
 from tests.app.workbenches import running
 
 
 @pytest.fixture
 def german(qapp: QApplication) -> Iterator[QApplication]:
-    before = QLocale()
-    install_language(qapp, "de")
-    yield qapp
-    install_language(qapp, "en")
-    QLocale.setDefault(before)
+    with speaking(qapp, "de"):
+        yield qapp
 
 
 @pytest.fixture

@@ -4,15 +4,14 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QLocale, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QToolButton
+from PySide6.QtWidgets import QApplication, QLabel, QToolButton
 from pytestqt.qtbot import QtBot
 
 from app.captures_menu import first_sample
 from app.drawing.theme import DARK, LIGHT, palette_for
-from app.language import install_language
 from app.main_window import Window
 from app.session import Tools
 from app.settings import MemoryStore, Settings
@@ -20,6 +19,8 @@ from app.settings_file import SettingsFile
 from app.tools import real_tools
 from app.views.caution_strip import CautionStrip
 from tests.app.conftest import Bench
+from tests.app.dialogs import begun_at
+from tests.app.tongues import speaking
 
 
 def test_the_reading_can_be_copied_as_text(review: Window) -> None:
@@ -46,13 +47,7 @@ def test_the_first_steps_are_of_the_sample_and_go_with_it(qtbot: QtBot, review: 
 def test_a_capture_is_looked_for_where_ones_own_lie_and_not_among_the_samples(
     review: Window, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
 ) -> None:
-    begun: list[str] = []
-
-    def choose(_parent: object, _title: str, folder: str, _kinds: str) -> tuple[str, str]:
-        begun.append(folder)
-        return "", ""
-
-    monkeypatch.setattr(QFileDialog, "getOpenFileName", choose)
+    begun = begun_at(monkeypatch, "getOpenFileName")
     review.settings.forget_capture(Path("worn.h5"))
     sample = first_sample()
     assert sample is not None
@@ -138,9 +133,7 @@ def test_actions_that_cannot_be_done_are_not_offered(window: Window) -> None:
 def test_review_fits_a_screen_of_1920_x_1080_at_200_per_cent(
     qtbot: QtBot, qapp: QApplication, code: str
 ) -> None:
-    before = QLocale()
-    install_language(qapp, code)
-    try:
+    with speaking(qapp, code):
         window = Window(real_tools(), Settings(MemoryStore()))
         qtbot.addWidget(window, before_close_func=lambda made: made.session.close())
         window.page.hint_bar.show()
@@ -155,6 +148,3 @@ def test_review_fits_a_screen_of_1920_x_1080_at_200_per_cent(
             assert tool.width() >= tool.minimumSizeHint().width(), tool.accessibleName()
             right = tool.mapTo(window, tool.rect().topRight()).x()
             assert right < window.width(), tool.accessibleName()
-    finally:
-        install_language(qapp, "en")
-        QLocale.setDefault(before)

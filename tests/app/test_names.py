@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QLocale, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible, QAccessibleInterface
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
@@ -28,18 +28,15 @@ from PySide6.QtWidgets import (
 from pytestqt.qtbot import QtBot
 
 from app.drawing.canvas import Canvas
-from app.language import install_language
 from app.main_window import Window
 from app.review.focus import whole
-from app.session import Tools
-from app.settings import MemoryStore, Settings
 from app.views.headline import Headline
 from app.views.report_preview import SheetView
 from app.views.tab_order import stops
 from app.why.picture import ExposurePicture
 from tests.app.conftest import Bench
-from tests.app.real_files import shown
 from tests.app.test_pictures import SCREENS, bench, enter
+from tests.app.tongues import worn_in
 
 __all__ = ["bench"]  # the worn capture of a car whose heights are known
 
@@ -95,15 +92,7 @@ def spoken(
     qtbot: QtBot, qapp: QApplication, bench: Bench, request: pytest.FixtureRequest
 ) -> Iterator[Window]:
     """The worn capture examined, in a language."""
-    before = QLocale()
-    install_language(qapp, request.param)
-    window = Window(Tools(bench.open_capture, bench.examine), Settings(MemoryStore()))
-    for made in shown(qtbot, window):
-        with qtbot.waitSignal(made.session.findings_changed, timeout=20_000):
-            made.open_file(Path("worn.h5"))
-        yield made
-    install_language(qapp, "en")
-    QLocale.setDefault(before)
+    yield from worn_in(qtbot, qapp, bench, request.param)
 
 
 @pytest.mark.parametrize("screen", [*SCREENS, "corners"])

@@ -7,7 +7,6 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QLocale
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -17,13 +16,14 @@ from analysis.comparison.positions import Position
 from analysis.reports.findings_report import subject
 from analysis.wording import Language
 from app.compare.heads import telling
-from app.language import install_language, said, window_language
+from app.language import said, window_language
 from app.main_window import Window
 from app.session import Tools
 from app.settings import MemoryStore, Settings
 from tests.app.conftest import Bench
 from tests.app.fakes import worn_capture
 from tests.app.real_files import shown
+from tests.app.tongues import speaking
 
 WHERE = "rear left"
 
@@ -31,11 +31,8 @@ WHERE = "rear left"
 @pytest.fixture
 def german(qapp: QApplication) -> Iterator[Language]:
     """The language of the window."""
-    before = QLocale()
-    install_language(qapp, "de")
-    yield window_language()
-    install_language(qapp, "en")
-    QLocale.setDefault(before)
+    with speaking(qapp, "de"):
+        yield window_language()
 
 
 def test_the_head_of_the_window_says_it_in_german_and_the_capture_keeps_its_words(

@@ -7,7 +7,6 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QStandardPaths
-from PySide6.QtWidgets import QFileDialog
 from pytestqt.qtbot import QtBot
 
 from analysis.captures.reading import open_capture
@@ -17,6 +16,7 @@ from app.save_place import folder_to_save
 from app.session import Tools
 from app.settings import MemoryStore, Settings
 from tests.app import hands
+from tests.app.dialogs import begun_at
 from tests.app.fakes import nothing_found
 from tests.app.real_files import shown
 
@@ -46,18 +46,12 @@ def test_a_capture_of_ones_own_is_saved_beside(tmp_path: Path) -> None:
 def test_markers_are_saved_beside_the_capture_unless_elsewhere_is_chosen_and_that_is_said(
     qtbot: QtBot, window: Window, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    asked: list[str] = []
-
-    def choose(_parent: object, _title: str, start: str, _kinds: str) -> tuple[str, str]:
-        asked.append(start)
-        return str(tmp_path / "out.csv"), ""
-
-    monkeypatch.setattr(QFileDialog, "getSaveFileName", choose)
+    begun = begun_at(monkeypatch, "getSaveFileName", tmp_path / "out.csv")
     path = hands.copy_of_sample("W1068-throttle.h5", tmp_path)
     with qtbot.waitSignal(window.session.findings_changed):
         window.open_file(path)
     window.desk.markers.mark_moment(1.0)
     window.actions_by_name["save_csv"].trigger()
-    assert asked == [str(path.with_name(f"{path.stem}.markers.csv"))]
+    assert begun == [str(path.with_name(f"{path.stem}.markers.csv"))]
     assert "Marker" in (tmp_path / "out.csv").read_text(encoding="utf-8-sig")
     assert window.statusBar().currentMessage() == f"Saved: {tmp_path / 'out.csv'}"

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QLocale, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QFontMetricsF
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
@@ -21,10 +21,7 @@ from PySide6.QtWidgets import (
 )
 from pytestqt.qtbot import QtBot
 
-from app.language import install_language
 from app.main_window import Window
-from app.session import Tools
-from app.settings import MemoryStore, Settings
 from app.views.band_card import BandCard
 from app.views.elided_label import ElidedLabel
 from app.views.fit_screen import fit_screen, keep_on_screen
@@ -32,10 +29,10 @@ from app.views.marker_tables import shortened
 from app.views.trace import TraceView
 from app.why.strip import ControlUnitStrip
 from tests.app.conftest import Bench
-from tests.app.real_files import shown
 from tests.app.stage import still
 from tests.app.test_marker_list import deepest
 from tests.app.test_pictures import bench, enter
+from tests.app.tongues import worn_in
 
 __all__ = ["bench"]  # the worn capture of a car whose heights are known
 
@@ -45,18 +42,10 @@ WIDTH, HEIGHT = 960, 540
 @pytest.fixture(params=["en", "de"])
 def small(qtbot: QtBot, qapp: QApplication, bench: Bench, request: pytest.FixtureRequest) -> Iterator[Window]:
     """The worn capture examined in a window of 960 x 540."""
-    before = QLocale()
-    install_language(qapp, request.param)
-    window = Window(Tools(bench.open_capture, bench.examine), Settings(MemoryStore()))
-    for made in shown(qtbot, window):
+    for made in worn_in(qtbot, qapp, bench, request.param):
         made.setMinimumSize(0, 0)
         made.resize(WIDTH, HEIGHT)
-        with qtbot.waitSignal(made.session.findings_changed, timeout=20_000):
-            made.open_file(Path("worn.h5"))
-        made.resize(WIDTH, HEIGHT)
         yield made
-    install_language(qapp, "en")
-    QLocale.setDefault(before)
 
 
 def cut(page: QWidget, window: QWidget) -> list[str]:

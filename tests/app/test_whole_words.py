@@ -7,7 +7,7 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QLocale, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QFontMetricsF
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QStyle, QStyleOptionComboBox, QToolButton
@@ -15,10 +15,7 @@ from pytestqt.qtbot import QtBot
 
 from analysis.diagnosis.findings import Check, Result
 from analysis.progress import ignore
-from app.language import install_language
 from app.main_window import Window
-from app.session import Tools
-from app.settings import MemoryStore, Settings
 from app.views.elided_label import ElidedLabel
 from app.views.numbers_table import NumbersView
 from app.views.pane import Pane
@@ -27,23 +24,15 @@ from app.words import shape_name
 from tests.app.conftest import Bench
 from tests.app.fakes import sound_capture, worn_or_sound
 from tests.app.hands import drop
-from tests.app.real_files import shown
+from tests.app.tongues import worn_in
 
 
 @pytest.fixture
 def german(qtbot: QtBot, qapp: QApplication, bench: Bench) -> Iterator[Window]:
     """The worn capture in a window of 1366 x 768 that speaks German; ``new.h5`` is a sound sensor."""
-    before = QLocale()
     bench.others["new.h5"] = sound_capture()
     bench.findings = worn_or_sound()
-    install_language(qapp, "de")
-    window = Window(Tools(bench.open_capture, bench.examine), Settings(MemoryStore()))
-    for made in shown(qtbot, window):
-        with qtbot.waitSignal(made.session.findings_changed, timeout=20_000):
-            made.open_file(Path("worn.h5"))
-        yield made
-    install_language(qapp, "en")
-    QLocale.setDefault(before)
+    yield from worn_in(qtbot, qapp, bench, "de")
 
 
 def room_px(box: WordBox) -> int:
