@@ -31,7 +31,8 @@ from app.drawing import icons
 from app.drawing.numbers import unbroken
 from app.drawing.theme import LIGHT, Palette
 
-_MARK_PX, _PLAIN_PX = 34, 11
+_MARK_PX, _PLAIN_PX = 29, 9
+_GAP_PX, _RIGHT_PX, _RIM_PX = 8, 8, 1
 _DETAIL_FLAGS = Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft | Qt.TextFlag.TextWordWrap
 ROW_ROLE = Qt.ItemDataRole.UserRole + 7
 
@@ -134,6 +135,17 @@ class RowList(QListView):
             self.picked.emit(index.row())
 
 
+def room_for_text(row: Row, row_px: float) -> float:
+    """Of the width of a row what is left for its words, in pixels."""
+    return row_px - (_MARK_PX if row.mark else _PLAIN_PX) - _RIGHT_PX
+
+
+def reading_within(row: Row, room_px: float, metrics: QFontMetricsF) -> str:
+    """The reading as far as the title leaves room for it; its end is its figure."""
+    title_px = min(metrics.horizontalAdvance(row.title), 0.5 * room_px)
+    return metrics.elidedText(row.reading, Qt.TextElideMode.ElideLeft, room_px - title_px - _GAP_PX)
+
+
 class RowDelegate(QStyledItemDelegate):
     """Paints `Row` values found under `ROW_ROLE`.
 
@@ -154,7 +166,7 @@ class RowDelegate(QStyledItemDelegate):
         metrics = QFontMetricsF(option.font)
         if not row.detail:
             return QSize(80, round(metrics.height() + 7))
-        width = self._list.viewport().width() - (_MARK_PX if row.mark else _PLAIN_PX) - 10
+        width = room_for_text(row, self._list.viewport().width() - 2 * _RIM_PX)
         lines = metrics.boundingRect(
             QRectF(0, 0, max(width, 40), 1e4), _DETAIL_FLAGS, unbroken(row.detail)
         ).height()
@@ -165,7 +177,7 @@ class RowDelegate(QStyledItemDelegate):
     ) -> None:
         """Paint one row."""
         row: Row = index.data(ROW_ROLE)
-        box = QRectF(option.rect).adjusted(1, 1, -1, -1)
+        box = QRectF(option.rect).adjusted(_RIM_PX, _RIM_PX, -_RIM_PX, -_RIM_PX)
         painter.save()
         try:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -174,10 +186,10 @@ class RowDelegate(QStyledItemDelegate):
                 size = 16
                 colour = getattr(self.palette, row.tone)
                 height = QFontMetricsF(option.font).height() + 4
-                spot = QRectF(box.left() + 9, box.top() + (height - size) / 2, size, size)
+                spot = QRectF(box.left() + 7, box.top() + (height - size) / 2, size, size)
                 painter.drawPixmap(spot.topLeft(), icons.pixmap(row.mark, colour, size))
             self._text(
-                painter, option.font, box.adjusted(_MARK_PX if row.mark else _PLAIN_PX, 2, -8, -2), row
+                painter, option.font, box.adjusted(_MARK_PX if row.mark else _PLAIN_PX, 2, -_RIGHT_PX, -2), row
             )
         finally:
             painter.restore()
@@ -201,9 +213,8 @@ class RowDelegate(QStyledItemDelegate):
 
     def _text(self, painter: QPainter, font: QFont, box: QRectF, row: Row) -> None:
         metrics = QFontMetricsF(font)
-        title_px = min(metrics.horizontalAdvance(row.title), 0.5 * box.width())
-        reading = metrics.elidedText(row.reading, Qt.TextElideMode.ElideLeft, box.width() - title_px - 8)
-        reading_px = metrics.horizontalAdvance(reading) + 8 if reading else 0.0
+        reading = reading_within(row, box.width(), metrics)
+        reading_px = metrics.horizontalAdvance(reading) + _GAP_PX if reading else 0.0
         first = QRectF(box.left(), box.top(), box.width(), metrics.height() if row.detail else box.height())
         painter.setPen(QColor(self.palette.quiet if row.faded else self.palette.ink))
         middle = Qt.AlignmentFlag.AlignVCenter

@@ -74,7 +74,7 @@ class ReviewPage(QWidget):
         page.setContentsMargins(8, 2, 8, 0)
         page.setSpacing(_GAP_PX)
         self._header_tools: list[QToolButton] = []
-        page.addLayout(self._header(captures_menu))
+        page.addWidget(_that_gives_way(self._header(captures_menu)))
         page.addWidget(self.problem_bar)
         page.addWidget(self.hint_bar)
         page.addWidget(self.split_strip)
@@ -182,6 +182,7 @@ class ReviewPage(QWidget):
             self.events.add_tool(self.button(name, heading=True))
         self.records.add_tool(self.button("describe", heading=True))
         self.trace.add_tool(self.button("lanes", heading=True))
+        self._actions["control_unit"].setIconText(self.tr("Control unit"))  # where it is, the menu says
         self.trace.add_tool(self.button("control_unit", text=True, heading=True))
         self.trace.add_empty_tool(self.button("open", text=True))
         self._band_tools = [self._outlined(name) for name in ("accept", "dismiss")]
@@ -216,7 +217,7 @@ class ReviewPage(QWidget):
         column.addWidget(self._middle, 1)
         panes = QSplitter(Qt.Orientation.Horizontal)
         for place, (pane, stretch, least) in enumerate(
-            ((self._left, 1, 208), (middle, 5, 420), (self._right, 2, 260))
+            ((self._left, 1, 220), (middle, 5, 420), (self._right, 2, 292))
         ):
             panes.addWidget(pane)
             panes.setStretchFactor(place, stretch)
@@ -292,6 +293,15 @@ class _LeftColumn(QSplitter):
         """Share the new height out."""
         super().resizeEvent(event)
         self.fit()
+
+
+def _that_gives_way(row: QHBoxLayout) -> QWidget:
+    """A row that never holds the window wide: its buttons give up their words once it is narrower."""
+    holder = QWidget()
+    row.setContentsMargins(0, 0, 0, 0)
+    holder.setLayout(row)
+    holder.setMinimumWidth(1)
+    return holder
 
 
 def _above(pane: QWidget, strip: QWidget) -> QWidget:

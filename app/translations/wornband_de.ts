@@ -599,11 +599,6 @@
         <translation>Sie haben die Zone bei {places} abgelehnt. Das Urteil ist das des Programms.</translation>
     </message>
     <message>
-        <source>Verdict</source>
-        <extracomment>app/views/evidence.py</extracomment>
-        <translation>Befund</translation>
-    </message>
-    <message>
         <source>What speaks against the verdict</source>
         <extracomment>app/views/evidence.py</extracomment>
         <translation>Was gegen den Befund spricht</translation>
@@ -1754,6 +1749,11 @@
         <extracomment>app/review/page.py</extracomment>
         <translation>Letzte Messungen und Beispiele</translation>
     </message>
+    <message>
+        <source>Control unit</source>
+        <extracomment>app/review/page.py</extracomment>
+        <translation>Steuergerät</translation>
+    </message>
 </context>
 <context>
     <name>Session</name>
@@ -2115,6 +2115,14 @@
         <source>Whose figures: {sources}</source>
         <extracomment>app/why/unit_form.py</extracomment>
         <translation>Wessen Zahlen: {sources}</translation>
+    </message>
+</context>
+<context>
+    <name>VerdictHead</name>
+    <message>
+        <source>Verdict</source>
+        <extracomment>app/views/verdict_head.py</extracomment>
+        <translation>Befund</translation>
     </message>
 </context>
 <context>

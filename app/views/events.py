@@ -67,6 +67,7 @@ class EventsView(Pane):
             item.setData(row, ROW_ROLE)
             item.setData(index)
             item.setAccessibleText(f"{row.title}, {row.reading}")
+            item.setToolTip(plain_tip(f"{row.title}, {row.reading}"))
             self._model.appendRow(item)
             self._rows.append(item.row())
         self._filling = False

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from functools import partial
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLayout, QScrollArea, QVBoxLayout, QWidget
 
@@ -25,12 +25,13 @@ from app.drawing.theme import LIGHT, Palette
 from app.language import said
 from app.views.band_card import BandCard
 from app.views.caution_strip import CautionStrip
-from app.views.headline import Headline
+from app.views.held_row import HeldRow
 from app.views.pane import Pane
 from app.views.press_row import PressRow, text_line
 from app.views.tab_order import in_turn, stops
 from app.views.tall_enough import TallEnough
 from app.views.tone_mark import ToneMark
+from app.views.verdict_head import VerdictHead
 from app.words import record_names, said_of
 
 _STATES = {
@@ -45,6 +46,8 @@ _RESULTS = {
 }
 _LOW_PX = 400
 """Below this height the first caution would leave no room for the verdict; its title stays."""
+_CAUTIONS_SHARE = 0.5
+"""Of the pane, at the most: where all are asked for, verdict and evidence stay in sight, and they scroll."""
 _CALM = {VerdictCode.NO_FAULT_FOUND: "good", VerdictCode.INCONCLUSIVE: "unsure"}
 
 
@@ -80,7 +83,6 @@ class EvidenceView(Pane):
         self._title.setText(self.tr("Evidence"))
         self.setAccessibleName(self.tr("Evidence: verdict and what it stands on"))
         self._palette = LIGHT
-        self._headline: Headline | None = None
         self._capture: Capture | None = None
         self._findings: Findings | None = None
         self._cards: list[BandCard] = []
@@ -88,15 +90,17 @@ class EvidenceView(Pane):
         self._decisions: tuple[Decision | None, ...] = ()
         self._make_tools: Callable[[], list[QWidget]] = list
         self._heights: VehicleHeights | None = None
-        self._pressed: QWidget | None = None
         self.rows_area = QScrollArea()
+        self._layout = QVBoxLayout()
+        self._held = HeldRow(self.rows_area, self._settle)
         self.rows_area.setWidgetResizable(True)
         self.rows_area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.rows_area.setFocusPolicy(Qt.FocusPolicy.ClickFocus)  # Tab's order begins here, and does not stop
-        self._cautions = CautionStrip()
+        self._head, self._cautions = VerdictHead(), CautionStrip()
         content = QWidget()
         self._column = column = QVBoxLayout(content)
         column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self._head)
         column.addWidget(self.rows_area, 1)
         column.addWidget(self._cautions)
         self.set_content(content)
@@ -108,6 +112,7 @@ class EvidenceView(Pane):
         """On a low screen leave the room to the verdict."""
         super().resizeEvent(event)
         self._cautions.show_brief(self.height() < _LOW_PX)
+        self._cautions.leave_room(round(_CAUTIONS_SHARE * self.height()))
         self._resized.emit()
 
     def _keep_in_sight(self) -> None:
@@ -161,20 +166,17 @@ class EvidenceView(Pane):
 
     def choose_band(self, band: int | None) -> None:
         """Mark the card of a band; a row that was pressed stays under the pointer, to be pressed again."""
-        self._chosen = band
-        before_px = self._height_of_pressed()
-        for index, card in enumerate(self._cards):
-            card.show_chosen(index == band)
-        if before_px is not None:
-            self._settle()
-            bar = self.rows_area.verticalScrollBar()
-            bar.setValue(bar.value() + (self._height_of_pressed() or 0) - before_px)
+        another, self._chosen = band != self._chosen, band
+        with self._held.kept(self._layout) as pressed:
+            for index, card in enumerate(self._cards):
+                card.show_chosen(index == band)
+        if another and not pressed and band is not None and band < len(self._cards):
+            self._bring_into_sight(self._cards[band])
 
-    def _height_of_pressed(self) -> int | None:
-        """Where the row that is being pressed stands, in pixels from the top of what is seen."""
-        if self._pressed is None:
-            return None
-        return self._pressed.mapTo(self.rows_area.viewport(), self._pressed.rect().topLeft()).y()
+    def leaveEvent(self, event: QEvent) -> None:
+        """Close the room that was left where a card above the pointer closed."""
+        super().leaveEvent(event)
+        self._held.let_go()
 
     def _settle(self) -> None:
         """Give everything its place now: Qt would do so after the next event."""
@@ -229,15 +231,12 @@ class EvidenceView(Pane):
         """Take on the colours of a palette."""
         self._palette = palette
         self._cautions.apply_palette(palette)
-        if self._findings is not None and self._headline is not None:
-            self._headline.show_colour(self._tone(self._findings))
+        self._head.apply_palette(palette)
         for mark in self.rows_area.findChildren(ToneMark):
             mark.apply_palette(palette)
 
-    def _tone(self, findings: Findings) -> str:
-        return str(getattr(self._palette, _CALM.get(findings.verdict.code, "bad")))
-
     def _fill(self, findings: Findings, at_px: int) -> None:
+        self._held.let_go()
         body = TallEnough()
         self._layout = QVBoxLayout(body)
         self._layout.setSizeConstraint(QLayout.SizeConstraint.SetNoConstraint)
@@ -261,12 +260,9 @@ class EvidenceView(Pane):
 
     def _verdict(self, findings: Findings) -> None:
         verdict = findings.verdict
-        headline = self._headline = Headline(said(verdict_title(findings)), self._tone(findings))
-        headline.setAccessibleDescription(self.tr("Verdict"))  # its name is what it says
-        self._layout.addWidget(headline)
-        if verdict.code is not VerdictCode.INCONCLUSIVE:
-            how_sure = said(in_words(verdict.confidence))
-            self._layout.addWidget(text_line(how_sure, "large"))
+        tone = _CALM.get(verdict.code, "bad")
+        sure = "" if verdict.code is VerdictCode.INCONCLUSIVE else said(in_words(verdict.confidence))
+        self._head.show_verdict(said(verdict_title(findings)), sure, tone, self._palette)
         contrary = said(contrary_line(findings))
         if contrary:
             row = self._row("fail", "bad", contrary, pressed=False, bold=True)
@@ -283,7 +279,7 @@ class EvidenceView(Pane):
         card = BandCard(band, self._make_tools())
         card.show_height(self._in_mm(band))
         card.why_wanted.connect(lambda: self.why_wanted.emit(index))
-        card.clicked.connect(lambda: self.band_chosen.emit(index))
+        card.clicked.connect(lambda: self._press_card(card, index))
         card.opened.connect(lambda: self.band_opened.emit(index))
         card.adjusted.connect(lambda edges: self.band_adjusted.emit(index, edges))
         card.restored.connect(lambda before: self.band_restored.emit(index, before))
@@ -342,15 +338,17 @@ class EvidenceView(Pane):
         row.setAccessibleDescription(told)
         return row
 
+    def _press_card(self, card: BandCard, index: int) -> None:
+        with self._held.pressed(card):
+            self.band_chosen.emit(index)
+
     def _go_to_record(self, row: QWidget, record: str, _checked: bool = False) -> None:
-        self._pressed = row
-        self.record_wanted.emit(record)
-        self._pressed = None
+        with self._held.pressed(row):
+            self.record_wanted.emit(record)
 
     def _press_statement(self, row: QWidget, statement: Statement, _checked: bool = False) -> None:
-        self._pressed = row
-        self.statement_pressed.emit(statement)
-        self._pressed = None
+        with self._held.pressed(row):
+            self.statement_pressed.emit(statement)
 
     def _row(
         self,

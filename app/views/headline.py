@@ -18,16 +18,19 @@ class Headline(QLabel):
         Plain text.
     colour : str
         As a style sheet has it.
+    points : tuple of float
+        Sizes of letters to choose from, the largest first.
     """
 
-    def __init__(self, text: str, colour: str) -> None:
+    def __init__(self, text: str, colour: str, points: tuple[float, ...] = _POINTS) -> None:
         super().__init__(text)
+        self._sizes = points
         self.setTextFormat(Qt.TextFormat.PlainText)
         self.setWordWrap(True)
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
         self._colour = colour
         self._points = 0.0
-        self._take(_POINTS[0])
+        self._take(points[0])
 
     def show_colour(self, colour: str) -> None:
         """Say it in another colour."""
@@ -46,8 +49,8 @@ class Headline(QLabel):
         self._fit()
 
     def _fit(self) -> None:
-        fitting = (points for points in _POINTS if self._width_px(points) <= self.width())
-        self._take(next(fitting, _POINTS[-1]))
+        fitting = (points for points in self._sizes if self._width_px(points) <= self.width())
+        self._take(next(fitting, self._sizes[-1]))
 
     def _width_px(self, points: float) -> float:
         font = QFont(self.font())

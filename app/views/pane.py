@@ -35,7 +35,7 @@ class Pane(QFrame):
         self._empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self._empty.setWordWrap(True)
         self._empty.setProperty("quiet", True)
-        self._empty.setContentsMargins(16, 8, 16, 8)
+        self._empty.setContentsMargins(8, 4, 8, 4)
         self._stack = QStackedWidget()
         self._empty_page = QWidget()
         self._empty_layout = QVBoxLayout(self._empty_page)

@@ -24,6 +24,7 @@ class TallEnough(QFrame):
 
     def fit_height(self) -> None:
         """Set the least height."""
-        layout = self.layout()
+        layout, rim = self.layout(), self.contentsMargins()  # of the frame that the style sheet draws
         if layout is not None:
-            self.setMinimumHeight(max(layout.heightForWidth(self.width()), 0))  # -1: it asks for none
+            inside_px = layout.heightForWidth(self.width() - rim.left() - rim.right())
+            self.setMinimumHeight(max(inside_px, 0) + rim.top() + rim.bottom())  # -1 of what is empty

@@ -1,0 +1,40 @@
+"""The verdict and how sure it is: above everything that scrolls, so that it is always in sight."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QVBoxLayout
+
+from app.drawing.theme import Palette
+from app.views.headline import Headline
+from app.views.tall_enough import TallEnough
+
+_SURE_POINTS = (12.0, 11.0, 10.0)
+
+
+class VerdictHead(TallEnough):
+    """Two lines, or more where a verdict is long; never cut, and never scrolled away."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.headline = Headline("", "")
+        self.headline.setAccessibleDescription(self.tr("Verdict"))  # its name is what it says
+        self.how_sure = Headline("", "", points=_SURE_POINTS)
+        self._tone = "ink"
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(3, 0, 3, 2)  # as what scrolls below it
+        layout.setSpacing(2)
+        layout.addWidget(self.headline)
+        layout.addWidget(self.how_sure)
+
+    def show_verdict(self, title: str, how_sure: str, tone: str, palette: Palette) -> None:
+        """Show a verdict in the colour of its tone; how sure it is in ink, or nothing for an empty text."""
+        self._tone = tone
+        self.apply_palette(palette)
+        self.headline.setText(title)
+        self.how_sure.setText(how_sure)
+        self.how_sure.setVisible(bool(how_sure))
+
+    def apply_palette(self, palette: Palette) -> None:
+        """Take on the colours of a palette."""
+        self.headline.show_colour(getattr(palette, self._tone))
+        self.how_sure.show_colour(palette.ink)
