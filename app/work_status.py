@@ -6,7 +6,7 @@ import time
 
 from PySide6.QtCore import QObject, Qt, QTimer
 from PySide6.QtGui import QAction
-from PySide6.QtWidgets import QLabel, QProgressBar, QStatusBar, QToolButton
+from PySide6.QtWidgets import QProgressBar, QStatusBar, QToolButton
 
 from app.importing.topics import QUIET
 from app.jobs import Jobs
@@ -15,6 +15,7 @@ from app.review.keeper import COMPARING, SAVING
 from app.review.marker_reader import READING
 from app.review.pointer_reader import POINTING
 from app.session import CHECKING
+from app.views.elided_label import ElidedLabel
 
 _QUIET = (READING, REVIEWING, LOOKING, COMPARING, CHECKING, SAVING, POINTING, *QUIET)
 """What takes a blink is told where it is shown; here only where a slow disk makes a wait of it."""
@@ -41,8 +42,7 @@ class WorkStatus(QObject):
         self._every: list[Jobs] = []
         self._stop, self._action = stop, action
         self._stop.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextOnly)
-        self.text = QLabel()
-        self.text.setTextFormat(Qt.TextFormat.PlainText)  # it names the file
+        self.text = ElidedLabel()  # it names the file
         self.progress = QProgressBar()
         self.progress.setFixedWidth(_BAR_PX)
         self.progress.setTextVisible(False)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 
 import numpy as np
@@ -15,6 +16,7 @@ from app.drawing.over_all import OverAll
 
 _JOIN_PX = 4.0
 _PART = " · "
+_ODDS = re.compile(r" \([^()]*\)$")
 _LEAST_HATCHED_PX = 5.0
 
 
@@ -74,8 +76,13 @@ def runs_px(
 
 
 def label_in(label: str, room_px: float, metrics: QFontMetricsF) -> str:
-    """What of a label fits: where it is stays, then what was said of it, and the parts between go."""
+    """What of a label fits: where it is stays, then what was said of it, and the parts between go.
+
+    Before any part goes, the odds do that stand behind words which say how likely it is.
+    """
     parts = label.split(_PART)
+    if metrics.horizontalAdvance(label) > room_px:
+        parts = [_ODDS.sub("", part) for part in parts]
     while len(parts) > 1 and metrics.horizontalAdvance(_PART.join(parts)) > room_px:
         del parts[-2 if len(parts) > 2 else -1]
     return _PART.join(parts)

@@ -31,8 +31,8 @@ from app.drawing import icons
 from app.drawing.numbers import unbroken
 from app.drawing.theme import LIGHT, Palette
 
-_MARK_PX, _PLAIN_PX = 29, 9
-_GAP_PX, _RIGHT_PX, _RIM_PX = 8, 8, 1
+_MARK_PX, _PLAIN_PX = 27, 9
+_GAP_PX, _RIGHT_PX, _RIM_PX = 8, 5, 1
 _DETAIL_FLAGS = Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft | Qt.TextFlag.TextWordWrap
 ROW_ROLE = Qt.ItemDataRole.UserRole + 7
 
@@ -186,10 +186,13 @@ class RowDelegate(QStyledItemDelegate):
                 size = 16
                 colour = getattr(self.palette, row.tone)
                 height = QFontMetricsF(option.font).height() + 4
-                spot = QRectF(box.left() + 7, box.top() + (height - size) / 2, size, size)
+                spot = QRectF(box.left() + 6, box.top() + (height - size) / 2, size, size)
                 painter.drawPixmap(spot.topLeft(), icons.pixmap(row.mark, colour, size))
             self._text(
-                painter, option.font, box.adjusted(_MARK_PX if row.mark else _PLAIN_PX, 2, -_RIGHT_PX, -2), row
+                painter,
+                option.font,
+                box.adjusted(_MARK_PX if row.mark else _PLAIN_PX, 2, -_RIGHT_PX, -2),
+                row,
             )
         finally:
             painter.restore()

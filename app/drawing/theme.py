@@ -263,6 +263,7 @@ def style_sheet(palette: Palette) -> str:
     QTabBar::tab:focus {{ border: 1px solid {p.choice}; border-bottom: 3px solid {p.choice};
                           border-radius: 4px; }}
     QTableView::item {{ padding: 0 3px; border: 0; }}
+    QTableView#numbers::item {{ padding: 0 2px; }}
     QTableView::item:selected {{ background: {p.raised}; color: {p.ink}; }}
     QHeaderView, QHeaderView::section {{ background: transparent; border: 0; color: {p.quiet};
                                          padding: 0 3px; }}

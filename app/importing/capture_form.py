@@ -39,7 +39,7 @@ class CaptureForm(QScrollArea):
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setAccessibleName(_tr("What is said of the capture"))
         self.title = LineField(_tr("Title"))
-        self.profile = WordBox({"": _tr("not told")}, _tr("Sensor profile"))
+        self.profile = WordBox({"": _tr("not told")}, _tr("Sensor profile"), roomy=True)
         self.facts: dict[str, LineField] = {}
         body = QWidget()
         form = QFormLayout(body)

@@ -5,12 +5,15 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from PySide6.QtCore import QCoreApplication, QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QStandardItem, QStandardItemModel
+from PySide6.QtGui import QKeyEvent, QResizeEvent, QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import (
     QCheckBox,
     QFormLayout,
+    QFrame,
     QLabel,
     QListView,
+    QScrollArea,
+    QSizePolicy,
     QToolButton,
     QVBoxLayout,
     QWidget,
@@ -26,6 +29,7 @@ from app.views.flow_row import FlowRow
 from app.views.pane import Pane
 from app.views.press_row import text_line
 from app.views.record_form import WordBox, key_name, proposed_words
+from app.views.tall_enough import TallEnough
 
 
 def _tr(text: str) -> str:
@@ -43,6 +47,11 @@ class FileList(QListView):
 
     moved = Signal(int)
     removed = Signal()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Wrap the rows anew: beside a scroll bar they need more lines."""
+        super().resizeEvent(event)
+        self.scheduleDelayedItemsLayout()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Alt+Up and Alt+Down move the chosen file, Del removes it."""
@@ -83,7 +92,7 @@ class FilesPane(Pane):
         self.list = FileList()
         self._delegate = RowDelegate(self.list)
         self.trouble, self.reason = TroubleLine(), text_line("", quiet=True)
-        self.step = WordBox(step_names(), _tr("What the record was taken for"))
+        self.step = WordBox(step_names(), _tr("What the record was taken for"), roomy=True)
         self.conditions: dict[str, WordBox] = {}
         self.together = QCheckBox(_tr("Change all alike"))
         self.together.setToolTip(_tr("What is changed holds for all files with the same columns"))
@@ -98,7 +107,7 @@ class FilesPane(Pane):
         column.addLayout(self._tools())
         column.addWidget(self.together)
         column.addWidget(self.trouble)
-        column.addLayout(self._form())
+        column.addWidget(self._form())
         self.set_content(content)
 
     def show_files(self, rows: Sequence[tuple[Row, str]], place: int) -> None:
@@ -143,7 +152,7 @@ class FilesPane(Pane):
         """
         self.trouble.show_sentence(trouble)
         with QSignalBlocker(self.step):
-            self.step.setItemText(0, _tr("Guessed: {step}").format(step=guessed or "–"))
+            self.step.setItemText(0, _tr("Guessed: {step}").format(step=guessed) if guessed else "–")
         self.step.show_word(step)
         self.reason.setText(reason)
         self.reason.setVisible(bool(reason))
@@ -189,19 +198,30 @@ class FilesPane(Pane):
         self.down.clicked.connect(lambda: self.moved.emit(1))
         return FlowRow((self.add, self.remove, self.up, self.down), gap_px=3)
 
-    def _form(self) -> QFormLayout:
-        form = QFormLayout()
+    def _form(self) -> QScrollArea:
+        """It is as high as its fields, and scrolls where there is less room."""
+        area, body = QScrollArea(), TallEnough()
+        area.setWidgetResizable(True)
+        area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setSizeAdjustPolicy(QScrollArea.SizeAdjustPolicy.AdjustToContents)
+        area.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        area.setAccessibleName(_tr("What is said of the record"))
+        area.setWidget(body)
+        form = QFormLayout(body)
+        form.setContentsMargins(0, 0, 6, 0)
         form.setVerticalSpacing(3)
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
         form.addRow(_tr("Taken for"), self.step)
         form.addRow(self.reason)
         for key in CONDITIONS:
-            box = WordBox(proposed_words(key), key_name(key), free=key != "plugged")
+            box = WordBox(proposed_words(key), key_name(key), free=key != "plugged", roomy=True)
             box.told.connect(lambda word, key=key: self.condition_told.emit(key, word))
             self.conditions[key] = box
             form.addRow(QLabel(key_name(key)), box)
-        return form
+        return area
 
 
 def _tool(text: str, tip: str) -> QToolButton:

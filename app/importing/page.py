@@ -218,9 +218,9 @@ class ImportPage(QWidget):
         right = _stack(reading, capture, [300, 260])
         self.panes = QSplitter(Qt.Orientation.Horizontal)
         columns: tuple[tuple[QWidget, int, int], ...] = (
-            (self.files, 1, 190),
+            (self.files, 1, 232),
             (middle, 5, 420),
-            (right, 2, 230),
+            (right, 2, 256),
         )
         for place, (column, stretch, least) in enumerate(columns):
             self.panes.addWidget(column)

@@ -72,7 +72,10 @@ class ReadingForm(QScrollArea):
         self.marks: dict[str, WordBox] = {}
         self.datasets = DatasetList()
         self.datasets.told.connect(self.datasets_told)
-        self.blocks, self.block_trouble = WordBox(block_names(), _tr("Blocks of rows")), TroubleLine()
+        self.blocks, self.block_trouble = (
+            WordBox(block_names(), _tr("Blocks of rows"), roomy=True),
+            TroubleLine(),
+        )
         self.head_lines = LineField(_tr("Lines before the first sample"))
         self.full_scale = LineField(_tr("Volts at full scale"))
         self.time, self.spacing = QComboBox(), LineField(_tr("Seconds between rows, or rows a second"))
@@ -175,7 +178,7 @@ class ReadingForm(QScrollArea):
         return part
 
     def _add_mark(self, form: QFormLayout, key: str, title: str, names: Mapping[str, str]) -> None:
-        box = WordBox(names, title)
+        box = WordBox(names, title, roomy=True)
         box.told.connect(lambda word: self.text_told.emit(key, word))
         self.marks[key] = box
         form.addRow(title, box)

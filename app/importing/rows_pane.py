@@ -205,9 +205,13 @@ class RowsPane(Pane):
         down.setDefaultAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
 
     def _share_width(self) -> None:
-        wide = self.model.columnCount() * _COLUMN_PX > self.table.viewport().width()
+        heads = self.table.horizontalHeader()
+        least = [max(_COLUMN_PX, heads.sectionSizeHint(at)) for at in range(self.model.columnCount())]
+        wide = sum(least) > self.table.viewport().width()
         mode = QHeaderView.ResizeMode.Interactive if wide else QHeaderView.ResizeMode.Stretch
-        self.table.horizontalHeader().setSectionResizeMode(mode)
+        heads.setSectionResizeMode(mode)
+        for column, width in enumerate(least if wide else ()):  # else it keeps what it was squeezed into
+            heads.resizeSection(column, width)
 
 
 class _CellDelegate(QStyledItemDelegate):

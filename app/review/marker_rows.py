@@ -14,7 +14,7 @@ from analysis.review.readings import MarkerReadings, PointReading, SpanReadings,
 from analysis.signals.drop import Drop
 from app.drawing.numbers import duration, volts
 from app.language import said
-from app.review.marker_words import Grid, grid, in_order, kind_name, size, where
+from app.review.marker_words import Grid, grid, in_order, kind_name, short_where, size, where
 from app.review.wheel_places import WheelPlaces
 from app.views.marker_tables import MarkerRow
 
@@ -55,6 +55,7 @@ def marker_row(
         marker.note,
         record,
         briefer(drop),
+        short_where(marker),
     )
 
 

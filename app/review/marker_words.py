@@ -86,11 +86,25 @@ def where(marker: Marker, records: Mapping[str, str], height_mm: Place | None = 
     return place if height_mm is None else f"{place} · {millimetres(height_mm)}"
 
 
+def short_where(marker: Marker) -> str:
+    """The same place in fewer digits, for a narrow list; empty where there are none to spare."""
+    if isinstance(marker, PointMarker):
+        return ""
+    if isinstance(marker, SpanMarker):
+        digits = _span_digits(marker) - 1
+        return f"{figure(marker.time.start, digits)}–{figure(marker.time.stop, digits)} s"
+    return f"{figure(marker.travel.start, 0)}–{percent(marker.travel.stop, 0)}"
+
+
+def _span_digits(marker: SpanMarker) -> int:
+    return min(max(2 - math.floor(math.log10(max(marker.time.length, 1e-6))), 2), 6)
+
+
 def _where(marker: Marker, records: Mapping[str, str]) -> str:
     if isinstance(marker, PointMarker):
         return f"{records.get(marker.record, marker.record)} · {seconds(marker.time_s, 1e-3)}"
     if isinstance(marker, SpanMarker):
-        digits = min(max(2 - math.floor(math.log10(max(marker.time.length, 1e-6))), 2), 6)
+        digits = _span_digits(marker)
         span = f"{figure(marker.time.start, digits)}–{figure(marker.time.stop, digits)} s"
         return f"{records.get(marker.record, marker.record)} · {span}"
     return f"{figure(marker.travel.start, 1)}–{percent(marker.travel.stop, 1)}"

@@ -84,7 +84,7 @@
     <message>
         <source>Why? (Enter keeps it)</source>
         <extracomment>app/views/band_card.py</extracomment>
-        <translation>Warum? (mit Eingabetaste übernehmen)</translation>
+        <translation>Warum? (Eingabetaste übernimmt)</translation>
     </message>
     <message>
         <source>Reason for what you say of this band</source>
@@ -11551,6 +11551,11 @@
         <source>Move the chosen file down (Alt+Down)</source>
         <extracomment>app/importing/files_pane.py</extracomment>
         <translation>Die gewählte Datei nach unten (Alt+Ab)</translation>
+    </message>
+    <message>
+        <source>What is said of the record</source>
+        <extracomment>app/importing/files_pane.py</extracomment>
+        <translation>Was über die Aufzeichnung gesagt ist</translation>
     </message>
     <message>
         <source>Taken for</source>

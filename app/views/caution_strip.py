@@ -21,7 +21,6 @@ from app.drawing.theme import Palette
 from app.language import said
 from app.views.tall_enough import TallEnough
 
-
 _GAP_PX = 3
 _RING_PX = 1  # round what has the keyboard, as the style sheet draws it
 _BY_TAB = Qt.FocusPolicy.TabFocus

@@ -46,6 +46,7 @@ _RESULTS = {
 }
 _LOW_PX = 400
 """Below this height the first caution would leave no room for the verdict; its title stays."""
+_LEAST_ROWS_PX = 44  # three lines
 _CAUTIONS_SHARE = 0.5
 """Of the pane, at the most: where all are asked for, verdict and evidence stay in sight, and they scroll."""
 _CALM = {VerdictCode.NO_FAULT_FOUND: "good", VerdictCode.INCONCLUSIVE: "unsure"}
@@ -92,6 +93,7 @@ class EvidenceView(Pane):
         self._heights: VehicleHeights | None = None
         self.rows_area = QScrollArea()
         self._layout = QVBoxLayout()
+        self.rows_area.setMinimumHeight(_LEAST_ROWS_PX)
         self._held = HeldRow(self.rows_area, self._settle)
         self.rows_area.setWidgetResizable(True)
         self.rows_area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)

@@ -35,7 +35,7 @@ class HeldRow:
 
     @contextmanager
     def kept(self, layout: QBoxLayout) -> Iterator[bool]:
-        """Hold the pressed row where it is, whatever is done to the rows meanwhile; tell whether there is one."""
+        """Hold the pressed row, if there is one, where it is, whatever is done to the rows meanwhile."""
         row, before_px = self._row, self._place(self._row)
         yield row is not None
         if row is None:

@@ -7,7 +7,7 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, QSize, Qt, Signal
 from PySide6.QtGui import QFontMetrics
-from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem, QWidget
+from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem, QTableView, QWidget
 
 from app.drawing import icons
 from app.drawing.plain import plain_tip
@@ -43,6 +43,8 @@ class MarkerRow:
         What `where` begins with: the record of a place in time; empty for a stretch of travel.
     reads_shorter : str
         `reads` in fewer letters; empty where it has no shorter form.
+    short : str
+        The place alone in fewer digits, where there is no room for more; empty where there is no shorter one.
     """
 
     marker_id: str
@@ -54,6 +56,7 @@ class MarkerRow:
     note: str = ""
     record: str = ""
     reads_shorter: str = ""
+    short: str = ""
 
 
 class MarkersModel(QAbstractTableModel):
@@ -154,9 +157,13 @@ class NameDelegate(QStyledItemDelegate):
     def updateEditorGeometry(  # noqa: N802 - Qt's own name
         self, editor: QWidget, option: QStyleOptionViewItem, index: _Index
     ) -> None:
-        """Begin where the cell does, and go on over the place beside it."""
+        """Begin where the cell does, and go on over the place beside it, or over all of a narrow row."""
         super().updateEditorGeometry(editor, option, index)
-        editor.resize(max(editor.width(), _NAME_PX), editor.height())
+        table = self.parent()
+        assert isinstance(table, QTableView)  # as the pane makes it
+        reading_px, row_px = table.columnViewportPosition(2), table.viewport().width()
+        narrow = reading_px - editor.x() < _NAME_PX
+        editor.resize(row_px - editor.x() if narrow else _NAME_PX, editor.height())
 
 
 class PlaceDelegate(QStyledItemDelegate):
@@ -194,6 +201,8 @@ def shortened(row: MarkerRow, room_px: int, metrics: QFontMetrics) -> str:
     while len(parts) > 1 and metrics.horizontalAdvance(lead + _PART.join(parts)) > room_px:
         parts.pop()
     place = _PART.join(parts)
+    if row.short and metrics.horizontalAdvance(place) > room_px:
+        return row.short
     if not lead or metrics.horizontalAdvance(lead + place) <= room_px:
         return lead + place
     left_px = room_px - metrics.horizontalAdvance(_PART + place)

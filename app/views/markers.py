@@ -34,8 +34,9 @@ _ROW_PX = 21
 _GRID_ROW_PX = 17
 _MOST_ROWS = 4
 _BAR_PX, _LIST_BAR_PX = 10, 16  # the one below figures, and the one beside rows with its gap
-_LEAST_NAME_PX, _MOST_NAME_PX = 42, 190
+_LEAST_NAME_PX, _MOST_NAME_PX = 36, 190
 _BAR_ON, _BAR_OFF = Qt.ScrollBarPolicy.ScrollBarAlwaysOn, Qt.ScrollBarPolicy.ScrollBarAlwaysOff
+_CELL_PX, _WRAP = 12, int(Qt.TextFlag.TextWordWrap)
 _HEADING_PX = 35
 _HEAD_GAPS_PX = 28
 _MARGINS_PX = 22
@@ -152,7 +153,7 @@ class MarkersView(Pane):
         """Height that shows what there is, in pixels; a table of many markers scrolls."""
         rows = len(self._model.rows)
         if not rows:
-            return _HEADING_PX + self._empty.heightForWidth(max(self.width() - 24, 120)) + 14
+            return _HEADING_PX + self._empty.heightForWidth(max(self.width() - 36, 120)) + 22
         height = _HEADING_PX + min(rows, _MOST_ROWS) * _ROW_PX + 6
         if self._chosen is not None:
             height += self.note.sizeHint().height() + 8 + self._grid_height(self._readings.shown)
@@ -216,6 +217,7 @@ class MarkersView(Pane):
         )
         grid.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
         grid.verticalHeader().show()
+        grid.setWordWrap(True)
         # It is as high as its rows: two bars that come as needed would each take the other's room, and stay.
         grid.setVerticalScrollBarPolicy(_BAR_OFF)
         # In the middle: the unit stands at the end.
@@ -236,6 +238,7 @@ class MarkersView(Pane):
         beside = self.width() - _MARGINS_PX - _LIST_BAR_PX - place
         self._model.read_shorter(beside - reads_px(rows, table.fontMetrics()) < _LEAST_NAME_PX)
         room = beside - table.sizeHintForColumn(2)
+        # Where not even the shortest name fits beside it, the place is written in fewer digits.
         wanted = min(table.sizeHintForColumn(0), _MOST_NAME_PX)
         table.horizontalHeader().resizeSection(0, max(min(wanted, room), _LEAST_NAME_PX))
 
@@ -252,10 +255,22 @@ class MarkersView(Pane):
         if sum(whole) > room:
             self._readings.cut_heads(True)
             least = self._wanted(readings)
+        if len(least) == 1:  # words, which wrap; figures of several channels stay beside each other
+            whole = least = [min(least[0], room)]
         self._scrolls = sum(least) > room
         for column, width in enumerate(_shared_out(least, whole, room)):
             heads.resizeSection(column, width)
         self.grid.setHorizontalScrollBarPolicy(_BAR_ON if self._scrolls else _BAR_OFF)
+        self._fit_rows(readings)
+
+    def _fit_rows(self, readings: Grid) -> None:
+        """Rows as high as their words need in the one column that there is."""
+        room, metrics = self.grid.columnWidth(0) - _CELL_PX, self.grid.fontMetrics()
+        for row, (_, cells) in enumerate(readings.rows):
+            lines = metrics.boundingRect(0, 0, room, 500, _WRAP, cells[0]).height() // metrics.height()
+            wraps = len(cells) == 1 and lines > 1
+            more_px = (lines - 1) * metrics.height() if wraps else 0
+            self.grid.setRowHeight(row, _GRID_ROW_PX + more_px)
 
     def _wanted(self, readings: Grid) -> list[int]:
         """Width of each column, its head as the model lets it be."""
@@ -265,7 +280,8 @@ class MarkersView(Pane):
 
     def _grid_height(self, readings: Grid) -> int:
         bar = _BAR_PX if self._scrolls else 0
-        return _GRID_ROW_PX * (len(readings.rows) + 1) + 6 + bar if readings.rows else 0
+        rows = sum(self.grid.rowHeight(row) for row in range(len(readings.rows)))
+        return _GRID_ROW_PX + rows + 6 + bar if readings.rows else 0
 
     def _row_of(self, marker_id: str | None) -> int | None:
         ids = [item.marker_id for item in self._model.rows]

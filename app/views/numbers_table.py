@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QColor, QFont, QResizeEvent, QStandardItem, QStandardItemModel
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QResizeEvent, QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
 from analysis.captures.record_names import called, the_record
@@ -28,7 +28,9 @@ from app.language import said
 from app.views.pane import Pane
 
 _ROW_PX, _AIR_PX = 22, 6
-_LEAST_COLUMN_PX, _LEAST_NAME_PX = 60, 110
+_LEAST_COLUMN_PX, _LEAST_NAME_PX, _MOST_NAME_PX = 60, 100, 170
+_CELL_PX = 12  # what stands beside the words of a cell
+_NARROW_PX, _SMALL_POINTS = 500, 8.0
 _TONES = {
     Change.GONE: "good",
     Change.LESS: "unsure",
@@ -69,6 +71,7 @@ class NumbersView(Pane):
         self._comparison: Comparison | None = None
         self.model = QStandardItemModel(self)
         self.table = _Table()
+        self.table.setObjectName("numbers")
         self.table.setModel(self.model)
         self.table.setAccessibleName(self.tr("Numbers of both, with their difference"))
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
@@ -118,16 +121,39 @@ class NumbersView(Pane):
     def _fit_columns(self) -> None:
         """Names take what the figures leave; where that is too little to read, the table scrolls sideways."""
         header = self.table.horizontalHeader()
+        self._fit_letters()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         figures = sum(header.sectionSize(place) for place in range(1, self.model.columnCount()))
         if self.model.columnCount() == 0:
             return
-        if self.table.viewport().width() - figures >= _LEAST_NAME_PX:
+        least = self._least_name_px()
+        if self.table.viewport().width() - figures >= least:
             header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         else:
             header.setSectionResizeMode(0, QHeaderView.ResizeMode.Fixed)
-            header.resizeSection(0, _LEAST_NAME_PX)
+            header.resizeSection(0, least)
         self._fit_rows()
+
+    def _fit_letters(self) -> None:
+        """On a small screen small letters, as the readings of a marker have them."""
+        font = self.font()
+        if self.table.viewport().width() < _NARROW_PX:
+            font.setPointSizeF(_SMALL_POINTS)
+        if self.table.font().pointSizeF() == font.pointSizeF():
+            return
+        for part in (self.table, self.table.horizontalHeader()):
+            part.setFont(font)
+        for row in range(self.model.rowCount()):
+            for item in (self.model.item(row, column) for column in range(self.model.columnCount())):
+                if item.font().bold():
+                    self._tint(item, "")
+
+    def _least_name_px(self) -> int:
+        """Width in which no word of a name is cut; the names wrap between their words."""
+        metrics, rows = QFontMetrics(self.table.font()), range(self.model.rowCount())
+        words = {word for row in rows for word in self.model.item(row).text().split()}
+        longest = max((metrics.horizontalAdvance(word) for word in words), default=0) + _CELL_PX
+        return min(max(longest, _LEAST_NAME_PX), _MOST_NAME_PX)
 
     def _fit_names(self, column: int, before_px: int, now_px: int) -> None:
         """Wrap the names anew: their column hears of another width after the table does."""
@@ -196,7 +222,7 @@ class NumbersView(Pane):
         return self.tr("yes") if check.exceeds else self.tr("no")
 
     def _tint(self, item: QStandardItem, tone: str) -> None:
-        font = QFont()
+        font = QFont(self.table.font())
         font.setBold(True)
         item.setFont(font)
         if tone:

@@ -2,20 +2,41 @@
 
 from __future__ import annotations
 
-from html import escape
+import re
+from html import escape, unescape
 
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QTextDocumentFragment
-from PySide6.QtWidgets import QLabel, QWidget
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QFont, QFontMetrics, QResizeEvent, QTextDocumentFragment
+from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
 
 from analysis.captures.model import Role
 from analysis.vehicle.heights import VehicleHeights
 from analysis.wording import plural
 from app.drawing.numbers import millimetres, percent, seconds, volts
+from app.drawing.plain import plain_tip
 from app.drawing.theme import LIGHT, Palette
 from app.language import said
 from app.review.readings import Reading
 from app.words import channel_name
+
+_INDENT_PX = 12
+_BETWEEN = "&nbsp;&nbsp;&nbsp;"
+_RUN = re.compile(r"<b>(?P<bold>.*?)</b>|<[^>]*>|(?P<plain>[^<]+)")
+
+
+def _bold(font: QFont) -> QFont:
+    made = QFont(font)
+    made.setBold(True)
+    return made
+
+
+def _width_px(part: str, metrics: QFontMetrics, bold: QFontMetrics) -> int:
+    """Width of a piece of text with bold runs."""
+    return sum(
+        bold.horizontalAdvance(unescape(run["bold"] or ""))
+        + metrics.horizontalAdvance(unescape(run["plain"] or ""))
+        for run in _RUN.finditer(part)
+    )
 
 
 class Readout(QLabel):
@@ -25,10 +46,23 @@ class Readout(QLabel):
         super().__init__(parent)
         self.setAccessibleDescription(self.tr("Reading at the pointer"))  # its name is what it reads
         self.setTextFormat(Qt.TextFormat.RichText)
-        self.setContentsMargins(12, 0, 0, 2)
+        self.setIndent(_INDENT_PX)
         self._palette = LIGHT
         self._reading: tuple[Reading, float] | None = None
         self._heights: VehicleHeights | None = None
+        self._parts: list[str] = []
+        self._height_part = ""
+        # Work under way takes its room in the status line from it.
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+
+    def minimumSizeHint(self) -> QSize:
+        """It never holds the window wide."""
+        return QSize(1, super().minimumSizeHint().height())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Show what the new width has room for."""
+        super().resizeEvent(event)
+        self._fit()
 
     def show_reading(self, reading: Reading, resolution_s: float) -> None:
         """Show what was read at a moment; `resolution_s` is what one pixel is worth."""
@@ -40,7 +74,7 @@ class Readout(QLabel):
             colour = self._palette.role(channel.role).name()
             name = escape(channel_name(channel))
             parts.append(f"<span style='color:{colour}'>●</span> {name} <b>{volts(value_v)}</b>")
-        self.setText("&nbsp;&nbsp;&nbsp;".join(parts))
+        self._show(parts)
 
     def show_resolution(self, resolution_s: float) -> None:
         """Say the moment with as many digits as it can be pointed at with now."""
@@ -53,7 +87,7 @@ class Readout(QLabel):
     def show_nothing(self) -> None:
         """Show no reading: nothing is pointed at."""
         self._reading = None
-        self.clear()
+        self._show([])
 
     def show_place(
         self, travel_percent: float, breakup_percent: float | None, tested: int, track: Role = Role.SIGNAL
@@ -66,7 +100,7 @@ class Readout(QLabel):
         else:
             parts.append(self.tr("worst break-up {worst}").format(worst=f"<b>{percent(breakup_percent)}</b>"))
             parts.append(said(plural("tested once", "tested {count} times", count=tested)))
-        self.setText("&nbsp;&nbsp;&nbsp;".join(parts))
+        self._show(parts)
 
     def show_heights(self, heights: VehicleHeights | None) -> None:
         """Say where the wheel is too, where heights are known."""
@@ -82,11 +116,30 @@ class Readout(QLabel):
         if self._heights is None:
             return parts
         height = millimetres(float(self._heights.height_mm(travel_percent)))
-        return [*parts, self.tr("{height} from normal height").format(height=f"<b>{height}</b>")]
+        self._height_part = self.tr("{height} from normal height").format(height=f"<b>{height}</b>")
+        return [*parts, self._height_part]
 
     def plain_text(self) -> str:
-        """What is shown, as plain text."""
-        return QTextDocumentFragment.fromHtml(self.text()).toPlainText().replace("\N{NO-BREAK SPACE}", " ")
+        """All that was read, as plain text, whatever there is room for."""
+        whole = QTextDocumentFragment.fromHtml(_BETWEEN.join(self._parts)).toPlainText()
+        return whole.replace("\N{NO-BREAK SPACE}", " ")
+
+    def _show(self, parts: list[str]) -> None:
+        self._parts = parts
+        self._fit()
+
+    def _fit(self) -> None:
+        """Leave out whole parts that have no room: the height first, then from the end; the tip has all."""
+        parts, metrics = list(self._parts), self.fontMetrics()
+        bold = QFontMetrics(_bold(self.font()))
+        room_px = self.contentsRect().width() - _INDENT_PX
+        widths = {part: _width_px(part, metrics, bold) for part in parts}
+        gap_px = 3 * metrics.horizontalAdvance(" ")
+        while len(parts) > 1 and sum(widths[part] + gap_px for part in parts) - gap_px > room_px:
+            parts.remove(self._height_part if self._height_part in parts else parts[-1])
+        cut = len(parts) < len(self._parts)
+        self.setText(_BETWEEN.join(parts))
+        self.setToolTip(plain_tip(self.plain_text()) if cut else "")
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""

@@ -32,7 +32,7 @@ LEAST_WIDTH_PX = 460
 """Narrower than this the rows would run into each other."""
 
 _NAME_PX, _NUMBER_PX, _HEAD_PX, _FOOT_PX = 116, 206, 38, 40
-_LEAST_ROW_PX = 46
+_LEAST_ROW_PX, _ROOMY_ROW_PX = 46, 34
 _POINTS = 241
 _STEPS_MM = (5.0, 10.0, 20.0, 50.0, 100.0)
 _REACH = 3.5  # r.m.s. beyond which a distribution is flat
@@ -79,7 +79,7 @@ class ExposurePicture(Drawn, QWidget):
     def minimumSizeHint(self) -> QSize:
         """Room for the rows that there are."""
         rows = len(self._exposure.rests) if self._exposure is not None else 4
-        return QSize(LEAST_WIDTH_PX, _HEAD_PX + _FOOT_PX + rows * 34)
+        return QSize(LEAST_WIDTH_PX, _HEAD_PX + _FOOT_PX + rows * _ROOMY_ROW_PX)
 
     def show_exposure(self, exposure: Exposure | None, chosen: RestKind) -> None:
         """Show a picture, or none, with one height singled out."""
@@ -276,13 +276,18 @@ class ExposurePicture(Drawn, QWidget):
         font.setBold(chosen)
         painter.setFont(font)
         painter.setPen(QColor(self._palette.ink))
-        name = QRectF(10, row.box.top(), _NAME_PX - 18, row.box.height() - 6)
+        high = self._room_for_words(row)
+        name = QRectF(10, row.box.top(), _NAME_PX - 18, high)
         height = f"{item.rest.height_mm:+.0f} mm".replace("-", "\N{MINUS SIGN}").replace("+0 mm", "0 mm")
         self._write_pair(painter, name, said(REST_TITLES[item.rest.kind]), height)
-        numbers = QRectF(self._plot().right() + 10, row.box.top(), _NUMBER_PX - 14, row.box.height() - 6)
+        numbers = QRectF(self._plot().right() + 10, row.box.top(), _NUMBER_PX - 14, high)
         self._write_pair(painter, numbers, *self._numbers(item))
         font.setBold(False)
         painter.setFont(font)
+
+    def _room_for_words(self, row: _Row) -> float:
+        """In a low row two lines need all of its height."""
+        return row.box.height() - (6 if row.box.height() >= _ROOMY_ROW_PX else 0)
 
     def _write_pair(self, painter: QPainter, room: QRectF, first: str, second: str) -> None:
         """Two lines at the foot of a row, the second quieter; the first alone where that is empty."""

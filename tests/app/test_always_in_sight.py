@@ -48,7 +48,8 @@ def german(
     for made in worn_in(qtbot, qapp, bench, "de"):
         made.setMinimumSize(0, 0)
         made.resize(*request.param)
-        qtbot.waitUntil(lambda: (made.width(), made.height()) == request.param)
+        still(qtbot, made)
+        assert (made.width(), made.height()) == request.param
         yield made
 
 

@@ -15,11 +15,14 @@ LABEL = "42.4–48.9 % of travel · very likely (99 in 100) · dismissed"
     ("room", "left"),
     [
         (LABEL, LABEL),
-        (LABEL[:-1], "42.4–48.9 % of travel · dismissed"),
+        (LABEL[:-1], "42.4–48.9 % of travel · very likely · dismissed"),
+        ("42.4–48.9 % of travel · very likely · dismisse", "42.4–48.9 % of travel · dismissed"),
         ("42.4–48.9 % of travel · dismisse", "42.4–48.9 % of travel"),
         ("4", "42.4–48.9 % of travel"),
     ],
 )
-def test_the_parts_between_go_first_and_the_place_never(qapp: QApplication, room: str, left: str) -> None:
+def test_the_odds_go_first_then_the_parts_between_and_the_place_never(
+    qapp: QApplication, room: str, left: str
+) -> None:
     metrics = QFontMetricsF(QFont())
     assert label_in(LABEL, metrics.horizontalAdvance(room), metrics) == left
