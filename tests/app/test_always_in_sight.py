@@ -148,6 +148,7 @@ def test_a_card_that_is_pressed_stays_under_the_pointer_while_the_one_above_clos
         at = second.mapTo(german, QPoint(60, 12))
         for _ in range(2):
             under = german.childAt(at)
+            assert under is not None
             assert under is second or second.isAncestorOf(under)
             QTest.mouseClick(second, Qt.MouseButton.LeftButton, pos=second.mapFrom(german, at))
         QTest.mouseDClick(second, Qt.MouseButton.LeftButton, pos=second.mapFrom(german, at))
