@@ -32,7 +32,7 @@ LEAST_WIDTH_PX = 460
 """Narrower than this the rows would run into each other."""
 
 _NAME_PX, _NUMBER_PX, _HEAD_PX, _FOOT_PX = 116, 206, 38, 40
-_LEAST_ROW_PX, _ROOMY_ROW_PX = 46, 34
+_USUAL_ROW_PX, _ROOMY_ROW_PX, _LEAST_ROW_PX = 46, 34, 29
 _POINTS = 241
 _STEPS_MM = (5.0, 10.0, 20.0, 50.0, 100.0)
 _REACH = 3.5  # r.m.s. beyond which a distribution is flat
@@ -74,12 +74,12 @@ class ExposurePicture(Drawn, QWidget):
 
     def sizeHint(self) -> QSize:
         """Wide enough for a distribution, with room for six rows."""
-        return QSize(640, _HEAD_PX + _FOOT_PX + 6 * _LEAST_ROW_PX)
+        return QSize(640, _HEAD_PX + _FOOT_PX + 6 * _USUAL_ROW_PX)
 
     def minimumSizeHint(self) -> QSize:
         """Room for the rows that there are."""
         rows = len(self._exposure.rests) if self._exposure is not None else 4
-        return QSize(LEAST_WIDTH_PX, _HEAD_PX + _FOOT_PX + rows * _ROOMY_ROW_PX)
+        return QSize(LEAST_WIDTH_PX, _HEAD_PX + _FOOT_PX + rows * _LEAST_ROW_PX)
 
     def show_exposure(self, exposure: Exposure | None, chosen: RestKind) -> None:
         """Show a picture, or none, with one height singled out."""

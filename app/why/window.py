@@ -23,10 +23,11 @@ from app.drawing.theme import Palette
 from app.language import said
 from app.views.fit_screen import fit_screen
 from app.views.problem_bar import ProblemBar
+from app.views.tall_enough import TallEnough
 from app.why.choices import Choices, Part, Shown
 from app.why.drive_form import DriveForm
 from app.why.heights_form import HeightsForm
-from app.why.picture import ExposurePicture
+from app.why.picture import LEAST_WIDTH_PX, ExposurePicture
 from app.why.proof_form import ProofForm
 from app.why.telling import Details, InShort
 from app.why.unit_form import UnitForm
@@ -60,6 +61,7 @@ class WhyWindow(QDialog):
         self.tabs = QTabWidget()
         self.tabs.setAccessibleName(self.tr("What it is told for"))
         self._lay_out()
+        self.tabs.setFocus()  # in the picture, which Qt would begin with, the sentence is scrolled away
         self.drive.changed.connect(self._take)
         self.unit.changed.connect(self._take)
         self.heights.changed.connect(self._take_heights)
@@ -161,11 +163,35 @@ class WhyWindow(QDialog):
         self.chosen.emit(choices)
 
 
+class _Sheet(TallEnough):
+    """As high as it has to be, and no higher than there is room for: the picture takes what is left."""
+
+    def heightForWidth(self, width: int) -> int:  # noqa: N802 - Qt's own name
+        """What the area around it asks for."""
+        layout = self.layout()
+        return layout.minimumHeightForWidth(width) if layout is not None else -1
+
+    def fit_height(self) -> None:
+        """Set the least height."""
+        self.setMinimumHeight(max(self.heightForWidth(self.width()), 0))
+
+
 def _frame(*content: QWidget) -> QFrame:
-    frame = QFrame()
+    """A frame whose content scrolls where the screen is too low for it."""
+    frame, area, sheet = QFrame(), QScrollArea(), _Sheet()
     frame.setObjectName("pane")
-    column = QVBoxLayout(frame)
-    column.setContentsMargins(8, 6, 6, 6)
+    column = QVBoxLayout(sheet)
+    column.setSizeConstraint(QVBoxLayout.SizeConstraint.SetNoConstraint)
+    column.setContentsMargins(0, 0, 0, 0)
     for item in content:
         column.addWidget(item, 0 if isinstance(item, InShort) else 1)
+    area.setWidgetResizable(True)
+    area.setFrameShape(QFrame.Shape.NoFrame)
+    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+    area.setMinimumWidth(LEAST_WIDTH_PX + 12)
+    area.setWidget(sheet)
+    around = QVBoxLayout(frame)
+    around.setContentsMargins(8, 6, 6, 6)
+    around.addWidget(area)
     return frame
