@@ -21,6 +21,7 @@ from app.drawing.gestures import GestureBox
 from app.drawing.lane_name import LaneName
 from app.drawing.mark_layer import MarkLayer
 from app.drawing.theme import LIGHT, Palette
+from app.drawing.touching import TouchPinch
 from app.review.readings import in_role_order
 from app.trouble import sentence
 from app.views.pane import Pane
@@ -90,6 +91,7 @@ class TraceView(Pane):
         self._plots = Canvas(self.tr("Voltages over time"))
         self._plots.hovered.connect(self._hover)
         self._plots.pinched.connect(self._pinch)
+        TouchPinch(self._plots)
         self._plots.resized.connect(self._place_names)  # on a low screen the room is left to the curves
         self.set_content(self._plots)
         self.show_empty(self.tr("Open a capture, or drop one here, to see its voltages."))

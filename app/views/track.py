@@ -21,6 +21,7 @@ from app.drawing.gestures import GestureBox
 from app.drawing.lane_name import LaneName
 from app.drawing.mark_layer import MarkLayer
 from app.drawing.theme import LIGHT, Palette
+from app.drawing.touching import TouchPinch
 from app.drawing.track_items import ArmItem, BreakupItem, CountItem, worst
 from app.language import said
 from app.review.decision_words import choice_name
@@ -254,6 +255,7 @@ class TrackView(Pane):
         self._plots = Canvas(self.tr("Break-up over travel"), spacing=4)
         self._plots.hovered.connect(self._hover)
         self._plots.pinched.connect(self._pinch)
+        TouchPinch(self._plots)
         self._box, self._count_box = GestureBox(), GestureBox()
         self._axes = [
             QuietAxis("left", " %"),
@@ -359,7 +361,7 @@ class TrackView(Pane):
 
     def _drag_span(self, span: Interval, finished: bool) -> None:
         self._drag.show_stretches(() if finished else (Stretch(span, strong=True, hatched=False),))
-        if finished:
+        if finished and span.length > 0:
             self._ask_for(span)
 
     def _press(self, at: float, twice: bool) -> None:

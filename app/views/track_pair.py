@@ -17,6 +17,7 @@ from app.drawing.canvas import Canvas
 from app.drawing.gestures import GestureBox
 from app.drawing.outline_item import KeyLine, OutlineItem
 from app.drawing.theme import LIGHT, Palette
+from app.drawing.touching import TouchPinch
 from app.drawing.track_items import worst
 from app.language import said
 from app.views.pane import Pane
@@ -172,6 +173,7 @@ class TrackPairView(Pane):
         self._plots = Canvas(self.tr("Break-up over travel of both sides"))
         self._box = GestureBox()
         self._plots.pinched.connect(lambda factor, at: self._zoom(factor, self._box.x_at(at)))
+        TouchPinch(self._plots)
         self._axes = (QuietAxis("left", " %"), QuietAxis("bottom", " %"))
         self._plots.add_plot(0, self._box, *self._axes)
         self._lines = (OutlineItem(), OutlineItem(dashed=True))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import shutil
 from collections.abc import Sequence
+from functools import cache
 from pathlib import Path
 
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
@@ -115,6 +116,41 @@ def pinch(widget: QWidget, at: QPoint, spread: float) -> None:
         QPointF(),
     )
     QApplication.sendEvent(widget, event)
+
+
+@cache
+def _screen() -> QPointingDevice:
+    """The one screen that feels fingers: Qt goes on looking at it, so it is never let go."""
+    return QTest.createTouchDevice()
+
+
+def spread_fingers(widget: QWidget, at: QPoint, from_px: int, to_px: int, moved_px: int = 0) -> None:
+    """Put two fingers on a screen, one after the other, and draw them apart or together, level with `at`.
+
+    Parameters
+    ----------
+    widget : QWidget
+    at : QPoint
+        Halfway between them.
+    from_px, to_px : int
+        How far from there they are at the beginning and at the end.
+    moved_px : int
+        How far the first one went before the second came.
+    """
+    screen = _screen()
+    first, second = at - QPoint(from_px, 0), at + QPoint(from_px, 0)
+    QTest.touchEvent(widget, screen).press(0, first - QPoint(moved_px, 0), widget).commit()
+    for step in range(1, 5 if moved_px else 1):
+        QTest.touchEvent(widget, screen).move(
+            0, first - QPoint(moved_px * (4 - step) // 4, 0), widget
+        ).commit()
+    QTest.touchEvent(widget, screen).stationary(0).press(1, second, widget).commit()
+    for step in range(1, 9):
+        out = QPoint((to_px - from_px) * step // 8, 0)
+        event = QTest.touchEvent(widget, screen).move(0, first - out, widget)
+        event.move(1, second + out, widget).commit()
+    last = QPoint(to_px, 0)
+    QTest.touchEvent(widget, screen).release(0, at - last, widget).release(1, at + last, widget).commit()
 
 
 def import_worn(qtbot: QtBot, window: Window, folder: Path) -> None:
