@@ -8,8 +8,17 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidge
 
 from analysis.captures.record_names import called, the_record
 from analysis.comparison.checks import as_compared
-from analysis.comparison.model import FISHER, BandComparison, Change, CheckComparison, Comparison, Relation
+from analysis.comparison.model import (
+    FISHER,
+    BandComparison,
+    Change,
+    CheckComparison,
+    Compared,
+    Comparison,
+    Relation,
+)
 from analysis.comparison.words import change_name
+from analysis.diagnosis.findings import Check
 from analysis.intervals import Interval
 from analysis.reports.checks import check_reading, decision_name
 from analysis.reports.comparison_report import (
@@ -21,7 +30,7 @@ from analysis.reports.comparison_report import (
     how_tested_text,
 )
 from analysis.reports.quantities import NO_VALUE
-from analysis.wording import say
+from analysis.wording import Wording, say
 from app.drawing.plain import plain_tip
 from app.drawing.theme import LIGHT, Palette
 from app.language import said
@@ -202,9 +211,10 @@ class NumbersView(Pane):
             said(difference_text(check)),
             self._beyond(check),
         )
+        compared = zip(sides, comparison.titles, (comparison.first, comparison.second), strict=True)
         limits = [
-            f"{said(called(the_record(item.record), side.called))}: {said(decision_name(item))}"
-            for item, side in zip(sides, (comparison.first, comparison.second), strict=True)
+            f"{_whose(item, title, side)}: {said(decision_name(item))}"
+            for item, title, side in compared
             if item is not None
         ]
         limits.append(self.tr("More than its uncertainty: {said}").format(said=said(exceeds_text(check))))
@@ -237,6 +247,13 @@ class NumbersView(Pane):
 def _percent(span: Interval) -> str:
     text = said(say("{start:.1f}–{stop:.1f} %", start=span.start, stop=span.stop))
     return text.replace(" %", "\N{NO-BREAK SPACE}%")
+
+
+def _whose(check: Check, title: Wording, side: Compared) -> str:
+    """The side, and the record that a check was read from where it was read from one."""
+    if not check.record:
+        return said(title)
+    return f"{said(title)}, {said(called(the_record(check.record), side.called))}"
 
 
 def _row(texts: tuple[str, ...], tip: str) -> list[QStandardItem]:

@@ -85,6 +85,11 @@ def test_the_samples_of_a_repair_are_compared_in_the_window(
     desk.open_file(after)
     qtbot.waitUntil(lambda: desk.comparison is not None, timeout=30_000)
     assert "is gone" in desk.page.summary.text
+    model = desk.page.numbers.model
+    tips = [model.item(row, 0).toolTip().split("\n") for row in range(model.rowCount())]
+    decided = {title: told for title, *told in tips}
+    assert decided["Sensor ground"][:2] == ["Before, Ground: pass", "After, Ground: pass"]
+    assert decided["Low end of the sweep"][:2] == ["Before: pass", "After: pass"]
     QTest.keyClick(workbench, Qt.Key.Key_F7, Qt.KeyboardModifier.ShiftModifier)
     qtbot.waitUntil(lambda: "has appeared" in desk.page.summary.text, timeout=30_000)
     desk.close()
