@@ -62,6 +62,7 @@ def open_workbench(paths: list[Path]) -> int:
         app = application()
         from PySide6.QtCore import QTimer
 
+        from app.asked_to_end import AskedToEnd
         from app.captures_menu import first_sample
         from app.settings import Settings
         from app.tools import real_tools
@@ -82,7 +83,11 @@ def open_workbench(paths: list[Path]) -> int:
     if start is not None:
         window.receive(paths if len(paths) > 1 else [start])
     QTimer.singleShot(_FIRST_PICTURE_MS, window.rooms.load_ahead)
-    return app.exec()
+    asked = AskedToEnd(app)
+    try:
+        return app.exec()
+    finally:
+        asked.stop()
 
 
 @contextmanager
