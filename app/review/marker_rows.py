@@ -62,7 +62,8 @@ def marker_row(
 def marker_grid(marker: Marker, read: MarkerReadings | None, places: WheelPlaces) -> Grid:
     """Everything that a marker reads, with its travel, height and drop where these are known."""
     travel, height = places.travel_percent(marker, read), places.height_mm(marker, read)
-    return grid(read, travel, height, places.drop(marker, read))
+    second = places.second_travel_percent(marker, read)
+    return grid(read, travel, height, places.drop(marker, read), second)
 
 
 def brief(read: MarkerReadings | None, drop: Drop | Untold | None = None) -> str:

@@ -9,7 +9,7 @@ from typing import TypeVar
 
 from PySide6.QtCore import QCoreApplication
 
-from analysis.captures.model import Channel
+from analysis.captures.model import Channel, Role
 from analysis.diagnosis.findings import Band
 from analysis.reports.confidence import place_words
 from analysis.reports.quantities import number, volts
@@ -107,7 +107,10 @@ def _where(marker: Marker, records: Mapping[str, str]) -> str:
         digits = _span_digits(marker)
         span = f"{figure(marker.time.start, digits)}–{figure(marker.time.stop, digits)} s"
         return f"{records.get(marker.record, marker.record)} · {span}"
-    return f"{figure(marker.travel.start, 1)}–{percent(marker.travel.stop, 1)}"
+    place = f"{figure(marker.travel.start, 1)}–{percent(marker.travel.stop, 1)}"
+    if marker.track is Role.SECOND_SIGNAL:
+        return _tr("{place}, second signal").format(place=place)
+    return place
 
 
 def grid(
@@ -115,9 +118,15 @@ def grid(
     travel_percent: Place | None = None,
     height_mm: Place | None = None,
     drop: Drop | Untold | None = None,
+    second_percent: float | None = None,
 ) -> Grid:
-    """Everything that a marker reads, where the arm and the wheel were, and how far the signal dropped."""
+    """Everything that a marker reads, where the arm and the wheel were, and how far the signal dropped.
+
+    Each of two tracks has an electrical travel of its own: `second_percent` is the second one's.
+    """
     made, place = _grid(readings), [*_drop_rows(drop), *_place_rows(travel_percent, height_mm)]
+    if second_percent is not None:
+        place.append((_tr("Travel, second signal"), percent(second_percent)))
     if not made.columns or not place:
         return made
     cells = tuple((head, (text, *("" for _ in made.columns[1:]))) for head, text in place)

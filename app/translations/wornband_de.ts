@@ -12094,6 +12094,16 @@
         <translation>Weg</translation>
     </message>
     <message>
+        <source>{place}, second signal</source>
+        <extracomment>app/review/marker_words.py</extracomment>
+        <translation>{place}, Signal 2</translation>
+    </message>
+    <message>
+        <source>Travel, second signal</source>
+        <extracomment>app/review/marker_words.py</extracomment>
+        <translation>Weg, Signal 2</translation>
+    </message>
+    <message>
         <source>Height: mm of wheel travel from the normal height</source>
         <extracomment>app/review/marker_words.py</extracomment>
         <translation>Höhe: mm am Rad ab der Normalhöhe</translation>
