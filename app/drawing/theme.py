@@ -236,6 +236,7 @@ def style_sheet(palette: Palette) -> str:
                    selection-color: {p.choice_ink}; }}
     QDialog QLineEdit:focus, QDialog QPlainTextEdit:focus,
     QFrame#pane QLineEdit:focus, QFrame#pane QPlainTextEdit:focus {{ border-color: {p.choice}; }}
+    QLineEdit, QPlainTextEdit {{ placeholder-text-color: {p.quiet}; }}
     QCheckBox::indicator {{ width: 12px; height: 12px; border: 1px solid {p.faint}; border-radius: 3px;
                    background: {p.raised}; }}
     QCheckBox::indicator:checked {{ width: 10px; height: 10px; background: {p.choice};

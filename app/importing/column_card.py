@@ -161,7 +161,7 @@ class ColumnCard(QFrame):
             self.setProperty("use", self._use)
             self.style().unpolish(self)
             self.style().polish(self)
-        ink = palette.shade("faint", 0.7) if self._use == OUT else colour
+        ink = palette.shade("faint", 1.0) if self._use == OUT else colour
         self.picture.recolour(ink, palette.shade("paper", 1.0), palette.shade("line", 1.0))
         self.name.setEnabled(self._use != OUT)
 

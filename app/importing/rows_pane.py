@@ -240,7 +240,7 @@ class _CellDelegate(QStyledItemDelegate):
             room = inner.width() - metrics.horizontalAdvance(value) - (8 if value else 0)
             raw = " ".join(str(index.data(RAW) or "").split())
             raw = metrics.elidedText(raw, Qt.TextElideMode.ElideRight, max(int(room), 0))
-            painter.setPen(QColor(palette.quiet if index.data(HEAD) else palette.faint))
+            painter.setPen(QColor(palette.quiet))
             painter.drawText(inner, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, raw)
         finally:
             painter.restore()

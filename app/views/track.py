@@ -336,7 +336,7 @@ class TrackView(Pane):
         bold = palette.role(self._survey.role if self._survey is not None else None)
         self._lines.recolour(QColor(palette.quiet), bold, QColor(palette.choice))
         self._count_name.recolour(QColor(palette.quiet))
-        self._counts.recolour(palette.shade("faint", 0.45))
+        self._counts.recolour(QColor(palette.faint))
         self._arm.recolour(QColor(palette.ink), QColor(palette.paper))
         self._arm_line.recolour(QColor(palette.ink))
         for item in (self._band_item, self._band_labels):

@@ -229,13 +229,14 @@ def test_text_contrasts_as_wcag_asks(palette: Palette) -> None:
     """WCAG 2.2, 1.4.3: 4.5 to 1 for text, 3 to 1 for large text; relative luminance as defined there."""
     for ground in (palette.paper, palette.desk, palette.raised):
         for ink in (palette.ink, palette.quiet, palette.good, palette.bad):
-            assert _contrast(ink, ground) >= 4.5, (ink, ground)
+            assert contrast(ink, ground) >= 4.5, (ink, ground)
     for role in (*Role, None):  # names of lanes stand on paper
-        assert _contrast(palette.role_ink(role).name(), palette.paper) >= 4.5, role
-    assert _contrast(palette.choice_ink, palette.choice) >= 4.5
+        assert contrast(palette.role_ink(role).name(), palette.paper) >= 4.5, role
+    assert contrast(palette.choice_ink, palette.choice) >= 4.5
 
 
-def _contrast(ink: str, ground: str) -> float:
+def contrast(ink: str, ground: str) -> float:
+    """How much a colour stands out from another, as WCAG defines it."""
     lighter, darker = sorted((_luminance(ink), _luminance(ground)), reverse=True)
     return (lighter + 0.05) / (darker + 0.05)
 
