@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from PySide6.QtCore import QCoreApplication, QSignalBlocker, Qt, Signal
+from PySide6.QtCore import QCoreApplication, QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QResizeEvent, QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import (
     QCheckBox,
@@ -200,12 +200,12 @@ class FilesPane(Pane):
 
     def _form(self) -> QScrollArea:
         """It is as high as its fields, and scrolls where there is less room."""
-        area, body = QScrollArea(), TallEnough()
+        area, body = _FormArea(), _FormBody()
         area.setWidgetResizable(True)
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setSizeAdjustPolicy(QScrollArea.SizeAdjustPolicy.AdjustToContents)
         area.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
+        body.grown.connect(area.updateGeometry)
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         area.setAccessibleName(_tr("What is said of the record"))
         area.setWidget(body)
@@ -222,6 +222,29 @@ class FilesPane(Pane):
             self.conditions[key] = box
             form.addRow(QLabel(key_name(key)), box)
         return area
+
+
+class _FormBody(TallEnough):
+    """Tells that its fields take another height."""
+
+    grown = Signal()
+
+    def fit_height(self) -> None:
+        """Set the least height."""
+        before_px = self.minimumHeight()
+        super().fit_height()
+        if self.minimumHeight() != before_px:
+            self.grown.emit()
+
+
+class _FormArea(QScrollArea):
+    """As high as what stands in it, where there is room."""
+
+    def sizeHint(self) -> QSize:
+        """The height of its body."""
+        body = self.widget()
+        height_px = body.minimumHeight() if body is not None else 0
+        return QSize(super().sizeHint().width(), height_px + 2 * self.frameWidth() + 2)
 
 
 def _tool(text: str, tip: str) -> QToolButton:

@@ -1919,6 +1919,11 @@
         <translation>Auf keiner Seite gibt es einen Durchlauf zu zeigen.</translation>
     </message>
     <message>
+        <source>break-up in %</source>
+        <extracomment>app/views/track_pair.py</extracomment>
+        <translation>Aussetzer in %</translation>
+    </message>
+    <message>
         <source>Break-up over travel of both sides</source>
         <extracomment>app/views/track_pair.py</extracomment>
         <translation>Aussetzer über dem Weg beider Seiten</translation>

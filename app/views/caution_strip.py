@@ -23,6 +23,7 @@ from app.views.tall_enough import TallEnough
 
 _GAP_PX = 3
 _RING_PX = 1  # round what has the keyboard, as the style sheet draws it
+_BAR_ON, _BAR_OFF = Qt.ScrollBarPolicy.ScrollBarAlwaysOn, Qt.ScrollBarPolicy.ScrollBarAlwaysOff
 _BY_TAB = Qt.FocusPolicy.TabFocus
 _LEAST_PX = 40  # two lines
 
@@ -93,7 +94,10 @@ class CautionStrip(TallEnough):
         taken_px += self._head.heightForWidth(width_px)
         room_px = max(self._most_px - taken_px, _LEAST_PX) if self._most_px else whole_px
         self._area.setFixedHeight(min(whole_px, room_px))
-        self._area.setFocusPolicy(_BY_TAB if whole_px > room_px else Qt.FocusPolicy.NoFocus)
+        scrolls = whole_px > room_px
+        # Not as needed: a bar that was there for a moment wraps the lines anew, and is needed for good.
+        self._area.setVerticalScrollBarPolicy(_BAR_ON if scrolls else _BAR_OFF)
+        self._area.setFocusPolicy(_BY_TAB if scrolls else Qt.FocusPolicy.NoFocus)
         self.setTabOrder(self._more, self._area)
         super().fit_height()
 

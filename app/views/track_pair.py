@@ -127,7 +127,7 @@ class TrackPairView(Pane):
             self.set_note("")
             self.show_empty(self.tr("No sweep to show on either side."))
             return
-        self.set_note(said(breakup_unit(*surveys)))
+        self.set_note(said(breakup_unit(*surveys)), short=self.tr("break-up in %"))
         for line, survey in zip(self._lines, surveys, strict=True):
             line.show_survey(survey)
         for place, own in enumerate(bands):

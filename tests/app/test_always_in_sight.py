@@ -8,13 +8,14 @@ from dataclasses import replace
 import pytest
 from PySide6.QtCore import QEvent, QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLabel, QScrollArea, QToolButton, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QScrollArea, QToolButton, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Findings
 from analysis.intervals import Interval
 from analysis.progress import Tick
+from app.drawing.theme import LIGHT, style_sheet
 from app.main_window import Window
 from app.views.band_card import BandCard
 from app.views.caution_strip import CautionStrip
@@ -119,6 +120,28 @@ def test_every_caution_can_be_read_where_there_is_no_room_for_all_of_them(
     last, seen = lines[-1], area.viewport()
     assert seen.rect().contains(last.mapTo(seen, last.rect().bottomLeft()))
     assert last.height() >= last.heightForWidth(last.width())
+
+
+def test_the_first_caution_is_whole_after_there_was_less_room_for_a_while(qtbot: QtBot) -> None:
+    strip, holder = CautionStrip(), QWidget()
+    column = QVBoxLayout(holder)
+    column.addWidget(strip)
+    column.addStretch(1)
+    qtbot.addWidget(holder)
+    holder.setStyleSheet(style_sheet(LIGHT))
+    holder.resize(300, 600)
+    with qtbot.waitExposed(holder):
+        holder.show()
+    area = strip.findChild(QScrollArea)
+    assert area is not None
+    first = next(label for label in area.findChildren(QLabel) if label.isVisible())
+    for width in range(300, 700, 7):  # at some of them a line more is needed beside a bar
+        holder.resize(width, 600)
+        for room_px in (70, 500):
+            strip.leave_room(room_px)
+            still(qtbot, holder)
+        assert not area.verticalScrollBar().isVisible()
+        assert wholly_seen(first)
 
 
 def middle(window: Window, card: BandCard) -> int:

@@ -144,6 +144,11 @@ def test_what_was_found_about_a_file_is_whole_in_every_box(small: Stage) -> None
     page.files.list.setCurrentIndex(page.files.list.model().index(1, 0))  # its step is guessed
     small.until(lambda: page.files.step.currentText().startswith("Vermutet"))
     small.until(lambda: short_of_room(page) == [])
+    small.window.resize(1366, 768)  # where there is room, nothing of the record is scrolled to
+    form = page.files.step.parentWidget()
+    assert form is not None
+    small.until(lambda: form.visibleRegion().boundingRect() == form.rect())
+    small.window.resize(WIDTH, HEIGHT)
     heads = page.rows.table.horizontalHeader()
     for column in range(heads.count()):
         assert heads.sectionSize(column) >= heads.sectionSizeHint(column)
@@ -211,3 +216,15 @@ def test_the_question_for_a_reason_is_whole(small: Stage) -> None:
     assert isinstance(line, QLineEdit)
     still(small.qtbot, small.window)
     assert line.fontMetrics().horizontalAdvance(line.placeholderText()) <= line.width() - 14
+
+
+def test_the_unit_of_the_compared_tracks_is_whole_or_shorter(small: Stage) -> None:
+    small.compare(WORN, SOUND)
+    track = small.window.compare.page.track
+    for size in ((1366, 768), (1280, 720)):
+        small.window.resize(*size)
+        still(small.qtbot, small.window)
+        note = track._note
+        assert note.shown_text() == note.text() != ""
+    small.window.resize(WIDTH, HEIGHT)
+    still(small.qtbot, small.window)
