@@ -28,7 +28,7 @@ _TIMES = 4
 
 def magnified(widget: QWidget) -> QImage:
     """A widget so large that the strokes of its letters are wider than a pixel."""
-    image = QImage(_TIMES * widget.size(), QImage.Format.Format_RGB32)
+    image = QImage(widget.size() * _TIMES, QImage.Format.Format_RGB32)
     image.setDevicePixelRatio(_TIMES)
     widget.render(image)
     return image
