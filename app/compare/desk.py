@@ -16,7 +16,7 @@ from app.compare.belonging import mountings, on_one_place, pairing, positions, r
 from app.compare.drawn import draw_bands, share_scale
 from app.compare.focus import CompareFocus
 from app.compare.heads import head_of
-from app.compare.known_good import keep_as_known_good, known_good
+from app.compare.known_good import doubt_of, keep_as_known_good, known_good
 from app.compare.maker import ComparisonMaker, MakeCorner, corner_of
 from app.compare.menu import SideMenu
 from app.compare.page import ComparePage
@@ -187,6 +187,10 @@ class CompareDesk(QObject):
                     "This capture names neither part number nor profile, so it is known good for no sensor."
                 )
             )
+            return
+        doubt = doubt_of(self._window.session.findings)
+        if doubt:
+            bar.show_problem(doubt)
             return
         kept = self.tr("Kept as known good: {title}.").format(title=capture.title)
         self._window.statusBar().showMessage(kept, 6000)

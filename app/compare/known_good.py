@@ -4,7 +4,12 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from PySide6.QtCore import QCoreApplication
+
 from analysis.captures.model import Capture
+from analysis.diagnosis.findings import Findings, VerdictCode
+from analysis.reports.verdicts import verdict_title
+from app.language import said
 from app.settings import Settings
 
 
@@ -30,3 +35,17 @@ def keep_as_known_good(settings: Settings, capture: Capture) -> bool:
         return False
     settings.known_good = {**settings.known_good, key: str(capture.path)}
     return True
+
+
+def doubt_of(findings: Findings | None) -> str:
+    """Why a capture that was kept as known good may not be; empty where no fault was found in it."""
+    if findings is not None and findings.verdict.code is VerdictCode.NO_FAULT_FOUND:
+        return ""
+    if findings is None:
+        return _tr("It is kept as known good, but was not examined to the end: look at its verdict first.")
+    text = _tr("It is kept as known good, but its verdict is: {verdict}. Keep another one to replace it.")
+    return text.format(verdict=said(verdict_title(findings)))
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("known_good", text)

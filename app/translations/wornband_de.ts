@@ -11887,6 +11887,19 @@
     </message>
 </context>
 <context>
+    <name>known_good</name>
+    <message>
+        <source>It is kept as known good, but was not examined to the end: look at its verdict first.</source>
+        <extracomment>app/compare/known_good.py</extracomment>
+        <translation>Als guten Sensor gemerkt, die Messung wurde aber nicht zu Ende untersucht: Sehen Sie sich erst ihr Urteil an.</translation>
+    </message>
+    <message>
+        <source>It is kept as known good, but its verdict is: {verdict}. Keep another one to replace it.</source>
+        <extracomment>app/compare/known_good.py</extracomment>
+        <translation>Als guten Sensor gemerkt, das Urteil der Messung ist aber: {verdict}. Merken Sie eine andere, so ersetzt sie diese.</translation>
+    </message>
+</context>
+<context>
     <name>markers</name>
     <message>
         <source>from {place}</source>
