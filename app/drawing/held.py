@@ -57,8 +57,18 @@ class HeldSource:
 
     def _hold(self, start: int, stop: int) -> None:
         margin = max((stop - start) // 2, _LEAST_MARGIN)
-        first = max(start - margin, 0)
+        first, last = max(start - margin, 0), min(stop + margin, len(self._source))
         try:
-            self._first, self._held = first, self._source.read(first, stop + margin)
+            self._first, self._held = first, self._joined(first, last)
         except CaptureError:  # what lies beside may be damaged where the stretch itself is not
             self._first, self._held = start, self._source.read(start, stop)
+
+    def _joined(self, first: int, last: int) -> NDArray[Any]:
+        """A stretch, of which the source is asked only for what is not held yet."""
+        low, high = max(first, self._first), min(last, self._first + len(self._held))
+        if low >= high:
+            return self._source.read(first, last)
+        held = self._held[low - self._first : high - self._first]
+        before = [self._source.read(first, low)] if first < low else []
+        after = [self._source.read(high, last)] if high < last else []
+        return np.concatenate([*before, held, *after])

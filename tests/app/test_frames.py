@@ -72,6 +72,18 @@ def test_a_pan_by_steps_reads_the_source_once_in_several_frames() -> None:
     assert held.read(390_000, 490_000)[0] == 390_000
 
 
+@pytest.mark.parametrize("direction", [1, -1])
+def test_of_a_pan_no_sample_is_read_twice(direction: int) -> None:
+    plain = CountedSource(4_000_000)
+    held = HeldSource(plain)
+    for step in range(40):
+        start = 2_000_000 + direction * 10_000 * step
+        assert held.read(start, start + 100_000)[0] == start
+    asked = [place for start, stop in plain.reads for place in range(start, stop, 1000)]
+    assert len(plain.reads) > 3
+    assert len(asked) == len(set(asked))
+
+
 def test_a_stretch_too_long_to_keep_is_read_as_it_is() -> None:
     plain = CountedSource(3_000_000)
     assert len(HeldSource(plain).read(500_000, 2_500_000)) == 2_000_000
