@@ -10,6 +10,7 @@ from app.views.evidence import EvidenceView
 from app.views.markers import MarkersView
 
 _GAP_PX = 6
+_LOW_PX = 500
 _MOST_SHARE = 0.46
 """Of the column: the verdict, how sure it is and the bands stay in sight above the markers."""
 
@@ -19,7 +20,7 @@ class RightColumn(QSplitter):
 
     def __init__(self, evidence: EvidenceView, markers: MarkersView) -> None:
         super().__init__(Qt.Orientation.Vertical)
-        self._markers = markers
+        self._evidence, self._markers = evidence, markers
         self._moved = False
         self.setHandleWidth(_GAP_PX)
         self.setChildrenCollapsible(False)
@@ -31,7 +32,10 @@ class RightColumn(QSplitter):
         """Share the height out."""
         if not self._moved:
             self._markers.settle()
-            wanted = min(self._markers.wanted_height(), round(_MOST_SHARE * self.height()))
+            most = round(_MOST_SHARE * self.height())
+            if self.height() < _LOW_PX:  # the readings, as long as the verdict has its room
+                most = max(most, self.height() - self._evidence.minimumSizeHint().height() - _GAP_PX)
+            wanted = min(self._markers.wanted_height(), most)
             self.setSizes([self.height() - wanted - _GAP_PX, wanted])
 
     def resizeEvent(self, event: QResizeEvent) -> None:

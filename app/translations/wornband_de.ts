@@ -321,6 +321,11 @@
         <translation>Die andere Seite wurde hier nicht aufgezeichnet. An ihrer Stelle steht, was ein fehlerfreier Sensor läse, der sich bewegt wie dieser.</translation>
     </message>
     <message>
+        <source>no code would have been stored here</source>
+        <extracomment>app/why/strip.py</extracomment>
+        <translation>hier wäre kein Code gespeichert worden</translation>
+    </message>
+    <message>
         <source>no code would have been stored in this record</source>
         <extracomment>app/why/strip.py</extracomment>
         <translation>in dieser Aufzeichnung wäre kein Code gespeichert worden</translation>

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from functools import partial
 
-from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtCore import QEvent, QPoint, Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLayout, QScrollArea, QVBoxLayout, QWidget
 
@@ -25,7 +25,7 @@ from app.drawing.theme import LIGHT, Palette
 from app.language import said
 from app.views.band_card import BandCard
 from app.views.caution_strip import CautionStrip
-from app.views.held_row import HeldRow
+from app.views.held_row import HeldRow, bring_into_sight
 from app.views.pane import Pane
 from app.views.press_row import PressRow, text_line
 from app.views.tab_order import in_turn, stops
@@ -123,8 +123,8 @@ class EvidenceView(Pane):
             self._cautions.fit_height()  # folded or not just now, and not given its place yet
             self._column.activate()
             card, seen = self._cards[self._chosen], self.rows_area.viewport()
-            if 0 <= card.mapTo(seen, card.rect().topLeft()).y() < seen.height():
-                self.rows_area.ensureWidgetVisible(card, 0, 0)
+            if seen.rect().intersects(card.rect().translated(card.mapTo(seen, QPoint(0, 0)))):
+                bring_into_sight(self.rows_area, card)
 
     def show_stopped(self) -> None:
         """Say how to go on after an examination that was stopped or failed."""
@@ -227,7 +227,7 @@ class EvidenceView(Pane):
     def _bring_into_sight(self, card: BandCard) -> None:
         """Scroll no further than the whole card needs: the verdict stays in sight where there is room."""
         self._settle()
-        self.rows_area.ensureWidgetVisible(card, 0, 0)
+        bring_into_sight(self.rows_area, card)
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""

@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QFont, QFontMetricsF, QResizeEvent
 from PySide6.QtWidgets import QLabel, QSizePolicy
 
-_POINTS = (21.0, 19.0, 17.0, 15.0, 13.0)
+POINTS = (21.0, 19.0, 17.0, 15.0, 13.0)
 
 
 class Headline(QLabel):
@@ -22,7 +22,7 @@ class Headline(QLabel):
         Sizes of letters to choose from, the largest first.
     """
 
-    def __init__(self, text: str, colour: str, points: tuple[float, ...] = _POINTS) -> None:
+    def __init__(self, text: str, colour: str, points: tuple[float, ...] = POINTS) -> None:
         super().__init__(text)
         self._sizes = points
         self.setTextFormat(Qt.TextFormat.PlainText)
@@ -37,6 +37,12 @@ class Headline(QLabel):
         if colour != self._colour:
             self._colour = colour
             self._dress()
+
+    def use_sizes(self, points: tuple[float, ...]) -> None:
+        """Choose from other sizes of letters, the largest first."""
+        if points != self._sizes:
+            self._sizes = points
+            self._fit()
 
     def setText(self, text: str) -> None:  # noqa: N802 - Qt's own name
         """Say something else, in the largest letters that it has room for."""

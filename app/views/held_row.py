@@ -8,6 +8,18 @@ from contextlib import contextmanager
 from PySide6.QtWidgets import QBoxLayout, QScrollArea, QWidget
 
 
+def bring_into_sight(area: QScrollArea, row: QWidget) -> None:
+    """Scroll no further than the whole row needs; of one that is higher than what is seen, to its foot.
+
+    There are its buttons, and what is typed in it.
+    """
+    seen, bar = area.viewport(), area.verticalScrollBar()
+    area.ensureWidgetVisible(row, 0, 0)
+    if row.height() > seen.height():
+        foot_px = row.mapTo(seen, row.rect().bottomLeft()).y()
+        bar.setValue(bar.value() + foot_px + 1 - seen.height())
+
+
 class HeldRow:
     """Scrolls to where the row was; where nothing is left to scroll, room is left above it.
 

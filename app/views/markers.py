@@ -29,13 +29,13 @@ from app.views.marker_tables import (
     reads_px,
 )
 from app.views.pane import Pane
+from app.views.quiet_tables import BAR_OFF, BAR_ON, ChosenInSight, Figures, quiet_table
 
 _ROW_PX = 21
 _GRID_ROW_PX = 17
 _MOST_ROWS = 4
 _BAR_PX, _LIST_BAR_PX = 10, 16  # the one below figures, and the one beside rows with its gap
 _LEAST_NAME_PX, _MOST_NAME_PX = 36, 190
-_BAR_ON, _BAR_OFF = Qt.ScrollBarPolicy.ScrollBarAlwaysOn, Qt.ScrollBarPolicy.ScrollBarAlwaysOff
 _CELL_PX, _WRAP = 12, int(Qt.TextFlag.TextWordWrap)
 _HEADING_PX = 35
 _HEAD_GAPS_PX = 28
@@ -116,7 +116,7 @@ class MarkersView(Pane):
         self._readings.show_grid(readings)
         self._fit_columns(readings)
         self.grid.setVisible(bool(readings.rows))
-        self.grid.setFixedHeight(self._grid_height(readings))
+        self._fit_grid(readings)
         for told in (self._remark, self.grid):
             told.setToolTip(plain_tip(readings.tip))
         self._tell()
@@ -189,11 +189,11 @@ class MarkersView(Pane):
         if event.oldSize().width() != event.size().width():
             self._fit_names()
             self._fit_columns(self.readings)
-            self.grid.setFixedHeight(self._grid_height(self.readings))
+            self._fit_grid(self.readings)
             self._tell()
 
     def _table(self) -> QTableView:
-        table = _quiet_table(_ChosenInSight(), self._model, self.tr("Markers"), _ROW_PX)
+        table = quiet_table(ChosenInSight(), self._model, self.tr("Markers"), _ROW_PX)
         table.setItemDelegate(NameDelegate(table))
         table.setItemDelegateForColumn(1, PlaceDelegate(table))
         table.horizontalHeader().hide()
@@ -211,15 +211,18 @@ class MarkersView(Pane):
         table.itemDelegate().closeEditor.connect(lambda *_: self._name_keys.give_back())
         return table
 
-    def _grid(self) -> QTableView:
-        grid = _quiet_table(
-            QTableView(), self._readings, self.tr("Readings of the chosen marker"), _GRID_ROW_PX
-        )
+    def _beside_bar(self) -> None:
+        self._fit_columns(self.readings)
+
+    def _fit_grid(self, readings: Grid) -> None:
+        """Let the readings be as high as their rows, or scroll where the pane is too low for them."""
+        self.grid.want(self._grid_height(readings), 5 * _GRID_ROW_PX)
+
+    def _grid(self) -> Figures:
+        grid = quiet_table(Figures(), self._readings, self.tr("Readings of the chosen marker"), _GRID_ROW_PX)
         grid.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
         grid.verticalHeader().show()
         grid.setWordWrap(True)
-        # It is as high as its rows: two bars that come as needed would each take the other's room, and stay.
-        grid.setVerticalScrollBarPolicy(_BAR_OFF)
         # In the middle: the unit stands at the end.
         grid.horizontalHeader().setTextElideMode(Qt.TextElideMode.ElideMiddle)
         grid.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
@@ -229,6 +232,7 @@ class MarkersView(Pane):
         for part in (grid, grid.horizontalHeader(), grid.verticalHeader()):
             part.setFont(small)
         grid.setObjectName("readings")
+        grid.barred.connect(self._beside_bar)
         return grid
 
     def _fit_names(self) -> None:
@@ -249,7 +253,7 @@ class MarkersView(Pane):
         of the rows need another width than those before them.
         """
         heads = self.grid.horizontalHeader()
-        room = self.width() - _MARGINS_PX - self.grid.verticalHeader().sizeHint().width()
+        room = self.width() - _MARGINS_PX - self.grid.verticalHeader().sizeHint().width() - self.grid.bar_px()
         self._readings.cut_heads(False)
         whole = least = self._wanted(readings)
         if sum(whole) > room:
@@ -260,7 +264,7 @@ class MarkersView(Pane):
         self._scrolls = sum(least) > room
         for column, width in enumerate(_shared_out(least, whole, room)):
             heads.resizeSection(column, width)
-        self.grid.setHorizontalScrollBarPolicy(_BAR_ON if self._scrolls else _BAR_OFF)
+        self.grid.setHorizontalScrollBarPolicy(BAR_ON if self._scrolls else BAR_OFF)
         self._fit_rows(readings)
 
     def _fit_rows(self, readings: Grid) -> None:
@@ -331,33 +335,3 @@ def _shared_out(least: list[int], whole: list[int], room: int) -> list[int]:
         left -= more
         widths.append(width + more)
     return [width + (left if column == 0 else 0) for column, width in enumerate(widths)]
-
-
-class _ChosenInSight(QTableView):
-    """A table whose chosen row stays in sight when readings below it take some of its height."""
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Bring the chosen row back."""
-        super().resizeEvent(event)
-        if self.currentIndex().isValid():
-            self.scrollTo(self.currentIndex())
-
-
-def _quiet_table(
-    table: QTableView, model: MarkersModel | ReadingsModel, name: str, row_px: int
-) -> QTableView:
-    table.setModel(model)
-    table.setAccessibleName(name)
-    table.setShowGrid(False)
-    table.setWordWrap(False)
-    table.setTextElideMode(Qt.TextElideMode.ElideRight)
-    table.setCornerButtonEnabled(False)
-    table.setTabKeyNavigation(False)
-    table.setHorizontalScrollBarPolicy(_BAR_OFF)
-    table.verticalHeader().hide()
-    table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
-    table.verticalHeader().setMinimumSectionSize(10)
-    table.verticalHeader().setDefaultSectionSize(row_px)
-    table.horizontalHeader().setHighlightSections(False)
-    table.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-    return table

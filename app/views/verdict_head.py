@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QVBoxLayout
 
 from app.drawing.theme import Palette
-from app.views.headline import Headline
+from app.views.headline import POINTS, Headline
 from app.views.tall_enough import TallEnough
 
+_NARROW_PX = 300
+_NARROW_POINTS = (*POINTS, 12.0, 11.5)  # one line more of what it stands on
 _SURE_POINTS = (12.0, 11.0, 10.0)
 
 
@@ -25,6 +28,11 @@ class VerdictHead(TallEnough):
         layout.setSpacing(2)
         layout.addWidget(self.headline)
         layout.addWidget(self.how_sure)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """On a small screen a verdict takes smaller letters before it takes another line."""
+        super().resizeEvent(event)
+        self.headline.use_sizes(_NARROW_POINTS if self.width() < _NARROW_PX else POINTS)
 
     def show_verdict(self, title: str, how_sure: str, tone: str, palette: Palette) -> None:
         """Show a verdict in the colour of its tone; how sure it is in ink, or nothing for an empty text."""

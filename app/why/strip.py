@@ -71,7 +71,7 @@ class ControlUnitStrip(Pane):
             self.set_note("")
             self.show_empty(self.tr("This record holds no signal that a control unit could judge."))
             return
-        self.set_note(self._told(replay))
+        self.set_note(self._told(replay), short=self._told_shorter(replay))
         self.sheet.setToolTip(plain_tip(self._compared(replay)))
         self.show_content()
 
@@ -122,6 +122,10 @@ class ControlUnitStrip(Pane):
             "The other side was not recorded here. What a sound sensor would read that moves as this"
             " one does stands in for it."
         )
+
+    def _told_shorter(self, replay: Replay) -> str:
+        """The same where there is little room for it."""
+        return "" if replay.first is not None else self.tr("no code would have been stored here")
 
     def _told(self, replay: Replay) -> str:
         first = replay.first

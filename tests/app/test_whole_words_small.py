@@ -25,7 +25,7 @@ from app.views.marker_tables import shortened
 from app.words import shape_name
 from tests.app import hands
 from tests.app.stage import Stage, stage_for, still
-from tests.app.states_of_review import markers
+from tests.app.states_of_review import contested, markers
 
 WIDTH, HEIGHT = 960, 540
 WORN, SOUND = "W1041-rear-left-height.h5", "W1041-rear-left-height-new-sensor.h5"
@@ -91,6 +91,7 @@ def test_names_and_figures_of_a_comparison_are_whole(small: Stage) -> None:
 def test_place_and_reading_of_every_marker_are_whole(small: Stage) -> None:
     markers(small)
     pane = small.window.page.markers
+    small.until(lambda: any("unwahrscheinlich" in row.reads for row in pane.rows))
     still(small.qtbot, small.window)
     table, metrics = pane.table, pane.table.fontMetrics()
     for at, row in enumerate(pane.rows):
@@ -105,8 +106,8 @@ def test_place_and_reading_of_every_marker_are_whole(small: Stage) -> None:
 def test_the_readings_of_a_stretch_of_travel_wrap_and_cover_nothing(small: Stage) -> None:
     markers(small)
     pane = small.window.page.markers
+    small.until(lambda: any("unwahrscheinlich" in cells[0] for _, cells in pane.readings.rows))
     still(small.qtbot, small.window)
-    assert any("unwahrscheinlich" in cells[0] for _, cells in pane.readings.rows)
     assert cut_cells(pane.grid) == []
     assert not pane.grid.horizontalScrollBar().isVisible()
     last = pane.grid.visualRect(pane.grid.model().index(len(pane.readings.rows) - 1, 0))
@@ -228,3 +229,40 @@ def test_the_unit_of_the_compared_tracks_is_whole_or_shorter(small: Stage) -> No
         assert note.shown_text() == note.text() != ""
     small.window.resize(WIDTH, HEIGHT)
     still(small.qtbot, small.window)
+
+
+def test_readings_scroll_and_cover_nothing_where_another_bar_takes_room(small: Stage) -> None:
+    contested(small)
+    pane = small.window.page.markers
+    small.until(lambda: len(pane.readings.rows) > 3)
+    still(small.qtbot, small.window)
+    assert pane._remark.isVisible()
+    assert pane._remark.geometry().top() > pane.grid.geometry().bottom()
+    last = pane.grid.model().index(len(pane.readings.rows) - 1, 0)
+    pane.grid.scrollTo(last)
+    row = pane.grid.visualRect(last)
+    assert row.height() > 0
+    assert pane.grid.viewport().rect().contains(row.center())
+    assert row.right() < pane.grid.viewport().width()
+    assert cut_cells(pane.grid) == []
+
+
+def test_the_foot_of_a_card_is_in_sight_while_something_is_typed_there(small: Stage) -> None:
+    small.open(WORN)
+    small.do("next_band")
+    for action in ("adjust", "dismiss"):
+        small.do(action)
+        still(small.qtbot, small.window)
+        field = QApplication.focusWidget()
+        assert isinstance(field, QWidget)
+        assert field.visibleRegion().boundingRect() == field.rect()
+
+
+def test_what_a_control_unit_would_have_done_is_said_whole_or_shorter(small: Stage) -> None:
+    small.open(WORN)
+    small.do("control_unit")
+    strip = small.window.page.control_unit
+    small.until(lambda: len(strip.sheet.rows) > 0)
+    still(small.qtbot, small.window)
+    assert strip._note.shown_text() == strip._note.text() != ""
+    assert strip._note.toolTip() != strip._note.text()

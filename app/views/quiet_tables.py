@@ -1,0 +1,93 @@
+"""The tables of the Markers pane: plain, and giving way where the pane is low."""
+
+from __future__ import annotations
+
+from typing import TypeVar
+
+from PySide6.QtCore import QAbstractItemModel, QSize, Qt, Signal
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView
+
+Table = TypeVar("Table", bound=QTableView)
+
+BAR_ON, BAR_OFF = Qt.ScrollBarPolicy.ScrollBarAlwaysOn, Qt.ScrollBarPolicy.ScrollBarAlwaysOff
+"""Both are set by what there is room for; none comes as Qt thinks it is needed."""
+
+
+class Figures(QTableView):
+    """A table as high as its rows where there is room; else it scrolls.
+
+    Its bar comes by height alone: two bars that come as needed would each take the other's room, and stay.
+
+    Signals
+    -------
+    barred()
+        Its bar has come or gone.
+    """
+
+    barred = Signal()
+    _settled = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._wanted_px = 0
+        self.setVerticalScrollBarPolicy(BAR_OFF)
+        # Queued: what it lies in shares its height out after it has said what it wants.
+        self._settled.connect(self._fit_bar, Qt.ConnectionType.QueuedConnection)
+
+    def want(self, wanted_px: int, least_px: int) -> None:
+        """Ask for a height, and be content with less."""
+        self._wanted_px = wanted_px
+        self.setMinimumHeight(min(wanted_px, least_px))
+        self.setMaximumHeight(wanted_px)
+        self.updateGeometry()
+        self._settled.emit()
+
+    def sizeHint(self) -> QSize:
+        """What was asked for."""
+        return QSize(super().sizeHint().width(), self._wanted_px)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Scroll, or not any more."""
+        super().resizeEvent(event)
+        self._settled.emit()
+
+    def _fit_bar(self) -> None:
+        policy = BAR_OFF if self.height() >= self._wanted_px else BAR_ON
+        if policy != self.verticalScrollBarPolicy():
+            self.setVerticalScrollBarPolicy(policy)
+            self.barred.emit()
+
+    def bar_px(self) -> int:
+        """What its bar takes of its width."""
+        scrolls = self.verticalScrollBarPolicy() == BAR_ON
+        return self.verticalScrollBar().sizeHint().width() if scrolls else 0
+
+
+class ChosenInSight(QTableView):
+    """A table whose chosen row stays in sight when readings below it take some of its height."""
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Bring the chosen row back."""
+        super().resizeEvent(event)
+        if self.currentIndex().isValid():
+            self.scrollTo(self.currentIndex())
+
+
+def quiet_table(table: Table, model: QAbstractItemModel, name: str, row_px: int) -> Table:
+    """A table of a model, with this name for a screen reader, and no lines or frame that are in the way."""
+    table.setModel(model)
+    table.setAccessibleName(name)
+    table.setShowGrid(False)
+    table.setWordWrap(False)
+    table.setTextElideMode(Qt.TextElideMode.ElideRight)
+    table.setCornerButtonEnabled(False)
+    table.setTabKeyNavigation(False)
+    table.setHorizontalScrollBarPolicy(BAR_OFF)
+    table.verticalHeader().hide()
+    table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+    table.verticalHeader().setMinimumSectionSize(10)
+    table.verticalHeader().setDefaultSectionSize(row_px)
+    table.horizontalHeader().setHighlightSections(False)
+    table.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+    return table
