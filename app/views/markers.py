@@ -200,7 +200,7 @@ class MarkersView(Pane):
         table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         table.setEditTriggers(QAbstractItemView.EditTrigger.DoubleClicked)
-        table.setMinimumHeight(2 * _ROW_PX)
+        table.setMinimumHeight(_ROW_PX + 2)
         heads = table.horizontalHeader()
         heads.setStretchLastSection(False)
         for column, mode in enumerate(("Fixed", "Stretch", "ResizeToContents")):
@@ -216,7 +216,7 @@ class MarkersView(Pane):
 
     def _fit_grid(self, readings: Grid) -> None:
         """Let the readings be as high as their rows, or scroll where the pane is too low for them."""
-        self.grid.want(self._grid_height(readings), 5 * _GRID_ROW_PX)
+        self.grid.want(self._grid_height(readings), 3 * _GRID_ROW_PX)
 
     def _grid(self) -> Figures:
         grid = quiet_table(Figures(), self._readings, self.tr("Readings of the chosen marker"), _GRID_ROW_PX)

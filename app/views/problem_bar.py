@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QSizePolicy, QToolButton, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QToolButton, QWidget
 
 from app.drawing import icons
 from app.drawing.theme import Palette
 from app.views.tab_order import in_turn
+from app.views.tall_enough import TallEnough
 
 
-class ProblemBar(QFrame):
+class ProblemBar(TallEnough):
     """A bar that appears with a sentence and goes when it is closed or things work again."""
 
     def __init__(self, parent: QWidget | None = None) -> None:

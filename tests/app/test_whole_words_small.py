@@ -235,7 +235,9 @@ def test_readings_scroll_and_cover_nothing_where_another_bar_takes_room(small: S
     contested(small)
     pane = small.window.page.markers
     small.until(lambda: len(pane.readings.rows) > 3)
+    small.window.resize(WIDTH, HEIGHT - 40)  # of its title bar (common practice, no source)
     still(small.qtbot, small.window)
+    assert small.window.height() == HEIGHT - 40  # it holds the window no higher than the screen
     assert pane._remark.isVisible()
     assert pane._remark.geometry().top() > pane.grid.geometry().bottom()
     last = pane.grid.model().index(len(pane.readings.rows) - 1, 0)
