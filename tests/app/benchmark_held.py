@@ -4,8 +4,8 @@
 
     QT_QPA_PLATFORM=offscreen python -m tests.app.benchmark_held CAPTURE
 
-A timer of a millisecond watches how long the loop of events does not turn: the longest pause of each change, by
-the clock and in processor time of the window's thread. Nothing may hold it longer than 0.2 s.
+A timer of a millisecond watches how long the loop of events does not turn: the longest pause of each change,
+by the clock and in processor time of the window's thread. Nothing may hold it longer than 0.2 s.
 """
 
 from __future__ import annotations
