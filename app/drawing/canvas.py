@@ -127,11 +127,11 @@ class _Plot(pg.GraphicsWidget):
 
     def show_with_axis(self, shown: bool) -> None:
         """Show or hide it, and its lower axis, which would ask for room even then."""
+        self.setVisible(shown)  # first: an axis takes no height while what it lies in is hidden
         if shown:
             self._bottom.show()
         else:
             self._bottom.hide()
-        self.setVisible(shown)
 
 
 class Canvas(Drawn, pg.GraphicsLayoutWidget):

@@ -7,18 +7,21 @@ import io
 import math
 from dataclasses import replace
 from pathlib import Path
+from typing import cast
 
 import pytest
 from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import QStyleOptionViewItem
+from PySide6.QtWidgets import QGraphicsView, QStyleOptionViewItem
 from pytestqt.qtbot import QtBot
 
 from analysis.diagnosis.findings import Findings
 from analysis.intervals import Interval
+from app.drawing.axes import QuietAxis
 from app.main_window import Window
 from app.views.marker_tables import PlaceDelegate
 from tests.app.conftest import Bench
 from tests.app.fakes import worn_capture, worn_findings
+from tests.app.stage import still
 
 
 def by_hand_mm(travel_percent: float) -> float:
@@ -170,3 +173,18 @@ def test_of_a_place_without_room_the_last_part_is_left_out_and_no_figure_is_cut(
     review.desk.markers.rename(marker.marker_id, "signal is gone here")
     assert review.page.markers.rows[0].where == whole
     assert shown_place(review) == whole.rpartition(" · ")[0]
+
+
+def test_the_scale_of_millimetres_is_there_again_after_the_track_was_too_low_for_it(
+    qtbot: QtBot, review: Window
+) -> None:
+    track = review.page.track
+    scene = cast(QGraphicsView, track.plots).scene()
+    (scale,) = [item for item in scene.items() if isinstance(item, QuietAxis) and item.is_turned]
+    before_px, whole_px = scale.height(), track.height()
+    assert before_px >= 17
+    for height_px in (150, whole_px):
+        track.setFixedHeight(height_px)
+        still(qtbot, review)
+        assert scale.isVisible() == (height_px == whole_px)
+    assert scale.height() == before_px
