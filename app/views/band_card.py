@@ -5,7 +5,6 @@ from __future__ import annotations
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
-    QDoubleSpinBox,
     QLabel,
     QToolButton,
     QVBoxLayout,
@@ -23,6 +22,7 @@ from app.language import said
 from app.review.decision_words import said_of
 from app.views.field_keys import FieldKeys
 from app.views.flow_row import FlowRow
+from app.views.number_box import NumberBox
 from app.views.press_row import PressRow, text_line
 from app.views.reason_line import ReasonLine
 
@@ -165,7 +165,7 @@ class BandCard(PressRow):
         return why
 
     def _edges(self) -> QWidget:
-        self.start, self.stop = QDoubleSpinBox(), QDoubleSpinBox()
+        self.start, self.stop = NumberBox(), NumberBox()
         names = (self.tr("Beginning of the band, in % of travel"), self.tr("End of the band, in % of travel"))
         self._edge_row = QWidget()
         for box, name in zip((self.start, self.stop), names, strict=True):

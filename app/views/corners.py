@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 from PySide6.QtCore import QPointF, Qt, Signal
 from PySide6.QtGui import QColor
-from PySide6.QtWidgets import QDoubleSpinBox, QLabel, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from analysis.captures.model import ArraySource, Channel, Record
 from analysis.comparison.corners import Plausibility, Rule
@@ -21,6 +21,7 @@ from app.drawing.gestures import GestureBox
 from app.drawing.lane_name import LaneName
 from app.drawing.theme import LIGHT, Palette
 from app.language import said
+from app.views.number_box import NumberBox
 from app.views.pane import Pane
 
 _NAME_PX = 15.0
@@ -206,8 +207,8 @@ def _show(
         line.show_channel(record, channel, QColor("black"), (low - spare, high + spare))
 
 
-def _spin(name: str, unit: str, least: float, most: float, value: float) -> QDoubleSpinBox:
-    spin = QDoubleSpinBox()
+def _spin(name: str, unit: str, least: float, most: float, value: float) -> NumberBox:
+    spin = NumberBox()
     spin.lineEdit().setTextMargins(3, 0, 0, 0)  # the style sheet's padding does not reach it
     spin.setRange(least, most)
     spin.setDecimals(2)

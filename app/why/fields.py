@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QDoubleSpinBox, QFormLayout, QLabel, QWidget
+from PySide6.QtWidgets import QComboBox, QFormLayout, QLabel, QWidget
+
+from app.views.number_box import NumberBox
 
 
 def number_field(
     name: str, value: float, least: float, most: float, suffix: str, *, digits: int = 0, step: float = 1.0
-) -> QDoubleSpinBox:
+) -> NumberBox:
     """A number that takes effect when it is stepped, entered or left, not at every key."""
-    box = QDoubleSpinBox()
+    box = NumberBox()
     box.setDecimals(digits)
     box.setRange(least, most)
     box.setSingleStep(step)

@@ -11,7 +11,7 @@ from typing import cast
 
 import pytest
 from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import QGraphicsView, QStyleOptionViewItem
+from PySide6.QtWidgets import QGraphicsView, QGraphicsWidget, QStyleOptionViewItem
 from pytestqt.qtbot import QtBot
 
 from analysis.diagnosis.findings import Findings
@@ -180,11 +180,12 @@ def test_the_scale_of_millimetres_is_there_again_after_the_track_was_too_low_for
 ) -> None:
     track = review.page.track
     scene = cast(QGraphicsView, track.plots).scene()
-    (scale,) = [item for item in scene.items() if isinstance(item, QuietAxis) and item.is_turned]
-    before_px, whole_px = scale.height(), track.height()
+    (turned,) = [item for item in scene.items() if isinstance(item, QuietAxis) and item.is_turned]
+    scale = cast(QGraphicsWidget, turned)
+    before_px, whole_px = scale.size().height(), track.height()
     assert before_px >= 17
     for height_px in (150, whole_px):
         track.setFixedHeight(height_px)
         still(qtbot, review)
         assert scale.isVisible() == (height_px == whole_px)
-    assert scale.height() == before_px
+    assert scale.size().height() == before_px

@@ -196,7 +196,7 @@ def test_everything_that_can_be_set_has_a_name_for_a_screen_reader(review: Windo
     why = _opened(review, qtbot)
     for form in (why.drive, why.unit, why.heights, why.proof):
         for field in form.findChildren(QWidget):
-            if type(field).__name__ in ("QDoubleSpinBox", "QComboBox"):
+            if type(field).__name__ in ("NumberBox", "QComboBox"):
                 assert field.accessibleName(), field
             if type(field).__name__ == "QCheckBox":
                 assert field.text()  # type: ignore[attr-defined]
