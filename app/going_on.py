@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from threading import Event
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, QTimer
 
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Findings
@@ -14,6 +15,12 @@ from app.main_window import Window
 from app.review.focus import Kept
 from app.review.keeper import Steps
 from app.session import Tools
+
+A_TURN_MS = 1
+"""Later, and so in another turn of the loop: what is asked for after 0 ms is done in the same one."""
+
+_LONGEST_SHOWING_S = 2.0
+"""Findings wait no longer for a window; it may have been closed meanwhile."""
 
 Contents = tuple[object, ...]
 """All that findings depend on but the samples, as a value that can be compared."""
@@ -61,14 +68,18 @@ class KeptWork:
             known,
         )
 
-    def tools(self, tools: Tools) -> Tools:
-        """The same tools, which do not examine once more what was just examined: once, and for this alone."""
+    def tools(self, tools: Tools, shown: Event) -> Tools:
+        """The same tools, which do not examine once more what was just examined: once, and for this alone.
+
+        Those findings come when the capture is `shown`: both in one turn would hold the window for too long.
+        """
         kept = [self.findings] if self.findings is not None else []
 
         def examine(capture: Capture, tick: Tick) -> Findings:
             if kept and _contents(capture) == self.examined:
                 found = kept.pop()
                 if found is not None:
+                    shown.wait(_LONGEST_SHOWING_S)
                     return found
             return tools.examine(capture, tick)
 
@@ -84,12 +95,15 @@ class GoingOn(QObject):
         The new one, in which the same capture is about to be opened.
     kept : KeptWork
         Of the window before it.
+    shown : Event
+        Set when the capture is shown.
     """
 
-    def __init__(self, window: Window, kept: KeptWork) -> None:
+    def __init__(self, window: Window, kept: KeptWork, shown: Event) -> None:
         super().__init__(window)
         self._window, self._kept = window, kept
         self._done = False
+        window.session.capture_changed.connect(lambda: QTimer.singleShot(A_TURN_MS, self, shown.set))
         for ready in (
             window.session.findings_changed,
             window.keeper.standing_changed,
@@ -103,6 +117,10 @@ class GoingOn(QObject):
         if self._done or window.keeper.waiting or session.examining or session.findings is None:
             return
         self._done = True
+        QTimer.singleShot(A_TURN_MS, self, self._look_again)  # what has come is shown in a turn of its own
+
+    def _look_again(self) -> None:
+        window = self._window
         window.keeper.take_steps(self._kept.steps)
         if self._kept.marker is not None and window.keeper.review.marker(self._kept.marker) is not None:
             window.desk.markers.choose(self._kept.marker)

@@ -7,6 +7,7 @@ line and in a window that speaks English, everything is said as it stands in the
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import cache
 
 from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QObject, QTranslator
 
@@ -30,7 +31,7 @@ class Interpreter(QTranslator):
 
     def __init__(self, code: str, parent: QObject) -> None:
         super().__init__(parent)
-        self._texts = translated(read_messages(catalogue_path(code)))
+        self._texts = _texts(code)
         self.speaks = language_of(code, self._texts)
 
     def isEmpty(self) -> bool:  # noqa: N802 - QTranslator's own name
@@ -42,6 +43,19 @@ class Interpreter(QTranslator):
     ) -> str | None:
         """The translation, or None, which Qt takes for "ask the next one"."""
         return self._texts.get((context, source))
+
+
+@cache
+def _texts(code: str) -> dict[tuple[str, str], str]:
+    """Of a catalogue, read once: that takes a tenth of a second."""
+    return translated(read_messages(catalogue_path(code)))
+
+
+def read_language(setting: str) -> None:
+    """Have the texts of a language at hand, so that installing it holds nobody up; as in `wanted_code`."""
+    code = wanted_code(setting, desktop_languages())
+    if code != ENGLISH.code:
+        _texts(code)
 
 
 def wanted_code(setting: str, desktop: Sequence[str]) -> str:

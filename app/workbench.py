@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from pathlib import Path
+from threading import Event
 
 from PySide6.QtCore import QObject, Qt, QTimer
 from PySide6.QtWidgets import QApplication
 
-from app.going_on import GoingOn, KeptWork
-from app.language import install_language
+from app.going_on import A_TURN_MS, GoingOn, KeptWork
+from app.language import install_language, read_language
 from app.main_window import Window
 from app.session import Tools
 from app.settings import Settings
@@ -33,7 +34,7 @@ class Workbench(QObject):
         self._application = application
         self._tools = tools
         self._settings = settings
-        self._coming: Window | None = None
+        self._turning = False
         self.window = self._built(tools)
 
     def _built(self, tools: Tools) -> Window:
@@ -48,19 +49,26 @@ class Workbench(QObject):
         return window
 
     def _build_anew(self) -> None:
-        """Build a window in the new language; it takes the place of the present one in a turn of its own."""
+        """Read the language, build a window in it, and put that in the place of the present one.
+
+        A turn for each: together they would hold the window for longer than anybody should wait.
+        """
         before = self.window
         if not before.keeper.settle():  # it holds the only review that there is, and said so
             self._settings.language = self._spoken
-        elif self._coming is None:  # else a key was quicker than the window that it asks for
-            self._coming = self._built(KeptWork.of(before).tools(self._tools))
-            QTimer.singleShot(0, self, lambda: self._put_in_place(before))
+        elif not self._turning:  # else a key was quicker than the window that it asks for
+            read_language(self._settings.language)
+            self._turning = True
+            QTimer.singleShot(A_TURN_MS, self, lambda: self._build_beside(before))
 
-    def _put_in_place(self, before: Window) -> None:
+    def _build_beside(self, before: Window) -> None:
+        shown = Event()
+        window = self._built(KeptWork.of(before).tools(self._tools, shown))
+        QTimer.singleShot(A_TURN_MS, self, lambda: self._put_in_place(window, before, shown))
+
+    def _put_in_place(self, window: Window, before: Window, shown: Event) -> None:
         """Show the new window in the place of the present one, with the same capture."""
-        window, self._coming = self._coming, None
-        if window is None:
-            return
+        self._turning = False
         if not before.isVisible():  # closed meanwhile
             window.deleteLater()
             return
@@ -73,7 +81,7 @@ class Workbench(QObject):
         before.close()
         before.deleteLater()
         if path is not None:
-            GoingOn(window, kept)
+            GoingOn(window, kept, shown)
             window.open_file(path)
 
 

@@ -181,3 +181,26 @@ def test_a_review_that_no_file_takes_keeps_its_window_until_the_language_is_chos
     assert len(window.page.markers.rows) == 1
     german.trigger()
     qtbot.waitUntil(lambda: workbench.window is not window)
+
+
+def test_capture_findings_and_view_come_each_in_a_turn_of_its_own(
+    qtbot: QtBot, workbench: Workbench, tmp_path: Path
+) -> None:
+    """One after the other in one turn they would hold the window for too long."""
+    sample, told = copy_of_sample("W1041-rear-left-height.h5", tmp_path), []
+    with qtbot.waitSignal(workbench.window.session.findings_changed, timeout=20_000):
+        workbench.window.open_file(sample)
+    workbench.window.focus.step(1)
+    turn = QTimer()
+    turn.timeout.connect(lambda: told.append("turn") if told and told[-1] != "turn" else None)
+    turn.start(0)
+    before = workbench.window
+    next(item for item in before.findChildren(QAction) if item.text() == "Deutsch").trigger()
+    qtbot.waitUntil(lambda: workbench.window is not before)
+    window = workbench.window
+    window.session.capture_changed.connect(lambda: told.append("capture"))
+    window.session.findings_changed.connect(lambda: told.append("findings"))
+    window.focus.target_changed.connect(lambda: told.append("view") if window.focus.passage is not None else None)
+    qtbot.waitUntil(lambda: "view" in told, timeout=20_000)
+    turn.stop()
+    assert told[: told.index("view") + 1] == ["capture", "turn", "findings", "turn", "view"]
