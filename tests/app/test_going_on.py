@@ -200,7 +200,9 @@ def test_capture_findings_and_view_come_each_in_a_turn_of_its_own(
     window = workbench.window
     window.session.capture_changed.connect(lambda: told.append("capture"))
     window.session.findings_changed.connect(lambda: told.append("findings"))
-    window.focus.target_changed.connect(lambda: told.append("view") if window.focus.passage is not None else None)
+    window.focus.target_changed.connect(
+        lambda: told.append("view") if window.focus.passage is not None else None
+    )
     qtbot.waitUntil(lambda: "view" in told, timeout=20_000)
     turn.stop()
     assert told[: told.index("view") + 1] == ["capture", "turn", "findings", "turn", "view"]
