@@ -15,7 +15,7 @@ from app.compare.beginning import begin, folder_of, looked_at
 from app.compare.belonging import mountings, on_one_place, pairing, positions, ruled_out, why_no_corners
 from app.compare.drawn import draw_bands, share_scale
 from app.compare.focus import CompareFocus
-from app.compare.heads import head_of
+from app.compare.heads import head_of, verdicts_of
 from app.compare.known_good import doubt_of, keep_as_known_good, known_good
 from app.compare.maker import ComparisonMaker, MakeCorner, corner_of
 from app.compare.menu import SideMenu
@@ -321,6 +321,7 @@ class CompareDesk(QObject):
     def _show_names(self) -> None:
         told = pairing(self.relation, self.sides)
         titles = [said(item) for item in told.titles]
+        self.page.summary.show_verdicts(verdicts_of(self.sides, titles))
         refused = {relation: said(reason) for relation, reason in ruled_out(self.sides).items()}
         self.page.show_relation(told.relation, refused)
         seats = mountings(self.sides)
@@ -377,8 +378,7 @@ class CompareDesk(QObject):
             self.maker.leave_corners()
             self.page.corners.show_refusal(said(reason))
             return
-        corners = [self._corner(place) for place in (0, 1)]
-        self.maker.read_corners(corners[0], corners[1], self.page.corners.rule)
+        self.maker.read_corners(self._corner(0), self._corner(1), self.page.corners.rule)
 
     def _corner(self, place: int) -> MakeCorner | None:
         shift_s = -self.focus.offset_s if place else 0.0

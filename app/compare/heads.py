@@ -2,8 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
+from PySide6.QtCore import QCoreApplication
+
 from analysis.captures.known_words import known_word
 from analysis.captures.model import Capture
+from analysis.diagnosis.findings import Findings, VerdictCode
+from analysis.reports.confidence import in_words
+from analysis.reports.verdicts import verdict_title
 from app.compare.side import CompareSide
 from app.drawing.numbers import duration, rate_text
 from app.language import said
@@ -34,6 +41,42 @@ def head_of(side: CompareSide, other: CompareSide, mountings: tuple[str, str], s
     else:
         parts = [*(apart or telling(capture, theirs)), *taken]
     return " · ".join(part for part in (*parts, said_of) if part)
+
+
+def verdicts_of(sides: Sequence[CompareSide], titles: Sequence[str]) -> str:
+    """What each capture shows by itself: that a band is gone does not make the other sensor a good one.
+
+    Parameters
+    ----------
+    sides : two of CompareSide
+    titles : two of str
+        What each is to the other.
+
+    Returns
+    -------
+    str
+        Empty where both are of one capture, and while one is not examined.
+    """
+    found = [side.findings for side in sides]
+    if sides[0].shows_as(sides[1]) or None in found:
+        return ""
+    told = [
+        f"{title}: {_verdict(findings)}"
+        for title, findings in zip(titles, found, strict=True)
+        if findings is not None
+    ]
+    return " · ".join([_tr("Each capture by itself"), *told])
+
+
+def _verdict(findings: Findings) -> str:
+    title = said(verdict_title(findings))
+    if findings.verdict.code is VerdictCode.INCONCLUSIVE:
+        return title
+    return f"{title}, {said(in_words(findings.verdict.confidence))}"
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("compare_heads", text)
 
 
 def telling(capture: Capture, other: Capture) -> list[str]:

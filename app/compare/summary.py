@@ -21,12 +21,15 @@ class SummaryStrip(TallEnough):
         super().__init__()
         self.setObjectName("pane")
         self._sentence, self._cautions = _label("font-size: 12pt; font-weight: 600;"), _label("")
+        self._verdicts = _label("")
+        self._verdicts.hide()
         self._sentence.setAccessibleDescription(self.tr("What differs"))
         self._cautions.setProperty("quiet", True)
         column = QVBoxLayout(self)
         column.setContentsMargins(10, 6, 10, 6)
         column.setSpacing(2)
         column.addWidget(self._sentence)
+        column.addWidget(self._verdicts)
         column.addWidget(self._cautions)
         self._stands, self._moved = "", ""
         self.show_comparison(None, self.tr("Open a second capture to see what differs."))
@@ -35,6 +38,17 @@ class SummaryStrip(TallEnough):
     def text(self) -> str:
         """The sentence that is shown."""
         return self._sentence.text()
+
+    @property
+    def verdicts(self) -> str:
+        """What each capture shows by itself."""
+        return self._verdicts.text()
+
+    def show_verdicts(self, verdicts: str) -> None:
+        """Say what each capture shows by itself; nothing while that is empty."""
+        self._verdicts.setText(verdicts)
+        self._verdicts.setVisible(bool(verdicts))
+        self.fit_height()
 
     def show_comparison(self, comparison: Comparison | None, otherwise: str = "") -> None:
         """Show what a comparison comes down to, or what to do where there is none."""

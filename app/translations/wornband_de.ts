@@ -11427,6 +11427,14 @@
     </message>
 </context>
 <context>
+    <name>compare_heads</name>
+    <message>
+        <source>Each capture by itself</source>
+        <extracomment>app/compare/heads.py</extracomment>
+        <translation>Jede Messung für sich</translation>
+    </message>
+</context>
+<context>
     <name>compare_summary</name>
     <message>
         <source>The second trace is moved {time} later.</source>

@@ -72,6 +72,10 @@ def test_a_capture_dropped_on_compare_is_set_against_that_of_review(compare: Win
     assert page.summary.text.startswith(
         "The band at 41.9–47.7 % of travel is gone: the output broke up on 12 of 12"
     )
+    assert page.summary.verdicts == (
+        "Each capture by itself · Before: Sensor track worn, very likely (97 in 100)"
+        " · After: No fault found, likely (92 in 100)"
+    )
     assert compare.session.capture is not None
     assert compare.session.capture.title == "Ride-height sensor, rear left"
     assert page.traces[1].record is not None
