@@ -37,9 +37,10 @@ class CapturesMenu(QMenu):
     def fill(self) -> None:
         """List what there is now."""
         self.clear()
-        for path in self._settings.recent:
-            self._add(path, path.name)
         samples = resources.sample_captures()
+        for path in self._settings.recent:
+            if path not in samples:  # these stand below, once
+                self._add(path, path.name)
         if samples:
             if not self.isEmpty():
                 self.addSeparator()
