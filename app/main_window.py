@@ -123,9 +123,9 @@ class Window(QMainWindow, WithRooms):
             self.open_file(path)
 
     def choose_file(self, beside: Path | None = None) -> Path | None:
-        """Let the technician choose a capture, in a folder or else where the last one of their own lay."""
-        own = (path.parent for path in self.settings.recent if not is_sample(path))
-        folder = str(beside or next(own, Path.home()))
+        """Let the technician choose a capture, in a folder or else where the last one lay, first their own."""
+        lay = [path.parent for path in sorted(self.settings.recent, key=is_sample)]
+        folder = str(beside or next(iter(lay), Path.home()))
         kinds = self.tr("Captures ({patterns});;All files (*)").format(patterns=_FILTERS)
         chosen, _ = QFileDialog.getOpenFileName(self, self.tr("Open a capture"), folder, kinds)
         return Path(chosen) if chosen else None

@@ -139,6 +139,16 @@ class Settings:
         self._keep(workshop_name=value.name, workshop_lines=lines, workshop_logo=value.logo)
 
     @property
+    def report_folder(self) -> Path | None:
+        """Where the last report was saved; None before the first one."""
+        kept = str(self._store.value("report_folder", ""))
+        return Path(kept) if kept else None
+
+    @report_folder.setter
+    def report_folder(self, value: Path) -> None:
+        self._keep(report_folder=str(value.absolute()))
+
+    @property
     def paper(self) -> str:
         """Paper of the reports: ``"a4"`` or ``"letter"``."""
         kept = str(self._store.value("paper", "a4"))

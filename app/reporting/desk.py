@@ -251,7 +251,9 @@ class ReportDesk(QObject):
         capture = self._window.session.capture
         path = capture.path if capture is not None else None
         name = path.stem if path is not None else "report"
-        start = str(folder_to_save(path, Path.cwd()) / f"{name}-report{suffix}")
+        last = self._window.settings.report_folder
+        folder = last if last is not None and last.is_dir() else folder_to_save(path, Path.cwd())
+        start = str(folder / f"{name}-report{suffix}")
         kinds = self.tr("Reports (*{suffix})").format(suffix=suffix)
         chosen, _ = QFileDialog.getSaveFileName(self._window, self.tr("Save the report"), start, kinds)
         if chosen:
@@ -274,6 +276,7 @@ class ReportDesk(QObject):
 
     def _saved(self, target: Path) -> None:
         self.page.problem_bar.hide()
+        self._window.settings.report_folder = target.parent
         self._window.statusBar().showMessage(self.tr("Saved: {path}").format(path=target), 8000)
 
     def print_it(self) -> None:

@@ -44,7 +44,7 @@ def test_the_first_steps_are_of_the_sample_and_go_with_it(qtbot: QtBot, review: 
     qtbot.waitUntil(lambda: not review.page.hint_bar.isVisible())
 
 
-def test_a_capture_is_looked_for_where_ones_own_lie_and_not_among_the_samples(
+def test_a_capture_is_looked_for_where_ones_own_lie_and_among_the_samples_before_there_are_any(
     review: Window, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
 ) -> None:
     begun = begun_at(monkeypatch, "getOpenFileName")
@@ -56,7 +56,7 @@ def test_a_capture_is_looked_for_where_ones_own_lie_and_not_among_the_samples(
     review.settings.remember_capture(tmp_path / "own.h5")
     review.settings.remember_capture(sample)
     QTest.keyClick(review, Qt.Key.Key_O, Qt.KeyboardModifier.ControlModifier)
-    assert begun == [str(Path.home()), str(tmp_path)]
+    assert begun == [str(sample.parent), str(tmp_path)]
 
 
 def test_keys_move_the_arm_a_little_and_the_page_turns_with_it(review: Window) -> None:

@@ -55,3 +55,24 @@ def test_markers_are_saved_beside_the_capture_unless_elsewhere_is_chosen_and_tha
     assert begun == [str(path.with_name(f"{path.stem}.markers.csv"))]
     assert "Marker" in (tmp_path / "out.csv").read_text(encoding="utf-8-sig")
     assert window.statusBar().currentMessage() == f"Saved: {tmp_path / 'out.csv'}"
+
+
+def test_a_report_is_offered_where_the_last_one_went_and_a_capture_where_the_last_one_lay(
+    qtbot: QtBot, window: Window, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    captures, reports = tmp_path / "captures", tmp_path / "reports"
+    captures.mkdir()
+    reports.mkdir()
+    saved = begun_at(monkeypatch, "getSaveFileName", reports / "first.html")
+    path = hands.copy_of_sample("W1068-throttle.h5", captures)
+    with qtbot.waitSignal(window.session.findings_changed):
+        window.open_file(path)
+    window.actions_by_name["report"].trigger()
+    window.actions_by_name["save_html"].trigger()
+    qtbot.waitUntil(lambda: (reports / "first.html").is_file() and not window.jobs.busy(), timeout=20_000)
+    window.actions_by_name["save_pdf"].trigger()
+    qtbot.waitUntil(lambda: not window.jobs.busy(), timeout=20_000)
+    assert [Path(start).parent for start in saved] == [captures, reports]
+    opened = begun_at(monkeypatch, "getOpenFileName")
+    window.actions_by_name["open"].trigger()
+    assert opened == [str(captures)]
