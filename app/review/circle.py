@@ -154,6 +154,7 @@ class ReviewCircle(QObject):
         self._show_travel()
         page.fit_records()
         focus.learn(findings)
+        page.hint_bar.show_steps(any(item.band is not None for item in focus.passages))
         page.events.show_passages(focus.passages, session.capture, True)
         self._show_again()
 
@@ -256,6 +257,8 @@ class ReviewCircle(QObject):
         window.page.events.show_passage(focus.passage)
         passage = focus.passages[focus.passage] if focus.passage is not None else None
         window.page.track.single_out((passage.record, passage.time) if passage is not None else None)
+        if passage is not None:
+            window.page.trace.rest_pointer()
         self._show_stretches()
 
     def _go_to_its_track(self) -> None:

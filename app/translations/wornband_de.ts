@@ -894,24 +894,34 @@
         <translation>Erste Schritte</translation>
     </message>
     <message>
-        <source>This is a sample. At the right: the verdict, how sure it is, and what it stands on.</source>
-        <extracomment>app/views/hint_bar.py</extracomment>
-        <translation>Dies ist ein Beispiel. Rechts steht der Befund, wie sicher er ist und worauf er beruht.</translation>
-    </message>
-    <message>
-        <source>Double-click the hatched band on the sensor track: Trace shows its worst crossing. N goes on to the next, Space lets the arm run.</source>
-        <extracomment>app/views/hint_bar.py</extracomment>
-        <translation>Doppelklick auf die schraffierte Zone der Sensorbahn: Der Verlauf zeigt ihre stärkste Überfahrt. N geht zur nächsten, die Leertaste lässt den Hebel laufen.</translation>
-    </message>
-    <message>
-        <source>Point at the drop and press M to measure it; Accept confirms the band. Then drop a capture of your own here.</source>
-        <extracomment>app/views/hint_bar.py</extracomment>
-        <translation>Auf den Einbruch zeigen und mit M messen; Annehmen bestätigt die Zone. Danach eine eigene Messung hier ablegen.</translation>
-    </message>
-    <message>
         <source>Close the first steps</source>
         <extracomment>app/views/hint_bar.py</extracomment>
         <translation>Die ersten Schritte schließen</translation>
+    </message>
+    <message>
+        <source>Press C: Trace shows the worst crossing. Press M: it marks the deepest place and measures the drop. Accept confirms the band.</source>
+        <extracomment>app/views/hint_bar.py</extracomment>
+        <translation>C drücken: Der Verlauf zeigt die stärkste Überfahrt. M drücken: Die tiefste Stelle wird markiert und der Einbruch gemessen. Annehmen bestätigt die Zone.</translation>
+    </message>
+    <message>
+        <source>N goes on to the next crossing, Space lets the arm run. Then drop a capture of your own here.</source>
+        <extracomment>app/views/hint_bar.py</extracomment>
+        <translation>N geht zur nächsten Überfahrt, die Leertaste lässt den Hebel laufen. Danach eine eigene Messung hier ablegen.</translation>
+    </message>
+    <message>
+        <source>Point in Trace and press M: it marks that moment and reads it.</source>
+        <extracomment>app/views/hint_bar.py</extracomment>
+        <translation>Im Verlauf auf eine Stelle zeigen und M drücken: Der Zeitpunkt wird markiert und abgelesen.</translation>
+    </message>
+    <message>
+        <source>Space lets the arm run. Then drop a capture of your own here.</source>
+        <extracomment>app/views/hint_bar.py</extracomment>
+        <translation>Die Leertaste lässt den Hebel laufen. Danach eine eigene Messung hier ablegen.</translation>
+    </message>
+    <message>
+        <source>This is a sample. At the right: the verdict, how sure it is, and what it stands on.</source>
+        <extracomment>app/views/hint_bar.py</extracomment>
+        <translation>Dies ist ein Beispiel. Rechts steht der Befund, wie sicher er ist und worauf er beruht.</translation>
     </message>
 </context>
 <context>

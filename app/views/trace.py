@@ -33,6 +33,8 @@ _ROOM_FOR_NAMES_PX = 62.0
 _BESIDE_PX = 10.0
 _MOST_IN_ROW = 4
 """Names in a row say by their order and colour which lane they are of; of more lanes nobody counts them."""
+_TREMOR_PX = 4
+"""A hand that rests on the mouse, or that just pressed its button, moves it so far without meaning to."""
 _TRACKS = (Role.SIGNAL, Role.SECOND_SIGNAL)
 
 
@@ -86,6 +88,7 @@ class TraceView(Pane):
         self._stretches: tuple[Stretch, ...] = ()
         self._window = Interval(0.0, 1.0)
         self._pointer: QPointF | None = None
+        self._rests_at: QPointF | None = None
         self.marks = MarkLayer(self)
         self._read_v: dict[tuple[str, int], float] = {}
         self._plots = Canvas(self.tr("Voltages over time"))
@@ -288,10 +291,18 @@ class TraceView(Pane):
             self._read_v[key] = float(volts[0]) if len(volts) else float("nan")
         return self._read_v[key]
 
+    def rest_pointer(self) -> None:
+        """Take the pointer as resting: the cursor stands elsewhere, and only a hand that moves fetches it."""
+        self._rests_at = self._pointer
+
     def _hover(self, position: QPointF | None) -> None:
         self.marks.hover(position)
         self._pointer = position
-        self._point()
+        if position is None or self._rests_at is None:
+            self._point()
+        elif (position - self._rests_at).manhattanLength() > _TREMOR_PX:
+            self._rests_at = None
+            self._point()
 
     def _point(self) -> None:
         """Say what lies under the pointer now: it may have moved, or the view under it."""

@@ -7,14 +7,12 @@ import time
 from collections.abc import Iterator
 from pathlib import Path
 
-import numpy as np
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QLabel, QToolButton, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QToolButton, QWidget
 from pytestqt.qtbot import QtBot
 
-from analysis.captures.model import Role
 from analysis.review.model import Choice
 from app import resources
 from app.captures_menu import first_sample
@@ -77,28 +75,18 @@ def test_a_newcomer_finds_measures_and_marks_in_under_a_minute(qtbot: QtBot, fir
     assert len(named) == 1
     assert events.viewport().rect().contains(events.visualRect(named[0]))
 
-    # "Double-click the hatched band": it is in sight, and what is wanted, the worst crossing, comes of it.
-    assert "Double-click the hatched band" in hint
-    band = page.track.stretches[0].span
-    spot = page.track.viewport_point(band.centre, 20.0).toPoint()
-    hands.double_click(page.track.canvas, spot)
+    # "Press C": what is wanted, the worst crossing, comes of it, wherever the keyboard is.
+    assert "Press C: Trace shows the worst crossing" in hint
+    QTest.keyClick(QApplication.focusWidget() or window, Qt.Key.Key_C)
     actions += 1
     row = page.events.list.currentIndex().data(ROW_ROLE)
     assert row.reading.startswith("worst ")
     assert window.focus.passage is not None
 
-    # "Point at the drop and press M": the eye finds the lowest place of the signal.
-    assert "press M to measure" in hint
-    record = window.focus.record
-    assert record is not None
-    signal = record.channel(Role.SIGNAL)
-    assert signal is not None
-    first, last = (record.index_at(at_s) for at_s in (window.focus.window.start, window.focus.window.stop))
-    lowest = first + int(np.nanargmin(signal.volts(first, last)))
-    at_s = record.first_sample_s + lowest * record.sample_interval_s
-    hands.point(page.trace.canvas, page.trace.viewport_point(at_s).toPoint())
-    QTest.keyClick(window, Qt.Key.Key_M)
-    actions += 2
+    # "Press M": nothing has to be pointed at.
+    assert "Press M: it marks the deepest place" in hint
+    QTest.keyClick(QApplication.focusWidget() or window, Qt.Key.Key_M)
+    actions += 1
     qtbot.waitUntil(lambda: "Signal" in dict(page.markers.readings.rows))
     (reading,) = dict(page.markers.readings.rows)["Signal"]
     assert "±" in reading
@@ -125,5 +113,23 @@ def test_a_newcomer_finds_measures_and_marks_in_under_a_minute(qtbot: QtBot, fir
 
     waited_s = time.monotonic() - begun_s
     reading_s = 60.0 * len(hint.split()) / _WORDS_A_MINUTE
-    assert actions == 4
+    assert actions == 3
     assert actions * _ACTION_S + reading_s + waited_s < 60.0
+
+
+def test_the_first_steps_speak_of_a_band_where_there_is_one_alone(
+    qtbot: QtBot, first_start: Window, tmp_path: Path
+) -> None:
+    clean = hands.copy_of_sample("W1041-rear-left-height-new-sensor.h5", tmp_path)
+    with qtbot.waitSignal(first_start.session.findings_changed, timeout=20_000):
+        first_start.open_file(clean)
+    findings = first_start.session.findings
+    assert findings is not None
+    assert not findings.bands
+    first_start.page.hint_bar.show()
+    hint = words_on(first_start.page.hint_bar)
+    assert "band" not in hint
+    assert "crossing" not in hint
+    assert "Point in Trace and press M: it marks that moment and reads it." in hint
+    first_start.open_file(tmp_path / "W1041-rear-left-height.h5")
+    qtbot.waitUntil(lambda: "worst crossing" in words_on(first_start.page.hint_bar), timeout=20_000)
