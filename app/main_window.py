@@ -123,7 +123,7 @@ class Window(QMainWindow, WithRooms):
             self.open_file(path)
 
     def choose_file(self, beside: Path | None = None) -> Path | None:
-        """Let the technician choose a capture, in a folder or else where the last one lay, their own first."""
+        """Let the technician choose a capture: in a folder, or where the last one lay, their own first."""
         lay = [path.parent for path in sorted(self.settings.recent, key=is_sample)]
         folder = str(beside or next(iter(lay), Path.home()))
         kinds = self.tr("Captures ({patterns});;All files (*)").format(patterns=_FILTERS)

@@ -50,9 +50,19 @@ class DecisionDesk(QObject):
         """What was said of each found band."""
         return tuple(self._keeper.review.decision(band) for band in self._bands())
 
+    @property
+    def accepted(self) -> bool:
+        """Whether the band that is spoken of is accepted."""
+        band = self.band
+        said = self.decisions()[band] if band is not None else None
+        return said is not None and said.choice is Choice.ACCEPTED
+
     def accept(self) -> None:
-        """Accept the band as it was found."""
-        self._decide(Choice.ACCEPTED, say("accept a band"))
+        """Accept the band as it was found; where that is done, take it back."""
+        if self.accepted:
+            self.withdraw()
+        else:
+            self._decide(Choice.ACCEPTED, say("accept a band"))
 
     def dismiss(self) -> None:
         """Dismiss the band at once, and let the reason be typed."""

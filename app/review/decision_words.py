@@ -22,6 +22,16 @@ def choice_name(choice: Choice) -> str:
     }[choice]
 
 
+def accepted_name() -> str:
+    """What the button that accepts is called once that is done."""
+    return _tr("Accepted")
+
+
+def accepted_tip() -> str:
+    """What pressing it does then."""
+    return _tr("You accepted this band as it was found; pressed again, you give no answer on it")
+
+
 def said_of(decision: Decision | None) -> str:
     """What was said, as the technician's own words; empty where nothing was.
 

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QAbstractSpinBox, QFileDialog, QLineEdit, QMenu, Q
 
 from analysis.review.model import PointMarker
 from app.review.decision_desk import DecisionDesk
+from app.review.decision_words import accepted_name, accepted_tip
 from app.review.file import ReviewFile
 from app.review.keeper import ReviewKeeper
 from app.review.marker_copies import MarkerCopies
@@ -43,6 +44,7 @@ class ReviewDesk(QObject):
         self.decisions = DecisionDesk(window, self.keeper)
         self.markers = MarkerDesk(window, self.keeper, self.decisions)
         self.copies = MarkerCopies(window, self.keeper, self.markers)
+        self._accept = window.actions_by_name["accept"].text()
         self._asked = ""  # the question which of two reviews holds, while it is open
         self._follow()
         window.actions_by_name.connect(self._handlers())
@@ -196,7 +198,16 @@ class ReviewDesk(QObject):
             everywhere = name in ("undo", "redo", "save_elsewhere", "take_other", "keep_own")
             window.actions_by_name[name].setEnabled(possible and (in_review or everywhere))
         self._say(("undo", self.tr("Undo"), stack.undoText()), ("redo", self.tr("Redo"), stack.redoText()))
+        self._show_accepted()
         window.page.track_tools(window.focus.band is not None)
+
+    def _show_accepted(self) -> None:
+        """Call it "Accepted" wherever it can be pressed, once that is done."""
+        action, done = self._window.actions_by_name["accept"], self.decisions.accepted
+        key = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
+        action.setText(accepted_name() if done else self._accept)
+        action.setToolTip(f"{accepted_tip() if done else action.property('plainTip')} ({key})")
+        action.setChecked(done)
 
     def show_enabled(self) -> None:
         """Another edit can be undone, or none: offer what can be done now."""

@@ -17,8 +17,10 @@ from PySide6.QtWidgets import (
 from app.actions import Actions
 from app.drawing import icons
 from app.drawing.theme import Palette
+from app.review.decision_words import accepted_name
 from app.review.right_column import RightColumn
 from app.review.speed_box import SpeedBox
+from app.views.action_button import ActionButton
 from app.views.elided_label import ElidedLabel
 from app.views.events import EventsView
 from app.views.evidence import EvidenceView
@@ -254,13 +256,10 @@ class ReviewPage(QWidget):
     def button(self, name: str, text: bool = False, heading: bool = False) -> QToolButton:
         """A button for an action, with its name and tip for a screen reader."""
         action = self._actions[name]
-        button = QToolButton()
-        button.setDefaultAction(action)
+        button = ActionButton(action, (accepted_name(),) if name == "accept" else ())
         button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         button.setIconSize(QSize(16, 16) if heading else QSize(20, 20))
         button.setProperty("heading", heading)
-        button.setAccessibleName(action.text())
-        button.setAccessibleDescription(action.toolTip())
         if text:
             button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
         return button

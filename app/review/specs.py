@@ -49,7 +49,7 @@ MARKER_SPECS = (
 DECISION_SPECS = (
     ("undo", "Review", "Undo", "Undo the last edit", "Ctrl+Z", "undo"),
     ("redo", "Review", "Redo", "Do again what was undone", "Ctrl+Shift+Z Ctrl+Y", "redo"),
-    ("accept", "Review", "Accept", "Accept the chosen band as it was found", "A"),
+    ("accept", "Review", "Accept", "Accept the chosen band as it was found", "A", "", True),
     ("adjust", "Review", "Adjust", "Give the chosen band other edges", "E"),
     ("dismiss", "Review", "Dismiss", "Dismiss the chosen band, and say why", "X"),
     (

@@ -11503,6 +11503,16 @@
         <translation>abgelehnt</translation>
     </message>
     <message>
+        <source>Accepted</source>
+        <extracomment>app/review/decision_words.py</extracomment>
+        <translation>Angenommen</translation>
+    </message>
+    <message>
+        <source>You accepted this band as it was found; pressed again, you give no answer on it</source>
+        <extracomment>app/review/decision_words.py</extracomment>
+        <translation>Sie haben diese Zone angenommen, wie sie gefunden wurde; erneut gedrückt nehmen Sie das zurück</translation>
+    </message>
+    <message>
         <source>You: accepted as found</source>
         <extracomment>app/review/decision_words.py</extracomment>
         <translation>Sie: angenommen wie gefunden</translation>

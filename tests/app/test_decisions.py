@@ -179,6 +179,31 @@ def test_the_buttons_beside_the_sensor_track_speak_of_the_chosen_band(qtbot: QtB
     assert decision.choice is Choice.ACCEPTED
 
 
+def test_both_buttons_say_that_the_band_is_accepted_and_take_it_back(qtbot: QtBot, review: Window) -> None:
+    choose(review, qtbot)
+    beside = next(item for item in review.page.track.findChildren(QToolButton) if item.text() == "Accept")
+    on_card = next(item for item in card(review).findChildren(QToolButton) if item.text() == "Accept")
+    width_px = on_card.width()
+
+    def shown() -> list[tuple[str, str, bool]]:
+        return [(item.text(), item.accessibleName(), item.isChecked()) for item in (beside, on_card)]
+
+    QTest.mouseClick(beside, Qt.MouseButton.LeftButton)
+    assert shown() == [("Accepted", "Accepted", True)] * 2
+    assert "pressed again" in on_card.toolTip()
+    assert on_card.accessibleDescription() == on_card.toolTip()
+    QTest.mouseClick(on_card, Qt.MouseButton.LeftButton)
+    assert said(review) is None
+    assert shown() == [("Accept", "Accept", False)] * 2
+    QTest.keyClick(review, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert said(review) is not None
+    assert shown() == [("Accepted", "Accepted", True)] * 2
+    QTest.mouseClick(beside, Qt.MouseButton.LeftButton)
+    QTest.keyClick(review, Qt.Key.Key_X)
+    assert shown() == [("Accept", "Accept", False)] * 2
+    assert on_card.width() == width_px
+
+
 def test_the_right_button_offers_what_can_be_said_of_a_band(qtbot: QtBot, review: Window) -> None:
     sheet = review.page.track.canvas
     QTest.mouseClick(sheet, Qt.MouseButton.RightButton, pos=at_travel(review, BAND.centre))
