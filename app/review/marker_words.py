@@ -12,7 +12,7 @@ from PySide6.QtCore import QCoreApplication
 from analysis.captures.model import Channel, Role
 from analysis.diagnosis.findings import Band
 from analysis.reports.confidence import place_words
-from analysis.reports.quantities import number, volts
+from analysis.reports.quantities import digits_of, number, volts
 from analysis.review.drop import Untold
 from analysis.review.model import Marker, Place, PointMarker, SpanMarker
 from analysis.review.readings import (
@@ -178,16 +178,13 @@ def _grid(readings: MarkerReadings | None) -> Grid:
 
 
 def with_uncertainty(reading: Reading, millivolts: bool | None = None, unit: bool = True) -> str:
-    """A reading with its expanded uncertainty (k = 2) in the digits that a glance takes in.
-
-    JCGM 100 (7.2.6) lets one or two digits of an uncertainty count: two are given where the first is a 1.
-    """
+    """A reading with its expanded uncertainty (k = 2), of which two digits count, as in the report."""
     if not math.isfinite(reading.value):
         return _tr("not known")
     small = abs(reading.value) < _MILLIVOLTS_BELOW_V if millivolts is None else millivolts
     scale, name = (1e3, "mV") if small else (1.0, "V")
     value, spread = reading.value * scale, reading.expanded_uncertainty * scale
-    digits = _digits(spread) if spread > 0.0 else (1 if small else 3)
+    digits = digits_of(spread) if spread > 0.0 else (1 if small else 3)
     figures = f"{figure(value, digits)} ± {figure(spread, digits)}" if spread > 0.0 else figure(value, digits)
     return f"{figures} {name}" if unit else figures
 
@@ -195,12 +192,6 @@ def with_uncertainty(reading: Reading, millivolts: bool | None = None, unit: boo
 def figure(value: float, digits: int) -> str:
     """Fixed digits, in the window's way of writing numbers."""
     return said(number(value, digits))
-
-
-def _digits(spread: float) -> int:
-    """Digits after the point that an uncertainty leaves."""
-    first = math.floor(math.log10(spread))
-    return min(max((1 if spread < 2.0 * 10.0**first else 0) - first, 0), 5)
 
 
 def in_order(channels: tuple[tuple[Channel, _T], ...]) -> list[tuple[Channel, _T]]:

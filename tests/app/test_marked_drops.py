@@ -11,6 +11,7 @@ from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from analysis.intervals import Interval
+from analysis.reports.quantities import reading as in_report
 from analysis.review.readings import PointReading
 from analysis.signals.drop import Drop
 from analysis.signals.measurement import Reading
@@ -70,24 +71,25 @@ def test_a_drop_that_nobody_can_tell_is_said_to_be_so_and_no_number_stands_for_i
 def test_a_point_where_the_signal_rose_is_listed_by_how_far() -> None:
     reading = PointReading(1.0, ((signal(), Reading(4.547, 0.0, 0.01, True)),))
     rise = Drop(Reading(-1.4312, 0.03, 0.0, True), Reading(3.1158, 0.03, 0.01, True))
-    assert brief(reading, rise) == "rise 1.43 ± 0.06 V"
+    assert brief(reading, rise) == "rise 1.431 ± 0.060 V"
     shown = dict(grid(reading, drop=rise).rows)
-    assert (shown["Rise"], shown["Should read"]) == (("1.43 ± 0.06 V",), ("3.12 ± 0.06 V",))
-    assert briefer(rise) == "↑ 1.43 ± 0.06 V"
+    assert (shown["Rise"], shown["Should read"]) == (("1.431 ± 0.060 V",), ("3.116 ± 0.063 V",))
+    assert briefer(rise) == "↑ 1.431 ± 0.060 V"
     assert "Drop" not in dict(grid(reading, drop=rise).rows)
 
 
 @pytest.mark.parametrize(
     ("drop_v", "spread_v", "said"),
     [
-        (1.4312, 0.0304, "1.43 ± 0.03 V"),
+        (1.4312, 0.0304, "1.431 ± 0.030 V"),
         (1.4312, 0.012, "1.431 ± 0.012 V"),
-        (1.4312, 0.4, "1.4 ± 0.4 V"),
-        (0.1002, 0.02, "0.10 ± 0.02 V"),
+        (1.4312, 0.4, "1.43 ± 0.40 V"),
+        (0.1202, 0.02, "0.120 ± 0.020 V"),
     ],
 )
-def test_value_and_uncertainty_of_a_drop_end_in_the_same_digit(
+def test_a_drop_is_said_in_the_window_in_the_digits_of_the_report(
     drop_v: float, spread_v: float, said: str
 ) -> None:
     drop = Drop(Reading(drop_v, 0.5 * spread_v, 0.0, True), Reading(3.1, 0.0, 0.0, True))
     assert size(drop) == said
+    assert in_report(drop_v, spread_v, "V") == said
