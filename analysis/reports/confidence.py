@@ -75,3 +75,37 @@ def place_words(probability: float, *, with_odds: bool = True) -> Wording:
     if not probability < _UNLIKELY_BELOW:
         return in_words(probability) if with_odds else grade_words(probability)
     return say("{words} ({odds} in 100)", words=_UNLIKELY, odds=odds(probability)) if with_odds else _UNLIKELY
+
+
+def verdict_odds_words(probability: float, *, causes: bool) -> Wording:
+    """What the odds of a verdict are odds of, in one sentence; of more causes than one they say nothing.
+
+    Raises
+    ------
+    ValueError
+        Where the probability is not a number.
+    """
+    if causes:
+        return say(
+            "Of 100 verdicts said with this confidence about {odds} proved right on simulated captures; it"
+            " does not tell the possible causes apart.",
+            odds=odds(probability),
+        )
+    return say(
+        "Of 100 verdicts said with this confidence about {odds} proved right on simulated captures.",
+        odds=odds(probability),
+    )
+
+
+def band_odds_words(probability: float) -> Wording:
+    """What the odds of a band are odds of, in one sentence.
+
+    Raises
+    ------
+    ValueError
+        Where the probability is not a number.
+    """
+    return say(
+        "Of 100 bands found with this confidence about {odds} proved to be there on simulated captures.",
+        odds=odds(probability),
+    )

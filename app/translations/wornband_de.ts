@@ -8477,6 +8477,21 @@
         <translation>{words} ({odds} von 100)</translation>
     </message>
     <message>
+        <source>Of 100 verdicts said with this confidence about {odds} proved right on simulated captures; it does not tell the possible causes apart.</source>
+        <extracomment>analysis/reports/confidence.py</extracomment>
+        <translation>Von 100 Befunden mit dieser Sicherheit trafen bei simulierten Messungen etwa {odds} zu; die möglichen Ursachen unterscheidet sie nicht.</translation>
+    </message>
+    <message>
+        <source>Of 100 verdicts said with this confidence about {odds} proved right on simulated captures.</source>
+        <extracomment>analysis/reports/confidence.py</extracomment>
+        <translation>Von 100 Befunden mit dieser Sicherheit trafen bei simulierten Messungen etwa {odds} zu.</translation>
+    </message>
+    <message>
+        <source>Of 100 bands found with this confidence about {odds} proved to be there on simulated captures.</source>
+        <extracomment>analysis/reports/confidence.py</extracomment>
+        <translation>Von 100 Zonen, die mit dieser Sicherheit gefunden wurden, waren bei simulierten Messungen etwa {odds} wirklich da.</translation>
+    </message>
+    <message>
         <source>The sensor tells the car how high it stands at this corner. It is a little arm that slides along a track; the voltage it gives should follow the arm smoothly.</source>
         <extracomment>analysis/reports/consequences.py</extracomment>
         <translation>Der Sensor meldet dem Fahrzeug, wie hoch es an diesem Rad steht. In ihm gleitet ein kleiner Schleifer über eine Widerstandsbahn; die Spannung, die er abgibt, soll der Bewegung gleichmäßig folgen.</translation>

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
@@ -13,11 +15,12 @@ from PySide6.QtWidgets import (
 
 from analysis.diagnosis.findings import Band
 from analysis.intervals import Interval
-from analysis.reports.confidence import in_words
+from analysis.reports.confidence import band_odds_words, in_words
 from analysis.reports.quantities import travel, volts
 from analysis.reports.verdicts import is_watched
 from analysis.review.model import Choice, Decision
 from analysis.wording import plural
+from app.drawing.plain import plain_tip
 from app.language import said
 from app.review.decision_words import said_of
 from app.views.field_keys import FieldKeys
@@ -149,8 +152,13 @@ class BandCard(PressRow):
             noisy=band.noisy_passes,
             worst=band.output_smoothness_percent,
         )
-        for line in (f"{said(in_words(band.confidence))} · {said(volts(band.volts))}", said(broke)):
-            layout.addWidget(text_line(line, quiet=True))
+        sure = text_line(f"{said(in_words(band.confidence))} · {said(volts(band.volts))}", quiet=True)
+        if math.isfinite(band.confidence):
+            tip = said(band_odds_words(band.confidence))
+            sure.setToolTip(plain_tip(tip))
+            sure.setAccessibleDescription(tip)
+        layout.addWidget(sure)
+        layout.addWidget(text_line(said(broke), quiet=True))
         self.height_line = text_line("", quiet=True)
         self.height_line.hide()
         layout.addWidget(self.height_line)

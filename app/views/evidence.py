@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Sequence
 from functools import partial
 
@@ -12,7 +13,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLayout, QScrollArea, QVBoxLa
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Band, Findings, Result, State, Statement, VerdictCode
 from analysis.reports.checks import check_sentence, is_judged, state_name
-from analysis.reports.confidence import in_words
+from analysis.reports.confidence import in_words, verdict_odds_words
 from analysis.reports.contrary import contrary_line, told_in_order
 from analysis.reports.quantities import travel
 from analysis.reports.to_show import to_show
@@ -264,7 +265,10 @@ class EvidenceView(Pane):
         verdict = findings.verdict
         tone = _CALM.get(verdict.code, "bad")
         sure = "" if verdict.code is VerdictCode.INCONCLUSIVE else said(in_words(verdict.confidence))
-        self._head.show_verdict(said(verdict_title(findings)), sure, tone, self._palette)
+        rated = bool(sure) and math.isfinite(verdict.confidence)
+        told = partial(verdict_odds_words, causes=bool(verdict.possible_causes))
+        tip = said(told(verdict.confidence)) if rated else ""
+        self._head.show_verdict(said(verdict_title(findings)), sure, tip, tone, self._palette)
         contrary = said(contrary_line(findings))
         if contrary:
             row = self._row("fail", "bad", contrary, pressed=False, bold=True)

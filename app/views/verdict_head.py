@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QVBoxLayout
 
+from app.drawing.plain import plain_tip
 from app.drawing.theme import Palette
 from app.views.headline import POINTS, Headline
 from app.views.tall_enough import TallEnough
@@ -20,7 +21,6 @@ class VerdictHead(TallEnough):
     def __init__(self) -> None:
         super().__init__()
         self.headline = Headline("", "")
-        self.headline.setAccessibleDescription(self.tr("Verdict"))  # its name is what it says
         self.how_sure = Headline("", "", points=_SURE_POINTS)
         self._tone = "ink"
         layout = QVBoxLayout(self)
@@ -34,13 +34,21 @@ class VerdictHead(TallEnough):
         super().resizeEvent(event)
         self.headline.use_sizes(_NARROW_POINTS if self.width() < _NARROW_PX else POINTS)
 
-    def show_verdict(self, title: str, how_sure: str, tone: str, palette: Palette) -> None:
-        """Show a verdict in the colour of its tone; how sure it is in ink, or nothing for an empty text."""
+    def show_verdict(self, title: str, how_sure: str, tip: str, tone: str, palette: Palette) -> None:
+        """Show a verdict in the colour of its tone; how sure it is in ink, or nothing for an empty text.
+
+        `tip` says what that is a measure of.
+        """
         self._tone = tone
         self.apply_palette(palette)
         self.headline.setText(title)
         self.how_sure.setText(how_sure)
         self.how_sure.setVisible(bool(how_sure))
+        for line in (self.headline, self.how_sure):
+            line.setToolTip(plain_tip(tip))
+        # Their names are what they say.
+        self.headline.setAccessibleDescription(". ".join(filter(None, (self.tr("Verdict"), tip))))
+        self.how_sure.setAccessibleDescription(tip)
 
     def apply_palette(self, palette: Palette) -> None:
         """Take on the colours of a palette."""

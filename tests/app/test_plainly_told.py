@@ -11,15 +11,23 @@ from pytestqt.qtbot import QtBot
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Findings
 from analysis.progress import Tick
+from analysis.reports.confidence import verdict_odds_words
 from app.drawing.row_delegate import ROW_ROLE, RowList
+from app.language import said
 from app.main_window import Window
-from app.views.press_row import text_line
+from app.views.headline import Headline
+from app.views.press_row import TextLine, text_line
 from tests.app.conftest import Bench
 from tests.app.fakes import worn_findings
 
 
 def rows(window: Window) -> RowList:
     return window.page.events.list
+
+
+def number_in(text: str) -> str:
+    """Of words such as "likely (93 in 100)" the 93."""
+    return text.partition("(")[2].partition(" ")[0]
 
 
 def readings(window: Window) -> list[str]:
@@ -61,3 +69,22 @@ def test_a_line_is_not_wrapped_between_a_number_and_its_unit(qtbot: QtBot) -> No
     assert pictures[0] != pictures[1]  # but others
     label.setText("12 mV")
     assert label.text() == "12 mV"
+
+
+def test_what_the_odds_are_odds_of_is_said_where_they_stand(review: Window) -> None:
+    evidence = review.page.evidence
+    title, sure = evidence.findChildren(Headline)
+    on_card = next(item for item in evidence.findChildren(TextLine) if item.text().startswith("very likely"))
+    verdicts = f"Of 100 verdicts said with this confidence about {number_in(sure.text())} proved right"
+    bands = "Of 100 bands found with this confidence about 98 proved to be there on simulated captures."
+    assert number_in(on_card.text()) == "98"
+    for line, told in ((title, verdicts), (sure, verdicts), (on_card, bands)):
+        assert told in line.toolTip()
+        assert told in line.accessibleDescription()
+    assert title.accessibleDescription().startswith("Verdict. ")
+    findings = review.session.findings
+    assert findings is not None
+    apart = "it does not tell the possible causes apart"
+    assert (apart in sure.toolTip()) == bool(findings.verdict.possible_causes)
+    made = verdict_odds_words(0.98, causes=True), verdict_odds_words(0.98, causes=False)
+    assert [apart in said(item) for item in made] == [True, False]
