@@ -901,7 +901,7 @@
     <message>
         <source>Press C: Trace shows the worst crossing. Press M: it marks the deepest place and measures the drop. Accept confirms the band.</source>
         <extracomment>app/views/hint_bar.py</extracomment>
-        <translation>C drücken: Der Verlauf zeigt die stärkste Überfahrt. M drücken: Die tiefste Stelle wird markiert und der Einbruch gemessen. Annehmen bestätigt die Zone.</translation>
+        <translation>C zeigt im Verlauf die stärkste Überfahrt, M markiert die tiefste Stelle und misst den Einbruch. Annehmen bestätigt die Zone.</translation>
     </message>
     <message>
         <source>N goes on to the next crossing, Space lets the arm run. Then drop a capture of your own here.</source>
