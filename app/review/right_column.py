@@ -11,8 +11,11 @@ from app.views.markers import MarkersView
 
 _GAP_PX = 6
 _LOW_PX = 500
-_MOST_SHARE = 0.46
-"""Of the column: the verdict, how sure it is and the bands stay in sight above the markers."""
+_MOST_SHARE = 0.42
+"""Of the column: the verdict, how sure it is and the bands stay in sight above the markers.
+
+In a low one the readings get up to half of it, as long as the verdict has its room.
+"""
 
 
 class RightColumn(QSplitter):
@@ -33,9 +36,10 @@ class RightColumn(QSplitter):
         if not self._moved:
             self._markers.settle()
             most = round(_MOST_SHARE * self.height())
-            if self.height() < _LOW_PX:  # the readings, as long as the verdict has its room
-                most = max(most, self.height() - self._evidence.minimumSizeHint().height() - _GAP_PX)
-            wanted = min(self._markers.wanted_height(), most)
+            if self.height() < _LOW_PX:
+                spare = self.height() - self._evidence.minimumSizeHint().height() - _GAP_PX
+                most = max(most, min(spare, self.height() // 2 - _GAP_PX))
+            wanted = self._markers.wanted_height(most)
             self.setSizes([self.height() - wanted - _GAP_PX, wanted])
 
     def resizeEvent(self, event: QResizeEvent) -> None:

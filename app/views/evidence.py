@@ -196,11 +196,17 @@ class EvidenceView(Pane):
 
     def show_decisions(self, decisions: tuple[Decision | None, ...]) -> None:
         """Show what the technician said of each band, beside what was found."""
-        self._decisions = decisions
+        before, self._decisions = self._of_chosen(), decisions
         for card, decision in zip(self._cards, decisions, strict=False):
             card.show_decision(decision)
+        if self._of_chosen() != before:
+            self._resized.emit()  # the line that says so makes the card higher
         if self._findings is not None:
             self._show_dismissed(self._findings.bands)
+
+    def _of_chosen(self) -> Decision | None:
+        chosen = self._chosen
+        return self._decisions[chosen] if chosen is not None and chosen < len(self._decisions) else None
 
     def _show_dismissed(self, bands: tuple[Band, ...]) -> None:
         """Under the bands, that none moves as it is pressed: which were dismissed; the verdict stays."""

@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QLabel,
     QLineEdit,
     QSizePolicy,
-    QTableView,
     QVBoxLayout,
     QWidget,
 )
@@ -29,13 +28,24 @@ from app.views.marker_tables import (
     reads_px,
 )
 from app.views.pane import Pane
-from app.views.quiet_tables import BAR_OFF, BAR_ON, ChosenInSight, Figures, quiet_table
+from app.views.quiet_tables import (
+    BAR_OFF,
+    BAR_ON,
+    ChosenInSight,
+    Figures,
+    RowsRoom,
+    quiet_table,
+    whole_rows_px,
+)
 
 _ROW_PX = 21
 _GRID_ROW_PX = 17
-_MOST_ROWS = 4
+_GRID_HEAD_PX = _GRID_ROW_PX + 2
+_MOST_ROWS, _FIRST_ROWS, _LEAST_GRID_ROWS = 4, 2, 2
+"""Of the list where there is room; of it before the readings have theirs; of the readings at the least."""
 _BAR_PX, _LIST_BAR_PX = 10, 16  # the one below figures, and the one beside rows with its gap
 _LEAST_NAME_PX, _MOST_NAME_PX = 36, 190
+_GAP_PX, _NO_LIMIT_PX = 4, 16_777_215
 _CELL_PX, _WRAP = 12, int(Qt.TextFlag.TextWordWrap)
 _HEADING_PX = 35
 _HEAD_GAPS_PX = 28
@@ -83,14 +93,16 @@ class MarkersView(Pane):
         self._remark.setWordWrap(True)
         self._remark.setProperty("quiet", True)
         self._remark.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
-        content = QWidget()
+        content = RowsRoom()
+        content.resized.connect(self._share_height)
         column = QVBoxLayout(content)
         column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(4)
-        column.addWidget(self.table, 1)
+        column.setSpacing(_GAP_PX)
+        column.addWidget(self.table)
         column.addWidget(self.note)
         column.addWidget(self.grid)
         column.addWidget(self._remark)
+        column.addStretch(1)
         self._content = content
         self.set_content(content)
         self.show_markers((), None, NOTHING)
@@ -146,18 +158,44 @@ class MarkersView(Pane):
         self.set_note((self._hint if above else "") or (str(count) if count else ""))
         self._remark.setText(self.readings.remark if above else self._hint)
         self._remark.setVisible(bool(self._remark.text()))
+        self._share_height()
         if self._hint:
             self.setAccessibleDescription(self._hint)
 
-    def wanted_height(self) -> int:
-        """Height that shows what there is, in pixels; a table of many markers scrolls."""
-        rows = len(self._model.rows)
-        if not rows:
+    def wanted_height(self, most_px: int = _NO_LIMIT_PX) -> int:
+        """Height that shows what there is, in pixels; where that is more than `most_px`, whole rows of it."""
+        if not self._model.rows:
             return _HEADING_PX + self._empty.heightForWidth(max(self.width() - 36, 120)) + 22
-        height = _HEADING_PX + min(rows, _MOST_ROWS) * _ROW_PX + 6
-        if self._chosen is not None:
-            height += self.note.sizeHint().height() + 8 + self._grid_height(self._readings.shown)
-        return height + (self._remark.sizeHint().height() + 4 if self._remark.text() else 0)
+        around_px = max(self.height() - self._content.height(), _HEADING_PX) + self._beside_rows()
+        listed = min(len(self._model.rows), _MOST_ROWS) * _ROW_PX
+        wanted_px = around_px + listed + self._grid_height(self._readings.shown)
+        return wanted_px if wanted_px <= most_px else around_px + sum(self._shares(most_px - around_px))
+
+    def _beside_rows(self) -> int:
+        """What the note, what is said below and the gaps take of the height, in pixels."""
+        parts = [
+            self.note.sizeHint().height() if self._chosen is not None else 0,
+            self._remark.heightForWidth(self._content.width()) if self._remark.text() else 0,
+        ]
+        gaps = sum(map(bool, parts)) + bool(self._readings.shown.rows)
+        return sum(parts) + _GAP_PX * gaps
+
+    def _shares(self, room_px: int) -> tuple[int, int]:
+        """Of a height, that of the list and that of the readings; no row of either is cut through."""
+        count, shown = len(self._model.rows), self._readings.shown
+        grid_px = self._grid_height(shown)
+        first_px = min(count, _FIRST_ROWS) * _ROW_PX
+        if grid_px > room_px - first_px:
+            heights = [self.grid.rowHeight(row) for row in range(len(shown.rows))]
+            head_px = grid_px - sum(heights)
+            grid_px = head_px + whole_rows_px(room_px - first_px - head_px, heights, _LEAST_GRID_ROWS)
+        return whole_rows_px(room_px - grid_px, [_ROW_PX] * count, 1), grid_px
+
+    def _share_height(self) -> None:
+        """Let the list and the readings be so high that their rows are seen whole."""
+        list_px, grid_px = self._shares(self._content.height() - self._beside_rows())
+        self.table.give(list_px)
+        self.grid.give(grid_px)
 
     def settle(self) -> None:
         """Need no more height than what is shown by now, at once and not in the next turn."""
@@ -192,7 +230,7 @@ class MarkersView(Pane):
             self._fit_grid(self.readings)
             self._tell()
 
-    def _table(self) -> QTableView:
+    def _table(self) -> ChosenInSight:
         table = quiet_table(ChosenInSight(), self._model, self.tr("Markers"), _ROW_PX)
         table.setItemDelegate(NameDelegate(table))
         table.setItemDelegateForColumn(1, PlaceDelegate(table))
@@ -200,7 +238,7 @@ class MarkersView(Pane):
         table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         table.setEditTriggers(QAbstractItemView.EditTrigger.DoubleClicked)
-        table.setMinimumHeight(_ROW_PX + 2)
+        table.setMinimumHeight(_ROW_PX)
         heads = table.horizontalHeader()
         heads.setStretchLastSection(False)
         for column, mode in enumerate(("Fixed", "Stretch", "ResizeToContents")):
@@ -216,7 +254,9 @@ class MarkersView(Pane):
 
     def _fit_grid(self, readings: Grid) -> None:
         """Let the readings be as high as their rows, or scroll where the pane is too low for them."""
-        self.grid.want(self._grid_height(readings), 3 * _GRID_ROW_PX)
+        least_px = _GRID_HEAD_PX + _LEAST_GRID_ROWS * _GRID_ROW_PX
+        self.grid.want(self._grid_height(readings), least_px)
+        self._share_height()
 
     def _grid(self) -> Figures:
         grid = quiet_table(Figures(), self._readings, self.tr("Readings of the chosen marker"), _GRID_ROW_PX)
@@ -226,7 +266,7 @@ class MarkersView(Pane):
         # In the middle: the unit stands at the end.
         grid.horizontalHeader().setTextElideMode(Qt.TextElideMode.ElideMiddle)
         grid.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
-        grid.horizontalHeader().setFixedHeight(_GRID_ROW_PX + 2)
+        grid.horizontalHeader().setFixedHeight(_GRID_HEAD_PX)
         small = grid.font()
         small.setPointSizeF(8.0)
         for part in (grid, grid.horizontalHeader(), grid.verticalHeader()):
@@ -285,7 +325,7 @@ class MarkersView(Pane):
     def _grid_height(self, readings: Grid) -> int:
         bar = _BAR_PX if self._scrolls else 0
         rows = sum(self.grid.rowHeight(row) for row in range(len(readings.rows)))
-        return _GRID_ROW_PX + rows + 6 + bar if readings.rows else 0
+        return _GRID_HEAD_PX + rows + bar if readings.rows else 0
 
     def _row_of(self, marker_id: str | None) -> int | None:
         ids = [item.marker_id for item in self._model.rows]

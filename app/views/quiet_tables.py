@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import TypeVar
 
 from PySide6.QtCore import QAbstractItemModel, QSize, Qt, Signal
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
 Table = TypeVar("Table", bound=QTableView)
 
@@ -30,22 +31,29 @@ class Figures(QTableView):
 
     def __init__(self) -> None:
         super().__init__()
-        self._wanted_px = 0
+        self._wanted_px = self._given_px = 0
         self.setVerticalScrollBarPolicy(BAR_OFF)
         # Queued: what it lies in shares its height out after it has said what it wants.
         self._settled.connect(self._fit_bar, Qt.ConnectionType.QueuedConnection)
 
     def want(self, wanted_px: int, least_px: int) -> None:
         """Ask for a height, and be content with less."""
-        self._wanted_px = wanted_px
+        self._wanted_px = self._given_px = wanted_px
         self.setMinimumHeight(min(wanted_px, least_px))
         self.setMaximumHeight(wanted_px)
         self.updateGeometry()
         self._settled.emit()
 
+    def give(self, given_px: int) -> None:
+        """Let it have no more than this for now: as many of its rows as are seen whole."""
+        if given_px != self._given_px:
+            self._given_px = given_px
+            self.setMaximumHeight(given_px)
+            self.updateGeometry()
+
     def sizeHint(self) -> QSize:
-        """What was asked for."""
-        return QSize(super().sizeHint().width(), self._wanted_px)
+        """What it is given of what was asked for."""
+        return QSize(super().sizeHint().width(), self._given_px)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Scroll, or not any more."""
@@ -67,11 +75,53 @@ class Figures(QTableView):
 class ChosenInSight(QTableView):
     """A table whose chosen row stays in sight when readings below it take some of its height."""
 
+    def __init__(self) -> None:
+        super().__init__()
+        self._given_px = 0
+
+    def give(self, given_px: int) -> None:
+        """Let it be so high: a number of whole rows."""
+        if given_px != self._given_px:
+            self._given_px = given_px
+            self.setMaximumHeight(given_px)
+            self.updateGeometry()
+
+    def sizeHint(self) -> QSize:
+        """What it is given."""
+        return QSize(super().sizeHint().width(), self._given_px)
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Bring the chosen row back."""
         super().resizeEvent(event)
         if self.currentIndex().isValid():
             self.scrollTo(self.currentIndex())
+
+
+class RowsRoom(QWidget):
+    """What tables lie in that share its height out.
+
+    Signals
+    -------
+    resized()
+        It has another height.
+    """
+
+    resized = Signal()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Say so."""
+        super().resizeEvent(event)
+        self.resized.emit()
+
+
+def whole_rows_px(room_px: int, rows_px: Sequence[int], least: int) -> int:
+    """Height of as many rows, from the first, as are whole in a room; of `least` rows where there is none."""
+    taken_px = sum(rows_px[:least])
+    for row_px in rows_px[least:]:
+        if taken_px + row_px > room_px:
+            break
+        taken_px += row_px
+    return taken_px
 
 
 def quiet_table(table: Table, model: QAbstractItemModel, name: str, row_px: int) -> Table:
@@ -89,5 +139,5 @@ def quiet_table(table: Table, model: QAbstractItemModel, name: str, row_px: int)
     table.verticalHeader().setMinimumSectionSize(10)
     table.verticalHeader().setDefaultSectionSize(row_px)
     table.horizontalHeader().setHighlightSections(False)
-    table.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+    table.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerItem)  # no row is cut through
     return table

@@ -110,6 +110,7 @@ def test_the_readings_of_a_stretch_of_travel_wrap_and_cover_nothing(small: Stage
     still(small.qtbot, small.window)
     assert cut_cells(pane.grid) == []
     assert not pane.grid.horizontalScrollBar().isVisible()
+    pane.grid.scrollToBottom()
     last = pane.grid.visualRect(pane.grid.model().index(len(pane.readings.rows) - 1, 0))
     assert last.bottom() <= pane.grid.viewport().height()
     foot = pane.grid.geometry().bottom()
