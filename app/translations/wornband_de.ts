@@ -77,6 +77,11 @@
         <translation>Ende der Zone, in % des Wegs</translation>
     </message>
     <message>
+        <source>Enter takes it, Esc gives it up</source>
+        <extracomment>app/views/band_card.py</extracomment>
+        <translation>Enter übernimmt, Esc verwirft</translation>
+    </message>
+    <message>
         <source>% of travel</source>
         <extracomment>app/views/band_card.py</extracomment>
         <translation>% des Wegs</translation>

@@ -8,6 +8,7 @@ from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QLabel,
+    QSizePolicy,
     QToolButton,
     QVBoxLayout,
     QWidget,
@@ -186,8 +187,12 @@ class BandCard(PressRow):
             box.setKeyboardTracking(False)
             box.valueChanged.connect(self._edge_moved)
             box.editingFinished.connect(self._edges_typed)
-        row = FlowRow([self.start, QLabel("–"), self.stop, QLabel(self.tr("% of travel"))], gap_px=5)
-        row.setContentsMargins(0, 3, 0, 0)
+        self.how_it_ends = text_line(self.tr("Enter takes it, Esc gives it up"), "small", quiet=True)
+        self.how_it_ends.setWordWrap(False)  # or a row that flows takes it for a few letters wide
+        self.how_it_ends.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        parts = [self.start, QLabel("–"), self.stop, QLabel(self.tr("% of travel")), self.how_it_ends]
+        row = FlowRow(parts, gap_px=5)
+        self._edge_row.setContentsMargins(0, 5, 0, 0)  # off the line above; the row itself has no rim
         self._edge_row.setLayout(row)
         return self._edge_row
 

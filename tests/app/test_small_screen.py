@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QFontMetricsF
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
@@ -271,8 +271,8 @@ def test_the_arrow_of_a_button_stands_beside_its_icon(qtbot: QtBot, small: Windo
 def test_the_edges_of_a_band_are_typed_without_making_evidence_wider_than_it_is(
     qtbot: QtBot, small: Window
 ) -> None:
-    small.actions_by_name["next_band"].trigger()
-    small.actions_by_name["adjust"].trigger()
+    for action in ("next_band", "accept", "adjust"):
+        small.actions_by_name[action].trigger()
     area = small.page.evidence.rows_area
     sheet, card = area.widget(), small.page.evidence.findChild(BandCard)
     assert sheet is not None
@@ -280,6 +280,11 @@ def test_the_edges_of_a_band_are_typed_without_making_evidence_wider_than_it_is(
     qtbot.waitUntil(card.start.isVisible)
     still(qtbot, small)  # the layout is done
     assert sheet.width() <= area.viewport().width()
+    hint = card.how_it_ends
+    assert hint.text() in ("Enter takes it, Esc gives it up", "Enter übernimmt, Esc verwirft")
+    assert hint.width() >= hint.fontMetrics().horizontalAdvance(hint.text())
+    assert hint.visibleRegion().boundingRect() == hint.rect()
+    assert card.start.mapTo(card, QPoint(0, 0)).y() >= card.said.geometry().bottom() + 5
 
 
 def test_time_drop_and_its_uncertainty_are_whole_in_the_list_and_the_readings(
