@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, Qt, Signal
-from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QSizePolicy, QToolButton, QVBoxLayout
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QLabel, QSizePolicy, QToolButton, QVBoxLayout
 
 from analysis.exposure.words import in_short, of_whom, what_follows
 from app.language import said
 from app.views.tall_enough import TallEnough
 from app.why.choices import Part, Shown
 from app.why.picture import LEAST_WIDTH_PX
-
-_NONE_PX = 16_777_215  # Qt's own "no limit"
 
 
 class InShort(TallEnough):
@@ -48,7 +46,7 @@ class InShort(TallEnough):
         self.fit_height()
 
 
-class Details(QFrame):
+class Details(TallEnough):
     """Everything else, part by part, folded until it is asked for.
 
     Signals
@@ -61,7 +59,6 @@ class Details(QFrame):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setObjectName("pane")
         self.heading = QToolButton()
         self.heading.setText(self.tr("&In detail"))
         self.heading.setToolTip(self.tr("The numbers, the rules, and what they rest on"))
@@ -78,12 +75,12 @@ class Details(QFrame):
             Part.BASIS: self.tr("What it rests on"),
         }
         self._told = {part: (_title(title), _text()) for part, title in self._titles.items()}
-        self._scroll = self._scrolled()
+        self._content = self._all_told()
         column = QVBoxLayout(self)
-        column.setContentsMargins(4, 3, 4, 3)
+        column.setContentsMargins(0, 3, 0, 0)
         column.setSpacing(2)
         column.addWidget(self.heading, 0, Qt.AlignmentFlag.AlignLeft)
-        column.addWidget(self._scroll, 1)
+        column.addWidget(self._content)
         self.heading.toggled.connect(self._fold)
         self._fold(False)
 
@@ -101,41 +98,22 @@ class Details(QFrame):
         """All of it, as it stands there."""
         return "\n\n".join(text for _, label in self._told.values() if (text := label.text()))
 
-    def changeEvent(self, event: QEvent) -> None:
-        """Other letters make another heading."""
-        super().changeEvent(event)
-        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
-            self._bound()
-
-    def _scrolled(self) -> QScrollArea:
+    def _all_told(self) -> TallEnough:
         content = TallEnough()
         column = QVBoxLayout(content)
-        column.setContentsMargins(8, 0, 8, 4)
+        column.setContentsMargins(4, 0, 4, 4)
         column.setSpacing(2)
         for place, (title, text) in enumerate(self._told.values()):
             title.setContentsMargins(0, 8 if place else 0, 0, 0)
             text.setAccessibleDescription(title.text())  # its name is what it says
             column.addWidget(title)
             column.addWidget(text)
-        column.addStretch(1)
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setAccessibleName(self.heading.accessibleName())
-        scroll.setWidget(content)
-        return scroll
+        return content
 
     def _fold(self, open_: bool) -> None:
-        self._scroll.setVisible(open_)
+        self._content.setVisible(open_)
         self.heading.setArrowType(Qt.ArrowType.DownArrow if open_ else Qt.ArrowType.RightArrow)
-        self._bound()
         self.unfolded.emit(open_)
-
-    def _bound(self) -> None:
-        """Folded it is as high as its heading, whatever a splitter would give it."""
-        open_ = self.heading.isChecked()
-        self.setMaximumHeight(_NONE_PX if open_ else self.sizeHint().height())
-        self.setMinimumHeight(0)
 
 
 def _text() -> QLabel:

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QEvent, QPoint, Qt, Signal
 from PySide6.QtWidgets import (
+    QApplication,
     QDialog,
     QFrame,
     QLabel,
@@ -31,6 +32,8 @@ from app.why.picture import LEAST_WIDTH_PX, ExposurePicture
 from app.why.proof_form import ProofForm
 from app.why.telling import Details, InShort
 from app.why.unit_form import UnitForm
+
+_ABOVE_SHARE = 0.5
 
 
 class WhyWindow(QDialog):
@@ -97,12 +100,9 @@ class WhyWindow(QDialog):
         self.problem_bar.apply_palette(palette)
 
     def _lay_out(self) -> None:
-        drawn = _frame(self.short, self.picture, self._empty)
-        left = QSplitter(Qt.Orientation.Vertical)
-        for place, (pane, share) in enumerate(((drawn, 5), (self.details, 4))):
-            left.addWidget(pane)
-            left.setStretchFactor(place, share)
-        self.details.unfolded.connect(lambda: left.setSizes([400, 250]))
+        left, self._area = _frame(self.short, self.picture, self._empty, self.details)
+        # Queued: what was unfolded takes its room first.
+        self.details.unfolded.connect(self._bring_details, Qt.ConnectionType.QueuedConnection)
         pages = (
             (self.drive, self.tr("Drive")),
             (self.unit, self.tr("Control unit")),
@@ -122,9 +122,8 @@ class WhyWindow(QDialog):
             panes.addWidget(side)
             panes.setStretchFactor(place, stretch)
         panes.setSizes([760, 340])
-        for splitter in (left, panes):
-            splitter.setChildrenCollapsible(False)
-            splitter.setHandleWidth(6)
+        panes.setChildrenCollapsible(False)
+        panes.setHandleWidth(6)
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 8, 8, 8)
         column.addWidget(self.problem_bar)
@@ -133,6 +132,15 @@ class WhyWindow(QDialog):
         left_out.setWordWrap(True)
         left_out.setProperty("quiet", True)
         column.addWidget(left_out)
+
+    def _bring_details(self, open_: bool) -> None:
+        """Scroll what was unfolded up to the middle; what it was unfolded from stays in sight above it."""
+        sheet = self._area.widget()
+        if open_ and sheet is not None:
+            QApplication.sendPostedEvents(None, QEvent.Type.LayoutRequest)
+            room_px = self._area.viewport().height()
+            beyond_px = self.details.mapTo(sheet, QPoint(0, 0)).y() - round(_ABOVE_SHARE * room_px)
+            self._area.verticalScrollBar().setValue(beyond_px)
 
     def _take(self, choices: Choices) -> None:
         """The forms each know their own part; the rest is as it was."""
@@ -176,15 +184,15 @@ class _Sheet(TallEnough):
         self.setMinimumHeight(max(self.heightForWidth(self.width()), 0))
 
 
-def _frame(*content: QWidget) -> QFrame:
-    """A frame whose content scrolls where the screen is too low for it."""
+def _frame(*content: QWidget) -> tuple[QFrame, QScrollArea]:
+    """A frame, and the area in it, whose content scrolls where the screen is too low for it."""
     frame, area, sheet = QFrame(), QScrollArea(), _Sheet()
     frame.setObjectName("pane")
     column = QVBoxLayout(sheet)
     column.setSizeConstraint(QVBoxLayout.SizeConstraint.SetNoConstraint)
     column.setContentsMargins(0, 0, 0, 0)
     for item in content:
-        column.addWidget(item, 0 if isinstance(item, InShort) else 1)
+        column.addWidget(item, 0 if isinstance(item, InShort | Details) else 1)
     area.setWidgetResizable(True)
     area.setFrameShape(QFrame.Shape.NoFrame)
     area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -194,4 +202,4 @@ def _frame(*content: QWidget) -> QFrame:
     around = QVBoxLayout(frame)
     around.setContentsMargins(8, 6, 6, 6)
     around.addWidget(area)
-    return frame
+    return frame, area

@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLabel
+from PySide6.QtWidgets import QApplication, QLabel, QScrollArea
 from pytestqt.qtbot import QtBot
 
 from analysis.review.vehicle import RoadTest
@@ -15,6 +15,7 @@ from app.main_window import Window
 from app.why.window import WhyWindow
 from tests.app.conftest import Bench
 from tests.app.fakes import worn_capture
+from tests.app.stage import still
 
 
 @pytest.fixture
@@ -69,7 +70,27 @@ def test_no_word_is_cut_folded_or_not(review: Window, qtbot: QtBot, width: int) 
 
     qtbot.waitUntil(whole)
     least = why.picture.minimumSizeHint()
-    assert why.picture.height() >= least.height()
+    qtbot.waitUntil(lambda: why.picture.height() >= least.height())
+
+
+@pytest.mark.parametrize("height", [500, 690])
+def test_unfolded_everything_scrolls_by_one_bar_and_the_picture_is_whole(
+    review: Window, qtbot: QtBot, height: int
+) -> None:
+    why = opened(review, qtbot)
+    why.resize(1120, height)
+    QTest.mouseClick(why.details.heading, Qt.MouseButton.LeftButton)
+    still(qtbot, why)
+    areas = [area for area in why.findChildren(QScrollArea) if area.isAncestorOf(why.details.heading)]
+    (area,) = {*areas, *why.details.findChildren(QScrollArea)}
+    assert area.verticalScrollBar().isVisible()
+    seen = area.viewport()
+    assert why.picture.visibleRegion().boundingRect().bottom() == why.picture.rect().bottom()
+    heading_px = why.details.heading.mapTo(seen, QPoint(0, 0)).y()
+    assert 0.4 * seen.height() < heading_px < 0.7 * seen.height()
+    area.verticalScrollBar().setValue(area.verticalScrollBar().maximum())
+    last = [label for label in why.details.findChildren(QLabel) if label.isVisible()][-1]
+    assert last.mapTo(seen, last.rect().bottomLeft()).y() <= seen.rect().bottom()
 
 
 def test_the_road_test_is_worked_out_as_it_is_typed(review: Window, qtbot: QtBot) -> None:
