@@ -187,7 +187,8 @@ def test_capture_findings_and_view_come_each_in_a_turn_of_its_own(
     qtbot: QtBot, workbench: Workbench, tmp_path: Path
 ) -> None:
     """One after the other in one turn they would hold the window for too long."""
-    sample, told = copy_of_sample("W1041-rear-left-height.h5", tmp_path), []
+    sample = copy_of_sample("W1041-rear-left-height.h5", tmp_path)
+    told: list[str] = []
     with qtbot.waitSignal(workbench.window.session.findings_changed, timeout=20_000):
         workbench.window.open_file(sample)
     workbench.window.focus.step(1)
