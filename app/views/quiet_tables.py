@@ -15,7 +15,26 @@ BAR_ON, BAR_OFF = Qt.ScrollBarPolicy.ScrollBarAlwaysOn, Qt.ScrollBarPolicy.Scrol
 """Both are set by what there is room for; none comes as Qt thinks it is needed."""
 
 
-class Figures(QTableView):
+class Given(QTableView):
+    """A table that is as high as it is told to be: by whatever shares the room out among several."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._given_px = 0
+
+    def give(self, given_px: int) -> None:
+        """Let it have no more than this for now: as many of its rows as are seen whole."""
+        if given_px != self._given_px:
+            self._given_px = given_px
+            self.setMaximumHeight(given_px)
+            self.updateGeometry()
+
+    def sizeHint(self) -> QSize:
+        """What it is given."""
+        return QSize(super().sizeHint().width(), self._given_px)
+
+
+class Figures(Given):
     """A table as high as its rows where there is room; else it scrolls.
 
     Its bar comes by height alone: two bars that come as needed would each take the other's room, and stay.
@@ -31,7 +50,7 @@ class Figures(QTableView):
 
     def __init__(self) -> None:
         super().__init__()
-        self._wanted_px = self._given_px = 0
+        self._wanted_px = 0
         self.setVerticalScrollBarPolicy(BAR_OFF)
         # Queued: what it lies in shares its height out after it has said what it wants.
         self._settled.connect(self._fit_bar, Qt.ConnectionType.QueuedConnection)
@@ -43,17 +62,6 @@ class Figures(QTableView):
         self.setMaximumHeight(wanted_px)
         self.updateGeometry()
         self._settled.emit()
-
-    def give(self, given_px: int) -> None:
-        """Let it have no more than this for now: as many of its rows as are seen whole."""
-        if given_px != self._given_px:
-            self._given_px = given_px
-            self.setMaximumHeight(given_px)
-            self.updateGeometry()
-
-    def sizeHint(self) -> QSize:
-        """What it is given of what was asked for."""
-        return QSize(super().sizeHint().width(), self._given_px)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Scroll, or not any more."""
@@ -72,23 +80,8 @@ class Figures(QTableView):
         return self.verticalScrollBar().sizeHint().width() if scrolls else 0
 
 
-class ChosenInSight(QTableView):
+class ChosenInSight(Given):
     """A table whose chosen row stays in sight when readings below it take some of its height."""
-
-    def __init__(self) -> None:
-        super().__init__()
-        self._given_px = 0
-
-    def give(self, given_px: int) -> None:
-        """Let it be so high: a number of whole rows."""
-        if given_px != self._given_px:
-            self._given_px = given_px
-            self.setMaximumHeight(given_px)
-            self.updateGeometry()
-
-    def sizeHint(self) -> QSize:
-        """What it is given."""
-        return QSize(super().sizeHint().width(), self._given_px)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Bring the chosen row back."""

@@ -10,28 +10,10 @@ from analysis.diagnosis.findings import Event, VerdictCode
 from analysis.intervals import Interval
 from app.review.focus import LEAST_SAMPLES, Focus, clipped, whole
 from app.review.passages import passages
+from tests.app.clocks import Clock, clock, focus
 from tests.app.fakes import wiring_findings, worn_capture, worn_findings
 
-
-class Clock:
-    def __init__(self) -> None:
-        self.now_s = 0.0
-
-    def __call__(self) -> float:
-        return self.now_s
-
-
-@pytest.fixture
-def clock() -> Clock:
-    return Clock()
-
-
-@pytest.fixture
-def focus(qtbot: QtBot, clock: Clock) -> Focus:
-    made = Focus(clock)
-    made.start(worn_capture())
-    made.learn(worn_findings())
-    return made
+__all__ = ["clock", "focus"]  # fixtures
 
 
 def test_zooming_in_and_out_by_the_same_factor_comes_back(focus: Focus) -> None:

@@ -5,8 +5,6 @@ from __future__ import annotations
 import subprocess
 import sys
 import threading
-from collections.abc import Callable, Iterator
-from functools import partial
 from pathlib import Path
 
 import numpy as np
@@ -29,55 +27,15 @@ from app.main_window import Window
 from app.session import Tools
 from app.settings import MemoryStore, Settings
 from tests.app.fakes import sound_capture, worn_capture, worn_findings
+from tests.app.visits import Make, labels, make, opened, path
 
-Make = Callable[[], Window]
-
-
-@pytest.fixture
-def path(tmp_path: Path) -> Path:
-    folder = tmp_path / "visits"
-    folder.mkdir()
-    write_capture(worn_capture(), folder / "worn.h5")
-    return folder / "worn.h5"
-
-
-@pytest.fixture
-def make(qtbot: QtBot, tmp_path: Path) -> Iterator[Make]:
-    """Makes windows that read and write real files, as many as a test wants."""
-    made: list[Window] = []
-
-    def new() -> Window:
-        read = partial(read_sidecar, spare_folder=tmp_path / "own")
-        tools = Tools(lambda path, _tick: open_capture(path), worn_findings, read)
-        window = Window(tools, Settings(MemoryStore()))
-        qtbot.addWidget(window)
-        with qtbot.waitActive(window):  # keys go to the window in front
-            window.show()
-            window.activateWindow()
-        made.append(window)
-        return window
-
-    yield new
-    for window in made:
-        window.close()
-    assert not [thread for thread in threading.enumerate() if thread.name.startswith("wornband")]
-
-
-def opened(qtbot: QtBot, window: Window, path: Path) -> Window:
-    with qtbot.waitSignal(window.session.findings_changed):
-        window.open_file(path)
-    qtbot.waitUntil(lambda: window.desk.keeper.path is not None and not window.desk.keeper.waiting)
-    return window
+__all__ = ["make", "path"]  # fixtures
 
 
 def channel_volts(window: Window) -> NDArray[np.float64]:
     capture = window.session.capture
     assert capture is not None
     return capture.records[0].channels[0].volts()
-
-
-def labels(window: Window) -> list[str]:
-    return [row.label for row in window.page.markers.rows]
 
 
 def tools_of(window: Window) -> dict[str, QToolButton]:

@@ -13,28 +13,10 @@ from app.main_window import Window
 from app.review.arm import Arm
 from app.review.focus import Focus
 from app.review.playback import SPEEDS, Playback
-from tests.app.fakes import worn_capture, worn_findings
+from tests.app.clocks import Clock, clock, focus
+from tests.app.fakes import worn_findings
 
-
-class Clock:
-    def __init__(self) -> None:
-        self.now_s = 100.0
-
-    def __call__(self) -> float:
-        return self.now_s
-
-
-@pytest.fixture
-def clock() -> Clock:
-    return Clock()
-
-
-@pytest.fixture
-def focus(qtbot: QtBot) -> Focus:
-    made = Focus()
-    made.start(worn_capture())
-    made.learn(worn_findings())
-    return made
+__all__ = ["clock", "focus"]  # fixtures
 
 
 @pytest.fixture

@@ -8,7 +8,7 @@ import pytest
 from pytestqt.qtbot import QtBot
 
 from app.review import file
-from tests.app.test_review_file import Make, make, opened, path
+from tests.app.visits import Make, make, opened, path
 
 __all__ = ["make", "path"]  # windows that read and write real files, and a capture
 
