@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from functools import partial
 
 from PySide6.QtCore import QEvent, QPoint, Qt, Signal
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLayout, QScrollArea, QVBoxLayout, QWidget
 
 from analysis.captures.model import Capture
 from analysis.diagnosis.findings import Band, Findings, Result, State, Statement, VerdictCode
@@ -31,6 +31,7 @@ from app.views.pane import Pane
 from app.views.press_row import PressRow, text_line
 from app.views.tab_order import in_turn, stops
 from app.views.tall_enough import TallEnough
+from app.views.told_row import told_row
 from app.views.tone_mark import ToneMark
 from app.views.verdict_head import VerdictHead
 from app.words import record_names, said_of
@@ -277,7 +278,7 @@ class EvidenceView(Pane):
         self._head.show_verdict(said(verdict_title(findings)), sure, tip, tone, self._palette)
         contrary = said(contrary_line(findings))
         if contrary:
-            row = self._row("fail", "bad", contrary, pressed=False, bold=True)
+            row = told_row(ToneMark("fail", "bad", self._palette), contrary, bold=True)
             row.setAccessibleName(self.tr("What speaks against the verdict"))
             self._layout.addWidget(row)
         self._layout.addWidget(text_line(said_of(self._capture, verdict.summary)))
@@ -321,7 +322,7 @@ class EvidenceView(Pane):
             mark, tone = _RESULTS[check.result if is_judged(check) else Result.CANNOT_TELL]
             line = said(check_sentence(check))
             text = f"{names[check.record]}: {line}" if check.record in names else line
-            row = self._row(mark, tone, text, pressed=check.record in names)
+            row = told_row(ToneMark(mark, tone, self._palette), text, check.record in names)
             if isinstance(row, PressRow):
                 row.clicked.connect(partial(self._go_to_record, row, check.record))
             self._layout.addWidget(row)
@@ -336,9 +337,8 @@ class EvidenceView(Pane):
         if 0 < len(records) < len(names):
             below.insert(0, ", ".join(records))
         quiet = statement.state is State.NOT_SHOWN
-        row = self._row(
-            mark, tone, said_of(self._capture, statement.text), bool(records), quiet=quiet, below=below
-        )
+        picture, text = ToneMark(mark, tone, self._palette), said_of(self._capture, statement.text)
+        row = told_row(picture, text, bool(records), quiet=quiet, below=below)
         told = said(state_name(statement.state))
         if isinstance(row, PressRow):
             row.clicked.connect(partial(self._press_statement, row, statement))
@@ -361,36 +361,6 @@ class EvidenceView(Pane):
     def _press_statement(self, row: QWidget, statement: Statement, _checked: bool = False) -> None:
         with self._held.pressed(row):
             self.statement_pressed.emit(statement)
-
-    def _row(
-        self,
-        mark: str,
-        tone: str,
-        text: str,
-        pressed: bool,
-        *,
-        quiet: bool = False,
-        bold: bool = False,
-        below: Sequence[str] = (),
-    ) -> QWidget:
-        """A mark and a text, with quiet lines below it; what it stands on can be gone to, or not."""
-        row = PressRow(text, opens=False) if pressed else QFrame()
-        layout = QHBoxLayout(row)
-        layout.setContentsMargins(2, 1, 2, 1)  # room for the ring
-        layout.setSpacing(7)
-        picture = ToneMark(mark, tone, self._palette)
-        picture.setContentsMargins(0, 2, 0, 0)
-        layout.addWidget(picture, 0, Qt.AlignmentFlag.AlignTop)
-        label = text_line(text, "strong" if bold else "", quiet=quiet)
-        lines = QVBoxLayout()
-        lines.setSpacing(0)
-        lines.addWidget(label)
-        for line in below:
-            lines.addWidget(text_line(line, "small", quiet=True))
-        layout.addLayout(lines, 1)
-        if isinstance(row, PressRow):
-            label.setObjectName("pressText")
-        return row
 
     def _advice(self, findings: Findings) -> None:
         if findings.advice:
