@@ -17,7 +17,7 @@ from tests.app import hands
 
 @pytest.fixture(autouse=True)
 def where_qt_feels_fingers(qapp: QApplication) -> None:
-    """On X11 Qt makes of the test's fingers a pan and no pinch, unless a window manager runs (then all pass)."""
+    """On X11 Qt makes a pan of them and no pinch, unless a window manager runs: then all of these pass."""
     if QGuiApplication.platformName() == "xcb" and not os.environ.get("WORNBAND_MANAGED"):
         pytest.skip("of X11 without a window manager Qt gets no pinch; with one, set WORNBAND_MANAGED=1")
 
