@@ -9,8 +9,7 @@ from pytestqt.qtbot import QtBot
 
 from analysis.captures import layout
 from app.main_window import Window
-from tests.app.test_review_file import theirs, tools_of
-from tests.app.visits import Make, labels, make, opened, path
+from tests.app.visits import Make, labels, make, opened, path, theirs, tools_of
 
 __all__ = ["make", "path"]  # windows that read and write real files, and a capture
 

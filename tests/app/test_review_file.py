@@ -12,7 +12,7 @@ import pytest
 from numpy.typing import NDArray
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QLabel, QToolButton
+from PySide6.QtWidgets import QLabel
 from pytestqt.qtbot import QtBot
 
 from analysis.captures import layout
@@ -21,13 +21,13 @@ from analysis.captures.reading import open_capture
 from analysis.captures.writing import write_capture
 from analysis.control_unit.debounce import ContinuousTimer
 from analysis.progress import Tick
-from analysis.review.model import Choice, PointMarker, with_marker
-from analysis.review.sidecar import Sidecar, read_sidecar, write_sidecar
+from analysis.review.model import Choice
+from analysis.review.sidecar import Sidecar, read_sidecar
 from app.main_window import Window
 from app.session import Tools
 from app.settings import MemoryStore, Settings
 from tests.app.fakes import sound_capture, worn_capture, worn_findings
-from tests.app.visits import Make, labels, make, opened, path
+from tests.app.visits import Make, labels, make, opened, path, theirs, tools_of
 
 __all__ = ["make", "path"]  # fixtures
 
@@ -36,17 +36,6 @@ def channel_volts(window: Window) -> NDArray[np.float64]:
     capture = window.session.capture
     assert capture is not None
     return capture.records[0].channels[0].volts()
-
-
-def tools_of(window: Window) -> dict[str, QToolButton]:
-    bar = window.page.problem_bar
-    return {item.text(): item for item in bar.findChildren(QToolButton) if item.isVisible() and item.text()}
-
-
-def theirs(path: Path, marker_id: str = "theirs") -> None:
-    """What another program does to the review."""
-    read = read_sidecar(path)
-    write_sidecar(read, with_marker(read.review, PointMarker(marker_id, "004", 2.0, marker_id)))
 
 
 def test_markers_and_decisions_are_in_the_file_within_two_seconds_and_come_back(

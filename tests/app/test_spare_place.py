@@ -8,33 +8,20 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QFileDialog, QToolButton
+from PySide6.QtWidgets import QFileDialog
 from pytestqt.qtbot import QtBot
 
 from analysis.captures import layout
 from analysis.captures.writing import write_capture
-from analysis.review.model import PointMarker, with_marker
-from analysis.review.sidecar import read_sidecar, write_sidecar
 from app.main_window import Window
 from app.session import OPENING
 from tests.app.fakes import sound_capture
-from tests.app.visits import Make, labels, make, opened, path
+from tests.app.visits import Make, labels, make, opened, path, theirs, tools_of
 
 __all__ = ["make", "path"]  # fixtures
 
 LONG = "c" * 215
 """A name with which the review can be looked for, but not written: that of its temporary file is too long."""
-
-
-def tools_of(window: Window) -> dict[str, QToolButton]:
-    bar = window.page.problem_bar
-    return {item.text(): item for item in bar.findChildren(QToolButton) if item.isVisible() and item.text()}
-
-
-def theirs(path: Path, marker_id: str = "theirs") -> None:
-    """What another program does to the review."""
-    read = read_sidecar(path)
-    write_sidecar(read, with_marker(read.review, PointMarker(marker_id, "004", 2.0, marker_id)))
 
 
 def _cannot_write(window: Window, qtbot: QtBot, path: Path) -> None:

@@ -8,11 +8,13 @@ from functools import partial
 from pathlib import Path
 
 import pytest
+from PySide6.QtWidgets import QToolButton
 from pytestqt.qtbot import QtBot
 
 from analysis.captures.reading import open_capture
 from analysis.captures.writing import write_capture
-from analysis.review.sidecar import read_sidecar
+from analysis.review.model import PointMarker, with_marker
+from analysis.review.sidecar import read_sidecar, write_sidecar
 from app.main_window import Window
 from app.session import Tools
 from app.settings import MemoryStore, Settings
@@ -60,3 +62,14 @@ def opened(qtbot: QtBot, window: Window, path: Path) -> Window:
 
 def labels(window: Window) -> list[str]:
     return [row.label for row in window.page.markers.rows]
+
+
+def tools_of(window: Window) -> dict[str, QToolButton]:
+    bar = window.page.problem_bar
+    return {item.text(): item for item in bar.findChildren(QToolButton) if item.isVisible() and item.text()}
+
+
+def theirs(path: Path, marker_id: str = "theirs") -> None:
+    """What another program does to the review."""
+    read = read_sidecar(path)
+    write_sidecar(read, with_marker(read.review, PointMarker(marker_id, "004", 2.0, marker_id)))
